@@ -1,0 +1,3 @@
+//! Outage Drill: a rehearsal room for switching a home from the utility to a generator and back.
+
+pub mod units;
