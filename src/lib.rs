@@ -1,3 +1,5 @@
 //! Outage Drill: a rehearsal room for switching a home from the utility to a generator and back.
 
+pub mod session;
 pub mod units;
+pub mod words;

@@ -1,0 +1,3 @@
+//! The boundary between the model and the front ends.
+
+pub mod view;

@@ -1,0 +1,500 @@
+//! What a front end may show: plain data, complete, already in the learner's language.
+//!
+//! A screen reader, a text drill and a picture can be made from these alone.
+//! No color, no pixel, no egui and no Bevy name: the window decides how a thing looks, never what is true.
+//! Ids are those of the site and are stable; every other text is finished and in the session's language.
+
+/// The shelf: what can be opened.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct ShelfView {
+    /// Heading.
+    pub title: String,
+    /// One sentence that says what this program is for.
+    pub intro: String,
+    /// The cautions, one sentence or two each.
+    pub cautions: Vec<String>,
+    /// Heading of the cautions.
+    pub cautions_title: String,
+    /// The button that says the cautions have been read.
+    pub cautions_accept: String,
+    /// Drills, in the order in which to take them.
+    pub drills: Vec<DrillCard>,
+}
+
+/// A drill on the shelf.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct DrillCard {
+    /// Name, as in the command line.
+    pub name: String,
+    /// Title.
+    pub title: String,
+    /// What the learner will do, two sentences at most.
+    pub summary: String,
+    /// Facts: minutes, house, level.
+    pub facts: String,
+    /// What to be prepared for, if the drill can show harm.
+    pub content_note: String,
+    /// The button that opens it.
+    pub open: String,
+}
+
+/// What energises a conductor, as far as this learner may be shown it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum Fed {
+    /// Nothing feeds it, and that has been shown or tested.
+    #[default]
+    Dead,
+    /// The utility feeds it.
+    Utility,
+    /// The generator feeds it.
+    Generator,
+    /// Two sources feed it.
+    Both,
+    /// Protective grounds hold it near earth.
+    Grounded,
+    /// This learner has not tested it and is not shown the truth.
+    Unknown,
+}
+
+/// Which way power goes along a conductor, seen from the conductor's first end.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Flow {
+    /// No current worth showing.
+    #[default]
+    None,
+    /// From the first end to the second.
+    Forward,
+    /// From the second end to the first.
+    Backward,
+}
+
+/// A conductor, or a run of conductors that always share one state.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct WireView {
+    /// Id: `span-1`, `span-2`, …, `drop`, `drop-neighbor-1`, `service`, `bus`, `branch-fridge`, `inlet-wire`, `cord`, `two-plug-cord`, `extension-a`, …
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// What feeds it.
+    pub fed: Fed,
+    /// The word for what feeds it.
+    pub word: String,
+    /// Which way power goes.
+    pub flow: Flow,
+    /// Volts to neutral or to earth, formatted with its unit; empty when not known or not defined.
+    pub volts: String,
+    /// Amps, formatted with its unit; empty when not known or nothing flows.
+    pub amps: String,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}
+
+/// How a thing that uses power is doing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum ApplianceState {
+    /// Has no power.
+    #[default]
+    NoPower,
+    /// Has power and is idle.
+    Ready,
+    /// A motor is coming up to speed.
+    Starting,
+    /// Runs.
+    Running,
+    /// Runs or glows with too little or too much voltage.
+    Strained,
+    /// Damaged.
+    Broken,
+}
+
+/// A thing in the house that uses power.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct ApplianceView {
+    /// Id: `fridge`, `furnace`, `sump`, `kitchen-lights`, `bedroom-lights`, `microwave`, `dryer`, `air-conditioner`, `water-heater`, …
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// State.
+    pub state: ApplianceState,
+    /// The word for the state, with numbers where they help.
+    pub word: String,
+    /// Fraction that matters to the household: water in the sump pit or warmth of the fridge, 0 good to 1 bad; 0 when not applicable.
+    pub worry: f32,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}
+
+/// How a person is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum PersonState {
+    /// Well.
+    #[default]
+    Well,
+    /// At work on the line, hands on it.
+    Working,
+    /// Warned and standing back.
+    Back,
+    /// Feels unwell.
+    Unwell,
+    /// Harmed.
+    Harmed,
+}
+
+/// A person or a group who can be harmed.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct PersonView {
+    /// Id: `crew`, `household`, `learner`.
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// Where: a pole's id, `house`, `outside`.
+    pub place: String,
+    /// State.
+    pub state: PersonState,
+    /// The word for it.
+    pub word: String,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}
+
+/// A pole of the line.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct PoleView {
+    /// Id: `pole-1`, `pole-2`, …
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// Feet from the start of the drawn line.
+    pub at_ft: f32,
+    /// Whether the transformer hangs here.
+    pub transformer: bool,
+}
+
+/// A house on the same transformer.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct NeighborView {
+    /// Id: `neighbor-1`, `neighbor-2`.
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// Whether its lights are on.
+    pub lit: bool,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}
+
+/// The generator as it stands in the yard.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct GeneratorView {
+    /// Where it stands, as a position id: `shed`, `garage`, `patio`, `yard`.
+    pub place: String,
+    /// The words for the place, with the distance to the nearest opening.
+    pub place_words: String,
+    /// Distance to the nearest opening, feet; 0 indoors.
+    pub opening_ft: f32,
+    /// Whether the engine turns.
+    pub running: bool,
+    /// The word for its state: stopped, warming up, carrying load, cooling, stalled.
+    pub word: String,
+    /// Load as a fraction of rated watts.
+    pub load: f32,
+    /// Load and rating in words with numbers.
+    pub load_words: String,
+    /// Fuel left, fraction of the tank.
+    pub fuel: f32,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}
+
+/// The street in one section.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct StreetView {
+    /// Title of the drill.
+    pub title: String,
+    /// What to reach, in a sentence or two.
+    pub goal: String,
+    /// What to do next, as far as this way of practising offers it; empty when nothing is offered.
+    pub hint: String,
+    /// Poles, from the substation end on.
+    pub poles: Vec<PoleView>,
+    /// Conductors.
+    pub wires: Vec<WireView>,
+    /// Ids of the spans that are broken.
+    pub broken_spans: Vec<String>,
+    /// People.
+    pub people: Vec<PersonView>,
+    /// Houses on the same transformer.
+    pub neighbors: Vec<NeighborView>,
+    /// Things that use power in the house.
+    pub appliances: Vec<ApplianceView>,
+    /// The generator.
+    pub generator: GeneratorView,
+    /// Things to open as a close view.
+    pub places: Vec<PlaceView>,
+    /// Carbon monoxide indoors, in words with its number; empty while there is none worth saying.
+    pub air: String,
+    /// Whether the carbon monoxide alarm sounds.
+    pub alarm: bool,
+    /// Local time of day at the drill's start plus the drill's clock, minutes after midnight.
+    pub minute_of_day: u32,
+    /// Windows near the patio stand open.
+    pub window_open: bool,
+}
+
+/// Something that opens as a close view: `panel`, `generator`, `cords`, `line`, `house`, `phone`.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct PlaceView {
+    /// Id.
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// One sentence that says what can be done there.
+    pub sentence: String,
+}
+
+/// What kind of thing a control is, for how it is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum ControlKind {
+    /// A breaker with a handle: `off`, `on`, `tripped`.
+    #[default]
+    Breaker,
+    /// The main breaker.
+    Main,
+    /// The breaker that the inlet feeds.
+    BackfedBreaker,
+    /// A lock on a handle.
+    Lock,
+    /// A plug: each position is a place it can be in.
+    Plug,
+    /// A thing that stands somewhere.
+    Placement,
+    /// An engine switch.
+    Engine,
+    /// A valve.
+    Valve,
+    /// A switch of an appliance or a lamp.
+    Switch,
+    /// A cord that lies coiled or flat.
+    Lay,
+    /// A window or a door.
+    Opening,
+    /// Where people are.
+    People,
+}
+
+/// One position of a control that the learner may choose.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct ChoiceView {
+    /// Position id.
+    pub id: String,
+    /// What doing it is called: "Turn off", "Plug into the inlet".
+    pub label: String,
+    /// Whether the control stands so now.
+    pub current: bool,
+}
+
+/// Something to operate.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct ControlView {
+    /// Id, as in action files.
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// Kind.
+    pub kind: ControlKind,
+    /// The words for how it stands now.
+    pub position: String,
+    /// The position id it stands in now.
+    pub position_id: String,
+    /// Amps rating, poles and the like, as text; empty if none.
+    pub rating: String,
+    /// Positions to choose from.
+    pub choices: Vec<ChoiceView>,
+    /// Column and row where a panel has such; both 0 otherwise.
+    pub slot: (u8, u8),
+    /// How many slots it takes.
+    pub poles: u8,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}
+
+/// Something else that can be done at a place: look, test here, call, tell, refuel.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct DeedView {
+    /// The action, as one line of the action-file grammar.
+    pub line: String,
+    /// Label of the button.
+    pub label: String,
+    /// What is known from it so far, if anything.
+    pub known: String,
+}
+
+/// A place seen close: what can be operated, tested and asked there.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct CloseView {
+    /// Place id, as in [`PlaceView`].
+    pub place: String,
+    /// Title.
+    pub title: String,
+    /// What one sees.
+    pub description: String,
+    /// Controls.
+    pub controls: Vec<ControlView>,
+    /// Other deeds.
+    pub deeds: Vec<DeedView>,
+    /// Whether an interlock slide is fitted between main and backfed breaker.
+    pub interlock: bool,
+    /// Meter and gauge readings in sight.
+    pub readings: Vec<String>,
+}
+
+/// What sort of line the log has.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum LogKind {
+    /// The learner did it.
+    #[default]
+    Did,
+    /// The world refused it.
+    Refused,
+    /// It happened.
+    Happened,
+    /// It was seen, tested or told.
+    Learnt,
+    /// It is a mistake, explained at once in coached practice.
+    Mistake,
+    /// Somebody is harmed.
+    Harm,
+}
+
+/// A line of the log.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct LogLine {
+    /// Drill clock.
+    pub clock: String,
+    /// Kind.
+    pub kind: LogKind,
+    /// Text.
+    pub text: String,
+}
+
+/// Log and clock.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct LogView {
+    /// Drill clock, minutes and seconds.
+    pub clock: String,
+    /// Drill clock in milliseconds.
+    pub clock_ms: u64,
+    /// Lines, oldest first.
+    pub lines: Vec<LogLine>,
+    /// Whether the drill is over and the debrief can be opened.
+    pub over: bool,
+    /// Whether every goal is met, so that finishing makes sense.
+    pub goal_met: bool,
+}
+
+/// One stage of the way energy takes from source to harm.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct StageView {
+    /// Id of the thing it passes, as drawn: a wire's, a person's, an appliance's id.
+    pub at: String,
+    /// What happens there, one sentence with its numbers.
+    pub text: String,
+    /// The number that matters there, short.
+    pub value: String,
+}
+
+/// A consequence, held and told stage by stage.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct ConsequenceView {
+    /// What happened, in a sentence.
+    pub title: String,
+    /// Stages in the order in which energy travels.
+    pub stages: Vec<StageView>,
+    /// Why it matters.
+    pub why: String,
+    /// What to do now.
+    pub now: String,
+    /// Whether somebody is harmed.
+    pub harm: bool,
+}
+
+/// A criterion of the debrief.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct CriterionView {
+    /// Name.
+    pub title: String,
+    /// Met or not.
+    pub met: bool,
+    /// Whether a breach of it fails the run by itself.
+    pub critical: bool,
+    /// What it asks, in a sentence.
+    pub text: String,
+}
+
+/// A finding, explained.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct FindingView {
+    /// Rule id.
+    pub rule: String,
+    /// Drill clock.
+    pub clock: String,
+    /// Drill clock in milliseconds.
+    pub clock_ms: u64,
+    /// Whether it belongs to a critical criterion.
+    pub critical: bool,
+    /// What happened.
+    pub what: String,
+    /// The way of energy, stage by stage, with numbers.
+    pub path: Vec<StageView>,
+    /// Why it matters.
+    pub why: String,
+    /// What to do instead.
+    pub instead: String,
+    /// Source: standard or publication with its section, and how it is known.
+    pub source: String,
+}
+
+/// A row of the timeline: one thing over time.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct TrackView {
+    /// Label.
+    pub label: String,
+    /// Stretches: from and to in milliseconds, what feeds it, the word.
+    pub stretches: Vec<(u64, u64, Fed, String)>,
+}
+
+/// A curve of the debrief.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct SeriesView {
+    /// Label with its unit.
+    pub label: String,
+    /// Milliseconds and value.
+    pub points: Vec<(u64, f64)>,
+    /// The limit to compare with, if there is one.
+    pub limit: Option<f64>,
+    /// The limit's label.
+    pub limit_label: String,
+}
+
+/// The debrief.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct DebriefView {
+    /// Passed or not, in words.
+    pub heading: String,
+    /// Passed or not.
+    pub passed: bool,
+    /// One or two sentences that sum it up.
+    pub summary: String,
+    /// Criteria.
+    pub criteria: Vec<CriterionView>,
+    /// Findings, first things first.
+    pub findings: Vec<FindingView>,
+    /// Timeline rows.
+    pub tracks: Vec<TrackView>,
+    /// Curves.
+    pub series: Vec<SeriesView>,
+    /// Length of the drill in milliseconds.
+    pub length_ms: u64,
+    /// What was done, line by line.
+    pub log: Vec<LogLine>,
+}
