@@ -1,0 +1,64 @@
+//! What a front end may ask for, and what it is told at once.
+
+use crate::units::DrillTime;
+
+/// How a drill is practised.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum Practice {
+    /// Mistakes are explained as they happen, and the truth is shown.
+    #[default]
+    Coached,
+    /// No help and no truth beyond what was looked at or tested, until the end.
+    Assessed,
+}
+
+/// A wish of the learner.
+/// The window and the terminal send the same ones.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Command {
+    /// Opens a drill of the shelf from its start.
+    Open {
+        /// Name of the drill.
+        drill: String,
+        /// How it is practised.
+        practice: Practice,
+        /// Seed of what is drawn by chance.
+        seed: u64,
+    },
+    /// Does one action, written as a line of an action file.
+    Do(String),
+    /// Lets drill time pass.
+    Wait(DrillTime),
+    /// Lets drill time pass until something happens, ten minutes at most.
+    WaitForEvent,
+    /// Closes the consequence that is held.
+    Understood,
+    /// Ends the drill and opens the debrief.
+    Finish,
+    /// Opens the same drill from its start with the same seed.
+    Retry,
+    /// Goes back to the shelf.
+    Leave,
+    /// Speaks another language.
+    Speak(String),
+}
+
+/// What a command led to, in words; the front end shows or reads it at once.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Notice {
+    /// It was done.
+    Done(String),
+    /// The world refused it: an answer, not an error.
+    Refused(String),
+    /// Something happened.
+    Happened(String),
+    /// Something was seen, tested or told.
+    Learnt(String),
+    /// A consequence is held and can be shown.
+    Consequence,
+    /// The drill is over; the debrief can be shown.
+    Over,
+    /// The command could not be understood: an unknown name, position or drill.
+    /// Says what, and the nearest that is known.
+    Unknown(String),
+}
