@@ -2,4 +2,6 @@
 
 pub mod session;
 pub mod units;
-pub mod words;
+
+pub mod apparatus;
+pub mod hazard;

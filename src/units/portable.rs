@@ -20,6 +20,20 @@ pub fn power(x: f64, y: f64) -> f64 {
     libm::pow(x, y)
 }
 
+/// Where a quantity that obeys *x'* = `source` - `rate` *x* stands after `seconds`, when it stands at `value` now.
+///
+/// Heat in a breaker, a cord's temperature and gas in a room all follow this law.
+/// A negative rate is a runaway and grows; a rate of zero is a ramp.
+/// Exact but for rounding, so advancing twice lands where one long advance lands.
+pub fn first_order(value: f64, source: f64, rate: f64, seconds: f64) -> f64 {
+    let gain = if rate == 0.0 {
+        seconds
+    } else {
+        -libm::expm1(-rate * seconds) / rate
+    };
+    value + (source - rate * value) * gain
+}
+
 /// Magnitude of a phasor.
 /// Not `hypot`: for the magnitudes met here (1e-12 to 1e6) the plain form neither overflows nor loses digits.
 pub fn magnitude(c: Complex) -> f64 {
@@ -46,5 +60,26 @@ mod tests {
         let c = phasor(120.0, -120.0);
         assert!((magnitude(c) - 120.0).abs() < 1e-12, "magnitude {}", magnitude(c));
         assert!((angle_deg(c) + 120.0).abs() < 1e-12, "angle {}", angle_deg(c));
+    }
+
+    #[test]
+    fn a_first_order_quantity_settles_ramps_or_runs_away_and_may_be_advanced_in_parts() {
+        let settled = first_order(5.0, 2.0, 0.5, 1000.0);
+        assert!((settled - 4.0).abs() < 1e-12, "settles at source / rate: {settled}");
+        let ramp = first_order(5.0, 2.0, 0.0, 10.0);
+        assert!((ramp - 25.0).abs() < 1e-12, "without a rate it ramps: {ramp}");
+        let away = first_order(1.0, 0.0, -1.0, 1.0);
+        assert!(
+            (away - core::f64::consts::E).abs() < 1e-12,
+            "a negative rate grows: {away}"
+        );
+        for rate in [0.5, 0.0, -0.2, 1e-4, 1e-18] {
+            let parts = first_order(first_order(3.0, 0.7, rate, 0.4), 0.7, rate, 0.6);
+            let whole = first_order(3.0, 0.7, rate, 1.0);
+            assert!(
+                (parts - whole).abs() < 1e-14,
+                "rate {rate}: {parts} in parts, {whole} at once"
+            );
+        }
     }
 }

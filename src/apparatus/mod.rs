@@ -1,0 +1,19 @@
+//! Electrical engineering, one device to a file: what a thing is rated for and how it behaves.
+//!
+//! Pure models: numbers in, numbers out, no network and no clock.
+//! Whatever changes with time has a closed form, so that advancing by *a* and then by *b* lands where *a + b* does, but for rounding.
+//! Tables carry the standard and section they come from, and whether the figure was checked in a copy or is from memory.
+//! Figures that no publication gives are named as assumptions where they stand.
+
+pub mod conductor;
+pub mod line;
+
+pub mod transformer;
+
+pub mod breaker;
+
+pub mod cord;
+
+pub mod motor;
+
+pub mod generator;
