@@ -1,7 +1,7 @@
 //! Outage Drill: a rehearsal room for switching a home from the utility to a generator and back.
 
-pub mod session;
-pub mod units;
-
 pub mod apparatus;
 pub mod hazard;
+pub mod session;
+pub mod units;
+pub mod words;
