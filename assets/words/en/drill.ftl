@@ -1,0 +1,1 @@
+# The drill: log, events, refusals, titles and goals.

@@ -1,0 +1,1 @@
+# Marking: criteria, findings, stages, sources.

@@ -1,0 +1,1 @@
+# What a session says to either front end.

@@ -1,0 +1,1 @@
+# Names of things of the site.

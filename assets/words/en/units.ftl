@@ -1,0 +1,28 @@
+# Quantities: the only place where a number meets its unit.
+# The space before a unit is a no-break space, so that no line ends between the two.
+# $number is finished text in the reader's own digits.
+
+unit-volts = { $number }{"\u00A0V"}
+unit-amps = { $number }{"\u00A0A"}
+unit-milliamps = { $number }{"\u00A0mA"}
+unit-watts = { $number }{"\u00A0W"}
+unit-ohms = { $number }{"\u00A0Ω"}
+unit-hertz = { $number }{"\u00A0Hz"}
+unit-ppm = { $number }{"\u00A0ppm"}
+unit-percent = { $number }%
+unit-gallons = { $number }{"\u00A0gal"}
+unit-degrees = { $number }°
+unit-seconds = { $number }{"\u00A0s"}
+unit-plain = { $number }
+
+# $number is degrees Celsius, $fahrenheit the same temperature in degrees Fahrenheit.
+unit-celsius = { $fahrenheit }{"\u00A0°F"} ({ $number }{"\u00A0°C"})
+
+# $number is feet, $meters the same length in meters.
+unit-feet = { $number }{"\u00A0ft"} ({ $meters }{"\u00A0m"})
+
+# A range: $low is a number, $high a number with the unit of both.
+range = { $low } to { $high }
+
+# In place of a number that could not be computed.
+quantity-unknown = not known

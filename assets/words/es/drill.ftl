@@ -1,0 +1,1 @@
+# La práctica: registro, sucesos, negativas, títulos y metas.

@@ -1,0 +1,1 @@
+# Evaluación: criterios, hallazgos, etapas, fuentes.

@@ -1,0 +1,1 @@
+# Lo que dice una sesión en la ventana y en la terminal.

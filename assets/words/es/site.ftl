@@ -1,0 +1,1 @@
+# Nombres de las cosas del sitio.

@@ -1,0 +1,112 @@
+//! Numbers as a reader writes them: separators of the locale, and no more digits than mean something.
+//!
+//! Single values show three significant digits and whole numbers from 100 on, without trailing zeros.
+//! Ends of a range show two significant digits and whole numbers from 10 on, because a range says that more isn't known.
+//! Separators come from the Unicode locale data compiled into `icu_decimal`.
+
+use fixed_decimal::Decimal;
+use icu_decimal::DecimalFormatter;
+use icu_decimal::options::DecimalFormatterOptions;
+use icu_locale_core::Locale;
+
+/// How many digits a value deserves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Digits {
+    /// A value on its own: three significant, whole from 100.
+    Single,
+    /// An end of a range: two significant, whole from 10, zeros kept so that both ends look alike.
+    RangeEnd,
+    /// Whole numbers only.
+    Whole,
+    /// One decimal below 3, whole above: meters beside feet.
+    Meters,
+}
+
+/// `value` in the digits of `locale`, or nothing if it is no finite number.
+pub(super) fn format(value: f64, digits: Digits, locale: &str) -> Option<String> {
+    if !value.is_finite() {
+        return None;
+    }
+    let decimals = decimals(value.abs(), digits);
+    let mut text = format!("{value:.decimals$}");
+    if digits == Digits::Single && text.contains('.') {
+        text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+    }
+    if text.trim_matches(['-', '0', '.']).is_empty() {
+        "0".clone_into(&mut text);
+    }
+    let decimal: Decimal = text.parse().ok()?;
+    let locale: Locale = locale.parse().ok()?;
+    let formatter =
+        DecimalFormatter::try_new(locale.into(), DecimalFormatterOptions::default()).ok()?;
+    Some(formatter.format(&decimal).to_string())
+}
+
+/// Decimals to show; below a millionth nothing is worth showing.
+fn decimals(size: f64, digits: Digits) -> usize {
+    let significant = match digits {
+        Digits::Single => 3,
+        Digits::RangeEnd => 2,
+        Digits::Whole => return 0,
+        Digits::Meters => return usize::from(size < 3.0),
+    };
+    if size < 1e-6 {
+        return 0;
+    }
+    let mut decimals = 0;
+    let mut scaled = size;
+    let whole_from = if significant == 3 { 99.95 } else { 9.95 };
+    while scaled < whole_from && decimals < 8 {
+        scaled *= 10.0;
+        decimals += 1;
+    }
+    decimals
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn en(value: f64) -> String {
+        format(value, Digits::Single, "en-US").unwrap()
+    }
+
+    #[test]
+    fn a_value_shows_three_significant_digits_and_whole_numbers_from_100() {
+        assert_eq!(en(7200.0), "7,200");
+        assert_eq!(en(7198.4), "7,198");
+        assert_eq!(en(240.4), "240");
+        assert_eq!(en(99.96), "100");
+        assert_eq!(en(15.34), "15.3");
+        assert_eq!(en(2.044), "2.04");
+        assert_eq!(en(30.0), "30");
+        assert_eq!(en(0.012_34), "0.0123");
+        assert_eq!(en(0.0), "0");
+        assert_eq!(en(-0.000_000_1), "0");
+        assert_eq!(en(-12.5), "-12.5");
+    }
+
+    #[test]
+    fn the_ends_of_a_range_show_two_significant_digits() {
+        let end = |value| format(value, Digits::RangeEnd, "en-US").unwrap();
+        assert_eq!(end(2.0), "2.0");
+        assert_eq!(end(3.57), "3.6");
+        assert_eq!(end(12.4), "12");
+        assert_eq!(end(0.05), "0.050");
+        assert_eq!(end(9.96), "10");
+    }
+
+    #[test]
+    fn separators_follow_the_locale() {
+        let one = |locale| format(7200.0, Digits::Single, locale).unwrap();
+        assert_eq!(one("es-CO"), "7.200");
+        assert_eq!(one("es-MX"), "7,200");
+        assert_eq!(format(2.5, Digits::Single, "es-CO").unwrap(), "2,5");
+    }
+
+    #[test]
+    fn what_is_no_number_is_not_written_as_one() {
+        assert_eq!(format(f64::NAN, Digits::Single, "en-US"), None);
+        assert_eq!(format(f64::INFINITY, Digits::RangeEnd, "en-US"), None);
+    }
+}

@@ -1,0 +1,4 @@
+//! Tests of the whole without a window, in one binary.
+
+#[cfg(test)]
+mod words;

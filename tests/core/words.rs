@@ -1,0 +1,269 @@
+//! The words, held to the program and the languages to each other.
+//!
+//! Structure, use, plain English and formatting are judged; whether a translation says the same is for people to judge.
+//! The reading grade is the Flesch-Kincaid grade with syllables counted by vowel groups: within about one grade of a hand count, from memory.
+
+mod plain;
+mod sources;
+
+use std::collections::BTreeMap;
+use std::collections::BTreeSet;
+
+use outage_drill::words::OFFERED;
+use outage_drill::words::PSEUDO;
+use outage_drill::words::REFERENCE;
+use outage_drill::words::Words;
+use outage_drill::words::audit;
+use outage_drill::words::word_files;
+use outage_drill::words::{Arg, Message};
+
+use plain::{count_words, grade, sentences};
+use sources::{Sources, literal_ids};
+
+/// Ids that are put together from a beginning, the name of something, and sometimes an ending.
+/// The name must stand somewhere in the sources or the scenarios; the last column says who puts it together.
+const BUILT: &[(&str, &[&str], &str)] = &[
+    (
+        "name-",
+        &[""],
+        "words::name_of, from the ids of a site's controls, positions, points, appliances, places, people",
+    ),
+    ("caution-", &[""], "session, by number"),
+    ("log-", &[""], "drill, from the verb of an action"),
+    ("event-", &[""], "drill, from the kind of an event"),
+    ("refused-", &[""], "site, from the constraint that refuses"),
+    (
+        "finding-",
+        &["-what", "-why", "-now", "-instead"],
+        "marking, from the rule",
+    ),
+    ("stage-", &[""], "explain, from the stage of the way"),
+    (
+        "criterion-",
+        &["-title", "-text"],
+        "marking, from the criterion",
+    ),
+    (
+        "drill-",
+        &["-title", "-summary", "-goal", "-note", "-facts"],
+        "session, from the drill's name",
+    ),
+    (
+        "state-",
+        &[""],
+        "session, from the state of an appliance, an engine, a person",
+    ),
+    ("fed-", &[""], "session, from what feeds a conductor"),
+    (
+        "source-",
+        &[""],
+        "marking, from the publication that a rule rests on",
+    ),
+];
+
+fn reference() -> audit::Entries {
+    audit::read(REFERENCE, word_files(REFERENCE)).0
+}
+
+fn listed(faults: &[impl ToString]) -> String {
+    faults
+        .iter()
+        .map(ToString::to_string)
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+#[test]
+fn every_language_says_everything_with_the_same_arguments() {
+    for language in audit::coverage() {
+        assert!(
+            language.faults.is_empty(),
+            "{}:\n{}",
+            language.tag,
+            listed(&language.faults)
+        );
+        assert_eq!(language.present, language.wanted, "{}", language.tag);
+        println!(
+            "{}: {} of {} messages",
+            language.tag, language.present, language.wanted
+        );
+    }
+}
+
+#[test]
+fn every_message_is_used() {
+    let sources = Sources::read();
+    let unused: Vec<String> = reference()
+        .iter()
+        .filter(|(id, _)| !id.starts_with('-') && !id.contains('.'))
+        .filter(|(id, _)| {
+            !sources.has_literal(id) && !is_built(id, &sources) && !is_referred_to(id)
+        })
+        .map(|(id, entry)| {
+            format!(
+                "assets/words/en/{}.ftl:{}: `{id}` is not used",
+                entry.file, entry.line
+            )
+        })
+        .collect();
+    assert!(unused.is_empty(), "{}", listed(&unused));
+}
+
+fn is_built(id: &str, sources: &Sources) -> bool {
+    BUILT.iter().any(|(beginning, endings, _)| {
+        endings.iter().any(|ending| {
+            id.strip_prefix(beginning)
+                .and_then(|rest| rest.strip_suffix(ending))
+                .is_some_and(|name| name.parse::<u32>().is_ok() || sources.has_word(name))
+        })
+    })
+}
+
+fn is_referred_to(id: &str) -> bool {
+    reference()
+        .values()
+        .any(|entry| entry.refers_to.contains(id))
+}
+
+#[test]
+fn every_id_that_the_program_names_is_there() {
+    let words = Words::new(REFERENCE);
+    let missing: Vec<String> = literal_ids()
+        .into_iter()
+        .filter(|(id, _)| !words.has(id))
+        .map(|(id, place)| format!("{place}: `{id}` is not in the word files"))
+        .collect();
+    assert!(missing.is_empty(), "{}", listed(&missing));
+}
+
+#[test]
+fn every_message_formats_in_every_language_without_a_gap() {
+    let tags: Vec<&str> = OFFERED
+        .iter()
+        .map(|language| language.tag)
+        .chain([PSEUDO])
+        .collect();
+    for tag in tags {
+        let words = Words::new(tag);
+        for (id, text) in samples(&words) {
+            assert!(!text.trim().is_empty(), "{tag}: `{id}` is empty");
+            assert!(
+                !text.contains(['{', '}', '[', ']']),
+                "{tag}: `{id}` has a gap: {text}"
+            );
+            assert!(
+                !text.contains(['\u{2068}', '\u{2069}']),
+                "{tag}: `{id}` shows marks of direction"
+            );
+            assert!(!text.contains("  "), "{tag}: `{id}` has two spaces: {text}");
+        }
+    }
+}
+
+/// Every message of the reference, said with sample arguments.
+fn samples(words: &Words) -> BTreeMap<String, String> {
+    let entries = reference();
+    entries
+        .keys()
+        .filter(|id| !id.starts_with('-') && !id.contains('.'))
+        .map(|id| {
+            let counts: BTreeSet<&String> = entries
+                .values()
+                .flat_map(|entry| entry.counts.keys())
+                .collect();
+            let message = audit::all_variables(&entries, id).into_iter().fold(
+                Message::new(id.clone()),
+                |m, name| {
+                    let arg = if counts.contains(&name) {
+                        Arg::Count(2)
+                    } else {
+                        Arg::Verbatim("x".to_owned())
+                    };
+                    m.with(Box::leak(name.into_boxed_str()), arg)
+                },
+            );
+            (id.clone(), words.say(&message))
+        })
+        .collect()
+}
+
+#[test]
+fn a_number_meets_its_unit_in_one_file_only() {
+    const UNITS: &[&str] = &[
+        "V", "kV", "A", "mA", "W", "kW", "VA", "kVA", "Hz", "Ω", "ohms", "°", "°C", "°F", "ft",
+        "m", "gal", "s", "ms", "min", "ppm", "%", "volts", "amps", "watts", "feet", "meters",
+        "gallons", "seconds", "percent", "voltios", "amperios", "vatios", "pies", "metros",
+        "galones", "segundos",
+    ];
+    let mut found = Vec::new();
+    for language in OFFERED {
+        for (id, entry) in audit::read(language.tag, word_files(language.tag)).0 {
+            for text in entry
+                .after_arguments
+                .iter()
+                .filter(|_| entry.file != "units")
+            {
+                let word: String = text
+                    .trim_start_matches([' ', '\u{a0}'])
+                    .chars()
+                    .take_while(|c| c.is_alphanumeric() || "°%Ω".contains(*c))
+                    .collect();
+                if UNITS.contains(&word.as_str()) {
+                    found.push(format!(
+                        "{}/{}.ftl:{}: `{id}` writes `{word}` beside an argument",
+                        language.tag, entry.file, entry.line
+                    ));
+                }
+            }
+        }
+    }
+    assert!(found.is_empty(), "{}", listed(&found));
+}
+
+#[test]
+fn no_english_sentence_has_more_than_twenty_words() {
+    let mut long = Vec::new();
+    for (id, text) in samples(&Words::new(REFERENCE)) {
+        for sentence in sentences(&text) {
+            let words = count_words(sentence);
+            if words > 20 && !id.starts_with("source-") {
+                long.push(format!(
+                    "`{id}` has a sentence of {words} words: {sentence}"
+                ));
+            }
+        }
+    }
+    assert!(long.is_empty(), "{}", listed(&long));
+}
+
+#[test]
+fn explanations_stay_near_the_sixth_grade() {
+    let texts = samples(&Words::new(REFERENCE));
+    let explained = |id: &str| {
+        id.starts_with("finding-") || id.starts_with("caution-") || id.starts_with("stage-")
+    };
+    let all: Vec<&str> = texts
+        .iter()
+        .filter(|(id, _)| explained(id))
+        .map(|(_, text)| text.as_str())
+        .collect();
+    let (grade, n_words) = grade(&all);
+    println!(
+        "Flesch-Kincaid grade of {} explanations, {n_words} words: {grade:.1}",
+        all.len()
+    );
+    assert!(
+        grade <= 6.0,
+        "grade {grade:.1} over {n_words} words; write plainer"
+    );
+}
+
+#[test]
+fn no_text_for_people_is_written_in_the_front_ends() {
+    let found = Sources::read().raw_text();
+    assert!(
+        found.is_empty(),
+        "say it through the word files:\n{}",
+        listed(&found)
+    );
+}
