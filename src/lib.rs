@@ -1,6 +1,7 @@
 //! Outage Drill: a rehearsal room for switching a home from the utility to a generator and back.
 
 pub mod apparatus;
+pub mod circuit;
 pub mod hazard;
 pub mod session;
 pub mod units;

@@ -1,0 +1,106 @@
+//! The nodal matrix from the admittance slots, entry by entry.
+//!
+//! An entry is always summed anew over everything that contributes to it, in a fixed order: changing a value there and
+//! back gives the same bits, and no rounding builds up.
+
+use crate::circuit::layout::Layout;
+use crate::circuit::network::index32;
+use crate::circuit::ordering::Symbolic;
+use crate::units::Complex;
+use std::collections::BTreeSet;
+
+/// What contributes to which entry.
+#[derive(Debug, Clone)]
+pub(super) struct Assembly {
+    /// Contributions to entry e: `start[e]..start[e + 1]`, as (slot, factor).
+    start: Vec<u32>,
+    terms: Vec<(u32, f64)>,
+    /// Entries that slot s touches: `slot_start[s]..slot_start[s + 1]`.
+    slot_start: Vec<u32>,
+    slot_entries: Vec<u32>,
+}
+
+/// Pairs of node indices that any element joins.
+pub(super) fn joined_pairs(layout: &Layout) -> BTreeSet<(u32, u32)> {
+    let mut pairs = BTreeSet::new();
+    for_each_term(layout, |_, p, q, _| {
+        if p != q {
+            pairs.insert((p.min(q), p.max(q)));
+        }
+    });
+    pairs
+}
+
+/// Calls `visit` with slot, two nodes and factor, for every contribution of the lower triangle.
+fn for_each_term(layout: &Layout, mut visit: impl FnMut(usize, u32, u32, f64)) {
+    for part in &layout.parts {
+        for i in 0..part.n_ports {
+            for j in i..part.n_ports {
+                let Some(slot) = part.slot(i, j) else { continue };
+                let (a, b) = layout.ports[part.first_port + i];
+                let (c, d) = layout.ports[part.first_port + j];
+                if i == j {
+                    visit(slot, a, a, 1.0);
+                    visit(slot, b, b, 1.0);
+                    visit(slot, a, b, -1.0);
+                    continue;
+                }
+                // the number stands at (p, q) for port i against j and at (q, p) for j against i
+                for (p, q, sign) in [(a, c, 1.0), (a, d, -1.0), (b, c, -1.0), (b, d, 1.0)] {
+                    visit(slot, p, q, if p == q { 2.0 * sign } else { sign });
+                }
+            }
+        }
+    }
+}
+
+impl Assembly {
+    pub(super) fn new(layout: &Layout, symbolic: &Symbolic, n_slots: usize) -> Self {
+        let n = symbolic.n;
+        let n_entries = n + symbolic.row.len();
+        let mut of_entry: Vec<Vec<(u32, f64)>> = vec![Vec::new(); n_entries];
+        let mut of_slot: Vec<BTreeSet<u32>> = vec![BTreeSet::new(); n_slots];
+        for_each_term(layout, |slot, p, q, factor| {
+            let (p, q) = (symbolic.row_of_node[p as usize] as usize, symbolic.row_of_node[q as usize] as usize);
+            if p == n || q == n {
+                return;
+            }
+            let entry = if p == q { Some(p) } else { off_diagonal(symbolic, p.max(q), p.min(q)).map(|e| n + e) };
+            if let Some(entry) = entry {
+                of_entry[entry].push((index32(slot), factor));
+                of_slot[slot].insert(index32(entry));
+            }
+        });
+        let (mut start, mut terms) = (vec![0], Vec::new());
+        for list in &of_entry {
+            terms.extend_from_slice(list);
+            start.push(index32(terms.len()));
+        }
+        let (mut slot_start, mut slot_entries) = (vec![0], Vec::new());
+        for list in &of_slot {
+            slot_entries.extend(list);
+            slot_start.push(index32(slot_entries.len()));
+        }
+        Self { start, terms, slot_start, slot_entries }
+    }
+
+    /// The entries that a slot touches.
+    pub(super) fn entries(&self, slot: usize) -> &[u32] {
+        &self.slot_entries[self.slot_start[slot] as usize..self.slot_start[slot + 1] as usize]
+    }
+
+    /// An entry summed over its slots.
+    pub(super) fn sum(&self, entry: usize, y: &[Complex]) -> Complex {
+        let mut sum = Complex::ZERO;
+        for &(slot, factor) in &self.terms[self.start[entry] as usize..self.start[entry + 1] as usize] {
+            sum += y[slot as usize] * factor;
+        }
+        sum
+    }
+}
+
+/// Position among the off-diagonals of (row, column).
+fn off_diagonal(symbolic: &Symbolic, row: usize, column: usize) -> Option<usize> {
+    let (from, to) = (symbolic.col_start[column] as usize, symbolic.col_start[column + 1] as usize);
+    symbolic.row[from..to].binary_search(&index32(row)).ok().map(|k| from + k)
+}

@@ -1,0 +1,201 @@
+//! What a solve says: volts, amps, power, what holds a source back, what is fed, and whether to believe it.
+//!
+//! Every number is only as good as [`Solution::converged`]: look at it first.
+//! Magnitudes are RMS; where sources aren't synchronized they are the root-sum-square over the groups.
+//! Ids of another network give zero, none or false.
+
+use crate::circuit::islands::{Graph, SourceSet};
+use crate::circuit::layout::{Layout, Part};
+use crate::circuit::network::{BranchId, Kind, NodeId};
+use crate::circuit::source::{Ceiling, Group, Limit, MAX_GROUPS};
+use crate::units::Complex;
+
+/// A source as it stands.
+#[derive(Debug, Clone)]
+pub(super) struct SourceState {
+    pub(super) emf_v: Vec<Complex>,
+    pub(super) group: usize,
+    pub(super) on: bool,
+    pub(super) ceiling: Option<Ceiling>,
+    /// The closing angle as a phasor of magnitude 1.
+    pub(super) turn: Complex,
+    pub(super) scale: f64,
+    pub(super) limit: Option<Limit>,
+}
+
+/// The answer for a network in one state.
+#[derive(Debug, Clone)]
+pub struct Solution {
+    pub(super) layout: Layout,
+    pub(super) row_of_node: Vec<u32>,
+    /// Rows of the two ends of each port.
+    pub(super) port_rows: Vec<(u32, u32)>,
+    /// Admittances as the elements show them, constant power included.
+    pub(super) y: Vec<Complex>,
+    /// Volts by group and row; the last row is earth.
+    pub(super) volts: [Vec<Complex>; MAX_GROUPS],
+    pub(super) active: [bool; MAX_GROUPS],
+    pub(super) graph: Graph,
+    pub(super) sources: Vec<SourceState>,
+    /// Loads that fell back, by element.
+    pub(super) fallen: Vec<bool>,
+    pub(super) converged: bool,
+}
+
+impl Solution {
+    /// Whether the other numbers are the solution.
+    ///
+    /// False when an iteration didn't settle, when nothing defines some voltage (a winding set without its magnetizing
+    /// shunt and with nothing connected), when a value set was out of range, or when Kirchhoff's current law is off.
+    pub fn converged(&self) -> bool {
+        self.converged
+    }
+
+    /// Volts to remote earth; none where the node's island has no path to earth.
+    pub fn volts(&self, node: NodeId) -> Option<f64> {
+        let floating = *self.graph.floating.get(node.index())?;
+        (!floating).then(|| self.combine(|g| self.at(node, g)))
+    }
+
+    /// Volts between two nodes; meaningful within one island, floating or not.
+    pub fn volts_between(&self, a: NodeId, b: NodeId) -> f64 {
+        self.combine(|g| self.at(a, g) - self.at(b, g))
+    }
+
+    /// The voltage phasor of one group, to earth, or to the reference node of a floating island.
+    pub fn phasor(&self, node: NodeId, group: Group) -> Complex {
+        let group = usize::from(group.0);
+        if group < MAX_GROUPS { self.at(node, group) } else { Complex::ZERO }
+    }
+
+    /// Amps through an element; the largest of its ports where it has several.
+    pub fn amps(&self, branch: BranchId) -> f64 {
+        let Some(part) = self.layout.part(branch) else { return 0.0 };
+        let mut largest = 0.0;
+        for port in 0..part.n_ports {
+            largest = f64::max(largest, self.combine(|g| self.current(branch, part, port, g)));
+        }
+        largest
+    }
+
+    /// Amps through one port of an element: one EMF of a source, one conductor of several, one winding.
+    pub fn port_amps(&self, branch: BranchId, port: usize) -> f64 {
+        self.port(branch, port).map_or(0.0, |part| self.combine(|g| self.current(branch, part, port, g)))
+    }
+
+    /// Amps in conductor `conductor` of coupled conductors.
+    pub fn conductor_amps(&self, branch: BranchId, conductor: usize) -> f64 {
+        self.port_amps(branch, conductor)
+    }
+
+    /// The current phasor of one group through one port: from the first end to the second, out of the positive terminal
+    /// of a source.
+    pub fn current_phasor(&self, branch: BranchId, port: usize, group: Group) -> Complex {
+        let group = usize::from(group.0);
+        match self.port(branch, port) {
+            Some(part) if group < MAX_GROUPS => self.current(branch, part, port, group),
+            _ => Complex::ZERO,
+        }
+    }
+
+    /// Watts and vars: delivered at the terminals of a source, taken by any other element.
+    pub fn power(&self, branch: BranchId) -> Complex {
+        let mut sum = Complex::ZERO;
+        let Some(part) = self.layout.part(branch) else { return sum };
+        for g in self.groups() {
+            for port in 0..part.n_ports {
+                sum += self.drop(part, port, g) * self.current(branch, part, port, g).conj();
+            }
+        }
+        sum
+    }
+
+    /// Which ceiling holds a source back from its regulated voltage; none if it holds it, has none or isn't a source.
+    pub fn limit(&self, source: BranchId) -> Option<Limit> {
+        self.source(source).and_then(|s| s.limit)
+    }
+
+    /// The scale of a source's EMFs; 1 without a ceiling, 0 when off.
+    pub fn scale(&self, source: BranchId) -> f64 {
+        self.source(source).map_or(0.0, |s| if s.on { s.scale } else { 0.0 })
+    }
+
+    /// Whether a constant-power load fell back to an impedance.
+    pub fn load_fell_back(&self, branch: BranchId) -> bool {
+        branch.plain_index().and_then(|i| self.fallen.get(i)).copied().unwrap_or(false)
+    }
+
+    /// Whether a node's island has no path to earth: its volts to earth are not defined.
+    pub fn floating(&self, node: NodeId) -> bool {
+        self.graph.floating.get(node.index()).copied().unwrap_or(false)
+    }
+
+    /// The sources, switched on, that reach a node through closed switches, wires, coupled conductors and windings over
+    /// ungrounded nodes; by the graph, whatever the volts.
+    pub fn fed_by(&self, node: NodeId) -> SourceSet {
+        self.graph.fed.get(node.index()).copied().unwrap_or_default()
+    }
+
+    /// Groups with a source that is on.
+    pub(super) fn groups(&self) -> impl Iterator<Item = usize> + '_ {
+        (0..MAX_GROUPS).filter(|&g| self.active[g])
+    }
+
+    /// Root-sum-square over the groups.
+    pub(super) fn combine(&self, phasor: impl Fn(usize) -> Complex) -> f64 {
+        let mut sum = 0.0;
+        for g in self.groups() {
+            sum += phasor(g).norm_sqr();
+        }
+        sum.sqrt()
+    }
+
+    /// Volts across one port.
+    pub(super) fn drop(&self, part: &Part, port: usize, group: usize) -> Complex {
+        let (a, b) = self.port_rows[part.first_port + port];
+        self.volts[group][a as usize] - self.volts[group][b as usize]
+    }
+
+    /// Amps through one port, out of the positive terminal for a source.
+    pub(super) fn current(&self, branch: BranchId, part: &Part, port: usize, group: usize) -> Complex {
+        if !part.kind.has_coupling() {
+            let y = self.y[part.first_slot + port];
+            let drop = self.drop(part, port, group);
+            if part.kind != Kind::Source {
+                return y * drop;
+            }
+            let emf = self.source(branch).filter(|s| s.group == group).map_or(Complex::ZERO, |s| s.emf(port));
+            return y * (emf - drop);
+        }
+        let row = part.first_slot + port * part.n_ports;
+        let mut sum = Complex::ZERO;
+        for (other, y) in self.y[row..row + part.n_ports].iter().enumerate() {
+            sum += y * self.drop(part, other, group);
+        }
+        sum
+    }
+
+    fn at(&self, node: NodeId, group: usize) -> Complex {
+        self.row_of_node.get(node.index()).map_or(Complex::ZERO, |&row| self.volts[group][row as usize])
+    }
+
+    fn port(&self, branch: BranchId, port: usize) -> Option<&Part> {
+        self.layout.part(branch).filter(|part| port < part.n_ports)
+    }
+
+    fn source(&self, branch: BranchId) -> Option<&SourceState> {
+        branch.source_ordinal().and_then(|ordinal| self.sources.get(ordinal))
+    }
+}
+
+impl SourceState {
+    /// The EMF of a port as it stands: scaled and turned.
+    pub(super) fn emf(&self, port: usize) -> Complex {
+        self.emf_v.get(port).map_or(Complex::ZERO, |emf| emf * self.factor())
+    }
+
+    /// What the source's unit solution is multiplied with.
+    pub(super) fn factor(&self) -> Complex {
+        self.turn * self.scale
+    }
+}

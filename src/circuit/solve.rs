@@ -1,0 +1,316 @@
+//! One solve: graph, matrix, factor, the response to each source, then scales and constant-power loads until settled.
+//!
+//! The response to each source is kept apart and the answer is their sum, so a scale, an angle or a group changes
+//! nothing but the sum.
+//! Constant power is iterated by injecting what a load takes beyond its admittance in the matrix; a load that has
+//! fallen back stands in the matrix with its impedance.
+//! Every solve starts from rated voltage and full scale, so the answer doesn't depend on earlier ones.
+
+use crate::circuit::load::Compensated;
+use crate::circuit::regulate::{PortLine, Sums, lower_for_current};
+use crate::circuit::solution::Solution;
+use crate::circuit::solver::Solver;
+use crate::circuit::source::Limit;
+use crate::circuit::source::MAX_GROUPS;
+use crate::units::Complex;
+
+/// What refers a floating island to earth, siemens; it carries no current, so its size doesn't show.
+const TIE_SIEMENS: Complex = Complex::new(1.0, 0.0);
+/// Rounds of constant-power loads before giving up.
+const MAX_ROUNDS: usize = 2000;
+/// Rounds over the limited sources before giving up.
+const MAX_SWEEPS: usize = 200;
+/// The last step of a load's voltage and of a source's scale, and the estimate of what is still missing, per unit.
+const STEP_PU: f64 = 1e-11;
+const MISSING_PU: f64 = 1e-10;
+/// The largest Kirchhoff residual of a solution, per unit.
+const RESIDUAL_PU: f64 = 1e-9;
+
+impl Solver {
+    /// The answer for the network as it stands.
+    /// Allocates nothing.
+    pub fn solve(&mut self) -> &Solution {
+        if self.anything_changed || self.topology_changed {
+            self.update();
+            self.anything_changed = false;
+        }
+        &self.solution
+    }
+
+    fn update(&mut self) {
+        self.forget_fallen();
+        if self.topology_changed {
+            self.update_topology();
+        }
+        self.update_factor();
+        for group in 0..MAX_GROUPS {
+            self.solution.active[group] = self.solution.sources.iter().any(|s| s.on && s.group == group);
+        }
+        for source in &mut self.solution.sources {
+            source.scale = 1.0;
+            source.limit = None;
+        }
+        for compensation in &mut self.compensation {
+            compensation.volts.fill(Complex::ZERO);
+        }
+        let settled = self.settle();
+        let is_sound = self.factor.is_sound() && !self.invalid.contains(&true);
+        let residual = self.solution.residual(&mut self.node_sums);
+        self.solution.converged = settled && is_sound && residual <= RESIDUAL_PU;
+    }
+
+    /// Back to the admittance at rated voltage for loads that fell back in the last solve.
+    fn forget_fallen(&mut self) {
+        for position in 0..self.constant_list.len() {
+            let index = self.constant_list[position] as usize;
+            if let Some(load) = &mut self.constant[index] {
+                load.fallen = false;
+                load.volts = load.rated_v;
+                self.refresh(index);
+            }
+        }
+        self.solution.fallen.fill(false);
+    }
+
+    fn update_topology(&mut self) {
+        self.solution.graph.update(&self.solution.layout, &self.present);
+        for node in 1..self.solution.layout.n_nodes() {
+            let row = self.symbolic.row_of_node[node] as usize;
+            let tied = self.solution.graph.tied[node];
+            if self.tied_rows[row] != tied {
+                self.tied_rows[row] = tied;
+                self.put_entry(row);
+            }
+        }
+        self.topology_changed = false;
+    }
+
+    /// Sums an entry anew and marks what depends on it.
+    fn put_entry(&mut self, entry: usize) {
+        let n = self.symbolic.n;
+        let mut value = self.assembly.sum(entry, &self.in_matrix);
+        let column = if entry < n {
+            if self.tied_rows[entry] {
+                value += TIE_SIEMENS;
+            }
+            entry
+        } else {
+            self.symbolic.column[entry - n] as usize
+        };
+        self.factor.a[entry] = value;
+        self.factor.mark(&self.symbolic, column);
+    }
+
+    /// Brings matrix, factor and responses up to date with the changed slots.
+    fn update_factor(&mut self) {
+        for position in 0..self.changed_slots.len() {
+            let slot = self.changed_slots[position] as usize;
+            self.is_changed[slot] = false;
+            for k in 0..self.assembly.entries(slot).len() {
+                self.put_entry(self.assembly.entries(slot)[k] as usize);
+            }
+        }
+        self.changed_slots.clear();
+        let refactored = self.factor.marks.any();
+        if refactored {
+            self.factor.refactor(&self.symbolic);
+        }
+        for (response, source) in self.responses.iter_mut().zip(&self.solution.sources) {
+            if !source.on {
+                response.fresh = response.fresh && !refactored;
+                continue;
+            }
+            if !response.fresh {
+                self.factor.forward(&self.symbolic, &response.injected, &mut response.forward);
+            } else if refactored {
+                self.factor.forward_marked(&self.symbolic, &response.injected, &mut response.forward);
+            } else {
+                continue;
+            }
+            response.fresh = true;
+            self.factor.backward(&self.symbolic, &response.forward, &mut response.volts);
+        }
+        self.factor.marks.clear();
+    }
+
+    /// Scales and constant-power loads, in turn until they stand still.
+    fn settle(&mut self) -> bool {
+        let regulated = self.regulate();
+        self.superpose();
+        if self.constant_list.is_empty() {
+            return regulated;
+        }
+        self.measure_loads();
+        let mut last_step = f64::INFINITY;
+        for _ in 0..MAX_ROUNDS {
+            if self.respond() {
+                self.update_factor();
+            }
+            self.compensate();
+            let regulated = self.regulate();
+            self.superpose();
+            let step = self.measure_loads();
+            let rate = step / last_step;
+            let missing = if rate < 1.0 { step * rate / (1.0 - rate) } else { f64::INFINITY };
+            if regulated && (step == 0.0 || (step <= STEP_PU && missing <= MISSING_PU)) {
+                return true;
+            }
+            last_step = step;
+        }
+        false
+    }
+
+    /// Lets each constant-power load answer to its voltage; true if one fell back or recovered.
+    fn respond(&mut self) -> bool {
+        let mut moved = false;
+        for position in 0..self.constant_list.len() {
+            let index = self.constant_list[position] as usize;
+            let slot = self.solution.layout.parts[index].first_slot;
+            let Some(load) = &mut self.constant[index] else { continue };
+            let before = load.fallen;
+            let y = load.respond();
+            let fallen = load.fallen;
+            if fallen != before {
+                moved = true;
+                let stands = if fallen { y } else { self.when_present[slot] };
+                self.put(slot, stands);
+                self.solution.fallen[index] = fallen;
+            }
+            self.solution.y[slot] = y;
+        }
+        moved
+    }
+
+    /// Injects what constant-power loads take beyond their admittance in the matrix, and solves for it.
+    fn compensate(&mut self) {
+        for group in 0..MAX_GROUPS {
+            if !self.solution.active[group] {
+                continue;
+            }
+            let compensation = &mut self.compensation[group];
+            compensation.injected.fill(Complex::ZERO);
+            for &index in &self.constant_list {
+                let part = &self.solution.layout.parts[index as usize];
+                let beyond = self.solution.y[part.first_slot] - self.in_matrix[part.first_slot];
+                let current = beyond * self.solution.drop(part, 0, group);
+                let (a, b) = self.solution.port_rows[part.first_port];
+                compensation.injected[a as usize] -= current;
+                compensation.injected[b as usize] += current;
+            }
+            self.factor.forward(&self.symbolic, &compensation.injected, &mut compensation.forward);
+            self.factor.backward(&self.symbolic, &compensation.forward, &mut compensation.volts);
+        }
+    }
+
+    /// Reads the loads' voltages; the largest change, per unit of rated voltage.
+    fn measure_loads(&mut self) -> f64 {
+        let mut largest = 0.0_f64;
+        for &index in &self.constant_list {
+            let part = &self.solution.layout.parts[index as usize];
+            let volts = self.solution.combine(|group| self.solution.drop(part, 0, group));
+            if let Some(load) = &mut self.constant[index as usize] {
+                let Compensated { rated_v, volts: before, .. } = *load;
+                let step = (volts - before).abs() / rated_v;
+                largest = if step.is_nan() { f64::INFINITY } else { largest.max(step) };
+                load.volts = volts;
+            }
+        }
+        largest
+    }
+
+    /// Sums the responses to all sources, group by group.
+    fn superpose(&mut self) {
+        for group in 0..MAX_GROUPS {
+            let volts = &mut self.solution.volts[group];
+            volts.copy_from_slice(&self.compensation[group].volts);
+            for (response, source) in self.responses.iter().zip(&self.solution.sources) {
+                if source.on && source.group == group {
+                    let factor = source.factor();
+                    for (sum, unit) in volts.iter_mut().zip(&response.volts) {
+                        *sum += unit * factor;
+                    }
+                }
+            }
+        }
+    }
+
+    /// Finds the scale of every limited source; false if they don't come to rest.
+    fn regulate(&mut self) -> bool {
+        let limited = self.solution.sources.iter().filter(|s| s.on && s.ceiling.is_some()).count();
+        for _ in 0..if limited == 0 { 0 } else { MAX_SWEEPS } {
+            let mut largest = 0.0_f64;
+            for ordinal in 0..self.solution.sources.len() {
+                let Some((scale, limit)) = self.scale(ordinal) else { continue };
+                let source = &mut self.solution.sources[ordinal];
+                largest = largest.max((scale - source.scale).abs());
+                source.scale = scale;
+                source.limit = limit;
+            }
+            if limited == 1 || largest <= STEP_PU {
+                return true;
+            }
+        }
+        limited == 0
+    }
+
+    /// The scale of a limited source with all others as they are, and what holds it; none for any other source.
+    fn scale(&self, ordinal: usize) -> Option<(f64, Option<Limit>)> {
+        let source = &self.solution.sources[ordinal];
+        let ceiling = source.ceiling.as_ref().filter(|_| source.on)?;
+        let part = &self.solution.layout.parts[self.solution.layout.n_plain + ordinal];
+        let mut sums = Sums::default();
+        for port in 0..part.n_ports {
+            sums.add(&self.port_line(ordinal, port));
+        }
+        for group in self.solution.groups().filter(|&g| g != source.group) {
+            let (mut voltage, mut power_w) = (Complex::ZERO, 0.0);
+            for port in 0..part.n_ports {
+                let volts = self.port_volts(ordinal, port, group, None);
+                voltage += self.port_line(ordinal, port).turned_back() * volts;
+                power_w -= (volts * (self.in_matrix[part.first_slot + port] * volts).conj()).re;
+            }
+            sums.add_foreign(voltage, power_w);
+        }
+        let (mut scale, mut limit) = sums.scale(ceiling);
+        for port in 0..part.n_ports {
+            let mut foreign_squared = 0.0;
+            for group in self.solution.groups().filter(|&g| g != source.group) {
+                let volts = self.port_volts(ordinal, port, group, None);
+                foreign_squared += (self.in_matrix[part.first_slot + port] * volts).norm_sqr();
+            }
+            if let Some(lower) = lower_for_current(&self.port_line(ordinal, port), foreign_squared, ceiling, scale) {
+                (scale, limit) = (lower, Some(Limit::Current));
+            }
+        }
+        Some((scale, limit))
+    }
+
+    /// A port of a source as a function of the source's scale.
+    fn port_line(&self, ordinal: usize, port: usize) -> PortLine {
+        let source = &self.solution.sources[ordinal];
+        let part = &self.solution.layout.parts[self.solution.layout.n_plain + ordinal];
+        let (a, b) = self.solution.port_rows[part.first_port + port];
+        let own = &self.responses[ordinal].volts;
+        PortLine {
+            others_v: self.port_volts(ordinal, port, source.group, Some(ordinal)),
+            own_v: source.turn * (own[a as usize] - own[b as usize]),
+            emf_v: source.turn * source.emf_v[port],
+            y: self.in_matrix[part.first_slot + port],
+        }
+    }
+
+    /// Volts at a port of a source in one group, without the response to the source `but`.
+    fn port_volts(&self, ordinal: usize, port: usize, group: usize, but: Option<usize>) -> Complex {
+        let part = &self.solution.layout.parts[self.solution.layout.n_plain + ordinal];
+        let (a, b) = self.solution.port_rows[part.first_port + port];
+        let (a, b) = (a as usize, b as usize);
+        let compensation = &self.compensation[group].volts;
+        let mut volts = compensation[a] - compensation[b];
+        for (other, (response, source)) in self.responses.iter().zip(&self.solution.sources).enumerate() {
+            if source.on && source.group == group && Some(other) != but {
+                volts += source.factor() * (response.volts[a] - response.volts[b]);
+            }
+        }
+        volts
+    }
+}
