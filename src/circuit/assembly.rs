@@ -36,7 +36,9 @@ fn for_each_term(layout: &Layout, mut visit: impl FnMut(usize, u32, u32, f64)) {
     for part in &layout.parts {
         for i in 0..part.n_ports {
             for j in i..part.n_ports {
-                let Some(slot) = part.slot(i, j) else { continue };
+                let Some(slot) = part.slot(i, j) else {
+                    continue;
+                };
                 let (a, b) = layout.ports[part.first_port + i];
                 let (c, d) = layout.ports[part.first_port + j];
                 if i == j {
@@ -61,11 +63,18 @@ impl Assembly {
         let mut of_entry: Vec<Vec<(u32, f64)>> = vec![Vec::new(); n_entries];
         let mut of_slot: Vec<BTreeSet<u32>> = vec![BTreeSet::new(); n_slots];
         for_each_term(layout, |slot, p, q, factor| {
-            let (p, q) = (symbolic.row_of_node[p as usize] as usize, symbolic.row_of_node[q as usize] as usize);
+            let (p, q) = (
+                symbolic.row_of_node[p as usize] as usize,
+                symbolic.row_of_node[q as usize] as usize,
+            );
             if p == n || q == n {
                 return;
             }
-            let entry = if p == q { Some(p) } else { off_diagonal(symbolic, p.max(q), p.min(q)).map(|e| n + e) };
+            let entry = if p == q {
+                Some(p)
+            } else {
+                off_diagonal(symbolic, p.max(q), p.min(q)).map(|e| n + e)
+            };
             if let Some(entry) = entry {
                 of_entry[entry].push((index32(slot), factor));
                 of_slot[slot].insert(index32(entry));
@@ -81,7 +90,12 @@ impl Assembly {
             slot_entries.extend(list);
             slot_start.push(index32(slot_entries.len()));
         }
-        Self { start, terms, slot_start, slot_entries }
+        Self {
+            start,
+            terms,
+            slot_start,
+            slot_entries,
+        }
     }
 
     /// The entries that a slot touches.
@@ -92,7 +106,9 @@ impl Assembly {
     /// An entry summed over its slots.
     pub(super) fn sum(&self, entry: usize, y: &[Complex]) -> Complex {
         let mut sum = Complex::ZERO;
-        for &(slot, factor) in &self.terms[self.start[entry] as usize..self.start[entry + 1] as usize] {
+        for &(slot, factor) in
+            &self.terms[self.start[entry] as usize..self.start[entry + 1] as usize]
+        {
             sum += y[slot as usize] * factor;
         }
         sum
@@ -101,6 +117,12 @@ impl Assembly {
 
 /// Position among the off-diagonals of (row, column).
 fn off_diagonal(symbolic: &Symbolic, row: usize, column: usize) -> Option<usize> {
-    let (from, to) = (symbolic.col_start[column] as usize, symbolic.col_start[column + 1] as usize);
-    symbolic.row[from..to].binary_search(&index32(row)).ok().map(|k| from + k)
+    let (from, to) = (
+        symbolic.col_start[column] as usize,
+        symbolic.col_start[column + 1] as usize,
+    );
+    symbolic.row[from..to]
+        .binary_search(&index32(row))
+        .ok()
+        .map(|k| from + k)
 }

@@ -28,7 +28,11 @@ impl Solution {
         for (index, _) in self.layout.parts.iter().enumerate() {
             let branch = self.branch(index);
             let power = self.power(branch);
-            sum += if branch.source_ordinal().is_some() { power } else { -power };
+            sum += if branch.source_ordinal().is_some() {
+                power
+            } else {
+                -power
+            };
             size += magnitude(power);
         }
         magnitude(sum) / size
@@ -57,7 +61,11 @@ impl Solution {
                 let (left, size) = sums[self.row_of_node[node] as usize];
                 let share = (left.re.abs() + left.im.abs()) / size.max(BASE_VA / base_v);
                 // a value that is not a number must not pass
-                largest = if share.is_nan() { f64::INFINITY } else { largest.max(share) };
+                largest = if share.is_nan() {
+                    f64::INFINITY
+                } else {
+                    largest.max(share)
+                };
             }
         }
         largest

@@ -16,7 +16,11 @@ pub(super) fn invert(matrix: &[Complex], n: usize) -> Option<Vec<Complex>> {
     }
     let largest = a.iter().map(Complex::norm_sqr).fold(0.0, f64::max);
     for column in 0..n {
-        let pivot = (column..n).max_by(|&p, &q| a[p * n + column].norm_sqr().total_cmp(&a[q * n + column].norm_sqr()))?;
+        let pivot = (column..n).max_by(|&p, &q| {
+            a[p * n + column]
+                .norm_sqr()
+                .total_cmp(&a[q * n + column].norm_sqr())
+        })?;
         if a[pivot * n + column].norm_sqr() <= largest * 1e-26 {
             return None;
         }

@@ -45,8 +45,12 @@ pub enum NetworkError {
 impl fmt::Display for NetworkError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {
-            Self::UnknownNode { element } => write!(f, "element {element} names a node of another network"),
-            Self::SameEnds { element } => write!(f, "both ends of element {element} are the same node"),
+            Self::UnknownNode { element } => {
+                write!(f, "element {element} names a node of another network")
+            }
+            Self::SameEnds { element } => {
+                write!(f, "both ends of element {element} are the same node")
+            }
             Self::Impedance { element } => write!(f, "element {element} has a value out of range"),
             Self::Matrix { element } => write!(f, "element {element} has no admittance matrix"),
             Self::Source { source } => write!(f, "source {source} has a value out of range"),

@@ -21,7 +21,10 @@ pub(super) struct Marks {
 
 impl Marks {
     fn new(n: usize) -> Self {
-        Self { words: vec![0; n.div_ceil(64)], any: false }
+        Self {
+            words: vec![0; n.div_ceil(64)],
+            any: false,
+        }
     }
 
     pub(super) fn any(&self) -> bool {
@@ -100,13 +103,22 @@ impl Factor {
 
     /// Computes the marked columns anew.
     pub(super) fn refactor(&mut self, symbolic: &Symbolic) {
-        let Self { a, l, u, inverse_pivot, weak, n_weak, marks } = self;
+        let Self {
+            a,
+            l,
+            u,
+            inverse_pivot,
+            weak,
+            n_weak,
+            marks,
+        } = self;
         for j in marks.iter() {
             let mut pivot = a[j];
             for &(_, e) in row(symbolic, j) {
                 pivot -= l[e as usize] * u[e as usize];
             }
-            let is_weak = pivot.norm_sqr() <= WEAK_PIVOT_SQUARED * a[j].norm_sqr() || !pivot.is_finite();
+            let is_weak =
+                pivot.norm_sqr() <= WEAK_PIVOT_SQUARED * a[j].norm_sqr() || !pivot.is_finite();
             if is_weak != weak[j] {
                 weak[j] = is_weak;
                 if is_weak { *n_weak += 1 } else { *n_weak -= 1 }
@@ -115,7 +127,10 @@ impl Factor {
             inverse_pivot[j] = inverse;
             for e in symbolic.col_start[j] as usize..symbolic.col_start[j + 1] as usize {
                 let mut value = a[symbolic.n + e];
-                let (from, to) = (symbolic.product_start[e] as usize, symbolic.product_start[e + 1] as usize);
+                let (from, to) = (
+                    symbolic.product_start[e] as usize,
+                    symbolic.product_start[e + 1] as usize,
+                );
                 for product in &symbolic.products[from..to] {
                     value -= l[product.l as usize] * u[product.u as usize];
                 }
@@ -151,7 +166,10 @@ impl Factor {
     pub(super) fn backward(&self, symbolic: &Symbolic, z: &[Complex], x: &mut [Complex]) {
         for j in (0..symbolic.n).rev() {
             let mut sum = z[j] * self.inverse_pivot[j];
-            let (from, to) = (symbolic.col_start[j] as usize, symbolic.col_start[j + 1] as usize);
+            let (from, to) = (
+                symbolic.col_start[j] as usize,
+                symbolic.col_start[j + 1] as usize,
+            );
             for (l, &i) in self.l[from..to].iter().zip(&symbolic.row[from..to]) {
                 sum -= l * x[i as usize];
             }

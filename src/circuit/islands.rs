@@ -17,7 +17,9 @@ impl SourceSet {
 
     /// Whether `source` is among them; false for anything that isn't a source.
     pub fn contains(self, source: BranchId) -> bool {
-        source.source_ordinal().is_some_and(|ordinal| ordinal < 64 && self.0 >> ordinal & 1 == 1)
+        source
+            .source_ordinal()
+            .is_some_and(|ordinal| ordinal < 64 && self.0 >> ordinal & 1 == 1)
     }
 
     /// Whether no source is among them.
@@ -32,7 +34,9 @@ impl SourceSet {
 
     /// The sources, in the order in which they were added to the network.
     pub fn iter(self) -> impl Iterator<Item = BranchId> {
-        (0..64).filter(move |ordinal| self.0 >> ordinal & 1 == 1).map(BranchId::source)
+        (0..64)
+            .filter(move |ordinal| self.0 >> ordinal & 1 == 1)
+            .map(BranchId::source)
     }
 
     /// The sources of either set.
@@ -54,7 +58,9 @@ pub(super) struct Disjoint {
 
 impl Disjoint {
     pub(super) fn new(n: usize) -> Self {
-        Self { parent: (0..).take(n).collect() }
+        Self {
+            parent: (0..).take(n).collect(),
+        }
     }
 
     fn reset(&mut self) {
@@ -116,7 +122,12 @@ impl Graph {
 
     fn find_islands(&mut self, layout: &Layout, present: &[bool]) {
         self.sets.reset();
-        for (part, _) in layout.parts.iter().zip(present).filter(|(_, present)| **present) {
+        for (part, _) in layout
+            .parts
+            .iter()
+            .zip(present)
+            .filter(|(_, present)| **present)
+        {
             for &(a, b) in &layout.ports[part.first_port..part.first_port + part.n_ports] {
                 self.sets.join(a, b);
             }
@@ -142,7 +153,12 @@ impl Graph {
     fn find_fed(&mut self, layout: &Layout, present: &[bool]) {
         let is_open = |node: u32| layout.conductor[node as usize] == Conductor::Ungrounded;
         self.sets.reset();
-        for (part, _) in layout.parts.iter().zip(present).filter(|(part, present)| **present && part.kind.conducts_feed()) {
+        for (part, _) in layout
+            .parts
+            .iter()
+            .zip(present)
+            .filter(|(part, present)| **present && part.kind.conducts_feed())
+        {
             let ports = &layout.ports[part.first_port..part.first_port + part.n_ports];
             let mut wound = None;
             for &(a, b) in ports {
@@ -157,7 +173,9 @@ impl Graph {
             }
         }
         self.fed_of_island.fill(SourceSet::EMPTY);
-        let sources = layout.parts[layout.n_plain..].iter().zip(&present[layout.n_plain..]);
+        let sources = layout.parts[layout.n_plain..]
+            .iter()
+            .zip(&present[layout.n_plain..]);
         for (ordinal, (part, _)) in sources.enumerate().filter(|(_, (_, present))| **present) {
             for &(a, b) in &layout.ports[part.first_port..part.first_port + part.n_ports] {
                 for node in [a, b].into_iter().filter(|&node| is_open(node)) {
@@ -168,7 +186,11 @@ impl Graph {
         }
         for node in (0..).take(layout.n_nodes()) {
             let island = self.sets.find(node) as usize;
-            self.fed[node as usize] = if is_open(node) { self.fed_of_island[island] } else { SourceSet::EMPTY };
+            self.fed[node as usize] = if is_open(node) {
+                self.fed_of_island[island]
+            } else {
+                SourceSet::EMPTY
+            };
         }
     }
 }

@@ -33,7 +33,11 @@ impl Part {
     }
 
     pub(super) fn n_slots(&self) -> usize {
-        if self.kind.has_coupling() { self.n_ports * self.n_ports } else { self.n_ports }
+        if self.kind.has_coupling() {
+            self.n_ports * self.n_ports
+        } else {
+            self.n_ports
+        }
     }
 }
 
@@ -80,8 +84,13 @@ pub(super) fn lay_out(network: &Network) -> Result<LaidOut, NetworkError> {
     if nodes.len() > MAX_SIZE || elements.len() > MAX_SIZE || sources.len() > MAX_SOURCES {
         return Err(NetworkError::Size);
     }
-    if let Some(node) = nodes.iter().position(|n| !(n.base_v.is_finite() && n.base_v > 0.0)) {
-        return Err(NetworkError::Class { node: node.saturating_sub(1) });
+    if let Some(node) = nodes
+        .iter()
+        .position(|n| !(n.base_v.is_finite() && n.base_v > 0.0))
+    {
+        return Err(NetworkError::Class {
+            node: node.saturating_sub(1),
+        });
     }
     let mut out = LaidOut {
         layout: Layout {
@@ -97,7 +106,13 @@ pub(super) fn lay_out(network: &Network) -> Result<LaidOut, NetworkError> {
     for (index, element) in elements.iter().enumerate() {
         let y = element_admittance(element, index)?;
         let ends = element.ports.iter().map(|&(a, b)| (a.0, b.0));
-        out.push(element.kind, ends, &y, is_present(element), NetworkError::UnknownNode { element: index })?;
+        out.push(
+            element.kind,
+            ends,
+            &y,
+            is_present(element),
+            NetworkError::UnknownNode { element: index },
+        )?;
         if !element.kind.has_coupling() && element.ports.iter().any(|(a, b)| a == b) {
             return Err(NetworkError::SameEnds { element: index });
         }
@@ -105,7 +120,13 @@ pub(super) fn lay_out(network: &Network) -> Result<LaidOut, NetworkError> {
     for (source, spec) in sources.iter().enumerate() {
         let y = source_admittance(spec).ok_or(NetworkError::Source { source })?;
         let ends = spec.ports.iter().map(|port| (port.a.0, port.b.0));
-        out.push(Kind::Source, ends, &y, spec.on, NetworkError::Source { source })?;
+        out.push(
+            Kind::Source,
+            ends,
+            &y,
+            spec.on,
+            NetworkError::Source { source },
+        )?;
     }
     Ok(out)
 }
@@ -127,7 +148,12 @@ impl LaidOut {
             return Err(unknown);
         }
         let n_ports = self.layout.ports.len() - first_port;
-        self.layout.parts.push(Part { kind, first_port, n_ports, first_slot: self.when_present.len() });
+        self.layout.parts.push(Part {
+            kind,
+            first_port,
+            n_ports,
+            first_slot: self.when_present.len(),
+        });
         self.when_present.extend_from_slice(y);
         self.present.push(present);
         Ok(())
@@ -147,7 +173,10 @@ fn element_admittance(element: &Element, index: usize) -> Result<Vec<Complex>, N
     match &element.make {
         Make::Impedance(z) => passive_admittance(*z).map(|y| vec![y]).ok_or(value_error),
         Make::Load(load) => load.nominal().map(|y| vec![y]).ok_or(value_error),
-        Make::Windings(windings) => windings.admittance().map(<[Complex]>::to_vec).ok_or(matrix_error),
+        Make::Windings(windings) => windings
+            .admittance()
+            .map(<[Complex]>::to_vec)
+            .ok_or(matrix_error),
         Make::Matrix(z) => {
             let n = element.ports.len();
             if n == 0 || z.len() != n * n || !is_symmetric(z, n) {
@@ -159,7 +188,8 @@ fn element_admittance(element: &Element, index: usize) -> Result<Vec<Complex>, N
 }
 
 fn is_symmetric(z: &[Complex], n: usize) -> bool {
-    let close = |p: Complex, q: Complex| (p - q).norm_sqr() <= 1e-18 * (p.norm_sqr() + q.norm_sqr());
+    let close =
+        |p: Complex, q: Complex| (p - q).norm_sqr() <= 1e-18 * (p.norm_sqr() + q.norm_sqr());
     (0..n).all(|i| (0..i).all(|j| close(z[i * n + j], z[j * n + i])))
 }
 
@@ -167,9 +197,15 @@ fn source_admittance(spec: &SourceSpec) -> Option<Vec<Complex>> {
     let in_range = !spec.ports.is_empty()
         && usize::from(spec.group.0) < MAX_GROUPS
         && spec.ceiling.is_none_or(|ceiling| ceiling.is_valid())
-        && spec.ports.iter().all(|port| port.emf_v.is_finite() && port.a != port.b);
+        && spec
+            .ports
+            .iter()
+            .all(|port| port.emf_v.is_finite() && port.a != port.b);
     if !in_range {
         return None;
     }
-    spec.ports.iter().map(|port| passive_admittance(port.z)).collect()
+    spec.ports
+        .iter()
+        .map(|port| passive_admittance(port.z))
+        .collect()
 }

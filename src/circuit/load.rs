@@ -38,7 +38,11 @@ pub enum Load {
 impl Load {
     /// Constant power with the usual floor.
     pub fn constant_power(va: Complex, rated_v: f64) -> Self {
-        Self::ConstantPower { va, rated_v, floor_pu: FLOOR_PU }
+        Self::ConstantPower {
+            va,
+            rated_v,
+            floor_pu: FLOOR_PU,
+        }
     }
 
     /// The admittance that stands in the matrix, none for a load with a value out of range.
@@ -46,8 +50,15 @@ impl Load {
         match self {
             Self::Off => Some(Complex::ZERO),
             Self::Impedance(z) => passive_admittance(z),
-            Self::ConstantPower { va, rated_v, floor_pu } => {
-                let in_range = va.is_finite() && rated_v.is_finite() && rated_v > 0.0 && (0.01..=1.0).contains(&floor_pu);
+            Self::ConstantPower {
+                va,
+                rated_v,
+                floor_pu,
+            } => {
+                let in_range = va.is_finite()
+                    && rated_v.is_finite()
+                    && rated_v > 0.0
+                    && (0.01..=1.0).contains(&floor_pu);
                 in_range.then(|| va.conj() / (rated_v * rated_v))
             }
         }
@@ -83,7 +94,12 @@ impl Compensated {
     /// The admittance that the load shows at its voltage, having decided whether it falls back.
     pub(super) fn respond(&mut self) -> Complex {
         let floor_v = self.floor_pu * self.rated_v;
-        self.fallen = self.volts < if self.fallen { floor_v * RECOVERY } else { floor_v };
+        self.fallen = self.volts
+            < if self.fallen {
+                floor_v * RECOVERY
+            } else {
+                floor_v
+            };
         let at_v = if self.fallen { floor_v } else { self.volts };
         self.va.conj() / (at_v * at_v)
     }

@@ -10,22 +10,22 @@
 //! Kirchhoff's current law to 1e-9 per unit in every answer called converged.
 //! Very small admittances beside a closed switch lose digits: 1 nS at a node with a milliohm contact keeps three.
 
-mod network;
-mod windings;
-mod load;
-mod source;
-mod error;
-mod solver;
-mod solution;
-mod islands;
-mod layout;
-mod ordering;
 mod assembly;
-mod factor;
-mod solve;
-mod regulate;
 mod audit;
 mod dense;
+mod error;
+mod factor;
+mod islands;
+mod layout;
+mod load;
+mod network;
+mod ordering;
+mod regulate;
+mod solution;
+mod solve;
+mod solver;
+mod source;
+mod windings;
 
 pub use error::NetworkError;
 pub use islands::SourceSet;

@@ -82,7 +82,10 @@ impl Kind {
 
     /// Whether "fed by" spreads from one end of each port to the other.
     pub(super) fn conducts_feed(self) -> bool {
-        matches!(self, Self::Series | Self::Switch | Self::Coupled | Self::Windings)
+        matches!(
+            self,
+            Self::Series | Self::Switch | Self::Coupled | Self::Windings
+        )
     }
 }
 
@@ -143,13 +146,23 @@ impl Default for Network {
 impl Network {
     /// A network of nothing but earth.
     pub fn new() -> Self {
-        let earth = Node { base_v: 1.0, conductor: Conductor::Grounded };
-        Self { nodes: vec![earth], elements: Vec::new(), sources: Vec::new() }
+        let earth = Node {
+            base_v: 1.0,
+            conductor: Conductor::Grounded,
+        };
+        Self {
+            nodes: vec![earth],
+            elements: Vec::new(),
+            sources: Vec::new(),
+        }
     }
 
     /// Adds a node of the voltage class `base_v` volts, which scales the tolerances there.
     pub fn node(&mut self, base_v: f64, kind: Conductor) -> NodeId {
-        self.nodes.push(Node { base_v, conductor: kind });
+        self.nodes.push(Node {
+            base_v,
+            conductor: kind,
+        });
         NodeId(index32(self.nodes.len() - 1))
     }
 
@@ -168,9 +181,19 @@ impl Network {
     /// Adds coupled conductors from `from[i]` to `to[i]`, with their series impedance matrix in ohms, row by row.
     /// The matrix must be symmetric and invertible.
     /// Being fed spreads along each conductor, not from one to the next.
-    pub fn coupled(&mut self, from: &[NodeId], to: &[NodeId], z: &[Complex], closed: bool) -> BranchId {
+    pub fn coupled(
+        &mut self,
+        from: &[NodeId],
+        to: &[NodeId],
+        z: &[Complex],
+        closed: bool,
+    ) -> BranchId {
         let ports = from.iter().copied().zip(to.iter().copied()).collect();
-        let make = if from.len() == to.len() { z.to_vec() } else { Vec::new() };
+        let make = if from.len() == to.len() {
+            z.to_vec()
+        } else {
+            Vec::new()
+        };
         self.add(Kind::Coupled, ports, Make::Matrix(make), closed)
     }
 
@@ -198,8 +221,19 @@ impl Network {
         BranchId::source(self.sources.len() - 1)
     }
 
-    fn add(&mut self, kind: Kind, ports: Vec<(NodeId, NodeId)>, make: Make, present: bool) -> BranchId {
-        self.elements.push(Element { kind, ports, make, present });
+    fn add(
+        &mut self,
+        kind: Kind,
+        ports: Vec<(NodeId, NodeId)>,
+        make: Make,
+        present: bool,
+    ) -> BranchId {
+        self.elements.push(Element {
+            kind,
+            ports,
+            make,
+            present,
+        });
         BranchId::plain(self.elements.len() - 1)
     }
 }

@@ -49,7 +49,8 @@ impl Symbolic {
                 neighbors[b as usize - 1].push(a - 1);
             }
         }
-        let candidates = [0, 1, 2].map(|slack| Self::from_elimination(eliminate(neighbors.clone(), slack)));
+        let candidates =
+            [0, 1, 2].map(|slack| Self::from_elimination(eliminate(neighbors.clone(), slack)));
         let [first, second, third] = candidates;
         let mut best = first;
         for other in [second, third] {
@@ -66,9 +67,17 @@ impl Symbolic {
         let mut sum = 0;
         for j in (0..self.n).rev() {
             let own = u64::from(self.row_start[j + 1] - self.row_start[j]) * 2
-                + u64::from(self.product_start[self.col_start[j + 1] as usize] - self.product_start[self.col_start[j] as usize])
+                + u64::from(
+                    self.product_start[self.col_start[j + 1] as usize]
+                        - self.product_start[self.col_start[j] as usize],
+                )
                 + 6;
-            path[j] = own + if self.parent[j] == NO_PARENT { 0 } else { path[self.parent[j] as usize] };
+            path[j] = own
+                + if self.parent[j] == NO_PARENT {
+                    0
+                } else {
+                    path[self.parent[j] as usize]
+                };
             sum += path[j];
         }
         sum / (self.n as u64).max(1) + self.row.len() as u64
@@ -84,7 +93,10 @@ impl Symbolic {
         let (mut row, mut column, mut parent) = (Vec::new(), Vec::new(), Vec::new());
         let mut rows: Vec<Vec<(u32, u32)>> = vec![Vec::new(); n];
         for (j, (_, later)) in columns.iter().enumerate() {
-            let mut below: Vec<u32> = later.iter().map(|&node| row_of_node[node as usize + 1]).collect();
+            let mut below: Vec<u32> = later
+                .iter()
+                .map(|&node| row_of_node[node as usize + 1])
+                .collect();
             below.sort_unstable();
             parent.push(below.first().copied().unwrap_or(NO_PARENT));
             for &r in &below {
@@ -101,7 +113,18 @@ impl Symbolic {
             row_start.push(index32(row_items.len()));
         }
         let (product_start, products) = products(&rows, &col_start, &row);
-        Self { n, row_of_node, parent, col_start, row, column, row_start, row_items, product_start, products }
+        Self {
+            n,
+            row_of_node,
+            parent,
+            col_start,
+            row,
+            column,
+            row_start,
+            row_items,
+            product_start,
+            products,
+        }
     }
 }
 
@@ -111,7 +134,10 @@ fn products(rows: &[Vec<(u32, u32)>], col_start: &[u32], row: &[u32]) -> (Vec<u3
     let mut products = Vec::new();
     for j in 0..rows.len() {
         for e in col_start[j]..col_start[j + 1] {
-            let (mut upper, mut lower) = (rows[j].iter().peekable(), rows[row[e as usize] as usize].iter().peekable());
+            let (mut upper, mut lower) = (
+                rows[j].iter().peekable(),
+                rows[row[e as usize] as usize].iter().peekable(),
+            );
             while let (Some(&&(ku, u)), Some(&&(kl, l))) = (upper.peek(), lower.peek()) {
                 if ku == kl {
                     products.push(Product { l, u });
@@ -140,8 +166,13 @@ fn eliminate(mut neighbors: Vec<Vec<u32>>, slack: usize) -> Vec<(u32, Vec<u32>)>
     let mut left: Vec<usize> = (0..n).collect();
     let mut order = Vec::with_capacity(n);
     while let Some(least) = left.iter().map(|&v| neighbors[v].len()).min() {
-        let near = left.iter().copied().filter(|&v| neighbors[v].len() <= least + slack.min(least));
-        let Some(chosen) = near.min_by_key(|&v| (height[v], neighbors[v].len(), v)) else { break };
+        let near = left
+            .iter()
+            .copied()
+            .filter(|&v| neighbors[v].len() <= least + slack.min(least));
+        let Some(chosen) = near.min_by_key(|&v| (height[v], neighbors[v].len(), v)) else {
+            break;
+        };
         left.retain(|&v| v != chosen);
         let around = core::mem::take(&mut neighbors[chosen]);
         for &u in &around {
@@ -178,7 +209,11 @@ mod tests {
         };
         let deepest = (0..255).map(depth).max().unwrap();
         assert!(deepest <= 24, "deepest path {deepest}");
-        assert!(symbolic.row.len() < 2 * 255, "entries {}", symbolic.row.len());
+        assert!(
+            symbolic.row.len() < 2 * 255,
+            "entries {}",
+            symbolic.row.len()
+        );
     }
 
     #[test]

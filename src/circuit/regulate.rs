@@ -54,7 +54,11 @@ impl PortLine {
     /// The direction in which the port's voltage counts: turned back by the angle of its EMF.
     pub(super) fn turned_back(&self) -> Complex {
         let size = magnitude(self.emf_v);
-        if size > 0.0 { self.emf_v.conj() / size } else { Complex::ONE }
+        if size > 0.0 {
+            self.emf_v.conj() / size
+        } else {
+            Complex::ONE
+        }
     }
 }
 
@@ -90,7 +94,12 @@ impl Sums {
 }
 
 /// The scale lowered from `k` so that a port's current keeps its ceiling; none if it does already.
-pub(super) fn lower_for_current(line: &PortLine, foreign_squared: f64, ceiling: &Ceiling, k: f64) -> Option<f64> {
+pub(super) fn lower_for_current(
+    line: &PortLine,
+    foreign_squared: f64,
+    ceiling: &Ceiling,
+    k: f64,
+) -> Option<f64> {
     let most = ceiling.current_max_a * ceiling.current_max_a;
     line.current_squared(foreign_squared).fall_to(most, k)
 }
@@ -101,7 +110,11 @@ fn real_product(a: Complex, b: Complex) -> f64 {
 
 /// |p + k q|² + rest.
 fn square(p: Complex, q: Complex, rest: f64) -> Quadratic {
-    Quadratic { a: q.norm_sqr(), b: 2.0 * real_product(p, q), c: p.norm_sqr() + rest }
+    Quadratic {
+        a: q.norm_sqr(),
+        b: 2.0 * real_product(p, q),
+        c: p.norm_sqr() + rest,
+    }
 }
 
 impl Quadratic {
@@ -142,10 +155,16 @@ impl Quadratic {
             return None;
         }
         if self.a <= 0.0 {
-            return Some(if self.b > 0.0 { ((value - self.c) / self.b).clamp(0.0, from) } else { 0.0 });
+            return Some(if self.b > 0.0 {
+                ((value - self.c) / self.b).clamp(0.0, from)
+            } else {
+                0.0
+            });
         }
         let lowest = -0.5 * self.b / self.a;
-        let k = self.places(value).map_or(lowest, |(_, high)| if high < from { high } else { lowest });
+        let k = self
+            .places(value)
+            .map_or(lowest, |(_, high)| if high < from { high } else { lowest });
         Some(k.clamp(0.0, from))
     }
 }
@@ -157,7 +176,12 @@ mod tests {
     /// 100 V behind 1 ohm into 9 ohms: 90 k volts, 10 k amps, 900 k² watts.
     fn line() -> PortLine {
         let real = |re| Complex::new(re, 0.0);
-        PortLine { others_v: Complex::ZERO, own_v: real(90.0), emf_v: real(100.0), y: real(1.0) }
+        PortLine {
+            others_v: Complex::ZERO,
+            own_v: real(90.0),
+            emf_v: real(100.0),
+            y: real(1.0),
+        }
     }
 
     #[test]
@@ -166,17 +190,29 @@ mod tests {
         sums.add(&line());
         let (k, limit) = sums.scale(&Ceiling::field(99.0, 1.2));
         assert!((k - 1.1).abs() < 1e-12 && limit.is_none(), "{k} {limit:?}");
-        assert_eq!(sums.scale(&Ceiling::field(99.0, 1.05)), (1.05, Some(Limit::Field)));
+        assert_eq!(
+            sums.scale(&Ceiling::field(99.0, 1.05)),
+            (1.05, Some(Limit::Field))
+        );
     }
 
     #[test]
     fn power_and_current_pull_the_scale_down_to_their_ceiling() {
         let mut sums = Sums::default();
         sums.add(&line());
-        let engine = Ceiling { power_max_w: 400.0, ..Ceiling::field(90.0, 1.2) };
+        let engine = Ceiling {
+            power_max_w: 400.0,
+            ..Ceiling::field(90.0, 1.2)
+        };
         let (k, limit) = sums.scale(&engine);
-        assert!((k - 2.0 / 3.0).abs() < 1e-12 && limit == Some(Limit::Power), "{k} {limit:?}");
-        let current = Ceiling { current_max_a: 5.0, ..Ceiling::field(90.0, 1.2) };
+        assert!(
+            (k - 2.0 / 3.0).abs() < 1e-12 && limit == Some(Limit::Power),
+            "{k} {limit:?}"
+        );
+        let current = Ceiling {
+            current_max_a: 5.0,
+            ..Ceiling::field(90.0, 1.2)
+        };
         let lowered = lower_for_current(&line(), 0.0, &current, 1.0).unwrap();
         assert!((lowered - 0.5).abs() < 1e-12, "{lowered}");
         assert_eq!(lower_for_current(&line(), 0.0, &current, 0.4), None);

@@ -65,22 +65,33 @@ impl Solution {
     /// The voltage phasor of one group, to earth, or to the reference node of a floating island.
     pub fn phasor(&self, node: NodeId, group: Group) -> Complex {
         let group = usize::from(group.0);
-        if group < MAX_GROUPS { self.at(node, group) } else { Complex::ZERO }
+        if group < MAX_GROUPS {
+            self.at(node, group)
+        } else {
+            Complex::ZERO
+        }
     }
 
     /// Amps through an element; the largest of its ports where it has several.
     pub fn amps(&self, branch: BranchId) -> f64 {
-        let Some(part) = self.layout.part(branch) else { return 0.0 };
+        let Some(part) = self.layout.part(branch) else {
+            return 0.0;
+        };
         let mut largest = 0.0;
         for port in 0..part.n_ports {
-            largest = f64::max(largest, self.combine(|g| self.current(branch, part, port, g)));
+            largest = f64::max(
+                largest,
+                self.combine(|g| self.current(branch, part, port, g)),
+            );
         }
         largest
     }
 
     /// Amps through one port of an element: one EMF of a source, one conductor of several, one winding.
     pub fn port_amps(&self, branch: BranchId, port: usize) -> f64 {
-        self.port(branch, port).map_or(0.0, |part| self.combine(|g| self.current(branch, part, port, g)))
+        self.port(branch, port).map_or(0.0, |part| {
+            self.combine(|g| self.current(branch, part, port, g))
+        })
     }
 
     /// Amps in conductor `conductor` of coupled conductors.
@@ -101,7 +112,9 @@ impl Solution {
     /// Watts and vars: delivered at the terminals of a source, taken by any other element.
     pub fn power(&self, branch: BranchId) -> Complex {
         let mut sum = Complex::ZERO;
-        let Some(part) = self.layout.part(branch) else { return sum };
+        let Some(part) = self.layout.part(branch) else {
+            return sum;
+        };
         for g in self.groups() {
             for port in 0..part.n_ports {
                 sum += self.drop(part, port, g) * self.current(branch, part, port, g).conj();
@@ -117,23 +130,36 @@ impl Solution {
 
     /// The scale of a source's EMFs; 1 without a ceiling, 0 when off.
     pub fn scale(&self, source: BranchId) -> f64 {
-        self.source(source).map_or(0.0, |s| if s.on { s.scale } else { 0.0 })
+        self.source(source)
+            .map_or(0.0, |s| if s.on { s.scale } else { 0.0 })
     }
 
     /// Whether a constant-power load fell back to an impedance.
     pub fn load_fell_back(&self, branch: BranchId) -> bool {
-        branch.plain_index().and_then(|i| self.fallen.get(i)).copied().unwrap_or(false)
+        branch
+            .plain_index()
+            .and_then(|i| self.fallen.get(i))
+            .copied()
+            .unwrap_or(false)
     }
 
     /// Whether a node's island has no path to earth: its volts to earth are not defined.
     pub fn floating(&self, node: NodeId) -> bool {
-        self.graph.floating.get(node.index()).copied().unwrap_or(false)
+        self.graph
+            .floating
+            .get(node.index())
+            .copied()
+            .unwrap_or(false)
     }
 
     /// The sources, switched on, that reach a node through closed switches, wires, coupled conductors and windings over
     /// ungrounded nodes; by the graph, whatever the volts.
     pub fn fed_by(&self, node: NodeId) -> SourceSet {
-        self.graph.fed.get(node.index()).copied().unwrap_or_default()
+        self.graph
+            .fed
+            .get(node.index())
+            .copied()
+            .unwrap_or_default()
     }
 
     /// Groups with a source that is on.
@@ -157,14 +183,23 @@ impl Solution {
     }
 
     /// Amps through one port, out of the positive terminal for a source.
-    pub(super) fn current(&self, branch: BranchId, part: &Part, port: usize, group: usize) -> Complex {
+    pub(super) fn current(
+        &self,
+        branch: BranchId,
+        part: &Part,
+        port: usize,
+        group: usize,
+    ) -> Complex {
         if !part.kind.has_coupling() {
             let y = self.y[part.first_slot + port];
             let drop = self.drop(part, port, group);
             if part.kind != Kind::Source {
                 return y * drop;
             }
-            let emf = self.source(branch).filter(|s| s.group == group).map_or(Complex::ZERO, |s| s.emf(port));
+            let emf = self
+                .source(branch)
+                .filter(|s| s.group == group)
+                .map_or(Complex::ZERO, |s| s.emf(port));
             return y * (emf - drop);
         }
         let row = part.first_slot + port * part.n_ports;
@@ -176,7 +211,9 @@ impl Solution {
     }
 
     fn at(&self, node: NodeId, group: usize) -> Complex {
-        self.row_of_node.get(node.index()).map_or(Complex::ZERO, |&row| self.volts[group][row as usize])
+        self.row_of_node
+            .get(node.index())
+            .map_or(Complex::ZERO, |&row| self.volts[group][row as usize])
     }
 
     fn port(&self, branch: BranchId, port: usize) -> Option<&Part> {
@@ -184,14 +221,18 @@ impl Solution {
     }
 
     fn source(&self, branch: BranchId) -> Option<&SourceState> {
-        branch.source_ordinal().and_then(|ordinal| self.sources.get(ordinal))
+        branch
+            .source_ordinal()
+            .and_then(|ordinal| self.sources.get(ordinal))
     }
 }
 
 impl SourceState {
     /// The EMF of a port as it stands: scaled and turned.
     pub(super) fn emf(&self, port: usize) -> Complex {
-        self.emf_v.get(port).map_or(Complex::ZERO, |emf| emf * self.factor())
+        self.emf_v
+            .get(port)
+            .map_or(Complex::ZERO, |emf| emf * self.factor())
     }
 
     /// What the source's unit solution is multiplied with.

@@ -44,7 +44,11 @@ impl Solver {
         }
         self.update_factor();
         for group in 0..MAX_GROUPS {
-            self.solution.active[group] = self.solution.sources.iter().any(|s| s.on && s.group == group);
+            self.solution.active[group] = self
+                .solution
+                .sources
+                .iter()
+                .any(|s| s.on && s.group == group);
         }
         for source in &mut self.solution.sources {
             source.scale = 1.0;
@@ -73,7 +77,9 @@ impl Solver {
     }
 
     fn update_topology(&mut self) {
-        self.solution.graph.update(&self.solution.layout, &self.present);
+        self.solution
+            .graph
+            .update(&self.solution.layout, &self.present);
         for node in 1..self.solution.layout.n_nodes() {
             let row = self.symbolic.row_of_node[node] as usize;
             let tied = self.solution.graph.tied[node];
@@ -121,14 +127,20 @@ impl Solver {
                 continue;
             }
             if !response.fresh {
-                self.factor.forward(&self.symbolic, &response.injected, &mut response.forward);
+                self.factor
+                    .forward(&self.symbolic, &response.injected, &mut response.forward);
             } else if refactored {
-                self.factor.forward_marked(&self.symbolic, &response.injected, &mut response.forward);
+                self.factor.forward_marked(
+                    &self.symbolic,
+                    &response.injected,
+                    &mut response.forward,
+                );
             } else {
                 continue;
             }
             response.fresh = true;
-            self.factor.backward(&self.symbolic, &response.forward, &mut response.volts);
+            self.factor
+                .backward(&self.symbolic, &response.forward, &mut response.volts);
         }
         self.factor.marks.clear();
     }
@@ -151,7 +163,11 @@ impl Solver {
             self.superpose();
             let step = self.measure_loads();
             let rate = step / last_step;
-            let missing = if rate < 1.0 { step * rate / (1.0 - rate) } else { f64::INFINITY };
+            let missing = if rate < 1.0 {
+                step * rate / (1.0 - rate)
+            } else {
+                f64::INFINITY
+            };
             if regulated && (step == 0.0 || (step <= STEP_PU && missing <= MISSING_PU)) {
                 return true;
             }
@@ -166,7 +182,9 @@ impl Solver {
         for position in 0..self.constant_list.len() {
             let index = self.constant_list[position] as usize;
             let slot = self.solution.layout.parts[index].first_slot;
-            let Some(load) = &mut self.constant[index] else { continue };
+            let Some(load) = &mut self.constant[index] else {
+                continue;
+            };
             let before = load.fallen;
             let y = load.respond();
             let fallen = load.fallen;
@@ -197,8 +215,16 @@ impl Solver {
                 compensation.injected[a as usize] -= current;
                 compensation.injected[b as usize] += current;
             }
-            self.factor.forward(&self.symbolic, &compensation.injected, &mut compensation.forward);
-            self.factor.backward(&self.symbolic, &compensation.forward, &mut compensation.volts);
+            self.factor.forward(
+                &self.symbolic,
+                &compensation.injected,
+                &mut compensation.forward,
+            );
+            self.factor.backward(
+                &self.symbolic,
+                &compensation.forward,
+                &mut compensation.volts,
+            );
         }
     }
 
@@ -207,11 +233,21 @@ impl Solver {
         let mut largest = 0.0_f64;
         for &index in &self.constant_list {
             let part = &self.solution.layout.parts[index as usize];
-            let volts = self.solution.combine(|group| self.solution.drop(part, 0, group));
+            let volts = self
+                .solution
+                .combine(|group| self.solution.drop(part, 0, group));
             if let Some(load) = &mut self.constant[index as usize] {
-                let Compensated { rated_v, volts: before, .. } = *load;
+                let Compensated {
+                    rated_v,
+                    volts: before,
+                    ..
+                } = *load;
                 let step = (volts - before).abs() / rated_v;
-                largest = if step.is_nan() { f64::INFINITY } else { largest.max(step) };
+                largest = if step.is_nan() {
+                    f64::INFINITY
+                } else {
+                    largest.max(step)
+                };
                 load.volts = volts;
             }
         }
@@ -236,11 +272,18 @@ impl Solver {
 
     /// Finds the scale of every limited source; false if they don't come to rest.
     fn regulate(&mut self) -> bool {
-        let limited = self.solution.sources.iter().filter(|s| s.on && s.ceiling.is_some()).count();
+        let limited = self
+            .solution
+            .sources
+            .iter()
+            .filter(|s| s.on && s.ceiling.is_some())
+            .count();
         for _ in 0..if limited == 0 { 0 } else { MAX_SWEEPS } {
             let mut largest = 0.0_f64;
             for ordinal in 0..self.solution.sources.len() {
-                let Some((scale, limit)) = self.scale(ordinal) else { continue };
+                let Some((scale, limit)) = self.scale(ordinal) else {
+                    continue;
+                };
                 let source = &mut self.solution.sources[ordinal];
                 largest = largest.max((scale - source.scale).abs());
                 source.scale = scale;
@@ -278,7 +321,12 @@ impl Solver {
                 let volts = self.port_volts(ordinal, port, group, None);
                 foreign_squared += (self.in_matrix[part.first_slot + port] * volts).norm_sqr();
             }
-            if let Some(lower) = lower_for_current(&self.port_line(ordinal, port), foreign_squared, ceiling, scale) {
+            if let Some(lower) = lower_for_current(
+                &self.port_line(ordinal, port),
+                foreign_squared,
+                ceiling,
+                scale,
+            ) {
                 (scale, limit) = (lower, Some(Limit::Current));
             }
         }
@@ -306,7 +354,12 @@ impl Solver {
         let (a, b) = (a as usize, b as usize);
         let compensation = &self.compensation[group].volts;
         let mut volts = compensation[a] - compensation[b];
-        for (other, (response, source)) in self.responses.iter().zip(&self.solution.sources).enumerate() {
+        for (other, (response, source)) in self
+            .responses
+            .iter()
+            .zip(&self.solution.sources)
+            .enumerate()
+        {
             if source.on && source.group == group && Some(other) != but {
                 volts += source.factor() * (response.volts[a] - response.volts[b]);
             }

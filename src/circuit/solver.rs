@@ -35,7 +35,12 @@ pub(super) struct Response {
 impl Response {
     pub(super) fn new(n: usize) -> Self {
         let zeros = vec![Complex::ZERO; n + 1];
-        Self { injected: zeros.clone(), forward: zeros.clone(), volts: zeros, fresh: false }
+        Self {
+            injected: zeros.clone(),
+            forward: zeros.clone(),
+            volts: zeros,
+            fresh: false,
+        }
     }
 }
 
@@ -73,7 +78,11 @@ impl Solver {
     /// # Errors
     /// The first thing found wrong with the network.
     pub fn new(network: Network) -> Result<Self, NetworkError> {
-        let LaidOut { layout, when_present, present } = lay_out(&network)?;
+        let LaidOut {
+            layout,
+            when_present,
+            present,
+        } = lay_out(&network)?;
         let symbolic = Symbolic::new(layout.n_nodes() - 1, &joined_pairs(&layout));
         let assembly = Assembly::new(&layout, &symbolic, when_present.len());
         let (n, n_parts, n_slots) = (symbolic.n, layout.parts.len(), when_present.len());
@@ -164,7 +173,9 @@ impl Solver {
 
     /// Changes what a load takes.
     pub fn set_load(&mut self, branch: BranchId, load: Load) {
-        let Some(index) = self.element(branch, Kind::Load) else { return };
+        let Some(index) = self.element(branch, Kind::Load) else {
+            return;
+        };
         let was_constant = self.constant[index].is_some();
         self.constant[index] = compensated(load);
         self.set_admittance(index, 0, load.nominal());
@@ -177,21 +188,27 @@ impl Solver {
 
     /// Starts or stops a source.
     pub fn set_source(&mut self, branch: BranchId, on: bool) {
-        let Some(ordinal) = self.source(branch) else { return };
+        let Some(ordinal) = self.source(branch) else {
+            return;
+        };
         self.solution.sources[ordinal].on = on;
         self.set_present(self.solution.layout.n_plain + ordinal, on);
     }
 
     /// Turns all EMFs of a source by an angle in degrees: the angle at which it is tied to others of its group.
     pub fn set_source_angle(&mut self, branch: BranchId, degrees: f64) {
-        let Some(ordinal) = self.source(branch) else { return };
+        let Some(ordinal) = self.source(branch) else {
+            return;
+        };
         self.solution.sources[ordinal].turn = portable::phasor(1.0, degrees);
         self.anything_changed = true;
     }
 
     /// Moves a source to another frequency group.
     pub fn set_source_group(&mut self, branch: BranchId, group: Group) {
-        let Some(ordinal) = self.source(branch) else { return };
+        let Some(ordinal) = self.source(branch) else {
+            return;
+        };
         let in_range = usize::from(group.0) < MAX_GROUPS;
         debug_assert!(in_range, "group {} of {MAX_GROUPS}", group.0);
         if in_range {
@@ -202,7 +219,9 @@ impl Solver {
 
     /// Changes what limits a source; none for fixed EMFs.
     pub fn set_source_ceiling(&mut self, branch: BranchId, ceiling: Option<Ceiling>) {
-        let Some(ordinal) = self.source(branch) else { return };
+        let Some(ordinal) = self.source(branch) else {
+            return;
+        };
         let in_range = ceiling.is_none_or(|c| c.is_valid());
         debug_assert!(in_range, "ceiling out of range: {ceiling:?}");
         if in_range {
@@ -213,7 +232,9 @@ impl Solver {
 
     /// Changes the impedance of one port of a source, ohms.
     pub fn set_source_impedance(&mut self, branch: BranchId, port: usize, z: Complex) {
-        let Some(ordinal) = self.source(branch) else { return };
+        let Some(ordinal) = self.source(branch) else {
+            return;
+        };
         let index = self.solution.layout.n_plain + ordinal;
         if port < self.solution.layout.parts[index].n_ports {
             self.set_admittance(index, port, passive_admittance(z));
@@ -223,8 +244,12 @@ impl Solver {
 
     /// Changes the EMF of one port of a source, volts.
     pub fn set_source_emf(&mut self, branch: BranchId, port: usize, emf_v: Complex) {
-        let Some(ordinal) = self.source(branch) else { return };
-        let Some(place) = self.solution.sources[ordinal].emf_v.get_mut(port) else { return };
+        let Some(ordinal) = self.source(branch) else {
+            return;
+        };
+        let Some(place) = self.solution.sources[ordinal].emf_v.get_mut(port) else {
+            return;
+        };
         debug_assert!(emf_v.is_finite(), "EMF {emf_v}");
         if emf_v.is_finite() {
             *place = emf_v;
@@ -235,13 +260,19 @@ impl Solver {
     /// The element of this kind that an id names.
     fn element(&self, branch: BranchId, kind: Kind) -> Option<usize> {
         let layout = &self.solution.layout;
-        let index = layout.part_index(branch).filter(|&i| layout.parts[i].kind == kind);
-        debug_assert!(index.is_some(), "{branch:?} doesn't name a {kind:?} of this network");
+        let index = layout
+            .part_index(branch)
+            .filter(|&i| layout.parts[i].kind == kind);
+        debug_assert!(
+            index.is_some(),
+            "{branch:?} doesn't name a {kind:?} of this network"
+        );
         index
     }
 
     fn source(&self, branch: BranchId) -> Option<usize> {
-        self.element(branch, Kind::Source).and(branch.source_ordinal())
+        self.element(branch, Kind::Source)
+            .and(branch.source_ordinal())
     }
 
     fn set_present(&mut self, index: usize, present: bool) {
@@ -265,7 +296,11 @@ impl Solver {
     pub(super) fn refresh(&mut self, index: usize) {
         let part = self.solution.layout.parts[index];
         for slot in part.first_slot..part.first_slot + part.n_slots() {
-            let y = if self.present[index] { self.when_present[slot] } else { Complex::ZERO };
+            let y = if self.present[index] {
+                self.when_present[slot]
+            } else {
+                Complex::ZERO
+            };
             self.put(slot, y);
         }
     }
@@ -285,7 +320,12 @@ impl Solver {
     /// Lists the constant-power loads, in the order of the elements.
     fn list_constant(&mut self) {
         self.constant_list.clear();
-        let indices = self.constant.iter().enumerate().filter(|(_, load)| load.is_some()).map(|(index, _)| index32(index));
+        let indices = self
+            .constant
+            .iter()
+            .enumerate()
+            .filter(|(_, load)| load.is_some())
+            .map(|(index, _)| index32(index));
         self.constant_list.extend(indices);
     }
 
@@ -307,14 +347,27 @@ impl Solver {
 
 fn compensated(load: Load) -> Option<Compensated> {
     match load {
-        Load::ConstantPower { va, rated_v, floor_pu } if load.is_present() && load.nominal().is_some() => {
-            Some(Compensated { va, rated_v, floor_pu, fallen: false, volts: rated_v })
-        }
+        Load::ConstantPower {
+            va,
+            rated_v,
+            floor_pu,
+        } if load.is_present() && load.nominal().is_some() => Some(Compensated {
+            va,
+            rated_v,
+            floor_pu,
+            fallen: false,
+            volts: rated_v,
+        }),
         Load::Off | Load::Impedance(_) | Load::ConstantPower { .. } => None,
     }
 }
 
-fn empty_solution(layout: Layout, symbolic: &Symbolic, sources: &[SourceSpec], n_slots: usize) -> Solution {
+fn empty_solution(
+    layout: Layout,
+    symbolic: &Symbolic,
+    sources: &[SourceSpec],
+    n_slots: usize,
+) -> Solution {
     let row = |node: u32| symbolic.row_of_node[node as usize];
     let (n_nodes, n_plain) = (layout.n_nodes(), layout.n_plain);
     let state = |spec: &SourceSpec| SourceState {
@@ -328,7 +381,11 @@ fn empty_solution(layout: Layout, symbolic: &Symbolic, sources: &[SourceSpec], n
     };
     Solution {
         row_of_node: symbolic.row_of_node.clone(),
-        port_rows: layout.ports.iter().map(|&(a, b)| (row(a), row(b))).collect(),
+        port_rows: layout
+            .ports
+            .iter()
+            .map(|&(a, b)| (row(a), row(b)))
+            .collect(),
         y: vec![Complex::ZERO; n_slots],
         volts: core::array::from_fn(|_| vec![Complex::ZERO; symbolic.n + 1]),
         active: [false; MAX_GROUPS],

@@ -74,13 +74,25 @@ pub struct SourceSpec {
 impl Ceiling {
     /// Regulated voltage and field alone, without limits of power and current.
     pub fn field(set_v: f64, emf_max_pu: f64) -> Self {
-        Self { set_v, emf_max_pu, power_max_w: f64::INFINITY, current_max_a: f64::INFINITY }
+        Self {
+            set_v,
+            emf_max_pu,
+            power_max_w: f64::INFINITY,
+            current_max_a: f64::INFINITY,
+        }
     }
 
     pub(super) fn is_valid(&self) -> bool {
         let positive = |v: f64| v > 0.0;
         self.set_v.is_finite()
             && self.emf_max_pu.is_finite()
-            && [self.set_v, self.emf_max_pu, self.power_max_w, self.current_max_a].into_iter().all(positive)
+            && [
+                self.set_v,
+                self.emf_max_pu,
+                self.power_max_w,
+                self.current_max_a,
+            ]
+            .into_iter()
+            .all(positive)
     }
 }

@@ -45,16 +45,32 @@ impl Windings {
     /// `terminals` in order of the windings, `rated_v` their rated volts, `va` the common rating, `r_pu` each winding's
     /// own resistance, `x_pu` the leakage of the pairs (1,2), (1,3) … (2,3) … in that order, per unit on `va`.
     /// Sizes that don't fit, or values that aren't finite and positive, are reported when the solver is made.
-    pub fn from_pairs(terminals: &[(NodeId, NodeId)], rated_v: &[f64], va: f64, r_pu: &[f64], x_pu: &[f64]) -> Self {
+    pub fn from_pairs(
+        terminals: &[(NodeId, NodeId)],
+        rated_v: &[f64],
+        va: f64,
+        r_pu: &[f64],
+        x_pu: &[f64],
+    ) -> Self {
         let n = terminals.len();
         let fits = (2..=MAX_WINDINGS).contains(&n)
             && rated_v.len() == n
             && r_pu.len() == n
             && x_pu.len() == n * (n - 1) / 2
-            && rated_v.iter().chain([&va]).all(|&v| v.is_finite() && v > 0.0)
+            && rated_v
+                .iter()
+                .chain([&va])
+                .all(|&v| v.is_finite() && v > 0.0)
             && r_pu.iter().all(|&r| r.is_finite() && r >= 0.0);
-        let y = if fits { admittance(rated_v, va, r_pu, x_pu) } else { None };
-        Self { terminals: terminals.to_vec(), y: y.unwrap_or_default() }
+        let y = if fits {
+            admittance(rated_v, va, r_pu, x_pu)
+        } else {
+            None
+        };
+        Self {
+            terminals: terminals.to_vec(),
+            y: y.unwrap_or_default(),
+        }
     }
 
     /// A center-tapped transformer with interlaced secondary halves, from its total R and X.
@@ -89,7 +105,11 @@ fn admittance(rated_v: &[f64], va: f64, r_pu: &[f64], x_pu: &[f64]) -> Option<Ve
     let n = rated_v.len();
     let m = n - 1;
     // the leakage of the pair (i, j), i < j, in the order (0,1) (0,2) .. (1,2) ..
-    let leakage = |i: usize, j: usize| x_pu.get(i * (2 * n - i - 1) / 2 + (j - i - 1)).copied().unwrap_or(f64::NAN);
+    let leakage = |i: usize, j: usize| {
+        x_pu.get(i * (2 * n - i - 1) / 2 + (j - i - 1))
+            .copied()
+            .unwrap_or(f64::NAN)
+    };
     let mut zb = vec![Complex::ZERO; m * m];
     for i in 0..m {
         for j in 0..m {
@@ -97,7 +117,10 @@ fn admittance(rated_v: &[f64], va: f64, r_pu: &[f64], x_pu: &[f64]) -> Option<Ve
                 Complex::new(r_pu[0] + r_pu[i + 1], leakage(0, i + 1))
             } else {
                 let between = leakage(i.min(j) + 1, i.max(j) + 1);
-                Complex::new(r_pu[0], 0.5 * (leakage(0, i + 1) + leakage(0, j + 1) - between))
+                Complex::new(
+                    r_pu[0],
+                    0.5 * (leakage(0, i + 1) + leakage(0, j + 1) - between),
+                )
             };
             zb[i * m + j] = z / va;
         }

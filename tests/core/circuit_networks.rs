@@ -17,11 +17,24 @@ const GROUNDED: Conductor = Conductor::Grounded;
 
 /// A fixed EMF from `a` to `b`.
 pub(crate) fn fixed(a: NodeId, b: NodeId, emf_v: f64, z: Complex) -> SourceSpec {
-    SourceSpec { ports: vec![Port { a, b, emf_v: c(emf_v, 0.0), z }], group: Group(0), on: true, ceiling: None }
+    SourceSpec {
+        ports: vec![Port {
+            a,
+            b,
+            emf_v: c(emf_v, 0.0),
+            z,
+        }],
+        group: Group(0),
+        on: true,
+        ceiling: None,
+    }
 }
 
 /// The 25 kVA transformer, from the leakage between its three windings.
-pub(crate) fn transformer(primary: (NodeId, NodeId), secondary: (NodeId, NodeId, NodeId)) -> Windings {
+pub(crate) fn transformer(
+    primary: (NodeId, NodeId),
+    secondary: (NodeId, NodeId, NodeId),
+) -> Windings {
     Windings::center_tapped(CenterTapped {
         primary,
         secondary,
@@ -35,7 +48,10 @@ pub(crate) fn transformer(primary: (NodeId, NodeId), secondary: (NodeId, NodeId,
 
 /// Core loss and magnetizing current of that transformer, on the primary.
 pub(crate) fn excite(network: &mut Network, a: NodeId, n: NodeId) -> [BranchId; 2] {
-    [network.shunt(a, n, c(1_036_800.0, 0.0), true), network.shunt(a, n, c(0.0, 414_720.0), true)]
+    [
+        network.shunt(a, n, c(1_036_800.0, 0.0), true),
+        network.shunt(a, n, c(0.0, 414_720.0), true),
+    ]
 }
 
 /// What the cases of the split-phase service differ in.
@@ -65,7 +81,13 @@ pub(crate) struct SplitPhase {
 }
 
 /// Where the two lines of a case differ: a wire that is there or not, as a switch of its own would change the answer.
-fn wire_if(network: &mut Network, present: bool, a: NodeId, b: NodeId, z: Complex) -> Option<BranchId> {
+fn wire_if(
+    network: &mut Network,
+    present: bool,
+    a: NodeId,
+    b: NodeId,
+    z: Complex,
+) -> Option<BranchId> {
     present.then(|| network.series(a, b, z))
 }
 
@@ -92,7 +114,13 @@ pub(crate) fn split_phase(case: Case) -> SplitPhase {
     wires.push(n.series(pole_n, sec_n, c(0.001, 0.0)));
     wires.push(n.series(sec_1, svc_1, c(0.0168, 0.003)));
     wires.push(n.series(sec_2, svc_2, c(0.0168, 0.003)));
-    wires.extend(wire_if(&mut n, !case.drop_neutral_open, sec_n, panel_n, c(0.0268, 0.003)));
+    wires.extend(wire_if(
+        &mut n,
+        !case.drop_neutral_open,
+        sec_n,
+        panel_n,
+        c(0.0268, 0.003),
+    ));
     let main = [
         n.switch(svc_1, panel_1, 0.001, !case.main_open),
         n.switch(svc_2, panel_2, 0.001, !case.main_open),
@@ -103,9 +131,19 @@ pub(crate) fn split_phase(case: Case) -> SplitPhase {
         n.load(panel_2, panel_n, Load::Impedance(c(48.0, 0.0))),
         n.load(panel_1, panel_2, Load::Impedance(c(14.4, 0.0))),
     ];
-    let half = |a, b| Port { a, b, emf_v: c(120.0, 0.0), z: c(0.115, 0.23) };
+    let half = |a, b| Port {
+        a,
+        b,
+        emf_v: c(120.0, 0.0),
+        z: c(0.115, 0.23),
+    };
     let ports = vec![half(gen_1, gen_n), half(gen_n, gen_2)];
-    let generator_source = n.source(SourceSpec { ports, group: Group(0), on: !case.utility, ceiling: None });
+    let generator_source = n.source(SourceSpec {
+        ports,
+        group: Group(0),
+        on: !case.utility,
+        ceiling: None,
+    });
     if !case.utility {
         for (a, b) in [(gen_1, panel_1), (gen_2, panel_2), (gen_n, panel_n)] {
             wires.push(n.series(a, b, c(0.025, 0.002)));
@@ -152,7 +190,10 @@ pub(crate) fn lateral(houses: usize) -> Lateral {
     let earth = NodeId::EARTH;
     let mut at = (n.node(7200.0, UNGROUNDED), n.node(7200.0, GROUNDED));
     let mut nodes = vec![at.0, at.1];
-    let mut branches = vec![n.source(fixed(at.0, at.1, 7200.0, c(0.1, 1.0))), n.shunt(at.1, earth, c(1.0, 0.0), true)];
+    let mut branches = vec![
+        n.source(fixed(at.0, at.1, 7200.0, c(0.1, 1.0))),
+        n.shunt(at.1, earth, c(1.0, 0.0), true),
+    ];
     let (mut loads, mut spans) = (Vec::new(), Vec::new());
     for _ in 0..houses {
         let (a, g) = (n.node(7200.0, UNGROUNDED), n.node(7200.0, GROUNDED));
@@ -174,10 +215,20 @@ pub(crate) fn lateral(houses: usize) -> Lateral {
             let end = n.node(120.0, UNGROUNDED);
             nodes.push(end);
             branches.push(n.series(leg, end, c(0.1, 0.01)));
-            loads.push(n.load(end, panel_n, Load::Impedance(c(f64::from(20 + u8::try_from(j).unwrap()), 0.0))));
+            loads.push(n.load(
+                end,
+                panel_n,
+                Load::Impedance(c(f64::from(20 + u8::try_from(j).unwrap()), 0.0)),
+            ));
             branches.push(*loads.last().unwrap());
         }
         at = (a, g);
     }
-    Lateral { network: n, nodes, loads, branches, spans }
+    Lateral {
+        network: n,
+        nodes,
+        loads,
+        branches,
+        spans,
+    }
 }
