@@ -7,4 +7,6 @@ mod circuit_split_phase;
 #[cfg(test)]
 mod layout;
 #[cfg(test)]
+mod published;
+#[cfg(test)]
 mod words;

@@ -1,0 +1,222 @@
+//! Questions about wire and line.
+
+use outage_drill::apparatus::conductor;
+use outage_drill::apparatus::conductor::Awg;
+use outage_drill::apparatus::conductor::Material;
+use outage_drill::apparatus::conductor::Strand;
+use outage_drill::apparatus::line;
+use outage_drill::apparatus::line::LineConductor;
+use outage_drill::apparatus::line::Placed;
+use outage_drill::units::Complex;
+use serde::Deserialize;
+
+#[derive(Debug, Deserialize)]
+pub(super) enum Ask {
+    DiameterMm(String),
+    AreaMm2(String),
+    AreaCmil(String),
+    OhmPerKm {
+        awg: String,
+        #[serde(with = "MaterialName")]
+        material: Material,
+        #[serde(with = "StrandName")]
+        strand: Strand,
+        temperature_c: f64,
+    },
+    OhmPerKft {
+        awg: String,
+        #[serde(with = "MaterialName")]
+        material: Material,
+        #[serde(with = "StrandName")]
+        strand: Strand,
+        temperature_c: f64,
+    },
+    Table8 {
+        awg: String,
+        #[serde(with = "MaterialName")]
+        material: Material,
+        #[serde(with = "StrandName")]
+        strand: Strand,
+    },
+    BranchOhm {
+        awg: String,
+        length_ft: f64,
+        temperature_c: f64,
+        part: Part,
+    },
+    EffectiveOhmPerKft {
+        awg: String,
+        power_factor: f64,
+    },
+    /// There and back.
+    WireDropV {
+        awg: String,
+        #[serde(with = "MaterialName")]
+        material: Material,
+        #[serde(with = "StrandName")]
+        strand: Strand,
+        length_ft: f64,
+        amps: f64,
+        temperature_c: f64,
+    },
+    OhmCmilPerFt {
+        awg: String,
+        #[serde(with = "MaterialName")]
+        material: Material,
+    },
+    FeederOhmPerMile {
+        configuration: u16,
+        row: char,
+        column: char,
+        part: Part,
+    },
+    TriplexOhmPerMile {
+        row: usize,
+        column: usize,
+        part: Part,
+    },
+}
+
+#[derive(Deserialize)]
+#[serde(remote = "Material")]
+enum MaterialName {
+    Copper,
+    Aluminum,
+}
+
+#[derive(Deserialize)]
+#[serde(remote = "Strand")]
+enum StrandName {
+    Solid,
+    Stranded,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum Part {
+    Resistance,
+    Reactance,
+}
+
+impl Part {
+    fn of(self, z: Complex) -> f64 {
+        match self {
+            Self::Resistance => z.re,
+            Self::Reactance => z.im,
+        }
+    }
+}
+
+pub(super) fn gauge(text: &str) -> Awg {
+    text.parse().unwrap_or_else(|why| panic!("{text}: {why}"))
+}
+
+impl Ask {
+    pub(super) fn ours(&self) -> f64 {
+        match self {
+            Self::DiameterMm(awg) => gauge(awg).diameter_mm(),
+            Self::AreaMm2(awg) => gauge(awg).area_mm2(),
+            Self::AreaCmil(awg) => gauge(awg).area_cmil(),
+            Self::OhmPerKm {
+                awg,
+                material,
+                strand,
+                temperature_c,
+            } => conductor::resistance_ohm_per_km(gauge(awg), *material, *strand, *temperature_c),
+            Self::OhmPerKft {
+                awg,
+                material,
+                strand,
+                temperature_c,
+            } => per_foot(awg, *material, *strand, *temperature_c) * 1000.0,
+            Self::Table8 { awg, material, strand } => {
+                conductor::table_8_ohm_per_kft(gauge(awg), *material, *strand).unwrap()
+            }
+            Self::BranchOhm {
+                awg,
+                length_ft,
+                temperature_c,
+                part,
+            } => part.of(conductor::branch_wire_impedance(gauge(awg), *length_ft, *temperature_c)),
+            Self::EffectiveOhmPerKft { awg, power_factor } => {
+                let z = conductor::branch_wire_impedance(gauge(awg), 1000.0, 75.0);
+                z.re * power_factor + z.im * (1.0 - power_factor * power_factor).sqrt()
+            }
+            Self::WireDropV {
+                awg,
+                material,
+                strand,
+                length_ft,
+                amps,
+                temperature_c,
+            } => 2.0 * amps * length_ft * per_foot(awg, *material, *strand, *temperature_c),
+            Self::OhmCmilPerFt { awg, material } => {
+                per_foot(awg, *material, Strand::Stranded, 75.0) * gauge(awg).area_cmil()
+            }
+            Self::FeederOhmPerMile {
+                configuration,
+                row,
+                column,
+                part,
+            } => part.of(feeder(*configuration, *row, *column)),
+            Self::TriplexOhmPerMile { row, column, part } => part.of(triplex(*row, *column)),
+        }
+    }
+}
+
+fn per_foot(awg: &str, material: Material, strand: Strand, temperature_c: f64) -> f64 {
+    conductor::resistance_ohm_per_km(gauge(awg), material, strand, temperature_c) / conductor::FEET_PER_KM
+}
+
+/// 556.5 kcmil 26/7 ACSR, phase conductor of the 13-node feeder: 0.1859 ohm/mile, GMR 0.0313 ft.
+const ACSR_556_5: LineConductor = LineConductor {
+    r_ohm_per_mile: 0.1859,
+    gmr_ft: 0.0313,
+    diameter_in: 0.927,
+};
+
+/// A configuration of the 13-node feeder, its neutral (the last conductor) reduced away.
+fn feeder(configuration: u16, row: char, column: char) -> Complex {
+    // Spacing 500: three positions on the crossarm, the neutral 4 ft below; spacing 510: one phase, 5 ft below.
+    let (order, phase, places, neutral) = match configuration {
+        601 => ("BAC", ACSR_556_5, &[0.0, 2.5, 7.0][..], (line::ACSR_4_0, 4.0, 24.0)),
+        602 => ("CAB", line::ACSR_4_0, &[0.0, 2.5, 7.0][..], (line::ACSR_4_0, 4.0, 24.0)),
+        605 => ("C", line::ACSR_1_0, &[0.5][..], (line::ACSR_1_0, 0.0, 23.0)),
+        other => panic!("configuration {other} is not described here"),
+    };
+    let mut conductors: Vec<Placed> = places
+        .iter()
+        .map(|x_ft| Placed {
+            conductor: phase,
+            x_ft: *x_ft,
+            y_ft: 28.0,
+        })
+        .collect();
+    conductors.push(Placed {
+        conductor: neutral.0,
+        x_ft: neutral.1,
+        y_ft: neutral.2,
+    });
+    let z = line::overhead_impedance(&conductors, 1.0);
+    let place = |name: char| {
+        order
+            .find(name)
+            .unwrap_or_else(|| panic!("no phase {name} in {configuration}"))
+    };
+    reduced(&z, conductors.len(), place(row), place(column))
+}
+
+fn triplex(row: usize, column: usize) -> Complex {
+    let z = line::triplex_impedance(
+        &line::TRIPLEX_1_0,
+        &line::TRIPLEX_1_0,
+        line::TRIPLEX_INSULATION_IN,
+        5280.0,
+    );
+    reduced(&z, 3, row - 1, column - 1)
+}
+
+/// One entry of an n × n matrix with its last conductor at zero volts all along.
+fn reduced(z: &[Complex], n: usize, row: usize, column: usize) -> Complex {
+    let last = n - 1;
+    z[row * n + column] - z[row * n + last] * z[last * n + column] / z[last * n + last]
+}
