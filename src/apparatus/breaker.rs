@@ -216,7 +216,10 @@ mod tests {
                     "{rating_a} A at {multiple}: {latest} s, limit {limit} s"
                 );
             }
-            let early = breaker.trip_window(0.0, 1.35 * rating_a).earliest_s.unwrap();
+            let early = breaker
+                .trip_window(0.0, 1.35 * rating_a)
+                .earliest_s
+                .unwrap();
             assert!(early > 60.0, "{rating_a} A at 135 %: as early as {early} s");
             let early = breaker.trip_window(0.0, 2.0 * rating_a).earliest_s.unwrap();
             assert!(early > 5.0, "{rating_a} A at 200 %: as early as {early} s");
@@ -229,7 +232,12 @@ mod tests {
             let breaker = Breaker { rating_a };
             let late = breaker.trip_window(0.0, 12.0 * rating_a).latest_s.unwrap();
             assert!(late < 0.1, "{rating_a} A at 12 times: {late} s");
-            assert!(breaker.seconds_to_trip(0.0, breaker.instantaneous_a()).unwrap() < 0.02);
+            assert!(
+                breaker
+                    .seconds_to_trip(0.0, breaker.instantaneous_a())
+                    .unwrap()
+                    < 0.02
+            );
         }
     }
 
@@ -241,7 +249,10 @@ mod tests {
             for step in 90..1500_i32 {
                 let amps = rating_a * f64::from(step) / 100.0;
                 let usual = breaker.seconds_to_trip(0.0, amps).unwrap_or(f64::INFINITY);
-                assert!(usual <= before, "{rating_a} A at {step} %: {usual} s after {before} s");
+                assert!(
+                    usual <= before,
+                    "{rating_a} A at {step} %: {usual} s after {before} s"
+                );
                 let window = breaker.trip_window(0.0, amps);
                 let earliest = window.earliest_s.unwrap_or(f64::INFINITY);
                 let latest = window.latest_s.unwrap_or(f64::INFINITY);

@@ -141,12 +141,18 @@ pub enum Strand {
 }
 
 /// Direct-current resistance from geometry, ohms per kilometre of run.
-pub fn resistance_ohm_per_km(awg: Awg, material: Material, strand: Strand, temperature_c: f64) -> f64 {
+pub fn resistance_ohm_per_km(
+    awg: Awg,
+    material: Material,
+    strand: Strand,
+    temperature_c: f64,
+) -> f64 {
     let lay = match strand {
         Strand::Solid => 1.0,
         Strand::Stranded => 1.02,
     };
-    lay * 1000.0 * material.resistivity_20() / awg.area_mm2() * material.resistance_ratio(temperature_c, 20.0)
+    lay * 1000.0 * material.resistivity_20() / awg.area_mm2()
+        * material.resistance_ratio(temperature_c, 20.0)
 }
 
 /// Resistance at 75 °C as NEC Chapter 9, Table 8 prints it, ohms per 1 000 ft; `None` where this table has no such row.
@@ -169,14 +175,24 @@ pub fn table_8_ohm_per_kft(awg: Awg, material: Material, strand: Strand) -> Opti
 /// A size that Table 8 does not print takes the resistance of its geometry.
 /// Reactance from NEC Chapter 9, Table 9, nonmetallic raceway; between printed sizes by interpolation, beyond them the nearest.
 pub fn branch_wire_impedance(awg: Awg, length_ft: f64, temperature_c: f64) -> Complex {
-    let strand = if awg.0 >= 10 { Strand::Solid } else { Strand::Stranded };
+    let strand = if awg.0 >= 10 {
+        Strand::Solid
+    } else {
+        Strand::Stranded
+    };
     conductor_impedance(awg, strand, length_ft, temperature_c)
 }
 
 /// Impedance at 60 Hz of one copper conductor, one way, in ohms: [`branch_wire_impedance`] with the make-up given.
-pub fn conductor_impedance(awg: Awg, strand: Strand, length_ft: f64, temperature_c: f64) -> Complex {
-    let at_75 = table_8_ohm_per_kft(awg, Material::Copper, strand)
-        .unwrap_or_else(|| resistance_ohm_per_km(awg, Material::Copper, strand, 75.0) * 1000.0 / FEET_PER_KM);
+pub fn conductor_impedance(
+    awg: Awg,
+    strand: Strand,
+    length_ft: f64,
+    temperature_c: f64,
+) -> Complex {
+    let at_75 = table_8_ohm_per_kft(awg, Material::Copper, strand).unwrap_or_else(|| {
+        resistance_ohm_per_km(awg, Material::Copper, strand, 75.0) * 1000.0 / FEET_PER_KM
+    });
     let resistance = at_75 * Material::Copper.resistance_ratio(temperature_c, 75.0);
     Complex::new(resistance, reactance_ohm_per_kft(awg)) * (length_ft / 1000.0)
 }
@@ -276,7 +292,9 @@ mod tests {
         for text in ["40", "18", "14", "10", "2", "1", "1/0", "2/0", "3/0", "4/0"] {
             assert_eq!(awg(text).to_string(), text);
         }
-        for text in ["0", "-3", "41", "5/0", "0/0", "1/1", "", "ten", "14.5", "250"] {
+        for text in [
+            "0", "-3", "41", "5/0", "0/0", "1/1", "", "ten", "14.5", "250",
+        ] {
             assert_eq!(text.parse::<Awg>(), Err(NotAGauge), "{text:?} is no gauge");
         }
         assert!(Awg::new(-4).is_none() && Awg::new(41).is_none());
@@ -285,8 +303,16 @@ mod tests {
     #[test]
     fn the_gauge_is_pinned_at_both_ends_of_its_definition() {
         let inches = |text: &str| awg(text).diameter_mm() / 25.4;
-        assert!((inches("36") - 0.0050).abs() < 1e-12, "36 AWG {} in", inches("36"));
-        assert!((inches("4/0") - 0.4600).abs() < 1e-12, "4/0 {} in", inches("4/0"));
+        assert!(
+            (inches("36") - 0.0050).abs() < 1e-12,
+            "36 AWG {} in",
+            inches("36")
+        );
+        assert!(
+            (inches("4/0") - 0.4600).abs() < 1e-12,
+            "4/0 {} in",
+            inches("4/0")
+        );
     }
 
     #[test]
@@ -296,7 +322,8 @@ mod tests {
             let Some(printed) = row.copper_solid else {
                 continue;
             };
-            let ours = resistance_ohm_per_km(size, Material::Copper, Strand::Solid, 75.0) * 1000.0 / FEET_PER_KM;
+            let ours = resistance_ohm_per_km(size, Material::Copper, Strand::Solid, 75.0) * 1000.0
+                / FEET_PER_KM;
             assert!(
                 (ours / printed - 1.0).abs() < 0.005,
                 "{size} AWG: geometry {ours}, table {printed}"
@@ -314,7 +341,8 @@ mod tests {
             ];
             for (material, printed) in pairs {
                 let Some(printed) = printed else { continue };
-                let ours = resistance_ohm_per_km(size, material, Strand::Stranded, 75.0) * 1000.0 / FEET_PER_KM;
+                let ours = resistance_ohm_per_km(size, material, Strand::Stranded, 75.0) * 1000.0
+                    / FEET_PER_KM;
                 assert!(
                     (ours / printed - 1.0).abs() < 0.01,
                     "{size} {material:?}: geometry {ours}, table {printed}"
@@ -327,8 +355,14 @@ mod tests {
     fn the_temperature_rise_is_the_one_of_the_table_note() {
         let copper = Material::Copper.resistance_ratio(76.0, 75.0) - 1.0;
         let aluminum = Material::Aluminum.resistance_ratio(76.0, 75.0) - 1.0;
-        assert!((copper - 0.003_23).abs() < 5e-6, "copper {copper} per K at 75 °C");
-        assert!((aluminum - 0.003_30).abs() < 5e-6, "aluminum {aluminum} per K at 75 °C");
+        assert!(
+            (copper - 0.003_23).abs() < 5e-6,
+            "copper {copper} per K at 75 °C"
+        );
+        assert!(
+            (aluminum - 0.003_30).abs() < 5e-6,
+            "aluminum {aluminum} per K at 75 °C"
+        );
     }
 
     #[test]
@@ -339,11 +373,20 @@ mod tests {
                 branch_wire_impedance(thick, 50.0, 60.0),
                 branch_wire_impedance(thin, 50.0, 60.0),
             );
-            assert!(a.re < b.re, "{thick} AWG {} ohm, {thin} AWG {} ohm", a.re, b.re);
+            assert!(
+                a.re < b.re,
+                "{thick} AWG {} ohm, {thin} AWG {} ohm",
+                a.re,
+                b.re
+            );
         }
         let wire = awg("12");
-        assert!(branch_wire_impedance(wire, 50.0, 60.0).re < branch_wire_impedance(wire, 51.0, 60.0).re);
-        assert!(branch_wire_impedance(wire, 50.0, 60.0).re < branch_wire_impedance(wire, 50.0, 61.0).re);
+        assert!(
+            branch_wire_impedance(wire, 50.0, 60.0).re < branch_wire_impedance(wire, 51.0, 60.0).re
+        );
+        assert!(
+            branch_wire_impedance(wire, 50.0, 60.0).re < branch_wire_impedance(wire, 50.0, 61.0).re
+        );
     }
 
     #[test]

@@ -71,7 +71,9 @@ pub struct NotACordType;
 
 impl fmt::Display for NotACordType {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("cord letters start with S, SJ or SP, then may have T, O or OO, and W: SJTW, SOOW, STW")
+        f.write_str(
+            "cord letters start with S, SJ or SP, then may have T, O or OO, and W: SJTW, SOOW, STW",
+        )
     }
 }
 
@@ -179,7 +181,9 @@ pub fn insulation_at(t_c: f64) -> Insulation {
 /// Two loaded: 18 to 12 AWG checked in a copy that quotes it, thicker from memory.
 /// Three loaded: 18 and 16 AWG checked, thicker from memory.
 pub fn ampacity_a(awg: Awg, loaded: Loaded) -> Option<f64> {
-    let (_, three, two) = TABLE_400_5.iter().find(|(number, ..)| *number == awg.number())?;
+    let (_, three, two) = TABLE_400_5
+        .iter()
+        .find(|(number, ..)| *number == awg.number())?;
     Some(match loaded {
         Loaded::Two => *two,
         Loaded::Three => *three,
@@ -254,7 +258,14 @@ impl Cord {
     }
 
     /// Conductor temperature in °C after `seconds` at `amps`, from `t_c`.
-    pub fn temperature_after(&self, t_c: f64, amps: f64, ambient_c: f64, lay: Lay, seconds: f64) -> f64 {
+    pub fn temperature_after(
+        &self,
+        t_c: f64,
+        amps: f64,
+        ambient_c: f64,
+        lay: Lay,
+        seconds: f64,
+    ) -> f64 {
         let heat = self.heating_k(amps) * lay.heat_factor();
         let tau = self.time_constant_s() * lay.heat_factor();
         let source = (ambient_c + heat * (1.0 - rise_per_k() * RATED_C)) / tau;
@@ -268,7 +279,8 @@ impl Cord {
     /// Assumption: jacket, insulation and idle conductors store seven times what the loaded copper does (from typical dimensions, ± 50 %).
     pub fn time_constant_s(&self) -> f64 {
         let stored_j_per_k_m = 8.0 * COPPER_J_PER_K_CM3 * self.awg.area_mm2();
-        let ohm_per_m = resistance_ohm_per_km(self.awg, Material::Copper, Strand::Stranded, RATED_C) / 1000.0;
+        let ohm_per_m =
+            resistance_ohm_per_km(self.awg, Material::Copper, Strand::Stranded, RATED_C) / 1000.0;
         let given_off_w_per_m = self.ampacity_a * self.ampacity_a * ohm_per_m;
         stored_j_per_k_m * (RATED_C - TABLE_AMBIENT_C) / given_off_w_per_m
     }
@@ -312,7 +324,9 @@ mod tests {
     #[test]
     fn the_letters_of_a_cord_say_what_it_is_made_for() {
         let tells = |text: &str| text.parse::<CordType>().unwrap();
-        assert!(tells("SJTW").outdoor && tells("SJTW").thermoplastic && !tells("SJTW").oil_resistant);
+        assert!(
+            tells("SJTW").outdoor && tells("SJTW").thermoplastic && !tells("SJTW").oil_resistant
+        );
         assert_eq!(tells("SJTW").service, Service::Junior);
         assert!(!tells("SJT").outdoor);
         assert_eq!(tells("SPT").service, Service::Parallel);
@@ -349,9 +363,16 @@ mod tests {
     fn a_thin_coiled_cord_under_a_space_heater_goes_soft() {
         let thin = cord("16", Loaded::Two);
         let hot = thin.temperature_after(25.0, 12.5, 25.0, Lay::Coiled, 3.0 * 3600.0);
-        assert!(insulation_at(hot) >= Insulation::Softening, "coiled {hot} °C");
+        assert!(
+            insulation_at(hot) >= Insulation::Softening,
+            "coiled {hot} °C"
+        );
         let straight = thin.temperature_after(25.0, 12.5, 25.0, Lay::Straight, 3.0 * 3600.0);
-        assert_eq!(insulation_at(straight), Insulation::Sound, "straight {straight} °C");
+        assert_eq!(
+            insulation_at(straight),
+            Insulation::Sound,
+            "straight {straight} °C"
+        );
     }
 
     #[test]
@@ -360,14 +381,18 @@ mod tests {
         let settled = cord.settle_c(20.0, 20.0, Lay::Straight);
         let mut before = 20.0;
         for minute in 1..120_i32 {
-            let now = cord.temperature_after(20.0, 20.0, 20.0, Lay::Straight, f64::from(minute) * 60.0);
+            let now =
+                cord.temperature_after(20.0, 20.0, 20.0, Lay::Straight, f64::from(minute) * 60.0);
             assert!(
                 before < now && now < settled,
                 "minute {minute}: {before} then {now}, settles at {settled}"
             );
             before = now;
         }
-        assert!(settled - before < 0.1, "after two hours {before}, settles at {settled}");
+        assert!(
+            settled - before < 0.1,
+            "after two hours {before}, settles at {settled}"
+        );
     }
 
     #[test]
@@ -380,9 +405,13 @@ mod tests {
     #[test]
     fn warming_in_two_parts_is_warming_at_once() {
         let cord = cord("10", Loaded::Three);
-        let at = |t_c: f64, seconds: f64| cord.temperature_after(t_c, 28.0, 15.0, Lay::Coiled, seconds);
+        let at =
+            |t_c: f64, seconds: f64| cord.temperature_after(t_c, 28.0, 15.0, Lay::Coiled, seconds);
         let (parts, whole) = (at(at(15.0, 130.0), 470.0), at(15.0, 600.0));
-        assert!((parts - whole).abs() < 1e-11, "{parts} in parts, {whole} at once");
+        assert!(
+            (parts - whole).abs() < 1e-11,
+            "{parts} in parts, {whole} at once"
+        );
     }
 
     #[test]

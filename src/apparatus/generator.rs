@@ -101,7 +101,8 @@ impl GeneratorSpec {
 
     /// Gasoline burnt at a steady load of `load_w` watts, US gallons per hour: a straight line from idle to full.
     pub fn fuel_gal_per_h(&self, load_w: f64) -> f64 {
-        self.idle_gal_per_h + (self.full_gal_per_h - self.idle_gal_per_h) * (load_w / self.rated_w).max(0.0)
+        self.idle_gal_per_h
+            + (self.full_gal_per_h - self.idle_gal_per_h) * (load_w / self.rated_w).max(0.0)
     }
 
     /// Seconds until the engine stalls under a steady load of `watts`; `None` if it carries them.
@@ -176,7 +177,10 @@ mod tests {
     #[test]
     fn speed_sags_and_fuel_rises_with_load() {
         let set = set();
-        assert!((set.frequency_hz(0.0) - 62.5).abs() < 1e-12 && (set.frequency_hz(7200.0) - 59.5).abs() < 1e-12);
+        assert!(
+            (set.frequency_hz(0.0) - 62.5).abs() < 1e-12
+                && (set.frequency_hz(7200.0) - 59.5).abs() < 1e-12
+        );
         assert!(set.fuel_gal_per_h(0.0) > 0.0, "idling burns fuel");
         assert!(set.fuel_gal_per_h(7200.0) > set.fuel_gal_per_h(3600.0));
     }
@@ -207,7 +211,10 @@ mod tests {
             set.impedance(Reactance::Transient),
         );
         assert!(first.im < next.im && first.re.to_bits() == next.re.to_bits());
-        assert!((first.im - 0.15 * 8.0).abs() < 1e-12, "base 240²/7200 = 8 ohm: {first}");
+        assert!(
+            (first.im - 0.15 * 8.0).abs() < 1e-12,
+            "base 240²/7200 = 8 ohm: {first}"
+        );
     }
 
     #[test]

@@ -87,7 +87,8 @@ pub fn overhead_impedance(conductors: &[Placed], length_mi: f64) -> Vec<Complex>
                 own_ohm_per_mile(&a.conductor)
             } else {
                 mutual_ohm_per_mile(
-                    ((a.x_ft - b.x_ft) * (a.x_ft - b.x_ft) + (a.y_ft - b.y_ft) * (a.y_ft - b.y_ft)).sqrt(),
+                    ((a.x_ft - b.x_ft) * (a.x_ft - b.x_ft) + (a.y_ft - b.y_ft) * (a.y_ft - b.y_ft))
+                        .sqrt(),
                 )
             };
             matrix.push(per_mile * length_mi);
@@ -177,13 +178,21 @@ mod tests {
     #[test]
     fn twice_the_line_has_twice_the_impedance() {
         for (one, two) in lateral(0.25).iter().zip(lateral(0.5)) {
-            assert!((one * 2.0 - two).norm_sqr() < 1e-24, "{one} doubled is not {two}");
+            assert!(
+                (one * 2.0 - two).norm_sqr() < 1e-24,
+                "{one} doubled is not {two}"
+            );
         }
     }
 
     #[test]
     fn the_two_hots_of_a_triplex_carry_their_current_with_the_earth_cancelled() {
-        let z = triplex_impedance(&TRIPLEX_1_0, &TRIPLEX_1_0, TRIPLEX_INSULATION_IN, FEET_PER_MILE);
+        let z = triplex_impedance(
+            &TRIPLEX_1_0,
+            &TRIPLEX_1_0,
+            TRIPLEX_INSULATION_IN,
+            FEET_PER_MILE,
+        );
         let loop_ohm = (z[0] - z[1]) * 2.0;
         assert!(
             (loop_ohm.re - 2.0 * 0.97).abs() < 1e-12,

@@ -80,7 +80,10 @@ impl Motor {
     /// Impedance at standstill, ohms.
     pub fn locked_rotor_impedance(&self) -> Complex {
         let ohm = self.volts / self.locked_rotor_amps();
-        Complex::new(LOCKED_ROTOR_PF, (1.0 - LOCKED_ROTOR_PF * LOCKED_ROTOR_PF).sqrt()) * ohm
+        Complex::new(
+            LOCKED_ROTOR_PF,
+            (1.0 - LOCKED_ROTOR_PF * LOCKED_ROTOR_PF).sqrt(),
+        ) * ohm
     }
 
     /// Watts and reactive volt-amperes while it runs, as one complex number.
@@ -148,7 +151,10 @@ mod tests {
             assert_eq!(pair[0].2, Some(pair[1].1), "{} to {}", pair[0].0, pair[1].0);
         }
         for letter in ['I', 'O', 'Q', 'W', 'a', '1'] {
-            assert!(CodeLetter::new(letter).is_none(), "{letter} isn't a code letter");
+            assert!(
+                CodeLetter::new(letter).is_none(),
+                "{letter} isn't a code letter"
+            );
         }
     }
 
@@ -166,7 +172,10 @@ mod tests {
     #[test]
     fn the_running_power_has_the_running_power_factor() {
         let s = pump().running_va();
-        assert!((s.re / portable::magnitude(s) - 0.7).abs() < 1e-12 && s.im > 0.0, "{s}");
+        assert!(
+            (s.re / portable::magnitude(s) - 0.7).abs() < 1e-12 && s.im > 0.0,
+            "{s}"
+        );
     }
 
     #[test]

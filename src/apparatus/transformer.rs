@@ -106,7 +106,10 @@ mod tests {
     #[test]
     fn one_half_sees_one_and_a_half_times_the_resistance_and_1_2_times_the_reactance() {
         let z = seen_from_low(1.0) / 0.576;
-        assert!((z - Complex::new(0.018, 0.0204)).norm_sqr() < 1e-24, "one half {z} pu");
+        assert!(
+            (z - Complex::new(0.018, 0.0204)).norm_sqr() < 1e-24,
+            "one half {z} pu"
+        );
     }
 
     #[test]
@@ -114,7 +117,9 @@ mod tests {
         let [high, first, _] = POLE.winding_impedance_ohm();
         let (high, half) = (high.im / 2073.6, first.im / 0.576);
         let [high_first, high_second, halves] = POLE.pair_leakage_pu();
-        assert!((high_first - high - half).abs() < 1e-15 && (high_second - high - half).abs() < 1e-15);
+        assert!(
+            (high_first - high - half).abs() < 1e-15 && (high_second - high - half).abs() < 1e-15
+        );
         assert!(
             (halves - 2.0 * half).abs() < 1e-15,
             "between halves {halves}, twice {half}"

@@ -87,7 +87,12 @@ struct Row {
 }
 
 const fn row(touch_v: f64, p5: f64, p50: f64, p95: f64) -> Row {
-    Row { touch_v, p5, p50, p95 }
+    Row {
+        touch_v,
+        p5,
+        p50,
+        p95,
+    }
 }
 
 const TABLE: &[Row] = &[
@@ -115,8 +120,12 @@ mod tests {
         let mut before = f64::INFINITY;
         for volts in 0..8000_i32 {
             let volts = f64::from(volts);
-            let [low, middle, high] = [Percentile::P5, Percentile::P50, Percentile::P95].map(|p| body_ohm(volts, p));
-            assert!(low < middle && middle < high, "{volts} V: {low}, {middle}, {high}");
+            let [low, middle, high] =
+                [Percentile::P5, Percentile::P50, Percentile::P95].map(|p| body_ohm(volts, p));
+            assert!(
+                low < middle && middle < high,
+                "{volts} V: {low}, {middle}, {high}"
+            );
             assert!(middle <= before, "{volts} V: {middle} ohm after {before}");
             before = middle;
         }

@@ -40,7 +40,13 @@ impl Placement {
 /// Concentration in a room after `seconds`, parts per million by volume.
 ///
 /// From `ppm` now, with `generation_g_per_h` grams an hour let into `volume_m3` cubic meters whose air is changed `air_changes_per_h` times an hour for clean air.
-pub fn ppm_after(ppm: f64, generation_g_per_h: f64, volume_m3: f64, air_changes_per_h: f64, seconds: f64) -> f64 {
+pub fn ppm_after(
+    ppm: f64,
+    generation_g_per_h: f64,
+    volume_m3: f64,
+    air_changes_per_h: f64,
+    seconds: f64,
+) -> f64 {
     let source = generation_g_per_h * 1000.0 / MG_PER_M3_PER_PPM / volume_m3 / 3600.0;
     portable::first_order(ppm, source, air_changes_per_h / 3600.0, seconds)
 }
@@ -175,7 +181,11 @@ const ALARM_POINTS: [(f64, f64); 3] = [(70.0, 7200.0), (150.0, 1341.6), (400.0, 
 /// Seconds that an alarm takes at a steady concentration: straight on logarithmic axes, carried on beyond its ends.
 fn alarm_response_s(ppm: f64) -> f64 {
     let [low, middle, high] = ALARM_POINTS;
-    let (a, b) = if ppm < middle.0 { (low, middle) } else { (middle, high) };
+    let (a, b) = if ppm < middle.0 {
+        (low, middle)
+    } else {
+        (middle, high)
+    };
     let share = portable::ln(ppm / a.0) / portable::ln(b.0 / a.0);
     a.1 * portable::power(b.1 / a.1, share)
 }
@@ -188,7 +198,10 @@ mod tests {
     fn a_room_settles_where_the_air_carries_off_what_the_engine_gives() {
         // 25 g/h into 300 m³ at half an air change: 25 000 mg over 150 m³ of fresh air an hour.
         let ppm = ppm_after(0.0, 25.0, 300.0, 0.5, 1e6);
-        assert!((ppm - 25_000.0 / 150.0 * 24.45 / 28.01).abs() < 1e-9, "{ppm} ppm");
+        assert!(
+            (ppm - 25_000.0 / 150.0 * 24.45 / 28.01).abs() < 1e-9,
+            "{ppm} ppm"
+        );
     }
 
     #[test]
@@ -202,12 +215,19 @@ mod tests {
     #[test]
     fn the_blood_equation_holds_along_its_solution() {
         // dx/dt by a small difference against the right side, at several levels and concentrations.
-        for (cohb, ppm) in [(0.8, 35.0), (5.0, 200.0), (30.0, 1600.0), (30.0, 0.0), (70.0, 12_800.0)] {
+        for (cohb, ppm) in [
+            (0.8, 35.0),
+            (5.0, 200.0),
+            (30.0, 1600.0),
+            (30.0, 0.0),
+            (70.0, 12_800.0),
+        ] {
             let (before, after) = (cohb_after(cohb, ppm, 0.0), cohb_after(cohb, ppm, 2.0));
             let slope = (after - before) / (2.0 / 60.0) / 100.0 * O2_CAPACITY;
             let x = f64::midpoint(before, after) / 100.0 * O2_CAPACITY;
             let b = 1.0 / 30.0 + 713.0 / 6000.0;
-            let right = 0.007 / 5500.0 + (ppm * 713e-6 - x * 100.0 / (218.0 * (O2_CAPACITY - x))) / (5500.0 * b);
+            let right = 0.007 / 5500.0
+                + (ppm * 713e-6 - x * 100.0 / (218.0 * (O2_CAPACITY - x))) / (5500.0 * b);
             assert!(
                 (slope - right).abs() < 1e-7 + 1e-4 * right.abs(),
                 "{cohb} % at {ppm} ppm: {slope}, {right}"
@@ -217,7 +237,13 @@ mod tests {
 
     #[test]
     fn breathing_in_two_parts_is_breathing_at_once() {
-        for (cohb, ppm) in [(0.8, 0.0), (0.8, 400.0), (40.0, 0.0), (2.0, 20_000.0), (60.0, 200.0)] {
+        for (cohb, ppm) in [
+            (0.8, 0.0),
+            (0.8, 400.0),
+            (40.0, 0.0),
+            (2.0, 20_000.0),
+            (60.0, 200.0),
+        ] {
             let parts = cohb_after(cohb_after(cohb, ppm, 731.0), ppm, 1469.0);
             let whole = cohb_after(cohb, ppm, 2200.0);
             assert!(
@@ -254,7 +280,10 @@ mod tests {
         for ppm in [70.0, 100.0, 400.0, 5000.0] {
             let seconds = alarm_in_s(0.2, ppm).unwrap();
             let dose = alarm_after(0.2, ppm, seconds);
-            assert!((dose - 1.0).abs() < 1e-12, "{ppm} ppm after {seconds} s: dose {dose}");
+            assert!(
+                (dose - 1.0).abs() < 1e-12,
+                "{ppm} ppm after {seconds} s: dose {dose}"
+            );
         }
     }
 
@@ -262,6 +291,9 @@ mod tests {
     fn a_nearer_engine_lets_more_in() {
         assert!(Placement::Garage.share_indoors() > Placement::NearOpening.share_indoors());
         assert!(Placement::NearOpening.share_indoors() > Placement::TwentyFeetAway.share_indoors());
-        assert!(Placement::TwentyFeetAway.share_indoors() > 0.0, "20 ft isn't a wall");
+        assert!(
+            Placement::TwentyFeetAway.share_indoors() > 0.0,
+            "20 ft isn't a wall"
+        );
     }
 }

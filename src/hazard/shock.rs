@@ -113,13 +113,18 @@ fn curve_ma(points: &[(f64, f64)], duration_s: f64) -> f64 {
 mod tests {
     use super::*;
 
-    const DURATIONS_S: [f64; 12] = [0.0, 0.01, 0.025, 0.05, 0.1, 0.2, 0.4, 0.5, 1.0, 2.5, 10.0, 3600.0];
+    const DURATIONS_S: [f64; 12] = [
+        0.0, 0.01, 0.025, 0.05, 0.1, 0.2, 0.4, 0.5, 1.0, 2.5, 10.0, 3600.0,
+    ];
 
     #[test]
     fn the_curves_never_cross() {
         for t in DURATIONS_S {
             let curves = [CURVE_B, CURVE_C1, CURVE_C2, CURVE_C3].map(|curve| curve_ma(curve, t));
-            assert!(CURVE_A_MA < curves[0] && curves.is_sorted(), "at {t} s: {curves:?}");
+            assert!(
+                CURVE_A_MA < curves[0] && curves.is_sorted(),
+                "at {t} s: {curves:?}"
+            );
         }
     }
 
@@ -130,7 +135,11 @@ mod tests {
             for step in 0..400_i32 {
                 let ma = 0.1 * portable::power(1.03, f64::from(step));
                 let now = zone(ma, pair[0]);
-                assert!(now >= before, "{ma} mA at {} s: {now:?} after {before:?}", pair[0]);
+                assert!(
+                    now >= before,
+                    "{ma} mA at {} s: {now:?} after {before:?}",
+                    pair[0]
+                );
                 assert!(
                     zone(ma, pair[1]) >= now,
                     "{ma} mA is milder at {} s than at {} s",
@@ -160,7 +169,10 @@ mod tests {
         let times = times_lethal(2000.0, 1.0, 70.0);
         assert!((12.0..13.0).contains(&times), "{times} times");
         assert_eq!(zone(2000.0, 1.0), Zone::Ac43);
-        assert_eq!(zone(reference_ma(2000.0, Path::HandToHand), 1.0), Zone::Ac43);
+        assert_eq!(
+            zone(reference_ma(2000.0, Path::HandToHand), 1.0),
+            Zone::Ac43
+        );
     }
 
     #[test]

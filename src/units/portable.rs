@@ -58,16 +58,30 @@ mod tests {
     #[test]
     fn a_phasor_keeps_its_magnitude_and_angle() {
         let c = phasor(120.0, -120.0);
-        assert!((magnitude(c) - 120.0).abs() < 1e-12, "magnitude {}", magnitude(c));
-        assert!((angle_deg(c) + 120.0).abs() < 1e-12, "angle {}", angle_deg(c));
+        assert!(
+            (magnitude(c) - 120.0).abs() < 1e-12,
+            "magnitude {}",
+            magnitude(c)
+        );
+        assert!(
+            (angle_deg(c) + 120.0).abs() < 1e-12,
+            "angle {}",
+            angle_deg(c)
+        );
     }
 
     #[test]
     fn a_first_order_quantity_settles_ramps_or_runs_away_and_may_be_advanced_in_parts() {
         let settled = first_order(5.0, 2.0, 0.5, 1000.0);
-        assert!((settled - 4.0).abs() < 1e-12, "settles at source / rate: {settled}");
+        assert!(
+            (settled - 4.0).abs() < 1e-12,
+            "settles at source / rate: {settled}"
+        );
         let ramp = first_order(5.0, 2.0, 0.0, 10.0);
-        assert!((ramp - 25.0).abs() < 1e-12, "without a rate it ramps: {ramp}");
+        assert!(
+            (ramp - 25.0).abs() < 1e-12,
+            "without a rate it ramps: {ramp}"
+        );
         let away = first_order(1.0, 0.0, -1.0, 1.0);
         assert!(
             (away - core::f64::consts::E).abs() < 1e-12,

@@ -140,7 +140,12 @@ fn every_published_value_is_met_or_its_difference_is_explained() {
     for section in SECTIONS {
         faults.extend(rows(section).iter().filter_map(|row| row.fault(section)));
     }
-    assert!(faults.is_empty(), "{} rows fail:\n{}", faults.len(), faults.join("\n"));
+    assert!(
+        faults.is_empty(),
+        "{} rows fail:\n{}",
+        faults.len(),
+        faults.join("\n")
+    );
 }
 
 #[test]
@@ -189,7 +194,15 @@ fn a_wrong_row_is_reported_with_everything_needed_to_judge_it() {
         "an explained difference holds"
     );
     let fault = row(33.0, None).fault("cords").unwrap();
-    for part in ["cords", "10 AWG cord, A", "33", "30", "0.5", "a table", "Checked"] {
+    for part in [
+        "cords",
+        "10 AWG cord, A",
+        "33",
+        "30",
+        "0.5",
+        "a table",
+        "Checked",
+    ] {
         assert!(fault.contains(part), "{part} is missing from: {fault}");
     }
     assert!(

@@ -5,8 +5,14 @@ use serde::Deserialize;
 
 #[derive(Debug, Deserialize)]
 pub(super) enum Ask {
-    CohbPercent { start_pct: f64, ppm: f64, minutes: f64 },
-    CohbHalfLifeMin { start_pct: f64 },
+    CohbPercent {
+        start_pct: f64,
+        ppm: f64,
+        minutes: f64,
+    },
+    CohbHalfLifeMin {
+        start_pct: f64,
+    },
     PpmOfMgPerM3(f64),
     AlarmS(f64),
     StockEmission,
@@ -22,7 +28,9 @@ impl Ask {
             } => monoxide::cohb_after(*start_pct, *ppm, minutes * 60.0),
             Self::CohbHalfLifeMin { start_pct } => half_life_min(*start_pct),
             // So many milligrams let into one sealed cubic meter in an hour.
-            Self::PpmOfMgPerM3(milligrams) => monoxide::ppm_after(0.0, milligrams / 1000.0, 1.0, 0.0, 3600.0),
+            Self::PpmOfMgPerM3(milligrams) => {
+                monoxide::ppm_after(0.0, milligrams / 1000.0, 1.0, 0.0, 3600.0)
+            }
             Self::AlarmS(ppm) => monoxide::alarm_in_s(0.0, *ppm).unwrap_or(f64::INFINITY),
             Self::StockEmission => monoxide::STOCK_EMISSION_G_PER_H,
         }
@@ -35,9 +43,9 @@ fn half_life_min(start_pct: f64) -> f64 {
     for _ in 0..60 {
         let middle = f64::midpoint(early, late);
         if monoxide::cohb_after(start_pct, 0.0, middle * 60.0) > start_pct / 2.0 {
-            early = middle
+            early = middle;
         } else {
-            late = middle
+            late = middle;
         }
     }
     late

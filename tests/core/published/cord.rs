@@ -74,7 +74,9 @@ impl Ask {
 }
 
 fn kind(letters: &str) -> CordType {
-    letters.parse().unwrap_or_else(|why| panic!("{letters}: {why}"))
+    letters
+        .parse()
+        .unwrap_or_else(|why| panic!("{letters}: {why}"))
 }
 
 fn cord(awg: &str, length_ft: f64, loaded: Loaded) -> Cord {

@@ -76,7 +76,10 @@ impl Ask {
             Self::BodyMa { volts, percentile } => volts / body_ohm(*volts, *percentile) * 1000.0,
             Self::HeartFactor(path) => path.heart_factor(),
             Self::ZoneEndsMa { zone, duration_s } => end_of_zone_ma(*zone, *duration_s),
-            Self::FibrillationMa { duration_s, body_kg } => shock::fibrillation_limit_ma(*duration_s, *body_kg),
+            Self::FibrillationMa {
+                duration_s,
+                body_kg,
+            } => shock::fibrillation_limit_ma(*duration_s, *body_kg),
             Self::ReferenceMa { milliamps, path } => shock::reference_ma(*milliamps, *path),
             Self::ApproachM => approach::QUALIFIED_M,
             Self::ApproachFt => approach::QUALIFIED_FT,
@@ -91,9 +94,9 @@ fn end_of_zone_ma(zone: Zone, duration_s: f64) -> f64 {
     for _ in 0..80 {
         let middle = f64::midpoint(within, beyond);
         if shock::zone(middle, duration_s) <= zone {
-            within = middle
+            within = middle;
         } else {
-            beyond = middle
+            beyond = middle;
         }
     }
     within

@@ -128,15 +128,21 @@ impl Ask {
                 strand,
                 temperature_c,
             } => per_foot(awg, *material, *strand, *temperature_c) * 1000.0,
-            Self::Table8 { awg, material, strand } => {
-                conductor::table_8_ohm_per_kft(gauge(awg), *material, *strand).unwrap()
-            }
+            Self::Table8 {
+                awg,
+                material,
+                strand,
+            } => conductor::table_8_ohm_per_kft(gauge(awg), *material, *strand).unwrap(),
             Self::BranchOhm {
                 awg,
                 length_ft,
                 temperature_c,
                 part,
-            } => part.of(conductor::branch_wire_impedance(gauge(awg), *length_ft, *temperature_c)),
+            } => part.of(conductor::branch_wire_impedance(
+                gauge(awg),
+                *length_ft,
+                *temperature_c,
+            )),
             Self::EffectiveOhmPerKft { awg, power_factor } => {
                 let z = conductor::branch_wire_impedance(gauge(awg), 1000.0, 75.0);
                 z.re * power_factor + z.im * (1.0 - power_factor * power_factor).sqrt()
@@ -164,7 +170,8 @@ impl Ask {
 }
 
 fn per_foot(awg: &str, material: Material, strand: Strand, temperature_c: f64) -> f64 {
-    conductor::resistance_ohm_per_km(gauge(awg), material, strand, temperature_c) / conductor::FEET_PER_KM
+    conductor::resistance_ohm_per_km(gauge(awg), material, strand, temperature_c)
+        / conductor::FEET_PER_KM
 }
 
 /// 556.5 kcmil 26/7 ACSR, phase conductor of the 13-node feeder: 0.1859 ohm/mile, GMR 0.0313 ft.
@@ -178,8 +185,18 @@ const ACSR_556_5: LineConductor = LineConductor {
 fn feeder(configuration: u16, row: char, column: char) -> Complex {
     // Spacing 500: three positions on the crossarm, the neutral 4 ft below; spacing 510: one phase, 5 ft below.
     let (order, phase, places, neutral) = match configuration {
-        601 => ("BAC", ACSR_556_5, &[0.0, 2.5, 7.0][..], (line::ACSR_4_0, 4.0, 24.0)),
-        602 => ("CAB", line::ACSR_4_0, &[0.0, 2.5, 7.0][..], (line::ACSR_4_0, 4.0, 24.0)),
+        601 => (
+            "BAC",
+            ACSR_556_5,
+            &[0.0, 2.5, 7.0][..],
+            (line::ACSR_4_0, 4.0, 24.0),
+        ),
+        602 => (
+            "CAB",
+            line::ACSR_4_0,
+            &[0.0, 2.5, 7.0][..],
+            (line::ACSR_4_0, 4.0, 24.0),
+        ),
         605 => ("C", line::ACSR_1_0, &[0.5][..], (line::ACSR_1_0, 0.0, 23.0)),
         other => panic!("configuration {other} is not described here"),
     };
