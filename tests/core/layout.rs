@@ -169,6 +169,37 @@ fn untidy(path: &str, text: &str) -> Vec<String> {
     found
 }
 
+/// Rust files that no file beside or above them declares: they are never compiled.
+fn undeclared<'a>(files: &'a [Source]) -> Vec<&'a str> {
+    let declares = |path: &str, name: &str| {
+        files.iter().any(|file| {
+            file.path == path && code_only(&file.text).contains(&format!("mod {name};"))
+        })
+    };
+    let is_declared = |file: &str| {
+        let module = file.trim_end_matches(".rs").trim_end_matches("/mod");
+        let Some((folder, name)) = module.rsplit_once('/') else {
+            return true;
+        };
+        let beside = ["mod.rs", "lib.rs", "main.rs"]
+            .iter()
+            .map(|parent| format!("{folder}/{parent}"));
+        beside
+            .chain([format!("{folder}.rs")])
+            .any(|parent| declares(&parent, name))
+    };
+    let is_root = |file: &str| {
+        file.ends_with("/main.rs")
+            || file == "src/lib.rs"
+            || file.starts_with("benches/") && file.matches('/').count() == 1
+    };
+    files
+        .iter()
+        .map(|file| file.path.as_str())
+        .filter(|file| !is_root(file) && !is_declared(file))
+        .collect()
+}
+
 /// Files that no other file names, by the name they are asked for.
 fn unused<'a>(files: &'a [String], readers: &[Source]) -> Vec<&'a str> {
     let is_named = |file: &str| {
@@ -244,6 +275,19 @@ fn every_file_is_tidy() {
         .chain(sources("benches", ".rs"));
     let found: Vec<String> = files
         .flat_map(|file| untidy(&file.path, &file.text))
+        .collect();
+    assert_none(&found);
+}
+
+#[test]
+fn every_file_is_compiled() {
+    let files: Vec<Source> = ["src", "tests", "benches"]
+        .iter()
+        .flat_map(|folder| sources(folder, ".rs"))
+        .collect();
+    let found: Vec<String> = undeclared(&files)
+        .iter()
+        .map(|path| format!("{path}:1: no `mod` declares it, so it is never compiled"))
         .collect();
     assert_none(&found);
 }
@@ -431,6 +475,24 @@ fn untidy_files_are_found() {
         );
     }
     assert_none(&untidy("src/units/mod.rs", "//! x\nfn todo_list() {}"));
+}
+
+#[test]
+fn a_file_without_a_declaration_is_found() {
+    let file = |path: &str, text: &str| Source {
+        path: path.to_owned(),
+        text: text.to_owned(),
+    };
+    let files = [
+        file("src/lib.rs", "pub mod a;\n// mod lost;"),
+        file("src/a/mod.rs", "mod b;"),
+        file("src/a/b.rs", ""),
+        file("src/lost.rs", ""),
+        file("tests/core/main.rs", "mod c;"),
+        file("tests/core/c.rs", "mod d;"),
+        file("tests/core/c/d.rs", ""),
+    ];
+    assert_eq!(undeclared(&files), ["src/lost.rs"]);
 }
 
 #[test]
