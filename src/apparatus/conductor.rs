@@ -12,7 +12,7 @@ use core::str::FromStr;
 use crate::units::Complex;
 use crate::units::portable;
 
-/// Feet in a kilometre.
+/// Feet in a kilometer.
 pub const FEET_PER_KM: f64 = 1000.0 / 0.3048;
 
 /// A wire size by American Wire Gauge: 14 is 14 AWG, 0 is 1/0, -3 is 4/0.
@@ -35,13 +35,13 @@ impl Awg {
         self.0
     }
 
-    /// Diameter of the solid wire in millimetres.
+    /// Diameter of the solid wire in millimeters.
     /// Source: ASTM B258, 0.127 mm × 92^((36 - n)/39); checked in a copy that quotes it.
     pub fn diameter_mm(self) -> f64 {
         0.127 * portable::power(92.0, (36.0 - f64::from(self.0)) / 39.0)
     }
 
-    /// Cross-section of the metal in square millimetres.
+    /// Cross-section of the metal in square millimeters.
     pub fn area_mm2(self) -> f64 {
         let diameter = self.diameter_mm();
         core::f64::consts::FRAC_PI_4 * diameter * diameter
@@ -140,7 +140,7 @@ pub enum Strand {
     Stranded,
 }
 
-/// Direct-current resistance from geometry, ohms per kilometre of run.
+/// Direct-current resistance from geometry, ohms per kilometer of run.
 pub fn resistance_ohm_per_km(
     awg: Awg,
     material: Material,

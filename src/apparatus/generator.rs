@@ -35,9 +35,9 @@ pub struct GeneratorSpec {
     pub cooldown_s: f64,
     /// Fuel that the tank holds, US gallons.
     pub tank_gal: f64,
-    /// Gasoline burnt without load, US gallons per hour.
+    /// Gasoline burned without load, US gallons per hour.
     pub idle_gal_per_h: f64,
-    /// Gasoline burnt at rated load, US gallons per hour.
+    /// Gasoline burned at rated load, US gallons per hour.
     pub full_gal_per_h: f64,
     /// Frequency without load, hertz.
     pub no_load_hz: f64,
@@ -99,7 +99,7 @@ impl GeneratorSpec {
         self.no_load_hz - (self.no_load_hz - self.full_load_hz) * load_w / self.rated_w
     }
 
-    /// Gasoline burnt at a steady load of `load_w` watts, US gallons per hour: a straight line from idle to full.
+    /// Gasoline burned at a steady load of `load_w` watts, US gallons per hour: a straight line from idle to full.
     pub fn fuel_gal_per_h(&self, load_w: f64) -> f64 {
         self.idle_gal_per_h
             + (self.full_gal_per_h - self.idle_gal_per_h) * (load_w / self.rated_w).max(0.0)
@@ -128,7 +128,7 @@ pub fn exhaust_c(seconds_since_stop: f64) -> f64 {
     portable::first_order(400.0, 20.0 / 400.0, 1.0 / 400.0, seconds_since_stop)
 }
 
-/// Whether spilt gasoline may flash or a hand be burnt on the muffler that long after the stop: above 100 °C.
+/// Whether spilled gasoline may flash or a hand be burned on the muffler that long after the stop: above 100 °C.
 pub fn exhaust_hot(seconds_since_stop: f64) -> bool {
     exhaust_c(seconds_since_stop) > 100.0
 }

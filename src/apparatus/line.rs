@@ -1,6 +1,6 @@
 //! Overhead line and service drop: series impedance of coupled conductors by modified Carson equations.
 //!
-//! 60 Hz, earth of 100 ohm-metres, as the published distribution test feeders use.
+//! 60 Hz, earth of 100 ohm-meters, as the published distribution test feeders use.
 //! Every conductor keeps its own row, the neutral too: reducing it away would take the open-neutral and earth-current lessons with it.
 //! Not covered: shunt capacitance (under 0.1 A on a mile of 7.2 kV line), sag, transposition.
 //! Accuracy: reproduces the published phase impedances of configurations 601, 602 and 605 of the 13-node feeder within one unit of the last printed digit.
@@ -132,7 +132,7 @@ const EARTH_R: f64 = 0.0953;
 /// Reactance per unit of the logarithm at 60 Hz, ohms per mile.
 const X_PER_LN: f64 = 0.121_34;
 
-/// Logarithm of the depth of the earth return in feet at 60 Hz and 100 ohm-metres.
+/// Logarithm of the depth of the earth return in feet at 60 Hz and 100 ohm-meters.
 const EARTH_LN: f64 = 7.934_02;
 
 fn own_ohm_per_mile(conductor: &LineConductor) -> Complex {

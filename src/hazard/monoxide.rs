@@ -243,6 +243,7 @@ mod tests {
             (40.0, 0.0),
             (2.0, 20_000.0),
             (60.0, 200.0),
+            (99.9, 0.0),
         ] {
             let parts = cohb_after(cohb_after(cohb, ppm, 731.0), ppm, 1469.0);
             let whole = cohb_after(cohb, ppm, 2200.0);
