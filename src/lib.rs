@@ -1,8 +1,21 @@
 //! Outage Drill: a rehearsal room for switching a home from the utility to a generator and back.
 
-pub mod apparatus;
-pub mod circuit;
-pub mod hazard;
-pub mod session;
 pub mod units;
+
 pub mod words;
+
+pub mod circuit;
+
+pub mod apparatus;
+
+pub mod hazard;
+
+pub mod site;
+
+pub mod scenario;
+
+pub mod drill;
+
+pub mod file;
+
+pub mod session;

@@ -21,6 +21,9 @@ pub const FEET_PER_KM: f64 = 1000.0 / 0.3048;
 pub struct Awg(i8);
 
 impl Awg {
+    /// 12 AWG, the size of most branch circuits.
+    pub const N12: Self = Self(12);
+
     /// The size of this gauge number, -3 (4/0) to 40; `None` outside.
     pub const fn new(number: i8) -> Option<Self> {
         if number >= -3 && number <= 40 {

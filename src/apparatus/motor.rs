@@ -24,6 +24,9 @@ pub const PROTECTOR_RESET_S: f64 = 300.0;
 pub struct CodeLetter(char);
 
 impl CodeLetter {
+    /// G, in the middle of the table for motors of a few horsepower.
+    pub const G: Self = Self('G');
+
     /// The letter A to V; `None` for others (I, O and Q aren't used).
     pub fn new(letter: char) -> Option<Self> {
         CODE_LETTERS

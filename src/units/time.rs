@@ -30,7 +30,10 @@ impl DrillTime {
 
     /// Seconds, for the models.
     /// Exact for every length below 285 000 years.
-    #[expect(clippy::cast_precision_loss, reason = "below 2^53 ms the conversion is exact")]
+    #[expect(
+        clippy::cast_precision_loss,
+        reason = "below 2^53 ms the conversion is exact"
+    )]
     pub fn seconds(self) -> f64 {
         self.0 as f64 / 1000.0
     }

@@ -67,7 +67,10 @@ pub enum Unit {
 impl Message {
     /// A message without arguments.
     pub fn new(id: impl Into<String>) -> Self {
-        Self { id: id.into(), args: Vec::new() }
+        Self {
+            id: id.into(),
+            args: Vec::new(),
+        }
     }
 
     /// This message with one more argument.

@@ -1,0 +1,237 @@
+//! What drifts with time, and how far it drifts in a stretch during which nothing changes.
+//!
+//! Every law here is in closed form for constant readings, so a stretch can be cut anywhere.
+//! Integration error against a cut at other points is rounding only; the engine cuts at fixed instants, so the bits agree too.
+
+use crate::apparatus::breaker::Breaker;
+use crate::apparatus::cord::Lay;
+use crate::apparatus::motor::protector_s;
+use crate::hazard::monoxide;
+use crate::site::{Positions, Readings, Site, Work};
+use crate::units::DrillTime;
+
+/// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
+pub const AMBIENT_C: f64 = 15.0;
+/// Carboxyhemoglobin of a person who breathes clean air, percent: the start value of the published parameter set.
+const START_COHB_PCT: f64 = 0.8;
+/// Time in which an overload is forgotten by the engine, seconds: common practice.
+const OVERLOAD_FORGOTTEN_S: f64 = 60.0;
+
+/// How an appliance is doing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum Phase {
+    /// Asks for nothing.
+    #[default]
+    Resting,
+    /// Asks and has no power.
+    NoPower,
+    /// A motor on its way to speed.
+    Starting,
+    /// Runs.
+    Running,
+    /// A motor that can't turn.
+    Stalled,
+    /// A motor whose own protector is open.
+    Protected,
+}
+
+/// What drifts in an appliance.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct ApplianceCondition {
+    /// How it is doing.
+    pub phase: Phase,
+    /// Level of its reservoir.
+    pub level: f64,
+    /// Whether its reservoir asks for power.
+    pub asks: bool,
+    /// How far a motor has come to speed, 0 to 1.
+    pub progress: f64,
+    /// Heat of a motor that can't turn, 1 where its protector opens.
+    pub heat: f64,
+    /// When the protector closes again.
+    pub closed_again: DrillTime,
+    /// Whether what it guards has been lost.
+    pub lost: bool,
+}
+
+/// The engine.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct EngineCondition {
+    /// When it was started last, while it runs.
+    pub running_since: Option<DrillTime>,
+    /// When it stopped last.
+    pub stopped_at: Option<DrillTime>,
+    /// When it carried load last.
+    pub loaded_at: Option<DrillTime>,
+    /// Whether its warming up has been announced.
+    pub announced: bool,
+    /// Whether it is broken.
+    pub broken: bool,
+}
+
+/// Everything that drifts.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Conditions {
+    /// Appliances, in the order of the site's.
+    pub appliances: Vec<ApplianceCondition>,
+    /// Heat of each control's trip element, 0 for those without.
+    pub breaker_heat: Vec<f64>,
+    /// Conductor temperature of each cord, °C.
+    pub cord_c: Vec<f64>,
+    /// Which cords have softened.
+    pub cord_soft: Vec<bool>,
+    /// The engine.
+    pub engine: EngineCondition,
+    /// How near the engine is to stalling, 1 where it does.
+    pub overload: f64,
+    /// Fuel left, gallons.
+    pub fuel_gal: f64,
+    /// Carbon monoxide in the house, parts per million.
+    pub ppm: f64,
+    /// Carboxyhemoglobin of the people in the house, percent.
+    pub cohb_pct: f64,
+    /// How near the alarm is to sounding, 1 where it does.
+    pub alarm_dose: f64,
+    /// Whether the alarm has sounded.
+    pub alarm: bool,
+    /// Whether people in the house are overcome.
+    pub overcome: bool,
+    /// Whether the crew is harmed.
+    pub crew_harmed: bool,
+    /// How much later than told the world's story runs.
+    pub delay: DrillTime,
+    /// How many of the story's happenings are done.
+    pub story_done: usize,
+}
+
+impl Conditions {
+    /// How a site begins: cool, rested, with a full tank.
+    pub fn begin(site: &Site) -> Self {
+        let appliances = site.appliances.iter().map(|a| ApplianceCondition {
+            level: match &a.demand {
+                crate::site::Demand::Reservoir(r) => r.start,
+                crate::site::Demand::Switch(_) => 0.0,
+            },
+            ..ApplianceCondition::default()
+        });
+        Self {
+            appliances: appliances.collect(),
+            breaker_heat: vec![0.0; site.controls.len()],
+            cord_c: vec![AMBIENT_C; site.cords.len()],
+            cord_soft: vec![false; site.cords.len()],
+            fuel_gal: site.generator.spec.tank_gal,
+            cohb_pct: START_COHB_PCT,
+            ..Self::default()
+        }
+    }
+
+    /// Lets `seconds` pass with these positions and readings.
+    pub fn drift(&mut self, site: &Site, positions: &Positions, readings: &Readings, seconds: f64) {
+        self.drift_breakers(site, readings, seconds);
+        self.drift_cords(site, positions, readings, seconds);
+        self.drift_appliances(site, readings, seconds);
+        self.drift_engine(site, readings, seconds);
+        self.drift_air(site, positions, seconds);
+    }
+
+    fn drift_breakers(&mut self, site: &Site, readings: &Readings, seconds: f64) {
+        for (control, heat) in site.controls.iter().zip(&mut self.breaker_heat) {
+            if control.is_breaker() {
+                let breaker = Breaker {
+                    rating_a: f64::from(control.plate.rating_a),
+                };
+                *heat = breaker.heat_after(*heat, readings.amps_of(&control.name), seconds);
+            }
+        }
+    }
+
+    fn drift_cords(
+        &mut self,
+        site: &Site,
+        positions: &Positions,
+        readings: &Readings,
+        seconds: f64,
+    ) {
+        for (cord, celsius) in site.cords.iter().zip(&mut self.cord_c) {
+            let lay = if site.stands(positions, cord.lay, "flat") {
+                Lay::Straight
+            } else {
+                Lay::Coiled
+            };
+            *celsius = cord.make.temperature_after(
+                *celsius,
+                readings.amps_of(&cord.name),
+                AMBIENT_C,
+                lay,
+                seconds,
+            );
+        }
+    }
+
+    fn drift_appliances(&mut self, site: &Site, readings: &Readings, seconds: f64) {
+        for (index, (appliance, condition)) in
+            site.appliances.iter().zip(&mut self.appliances).enumerate()
+        {
+            if let crate::site::Demand::Reservoir(r) = &appliance.demand {
+                let rate = if condition.phase == Phase::Running {
+                    -r.fall_per_h
+                } else {
+                    r.rise_per_h
+                };
+                condition.level = (condition.level + rate * seconds / 3600.0).max(0.0);
+            }
+            if let Work::Motor(motor) = &appliance.work {
+                let pu = readings.appliance(index).pu;
+                match condition.phase {
+                    Phase::Starting => {
+                        condition.progress += motor.acceleration_s(pu).map_or(0.0, |s| seconds / s);
+                    }
+                    Phase::Stalled => condition.heat += seconds / protector_s(pu),
+                    Phase::Resting | Phase::NoPower | Phase::Running | Phase::Protected => {
+                        condition.heat = (condition.heat - seconds / OVERLOAD_FORGOTTEN_S).max(0.0);
+                    }
+                }
+            }
+        }
+    }
+
+    fn drift_engine(&mut self, site: &Site, readings: &Readings, seconds: f64) {
+        if self.engine.running_since.is_none() {
+            self.overload = 0.0;
+            return;
+        }
+        let spec = &site.generator.spec;
+        let watts = readings.generator.asked_w;
+        match spec.seconds_to_stall(watts) {
+            Some(stall_s) => self.overload += seconds / stall_s,
+            None => self.overload = (self.overload - seconds / OVERLOAD_FORGOTTEN_S).max(0.0),
+        }
+        let burnt = spec.fuel_gal_per_h(readings.generator.watts.max(0.0)) * seconds / 3600.0;
+        self.fuel_gal = (self.fuel_gal - burnt).max(0.0);
+    }
+
+    fn drift_air(&mut self, site: &Site, positions: &Positions, seconds: f64) {
+        let open = site
+            .control_id("window")
+            .is_some_and(|id| site.stands(positions, id, "open"));
+        let pick = |pair: (f64, f64)| if open { pair.1 } else { pair.0 };
+        let share = match (self.engine.running_since, site.generator_place(positions)) {
+            (Some(_), Some(place)) => if open {
+                place.exposure.1
+            } else {
+                place.exposure.0
+            }
+            .share_indoors(),
+            _ => 0.0,
+        };
+        let generation = monoxide::STOCK_EMISSION_G_PER_H * share;
+        let changes = pick(site.air_changes_per_h);
+        let inside = site
+            .control_id("household")
+            .is_none_or(|id| site.stands(positions, id, "inside"));
+        let breathed = if inside { self.ppm } else { 0.0 };
+        self.cohb_pct = monoxide::cohb_after(self.cohb_pct, breathed, seconds);
+        self.alarm_dose = monoxide::alarm_after(self.alarm_dose, self.ppm, seconds);
+        self.ppm = monoxide::ppm_after(self.ppm, generation, site.air_m3, changes, seconds);
+    }
+}

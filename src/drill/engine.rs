@@ -1,0 +1,248 @@
+//! The engine: one drill from its start to now, advanced by time and by actions.
+
+use std::sync::Arc;
+
+use crate::circuit::NetworkError;
+use crate::scenario::Scenario;
+use crate::scenario::chance::{Purpose, draw};
+use crate::site::{Body, Drive, Plant, Positions, Readings, Site};
+use crate::units::DrillTime;
+
+use super::action::{Action, duration};
+use super::conditions::Conditions;
+use super::event::Event;
+use super::run::{Run, Timed};
+use super::trace::{Moment, Trace, What};
+
+/// How often a moment is recorded although nothing changes, milliseconds.
+const SAMPLE_MS: u64 = 10_000;
+
+/// What became of an action.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Outcome {
+    /// It was done.
+    Done,
+    /// The world refused it; the message id says why.
+    Refused(String),
+    /// The drill is over; nothing was done.
+    Over,
+}
+
+/// A drill in progress.
+#[derive(Debug, Clone)]
+pub struct Drill {
+    scenario: Arc<Scenario>,
+    run: Run,
+    plant: Plant,
+    pub(super) positions: Positions,
+    pub(super) conditions: Conditions,
+    readings: Arc<Readings>,
+    /// When each of the story's happenings is due, before delays.
+    pub(super) story_at: Vec<DrillTime>,
+    /// The angle at which two sources meet, degrees.
+    pub(super) closing_angle_deg: f64,
+    committed: DrillTime,
+    now: DrillTime,
+    trace: Trace,
+}
+
+impl Drill {
+    /// A drill at its start.
+    ///
+    /// # Errors
+    /// When the site can't be wired, which a checked file rules out.
+    pub fn start(scenario: &Arc<Scenario>, seed: u64) -> Result<Self, NetworkError> {
+        let site = &scenario.site;
+        let mut plant = Plant::new(site)?;
+        let conditions = Conditions::begin(site);
+        let drive = Drive {
+            running: false,
+            angle_deg: 0.0,
+        };
+        let readings = plant.read(site, &scenario.start, &[], drive, Body { touching: false });
+        let spreads: Vec<u32> = scenario.story.iter().map(|t| t.spread_s).collect();
+        let story_at = scenario
+            .story
+            .iter()
+            .zip(draw(seed, Purpose::Story, &spreads));
+        let angle = draw(seed, Purpose::ClosingAngle, &[359])
+            .first()
+            .copied()
+            .unwrap_or_default();
+        let mut drill = Self {
+            scenario: Arc::clone(scenario),
+            run: Run::new(&scenario.name, &scenario.digest, seed),
+            plant,
+            positions: scenario.start.clone(),
+            conditions,
+            readings: Arc::new(readings),
+            story_at: story_at
+                .map(|(t, late)| t.at + DrillTime::from_secs(u64::from(late)))
+                .collect(),
+            closing_angle_deg: f64::from(angle),
+            committed: DrillTime::ZERO,
+            now: DrillTime::ZERO,
+            trace: Trace::default(),
+        };
+        drill.settle_quietly();
+        drill.record(What::Began);
+        Ok(drill)
+    }
+
+    /// The scenario.
+    pub fn scenario(&self) -> &Arc<Scenario> {
+        &self.scenario
+    }
+
+    /// What is built.
+    pub fn site(&self) -> &Site {
+        &self.scenario.site
+    }
+
+    /// The drill clock.
+    pub fn now(&self) -> DrillTime {
+        self.now
+    }
+
+    /// How everything stands.
+    pub fn positions(&self) -> &Positions {
+        &self.positions
+    }
+
+    /// What has drifted how far, as last committed.
+    pub fn conditions(&self) -> &Conditions {
+        &self.conditions
+    }
+
+    /// What the solver says.
+    pub fn readings(&self) -> &Readings {
+        &self.readings
+    }
+
+    /// The run so far: all that has to be stored.
+    pub fn run(&self) -> &Run {
+        &self.run
+    }
+
+    /// The run played out so far.
+    pub fn trace(&self) -> &Trace {
+        &self.trace
+    }
+
+    /// The plant, for the ways that energy takes.
+    pub fn plant(&self) -> &Plant {
+        &self.plant
+    }
+
+    /// Whether the drill has come to its end by itself.
+    pub fn over(&self) -> bool {
+        self.now >= self.scenario.ends_at
+    }
+
+    /// Lets time pass.
+    pub fn advance(&mut self, by: DrillTime) {
+        let target = (self.now + by).min(self.scenario.ends_at);
+        loop {
+            let stop = self.next_stop();
+            if stop > target {
+                break;
+            }
+            self.commit(stop);
+            self.fire_due();
+            if self.committed.millis().is_multiple_of(SAMPLE_MS) {
+                self.record(What::Sampled);
+            }
+        }
+        self.now = target;
+        self.run.ended_at = self.now;
+    }
+
+    /// Lets time pass until something happens, `at_most` at the longest.
+    pub fn advance_to_event(&mut self, at_most: DrillTime) {
+        let target = (self.now + at_most).min(self.scenario.ends_at);
+        let seen = self.trace.events().count();
+        while self.now < target && self.trace.events().count() == seen {
+            let step = self.next_stop().since(self.now).min(target.since(self.now));
+            self.advance(step);
+        }
+    }
+
+    /// Does an action that takes its usual time.
+    pub fn act(&mut self, action: &Action) -> Outcome {
+        let takes = duration(self.site(), action);
+        self.advance(takes);
+        self.apply(action)
+    }
+
+    /// Does an action whose effect comes at this instant of the drill clock, or now if that is past.
+    pub fn act_at(&mut self, at: DrillTime, action: &Action) -> Outcome {
+        self.advance(at.since(self.now));
+        self.apply(action)
+    }
+
+    fn apply(&mut self, action: &Action) -> Outcome {
+        if self.over() {
+            return Outcome::Over;
+        }
+        let now = self.now;
+        self.commit(now);
+        self.run.actions.push(Timed {
+            at: now,
+            action: action.clone(),
+        });
+        self.perform(action)
+    }
+
+    /// The instant up to which state is committed.
+    pub(super) fn committed_at(&self) -> DrillTime {
+        self.committed
+    }
+
+    /// Lets state drift to an instant and commits it.
+    fn commit(&mut self, at: DrillTime) {
+        let seconds = at.since(self.committed).seconds();
+        if seconds > 0.0 {
+            let site = Arc::clone(&self.scenario.site);
+            self.conditions
+                .drift(&site, &self.positions, &self.readings, seconds);
+        }
+        self.committed = at;
+        self.now = self.now.max(at);
+    }
+
+    /// Asks the solver anew.
+    pub(super) fn read(&mut self, angle_deg: f64) {
+        let readings = self.read_at(angle_deg);
+        self.readings = Arc::new(readings);
+    }
+
+    /// What the solver would say at this angle between the sources.
+    pub(super) fn read_at(&mut self, angle_deg: f64) -> Readings {
+        let loads = self.load_states();
+        let drive = Drive {
+            running: self.conditions.engine.running_since.is_some(),
+            angle_deg,
+        };
+        let body = Body {
+            touching: self.crew_touches(),
+        };
+        self.plant
+            .read(&self.scenario.site, &self.positions, &loads, drive, body)
+    }
+
+    /// Records a moment.
+    pub(super) fn record(&mut self, what: What) {
+        self.trace.moments.push(Moment {
+            at: self.committed,
+            what,
+            positions: self.positions.clone(),
+            readings: Arc::clone(&self.readings),
+            conditions: Arc::new(self.conditions.clone()),
+        });
+    }
+
+    /// Records that something happened.
+    pub(super) fn happen(&mut self, event: Event) {
+        self.record(What::Happened(event));
+    }
+}

@@ -1,0 +1,111 @@
+//! What happens without anybody doing it at that moment.
+
+use crate::site::{ControlId, Range};
+
+/// One thing that happens.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Event {
+    /// The storm breaks the span and the utility is lost.
+    Outage,
+    /// The crew has arrived at its pole.
+    CrewArrived,
+    /// The crew has tested the line dead and has it in hand.
+    CrewTookHold,
+    /// The crew found the line live and stands back.
+    CrewFoundLive {
+        /// Volts to neutral on the line at the crew's pole.
+        volts: f64,
+    },
+    /// The crew is clear of the mended span.
+    CrewLeft,
+    /// The utility feeds the street again.
+    UtilityReturned,
+    /// A breaker opens by itself.
+    Tripped {
+        /// Which.
+        control: ControlId,
+        /// Amps it saw.
+        amps: f64,
+    },
+    /// A motor asks for power and begins to turn.
+    Starting {
+        /// Index of the appliance.
+        appliance: usize,
+        /// Amps it draws at a standstill.
+        amps: f64,
+    },
+    /// An appliance runs.
+    Running {
+        /// Index of the appliance.
+        appliance: usize,
+    },
+    /// A motor gets too little voltage to turn.
+    Stalled {
+        /// Index of the appliance.
+        appliance: usize,
+        /// Volts as a fraction of rated volts.
+        pu: f64,
+    },
+    /// A motor's own protector opens.
+    ProtectorOpened {
+        /// Index of the appliance.
+        appliance: usize,
+    },
+    /// An appliance that ran has lost its power.
+    LostPower {
+        /// Index of the appliance.
+        appliance: usize,
+    },
+    /// What an appliance guards is lost: food warm, pit over, house cold.
+    Lost {
+        /// Index of the appliance.
+        appliance: usize,
+    },
+    /// The engine has warmed up; its voltage is steady.
+    EngineReady,
+    /// The engine is pulled down and stops.
+    EngineStalled {
+        /// Watts it was asked for.
+        watts: f64,
+    },
+    /// The tank is empty.
+    OutOfFuel,
+    /// Two sources that aren't in step are tied together.
+    Collision {
+        /// Angle between them, degrees.
+        angle_deg: f64,
+        /// Amps through the generator at that angle, and at the worst angle.
+        amps: Range,
+    },
+    /// The generator is damaged.
+    GeneratorBroken,
+    /// Current passes through a worker who holds the line.
+    Shock {
+        /// Touch voltage.
+        volts: Range,
+        /// Amps through the body.
+        amps: Range,
+    },
+    /// The carbon monoxide alarm sounds.
+    Alarm {
+        /// Parts per million in the house.
+        ppm: f64,
+    },
+    /// People in the house are overcome by gas.
+    Overcome {
+        /// Carboxyhemoglobin, percent.
+        cohb_pct: f64,
+    },
+    /// A cord's insulation softens.
+    CordSoft {
+        /// Index of the cord.
+        cord: usize,
+        /// Conductor temperature, °C.
+        celsius: f64,
+    },
+    /// Fuel meets a hot engine and burns.
+    FuelFire {
+        /// Surface temperature, °C.
+        celsius: f64,
+    },
+}

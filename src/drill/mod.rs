@@ -1,0 +1,27 @@
+//! A drill in progress: actions in, events out, on one event-driven clock.
+//!
+//! State is committed at actions, at events and at whole seconds counted from the start, never at a frame.
+//! So advancing by *a* and then by *b* gives the same bits as advancing by *a + b*.
+//! Covers one house and its line; doesn't cover several learners at once.
+
+mod action;
+mod conditions;
+mod engine;
+mod event;
+mod known;
+mod next;
+mod run;
+mod settle;
+mod trace;
+mod world;
+
+pub use action::{
+    Action, CALLEES, Callee, Expected, LISTENERS, Line, Listener, NotAnAction, SIGHTS, Sight,
+    duration, parse_clock, parse_length, parse_line, write_action,
+};
+pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition, Phase};
+pub use engine::{Drill, Outcome};
+pub use event::Event;
+pub use known::{Known, Learnt};
+pub use run::{Run, Timed};
+pub use trace::{Moment, Trace, What};

@@ -1,0 +1,62 @@
+//! A run: the only thing that is stored of a drill.
+//!
+//! Scenario digest, seed and timed actions; everything else is recomputed.
+
+use std::sync::Arc;
+
+use crate::circuit::NetworkError;
+use crate::scenario::Scenario;
+use crate::units::DrillTime;
+
+use super::action::Action;
+use super::engine::Drill;
+
+/// An action and the instant of its effect.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Timed {
+    /// When.
+    pub at: DrillTime,
+    /// What.
+    pub action: Action,
+}
+
+/// What was done in a drill.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Run {
+    /// Name of the scenario.
+    pub scenario: String,
+    /// Digest of the scenario's files.
+    pub digest: String,
+    /// Seed.
+    pub seed: u64,
+    /// What was done, in order of time.
+    pub actions: Vec<Timed>,
+    /// The drill clock at the end.
+    pub ended_at: DrillTime,
+}
+
+impl Run {
+    /// A run in which nothing has been done yet.
+    pub fn new(scenario: &str, digest: &str, seed: u64) -> Self {
+        Self {
+            scenario: scenario.to_owned(),
+            digest: digest.to_owned(),
+            seed,
+            actions: Vec::new(),
+            ended_at: DrillTime::ZERO,
+        }
+    }
+
+    /// Plays the run out again.
+    ///
+    /// # Errors
+    /// When the site can't be wired, which a checked file rules out.
+    pub fn replay(&self, scenario: &Arc<Scenario>) -> Result<Drill, NetworkError> {
+        let mut drill = Drill::start(scenario, self.seed)?;
+        for timed in &self.actions {
+            drill.act_at(timed.at, &timed.action);
+        }
+        drill.advance(self.ended_at.since(drill.now()));
+        Ok(drill)
+    }
+}

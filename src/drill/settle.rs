@@ -1,0 +1,319 @@
+//! What follows at once from a change: motors that start or stall, breakers that snap open, sources that collide.
+//!
+//! Each pass asks the solver, applies the first consequence it finds, and asks again, until nothing more follows.
+//! The order of consequences is fixed: collision, the breaker furthest above its instantaneous trip, a shock, then appliances in order.
+
+use std::sync::Arc;
+
+use crate::apparatus::breaker::Breaker;
+use crate::apparatus::motor::{LEAST_START_PU, PROTECTOR_RESET_S};
+use crate::site::{ControlId, Demand, LoadState, PositionId, Range, Site, Work};
+
+use super::conditions::Phase;
+use super::engine::Drill;
+use super::event::Event;
+use super::next::whole_millis;
+
+/// Consequences that may follow from one change; a limit, never met in the drills that are shipped.
+const MOST_CONSEQUENCES: usize = 200;
+/// Below this fraction of rated volts an outlet counts as dead to an appliance.
+const DEAD_PU: f64 = 0.1;
+/// Below this fraction of rated volts a running motor comes to a stand: breakdown torque, typical, from memory.
+const BREAKDOWN_PU: f64 = 0.6;
+/// Times rated amps in a collision above which the machine is taken as damaged: common practice.
+const DAMAGE_TIMES: f64 = 3.0;
+
+impl Drill {
+    /// Whether the crew's hands are on the line.
+    pub(super) fn crew_touches(&self) -> bool {
+        self.site()
+            .stands(&self.positions, self.site().line.crew, "hands-on")
+    }
+
+    /// How each load stands electrically.
+    pub(super) fn load_states(&self) -> Vec<LoadState> {
+        let appliances = self
+            .site()
+            .appliances
+            .iter()
+            .zip(&self.conditions.appliances);
+        let state = |work: &Work, phase: Phase| match (phase, work) {
+            (Phase::Running, _) => LoadState::Running,
+            (Phase::Starting | Phase::Stalled, Work::Motor(_)) => LoadState::LockedRotor,
+            (Phase::Starting | Phase::Stalled, _) => LoadState::Running,
+            (Phase::Resting | Phase::NoPower | Phase::Protected, _) => LoadState::Off,
+        };
+        appliances.map(|(a, c)| state(&a.work, c.phase)).collect()
+    }
+
+    /// Brings the start into a state from which nothing more follows, with motors at speed and nothing told.
+    pub(super) fn settle_quietly(&mut self) {
+        self.read(0.0);
+        let site = Arc::clone(&self.scenario().site);
+        for index in 0..site.appliances.len() {
+            let asks = self.asks(&site, index);
+            let powered = self.readings().appliance(index).pu > DEAD_PU;
+            if let Some(condition) = self.conditions.appliances.get_mut(index) {
+                condition.asks = asks;
+                condition.phase = match (asks, powered) {
+                    (true, true) => Phase::Running,
+                    (true, false) => Phase::NoPower,
+                    (false, _) => Phase::Resting,
+                };
+                condition.progress = 1.0;
+            }
+        }
+        self.read(0.0);
+    }
+
+    /// Lets everything follow that follows at once.
+    pub(super) fn settle(&mut self) {
+        let site = Arc::clone(&self.scenario().site);
+        let mut was_tied = self.readings().generator.tied;
+        let mut was_shocked = self.readings().shock.is_some();
+        for _ in 0..MOST_CONSEQUENCES {
+            self.read(if was_tied {
+                0.0
+            } else {
+                self.closing_angle_deg
+            });
+            let tied = self.readings().generator.tied;
+            if tied && !was_tied {
+                self.collide(&site);
+            }
+            was_tied = tied;
+            if self.readings().shock.is_some() && !was_shocked {
+                was_shocked = true;
+                self.shock();
+                continue;
+            }
+            if self.snap_open(&site) {
+                continue;
+            }
+            let mut changed = false;
+            for index in 0..site.appliances.len() {
+                changed |= self.follow(&site, index);
+            }
+            if !changed {
+                return;
+            }
+        }
+    }
+
+    /// Two sources meet: the current at the angle drawn, and at the worst one.
+    fn collide(&mut self, site: &Site) {
+        const WORST_DEG: f64 = 180.0;
+        let amps = self.readings().generator.amps;
+        let worst = self.read_at(WORST_DEG).generator.amps;
+        self.happen(Event::Collision {
+            angle_deg: self.closing_angle_deg,
+            amps: Range {
+                low: amps,
+                high: worst.max(amps),
+            },
+        });
+        if amps > DAMAGE_TIMES * site.generator.spec.rated_a() {
+            self.conditions.engine.broken = true;
+            self.stop_engine();
+            self.happen(Event::GeneratorBroken);
+        }
+    }
+
+    fn shock(&mut self) {
+        if let Some(shock) = self.readings().shock {
+            self.conditions.crew_harmed = true;
+            self.happen(Event::Shock {
+                volts: shock.volts,
+                amps: shock.amps,
+            });
+        }
+    }
+
+    /// Opens the breaker that is furthest above its instantaneous trip, if any is.
+    fn snap_open(&mut self, site: &Site) -> bool {
+        let mut worst: Option<(f64, ControlId, f64)> = None;
+        for (index, control) in site
+            .controls
+            .iter()
+            .enumerate()
+            .filter(|(_, c)| c.is_breaker())
+        {
+            let Ok(id) = u16::try_from(index).map(ControlId) else {
+                continue;
+            };
+            let amps = self.readings().amps_of(&control.name);
+            let over = amps
+                / Breaker {
+                    rating_a: f64::from(control.plate.rating_a),
+                }
+                .instantaneous_a();
+            if over >= 1.0 && worst.is_none_or(|(o, _, _)| over > o) {
+                worst = Some((over, id, amps));
+            }
+        }
+        let Some((_, control, amps)) = worst else {
+            return false;
+        };
+        self.trip(control, amps);
+        true
+    }
+
+    /// A breaker opens by itself.
+    pub(super) fn trip(&mut self, control: ControlId, amps: f64) {
+        const TRIPPED: PositionId = PositionId(2);
+        self.positions.set(control, TRIPPED);
+        if let Some(heat) = self.conditions.breaker_heat.get_mut(usize::from(control.0)) {
+            *heat = 0.0;
+        }
+        self.happen(Event::Tripped { control, amps });
+    }
+
+    /// The engine comes to a stand.
+    pub(super) fn stop_engine(&mut self) {
+        let at = self.committed_at();
+        self.conditions.engine.running_since = None;
+        self.conditions.engine.stopped_at = Some(at);
+        let engine = self.site().generator.engine;
+        self.positions.set(engine, PositionId(0));
+    }
+
+    /// Whether an appliance asks for power, with the memory of its thermostat or float.
+    fn asks(&self, site: &Site, index: usize) -> bool {
+        let (Some(appliance), Some(condition)) = (
+            site.appliances.get(index),
+            self.conditions.appliances.get(index),
+        ) else {
+            return false;
+        };
+        match &appliance.demand {
+            Demand::Switch(control) => self.positions.get(*control) == PositionId(1),
+            Demand::Reservoir(r) if condition.asks => condition.level > r.off_level + LEVEL_GRAIN,
+            Demand::Reservoir(r) => condition.level >= r.on_level - LEVEL_GRAIN,
+        }
+    }
+
+    /// Whether some appliance's phase is about to change.
+    pub(super) fn wants_following(&self) -> bool {
+        let site = self.site();
+        let at = self.committed_at();
+        site.appliances
+            .iter()
+            .zip(&self.conditions.appliances)
+            .enumerate()
+            .any(|(index, (appliance, c))| {
+                let motor = matches!(appliance.work, Work::Motor(_));
+                let pu = self.readings().appliance(index).pu;
+                let asks = self.asks(site, index);
+                next_phase(
+                    c.phase,
+                    asks,
+                    pu,
+                    motor,
+                    c.progress,
+                    c.heat,
+                    c.closed_again <= at,
+                ) != c.phase
+            })
+    }
+
+    /// Follows one appliance; says whether its electrical state changed.
+    fn follow(&mut self, site: &Site, index: usize) -> bool {
+        let asks = self.asks(site, index);
+        let reading = self.readings().appliance(index);
+        let at = self.committed_at();
+        let (Some(appliance), Some(condition)) = (
+            site.appliances.get(index),
+            self.conditions.appliances.get_mut(index),
+        ) else {
+            return false;
+        };
+        condition.asks = asks;
+        let before = condition.phase;
+        let motor = matches!(appliance.work, Work::Motor(_));
+        let next = next_phase(
+            before,
+            asks,
+            reading.pu,
+            motor,
+            condition.progress,
+            condition.heat,
+            condition.closed_again <= at,
+        );
+        if next == before {
+            return false;
+        }
+        if next == Phase::Starting && before != Phase::Stalled {
+            condition.progress = 0.0;
+        }
+        if next == Phase::Protected {
+            condition.closed_again = at + whole_millis(PROTECTOR_RESET_S);
+            condition.heat = 0.0;
+        }
+        condition.phase = next;
+        self.tell_phase(index, before, next);
+        true
+    }
+
+    fn tell_phase(&mut self, index: usize, before: Phase, next: Phase) {
+        let (appliance, reading) = (index, self.readings().appliance(index));
+        match next {
+            Phase::Starting if before != Phase::Stalled => {
+                self.read(0.0);
+                let amps = self.readings().appliance(index).amps;
+                self.happen(Event::Starting { appliance, amps });
+            }
+            Phase::Running => self.happen(Event::Running { appliance }),
+            Phase::Stalled => self.happen(Event::Stalled {
+                appliance,
+                pu: reading.pu,
+            }),
+            Phase::Protected => self.happen(Event::ProtectorOpened { appliance }),
+            Phase::NoPower
+                if matches!(before, Phase::Running | Phase::Starting | Phase::Stalled) =>
+            {
+                self.happen(Event::LostPower { appliance });
+            }
+            Phase::Starting | Phase::NoPower | Phase::Resting => {}
+        }
+    }
+}
+
+/// Levels closer than this are equal: crossings are computed to the millisecond.
+const LEVEL_GRAIN: f64 = 1e-9;
+
+/// The phase that follows from how things are.
+fn next_phase(
+    before: Phase,
+    asks: bool,
+    pu: f64,
+    motor: bool,
+    progress: f64,
+    heat: f64,
+    closed_again: bool,
+) -> Phase {
+    if before == Phase::Protected && !closed_again {
+        return Phase::Protected;
+    }
+    if !asks {
+        return Phase::Resting;
+    }
+    if pu < DEAD_PU {
+        return Phase::NoPower;
+    }
+    if !motor {
+        return Phase::Running;
+    }
+    match before {
+        Phase::Running if pu >= BREAKDOWN_PU => Phase::Running,
+        Phase::Starting if progress >= 1.0 - 1e-9 => Phase::Running,
+        Phase::Stalled if heat >= 1.0 - 1e-9 => Phase::Protected,
+        Phase::Resting | Phase::NoPower | Phase::Protected => Phase::Starting,
+        Phase::Running | Phase::Starting | Phase::Stalled => {
+            if pu >= LEAST_START_PU {
+                Phase::Starting
+            } else {
+                Phase::Stalled
+            }
+        }
+    }
+}

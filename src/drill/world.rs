@@ -1,0 +1,381 @@
+//! The world's part: the story, what is due, and what an action does.
+
+use std::sync::Arc;
+
+use crate::apparatus::breaker::Breaker;
+use crate::apparatus::cord::SOFTENING_C;
+use crate::apparatus::generator::{exhaust_c, exhaust_hot};
+use crate::hazard::monoxide;
+use crate::scenario::Happening;
+use crate::site::{ControlId, Kind, PositionId};
+use crate::units::DrillTime;
+
+use super::action::{Action, Callee, Listener, Sight};
+use super::engine::{Drill, Outcome};
+use super::event::Event;
+use super::known::Learnt;
+use super::next::whole_millis;
+use super::trace::What;
+
+/// How long a crew that found the line live, or was warned by the learner's call, waits before it tries again.
+const STAND_BACK: DrillTime = DrillTime::from_secs(600);
+/// Carboxyhemoglobin at which people are overcome, percent: published symptom tables, from memory.
+const OVERCOME_PCT: f64 = 40.0;
+
+impl Drill {
+    /// When the story goes on, if it does.
+    pub(super) fn next_happening_at(&self) -> Option<DrillTime> {
+        if self.conditions.crew_harmed {
+            return None;
+        }
+        let at = self.story_at.get(self.conditions.story_done)?;
+        Some(*at + self.conditions.delay)
+    }
+
+    /// Fires what is due at the committed instant.
+    pub(super) fn fire_due(&mut self) {
+        let mut changed = self.fire_story();
+        changed |= self.fire_breakers();
+        changed |= self.fire_engine();
+        changed |= self.fire_appliances();
+        self.fire_air();
+        self.fire_cords();
+        if changed {
+            self.settle();
+        }
+    }
+
+    fn fire_story(&mut self) -> bool {
+        let due = self
+            .next_happening_at()
+            .is_some_and(|at| at <= self.committed_at());
+        if !due {
+            return false;
+        }
+        let Some(what) = self
+            .scenario()
+            .story
+            .get(self.conditions.story_done)
+            .map(|t| t.what)
+        else {
+            return false;
+        };
+        let line = self.site().line.clone();
+        match what {
+            Happening::Outage => {
+                self.positions.set(line.span_state, PositionId(1));
+                self.positions.set(line.feeder, PositionId(0));
+                self.happen(Event::Outage);
+            }
+            Happening::CrewArrives => {
+                self.stand(line.crew, "testing");
+                self.happen(Event::CrewArrived);
+            }
+            Happening::CrewTakesHold => {
+                let point = line
+                    .poles
+                    .get(line.crew_pole)
+                    .map_or("", |p| p.name.as_str());
+                let reading = self.readings().point(point);
+                if reading.fed.generator || reading.fed.utility {
+                    self.conditions.delay = self.conditions.delay + STAND_BACK;
+                    self.happen(Event::CrewFoundLive {
+                        volts: reading.volts,
+                    });
+                    return false;
+                }
+                self.stand(line.crew, "hands-on");
+                self.happen(Event::CrewTookHold);
+            }
+            Happening::CrewLeaves => {
+                self.stand(line.crew, "clear");
+                self.positions.set(line.span_state, PositionId(0));
+                self.happen(Event::CrewLeft);
+            }
+            Happening::UtilityReturns => {
+                self.positions.set(line.feeder, PositionId(1));
+                self.happen(Event::UtilityReturned);
+            }
+        }
+        self.conditions.story_done += 1;
+        true
+    }
+
+    fn stand(&mut self, control: ControlId, position: &str) {
+        if let Some(position) = self
+            .site()
+            .control(control)
+            .and_then(|c| c.position(position))
+        {
+            self.positions.set(control, position);
+        }
+    }
+
+    fn fire_breakers(&mut self) -> bool {
+        let site = Arc::clone(&self.scenario().site);
+        let mut changed = false;
+        for (index, control) in site
+            .controls
+            .iter()
+            .enumerate()
+            .filter(|(_, c)| c.is_breaker())
+        {
+            let Ok(id) = u16::try_from(index).map(ControlId) else {
+                continue;
+            };
+            let heat = self
+                .conditions
+                .breaker_heat
+                .get(index)
+                .copied()
+                .unwrap_or_default();
+            let breaker = Breaker {
+                rating_a: f64::from(control.plate.rating_a),
+            };
+            if heat >= breaker.trip_heat() && self.positions.get(id) == PositionId(1) {
+                let amps = self.readings().amps_of(&control.name);
+                self.trip(id, amps);
+                changed = true;
+            }
+        }
+        changed
+    }
+
+    fn fire_engine(&mut self) -> bool {
+        let spec = self.site().generator.spec.clone();
+        let Some(since) = self.conditions.engine.running_since else {
+            return false;
+        };
+        if self.readings().generator.watts > 1.0 {
+            self.conditions.engine.loaded_at = Some(self.committed_at());
+        }
+        if !self.conditions.engine.announced
+            && since + whole_millis(spec.warmup_s) <= self.committed_at()
+        {
+            self.conditions.engine.announced = true;
+            self.happen(Event::EngineReady);
+        }
+        if self.conditions.overload >= 1.0 - 1e-9 {
+            let watts = self.readings().generator.asked_w;
+            self.conditions.overload = 0.0;
+            self.stop_engine();
+            self.happen(Event::EngineStalled { watts });
+            return true;
+        }
+        if self.conditions.fuel_gal <= 0.0 {
+            self.stop_engine();
+            self.happen(Event::OutOfFuel);
+            return true;
+        }
+        false
+    }
+
+    /// Says whether an appliance has to be followed: its motor is at speed, its protector acts, its float or thermostat turns.
+    fn fire_appliances(&mut self) -> bool {
+        let mut lost = Vec::new();
+        for (index, condition) in self.conditions.appliances.iter_mut().enumerate() {
+            if condition.level >= 1.0 - 1e-9 && !condition.lost {
+                condition.lost = true;
+                lost.push(index);
+            }
+        }
+        for appliance in lost {
+            self.happen(Event::Lost { appliance });
+        }
+        self.wants_following()
+    }
+
+    fn fire_air(&mut self) {
+        let ppm = self.conditions.ppm;
+        if !self.conditions.alarm && monoxide::alarm_due(self.conditions.alarm_dose) {
+            self.conditions.alarm = true;
+            self.happen(Event::Alarm { ppm });
+        }
+        if !self.conditions.overcome && self.conditions.cohb_pct >= OVERCOME_PCT {
+            self.conditions.overcome = true;
+            self.happen(Event::Overcome {
+                cohb_pct: self.conditions.cohb_pct,
+            });
+        }
+    }
+
+    fn fire_cords(&mut self) {
+        for cord in 0..self.site().cords.len() {
+            let celsius = self
+                .conditions
+                .cord_c
+                .get(cord)
+                .copied()
+                .unwrap_or_default();
+            let soft = self
+                .conditions
+                .cord_soft
+                .get(cord)
+                .copied()
+                .unwrap_or_default();
+            if celsius >= SOFTENING_C && !soft {
+                if let Some(slot) = self.conditions.cord_soft.get_mut(cord) {
+                    *slot = true;
+                }
+                self.happen(Event::CordSoft { cord, celsius });
+            }
+        }
+    }
+
+    /// Does an action at the committed instant.
+    pub(super) fn perform(&mut self, action: &Action) -> Outcome {
+        let refused = self.refusal(action);
+        if let Some(why) = refused {
+            self.record(What::Refused(action.clone(), why.clone()));
+            return Outcome::Refused(why);
+        }
+        match action {
+            Action::Set(control, position) => self.set(*control, *position),
+            Action::Refuel => {
+                self.conditions.fuel_gal = self.site().generator.spec.tank_gal;
+            }
+            Action::Look(_)
+            | Action::Test(_)
+            | Action::Call(_)
+            | Action::Tell(_)
+            | Action::Wait(_) => {}
+        }
+        self.settle_after(action);
+        Outcome::Done
+    }
+
+    fn settle_after(&mut self, action: &Action) {
+        match action {
+            Action::Set(..) => {
+                // The deed first, then what follows from it.
+                self.read(self.closing_angle_deg);
+                self.record(What::Did(action.clone()));
+                self.settle();
+            }
+            Action::Refuel => {
+                self.record(What::Did(action.clone()));
+                self.check_hot_fuel();
+            }
+            Action::Look(sight) => {
+                self.record(What::Did(action.clone()));
+                self.learn_sight(*sight);
+            }
+            Action::Test(point) => {
+                self.record(What::Did(action.clone()));
+                let reading = self.readings().point(point);
+                self.record(What::Learnt(Learnt::Tested {
+                    point: point.clone(),
+                    reading,
+                }));
+            }
+            Action::Call(callee) => {
+                self.record(What::Did(action.clone()));
+                self.call(*callee);
+            }
+            Action::Tell(listener) => {
+                self.record(What::Did(action.clone()));
+                self.tell(*listener);
+            }
+            Action::Wait(_) => self.record(What::Did(action.clone())),
+        }
+    }
+
+    /// Why an action can't be done, by what is built and by how things are.
+    pub(super) fn refusal(&self, action: &Action) -> Option<String> {
+        let Action::Set(control, position) = action else {
+            return None;
+        };
+        let site = self.site();
+        let now = site.position_name(&self.positions, *control);
+        let wanted = site
+            .control(*control)
+            .and_then(|c| c.positions.get(usize::from(position.0)))?;
+        if now == wanted {
+            return Some("refused-already".to_owned());
+        }
+        if now == "tripped" && wanted == "on" {
+            return Some("refused-reset-first".to_owned());
+        }
+        if *control == site.generator.engine && wanted == "running" {
+            if self.conditions.engine.broken {
+                return Some("refused-engine-broken".to_owned());
+            }
+            if self.conditions.fuel_gal <= 0.0 {
+                return Some("refused-no-fuel".to_owned());
+            }
+        }
+        site.refusal(&self.positions, *control, *position)
+            .map(str::to_owned)
+    }
+
+    fn set(&mut self, control: ControlId, position: PositionId) {
+        self.positions.set(control, position);
+        if self.site().control(control).map(|c| c.kind) == Some(Kind::Engine) {
+            if position == PositionId(1) {
+                self.conditions.engine.running_since = Some(self.committed_at());
+                self.conditions.engine.loaded_at = None;
+                self.conditions.engine.announced = false;
+            } else {
+                self.stop_engine();
+            }
+        }
+    }
+
+    fn check_hot_fuel(&mut self) {
+        let engine = self.conditions.engine;
+        let since_stop = match (engine.running_since, engine.stopped_at) {
+            (Some(_), _) => Some(0.0),
+            (None, Some(stopped)) => Some(self.committed_at().since(stopped).seconds()),
+            (None, None) => None,
+        };
+        if let Some(seconds) = since_stop.filter(|s| exhaust_hot(*s)) {
+            self.happen(Event::FuelFire {
+                celsius: exhaust_c(seconds),
+            });
+        }
+    }
+
+    fn learn_sight(&mut self, sight: Sight) {
+        let lit = self
+            .site()
+            .neighbors
+            .iter()
+            .any(|n| self.readings().point(&n.name).volts > NEIGHBOR_LIT_V);
+        self.record(What::Learnt(Learnt::Saw {
+            sight,
+            neighbors_lit: lit,
+        }));
+    }
+
+    fn call(&mut self, callee: Callee) {
+        let site = self.site();
+        let line = &site.line;
+        let crew_at_work = ["testing", "hands-on"]
+            .iter()
+            .any(|p| site.stands(&self.positions, line.crew, p));
+        let in_service = site.stands(&self.positions, line.feeder, "closed");
+        let point = line
+            .poles
+            .get(line.crew_pole)
+            .map_or("", |p| p.name.as_str());
+        let live = self.readings().point(point).fed.generator;
+        let learnt = Learnt::Told {
+            by: callee,
+            crew_at_work,
+            in_service,
+        };
+        let crew = line.crew;
+        if callee == Callee::Utility && live && !self.crew_touches() {
+            self.conditions.delay = self.conditions.delay + STAND_BACK;
+            self.stand(crew, "testing");
+        }
+        self.record(What::Learnt(learnt));
+    }
+
+    fn tell(&mut self, listener: Listener) {
+        self.record(What::Learnt(Learnt::Spread { to: listener }));
+    }
+}
+
+/// Volts on a neighbor's leg above which its lamps are seen to glow.
+const NEIGHBOR_LIT_V: f64 = 30.0;

@@ -1,0 +1,148 @@
+//! What is wrong in a file: where, what, and what to do.
+
+use crate::words::{Arg, Message};
+
+/// A fault of a file.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Diagnostic {
+    /// The file's name, as it was given.
+    pub file: String,
+    /// Line, from 1; 0 if the fault is the file's as a whole.
+    pub line: usize,
+    /// Column in characters, from 1.
+    pub column: usize,
+    /// The offending text.
+    pub text: String,
+    /// What is wrong.
+    pub message: Message,
+    /// What to do: the nearest known name, or what was expected.
+    pub hint: Option<Message>,
+}
+
+/// A file's name and text, for finding where a fault stands.
+#[derive(Debug, Clone, Copy)]
+pub struct Source<'a> {
+    /// Name as given.
+    pub file: &'a str,
+    /// Text.
+    pub text: &'a str,
+}
+
+impl Source<'_> {
+    /// A fault of the file as a whole.
+    pub fn whole(&self, message: Message) -> Diagnostic {
+        Diagnostic {
+            file: self.file.to_owned(),
+            line: 0,
+            column: 0,
+            text: String::new(),
+            message,
+            hint: None,
+        }
+    }
+
+    /// A fault at the place found by looking for one text after the other.
+    /// The last one is the offending text.
+    pub fn at(&self, trail: &[&str], message: Message) -> Diagnostic {
+        let mut from = 0;
+        for step in trail {
+            let rest = self.text.get(from..).unwrap_or_default();
+            match rest.find(step) {
+                Some(offset) => from += offset,
+                None => break,
+            }
+            if Some(step) != trail.last() {
+                from += step.len();
+            }
+        }
+        let (line, column) = self.line_column(from);
+        let text = trail.last().copied().unwrap_or_default().to_owned();
+        Diagnostic {
+            file: self.file.to_owned(),
+            line,
+            column,
+            text,
+            message,
+            hint: None,
+        }
+    }
+
+    /// A fault at a line and column.
+    pub fn at_line(&self, line: usize, column: usize, text: &str, message: Message) -> Diagnostic {
+        Diagnostic {
+            file: self.file.to_owned(),
+            line,
+            column,
+            text: text.to_owned(),
+            message,
+            hint: None,
+        }
+    }
+
+    fn line_column(&self, offset: usize) -> (usize, usize) {
+        let before = self.text.get(..offset).unwrap_or_default();
+        let line = before.matches('\n').count() + 1;
+        let column = before
+            .rsplit('\n')
+            .next()
+            .unwrap_or_default()
+            .chars()
+            .count()
+            + 1;
+        (line, column)
+    }
+
+    /// A syntax fault or a wrong field, as the reader of the format reports it.
+    pub fn syntax(&self, error: &ron::error::SpannedError) -> Diagnostic {
+        let (line, column) = (error.span.start.line, error.span.start.col);
+        let text = self
+            .text
+            .lines()
+            .nth(line.saturating_sub(1))
+            .unwrap_or_default()
+            .trim()
+            .to_owned();
+        let found = self.at_line(line, column, &text, Message::new("error-syntax"));
+        let detail = error.code.to_string();
+        Diagnostic {
+            message: Message::new("error-syntax").with("detail", Arg::Verbatim(detail)),
+            ..found
+        }
+    }
+}
+
+impl Diagnostic {
+    /// This fault with the nearest of the known names, or all of them if none is near.
+    #[must_use]
+    pub fn with_nearest<'a>(mut self, known: impl IntoIterator<Item = &'a str>) -> Self {
+        let known: Vec<&str> = known.into_iter().collect();
+        self.hint = nearest(&self.text, &known);
+        self
+    }
+}
+
+/// The hint that names the nearest known name, or lists the known ones.
+pub(super) fn nearest(wrong: &str, known: &[&str]) -> Option<Message> {
+    const NEAR: f64 = 0.7;
+    const MOST: usize = 24;
+    let wrong = wrong.trim_matches('"');
+    let best = known
+        .iter()
+        .map(|k| (strsim::jaro_winkler(wrong, k), *k))
+        .max_by(|a, b| a.0.total_cmp(&b.0));
+    match best {
+        Some((near, name)) if near >= NEAR => {
+            Some(Message::new("error-hint-nearest").with("name", Arg::Verbatim(name.to_owned())))
+        }
+        Some(_) => {
+            let list = known
+                .iter()
+                .take(MOST)
+                .copied()
+                .collect::<Vec<_>>()
+                .join(", ");
+            Some(Message::new("error-hint-known").with("names", Arg::Verbatim(list)))
+        }
+        None => None,
+    }
+}

@@ -1,0 +1,194 @@
+//! From a drill file to a [`Scenario`], with every fault named on the way.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use crate::scenario::{Criterion, Goal, Happening, Scenario, Timed};
+use crate::site::{ControlId, Positions, Site};
+use crate::units::DrillTime;
+use crate::words::{Arg, Message};
+
+use super::diagnostic::{Diagnostic, Source};
+use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
+use super::site_build::Built;
+
+/// Reads a drill file's text.
+pub(super) fn parse_drill(source: &Source<'_>) -> Result<DrillFile, Vec<Diagnostic>> {
+    let file: DrillFile = ron::from_str(source.text).map_err(|e| vec![source.syntax(&e)])?;
+    if file.version == DRILL_VERSION {
+        Ok(file)
+    } else {
+        let message = Message::new("error-version")
+            .with("found", Arg::Count(i64::from(file.version)))
+            .with("known", Arg::Count(i64::from(DRILL_VERSION)));
+        Err(vec![source.at(&["version", ":"], message)])
+    }
+}
+
+/// Builds a scenario on a site.
+pub(super) fn build_drill(
+    source: Source<'_>,
+    file: &DrillFile,
+    built: Built,
+    digest: String,
+) -> Result<Scenario, Vec<Diagnostic>> {
+    let mut faults = Vec::new();
+    let Built { site, mut start } = built;
+    apply_start(&source, &site, &file.start, &mut start, &mut faults);
+    let goal = goal(&source, &site, file, &mut faults);
+    let story = story(&source, file, &mut faults);
+    if !(0.0..=1.0).contains(&file.share) {
+        let message =
+            Message::new("error-share").with("value", Arg::Verbatim(file.share.to_string()));
+        faults.push(source.at(&["share"], message));
+    }
+    if !faults.is_empty() {
+        return Err(faults);
+    }
+    Ok(Scenario {
+        name: file.name.clone(),
+        digest,
+        site: Arc::new(site),
+        start,
+        minute_of_day: file.starts_at.0 * 60 + file.starts_at.1,
+        story,
+        goal,
+        criteria: vec![
+            Criterion::Isolation,
+            Criterion::People,
+            Criterion::Order,
+            Criterion::Load,
+            Criterion::Restoration,
+        ],
+        share: file.share,
+        ends_at: DrillTime::from_secs(file.ends_after_minutes * 60),
+    })
+}
+
+fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) -> Vec<Timed> {
+    let mut story: Vec<Timed> = Vec::new();
+    for entry in &file.story {
+        let at = DrillTime::from_secs(entry.minute * 60 + entry.second);
+        let earliest_next = story
+            .last()
+            .map(|t| t.at + DrillTime::from_secs(u64::from(t.spread_s)));
+        if earliest_next.is_some_and(|e| at < e) {
+            faults.push(source.at(
+                &["story", &format!("minute: {}", entry.minute)],
+                Message::new("error-story-order"),
+            ));
+        }
+        let what = match entry.what {
+            WhatFile::Outage => Happening::Outage,
+            WhatFile::CrewArrives => Happening::CrewArrives,
+            WhatFile::CrewTakesHold => Happening::CrewTakesHold,
+            WhatFile::CrewLeaves => Happening::CrewLeaves,
+            WhatFile::UtilityReturns => Happening::UtilityReturns,
+        };
+        story.push(Timed {
+            at,
+            spread_s: entry.up_to_seconds_later,
+            what,
+        });
+    }
+    story
+}
+
+fn goal(source: &Source<'_>, site: &Site, file: &DrillFile, faults: &mut Vec<Diagnostic>) -> Goal {
+    let mut appliances = Vec::new();
+    let known: Vec<&str> = site.appliances.iter().map(|a| a.name.as_str()).collect();
+    for name in &file.goal.powered {
+        match site.appliance_index(name) {
+            Some(index) => appliances.push(index),
+            None => faults.push(unknown(source, &["goal"], name, "appliance", &known)),
+        }
+    }
+    let mut at_end = Vec::new();
+    for (control, positions) in &file.goal.at_end {
+        for position in positions {
+            if let Err(fault) = find(source, &["at_end"], site, control, position) {
+                faults.push(fault);
+            }
+        }
+        if let Some(id) = site.control_id(control) {
+            at_end.push((id, positions.clone()));
+        }
+    }
+    Goal {
+        appliances,
+        within: DrillTime::from_secs(file.goal.within_minutes * 60),
+        at_end,
+    }
+}
+
+fn apply_start(
+    source: &Source<'_>,
+    site: &Site,
+    given: &BTreeMap<String, String>,
+    start: &mut Positions,
+    faults: &mut Vec<Diagnostic>,
+) {
+    for (control, position) in given {
+        match find(source, &["start"], site, control, position) {
+            Ok((id, position)) => start.set(id, position),
+            Err(fault) => faults.push(fault),
+        }
+    }
+}
+
+fn find(
+    source: &Source<'_>,
+    trail: &[&str],
+    site: &Site,
+    control: &str,
+    position: &str,
+) -> Result<(ControlId, crate::site::PositionId), Diagnostic> {
+    let names: Vec<&str> = site.controls.iter().map(|c| c.name.as_str()).collect();
+    let found = site
+        .control_id(control)
+        .and_then(|id| site.control(id).map(|c| (id, c)));
+    let (id, own) = found.ok_or_else(|| unknown(source, trail, control, "control", &names))?;
+    let positions: Vec<&str> = own.positions.iter().map(String::as_str).collect();
+    let quoted = format!("\"{control}\"");
+    let mut trail = trail.to_vec();
+    trail.push(&quoted);
+    let position = own
+        .position(position)
+        .ok_or_else(|| unknown(source, &trail, position, "position", &positions))?;
+    Ok((id, position))
+}
+
+fn unknown(
+    source: &Source<'_>,
+    trail: &[&str],
+    name: &str,
+    kind: &str,
+    known: &[&str],
+) -> Diagnostic {
+    let quoted = format!("\"{name}\"");
+    let mut trail = trail.to_vec();
+    trail.push(&quoted);
+    let message = Message::new("error-unknown-name")
+        .with("name", Arg::Verbatim(name.to_owned()))
+        .said("kind", Message::new(format!("error-kind-{kind}")));
+    source
+        .at(&trail, message)
+        .with_nearest(known.iter().copied())
+}
+
+/// The fault of a drill that names a cord or a site that isn't there.
+pub(super) fn unknown_cords(
+    source: &Source<'_>,
+    file: &DrillFile,
+    known: &[&str],
+) -> Vec<Diagnostic> {
+    let wrong = file.cords.iter().filter(|c| !known.contains(&c.as_str()));
+    wrong
+        .map(|c| unknown(source, &["cords"], c, "cord", known))
+        .collect()
+}
+
+/// The fault of a drill whose site isn't among the known ones.
+pub(super) fn unknown_site(source: &Source<'_>, file: &DrillFile, known: &[&str]) -> Diagnostic {
+    unknown(source, &["site"], &file.site, "site", known)
+}

@@ -1,0 +1,55 @@
+//! The drill file as it is written.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+
+/// The version of drill files that this program reads.
+pub(super) const DRILL_VERSION: u32 = 1;
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct DrillFile {
+    pub(super) version: u32,
+    pub(super) name: String,
+    pub(super) site: String,
+    /// Whether the interlock is fitted between main and generator breaker.
+    pub(super) interlock_fitted: bool,
+    /// Which of the site's cords are in the shed.
+    pub(super) cords: Vec<String>,
+    pub(super) starts_at: (u32, u32),
+    pub(super) ends_after_minutes: u64,
+    #[serde(default)]
+    pub(super) start: BTreeMap<String, String>,
+    pub(super) story: Vec<StoryFile>,
+    pub(super) goal: GoalFile,
+    pub(super) share: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct StoryFile {
+    pub(super) minute: u64,
+    #[serde(default)]
+    pub(super) second: u64,
+    #[serde(default)]
+    pub(super) up_to_seconds_later: u32,
+    pub(super) what: WhatFile,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum WhatFile {
+    Outage,
+    CrewArrives,
+    CrewTakesHold,
+    CrewLeaves,
+    UtilityReturns,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct GoalFile {
+    pub(super) powered: Vec<String>,
+    pub(super) within_minutes: u64,
+    pub(super) at_end: BTreeMap<String, Vec<String>>,
+}

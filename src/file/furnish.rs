@@ -1,0 +1,108 @@
+//! The controls of a site and what its build makes impossible, from the parts named in a file.
+//!
+//! One place decides what can be moved, in which positions, and by whom.
+
+use crate::site::{Constraint, Control, ControlId, Kind, Operator, Plate, PositionId, Positions};
+
+/// Collects controls and constraints.
+#[derive(Debug, Default)]
+pub(super) struct Furnishing {
+    pub(super) controls: Vec<Control>,
+    pub(super) constraints: Vec<Constraint>,
+    starts: Vec<PositionId>,
+}
+
+impl Furnishing {
+    /// Adds a control that starts in its position of this index.
+    pub(super) fn add(
+        &mut self,
+        name: &str,
+        kind: Kind,
+        positions: &[&str],
+        place: &str,
+        start: u8,
+    ) -> ControlId {
+        let operator = if kind == Kind::Line {
+            Operator::World
+        } else {
+            Operator::Learner
+        };
+        let id = ControlId(u16::try_from(self.controls.len()).unwrap_or(u16::MAX));
+        self.controls.push(Control {
+            name: name.to_owned(),
+            kind,
+            positions: positions.iter().map(|p| (*p).to_owned()).collect(),
+            operator,
+            place: place.to_owned(),
+            plate: Plate::default(),
+        });
+        self.starts.push(PositionId(start));
+        id
+    }
+
+    /// Adds a breaker.
+    pub(super) fn breaker(
+        &mut self,
+        name: &str,
+        kind: Kind,
+        place: &str,
+        plate: Plate,
+        start_on: bool,
+    ) -> ControlId {
+        let id = self.add(
+            name,
+            kind,
+            &["off", "on", "tripped"],
+            place,
+            u8::from(start_on),
+        );
+        if let Some(control) = self.controls.last_mut() {
+            control.plate = plate;
+        }
+        id
+    }
+
+    /// How everything stands when a file says nothing else.
+    pub(super) fn start(&self) -> Positions {
+        let mut positions = Positions::first(self.controls.len());
+        for (index, start) in self.starts.iter().enumerate() {
+            if let Ok(index) = u16::try_from(index) {
+                positions.set(ControlId(index), *start);
+            }
+        }
+        positions
+    }
+
+    /// Two controls can't stand so at once.
+    pub(super) fn not_both(&mut self, one: (ControlId, u8), other: (ControlId, u8), why: &str) {
+        self.constraints.push(Constraint::NotBoth {
+            one: (one.0, PositionId(one.1)),
+            other: (other.0, PositionId(other.1)),
+            why: why.to_owned(),
+        });
+    }
+
+    /// A position needs another control to stand in one of some positions.
+    pub(super) fn needs(
+        &mut self,
+        this: (ControlId, u8),
+        other: ControlId,
+        positions: &[u8],
+        why: &str,
+    ) {
+        self.constraints.push(Constraint::Needs {
+            this: (this.0, PositionId(this.1)),
+            other: (other, positions.iter().map(|p| PositionId(*p)).collect()),
+            why: why.to_owned(),
+        });
+    }
+
+    /// While a control stands so, another can't be moved.
+    pub(super) fn holds(&mut self, holder: (ControlId, u8), held: ControlId, why: &str) {
+        self.constraints.push(Constraint::Holds {
+            holder: (holder.0, PositionId(holder.1)),
+            held,
+            why: why.to_owned(),
+        });
+    }
+}

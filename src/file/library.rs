@@ -1,0 +1,207 @@
+//! The scenarios there are: those that are shipped, or those of a folder.
+//!
+//! A folder has `sites/*.ron` and `drills/*.ron`; files are read in order of their names.
+//! The shipped ones are part of the program, so that the terminal needs no folder beside it.
+
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use sha2::{Digest as _, Sha256};
+
+use crate::scenario::Scenario;
+use crate::words::{Arg, Message};
+
+use super::diagnostic::{Diagnostic, Source};
+use super::drill_build::{build_drill, parse_drill, unknown_cords, unknown_site};
+use super::drill_file::DrillFile;
+use super::site_build::{Fitted, build_site, parse_site};
+use super::site_file::SiteFile;
+
+const SHIPPED_SITES: [(&str, &str); 1] = [(
+    "scenarios/sites/two-gables.ron",
+    include_str!("../../scenarios/sites/two-gables.ron"),
+)];
+const SHIPPED_DRILLS: [(&str, &str); 2] = [
+    (
+        "scenarios/drills/there-and-back.ron",
+        include_str!("../../scenarios/drills/there-and-back.ron"),
+    ),
+    (
+        "scenarios/drills/no-slide.ron",
+        include_str!("../../scenarios/drills/no-slide.ron"),
+    ),
+];
+
+/// Scenarios by name, in the order in which to take them.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Library {
+    /// The scenarios that could be read.
+    pub scenarios: Vec<Arc<Scenario>>,
+}
+
+struct Text {
+    file: String,
+    text: String,
+}
+
+struct ReadSite {
+    text: Text,
+    file: SiteFile,
+}
+
+impl Library {
+    /// The shipped scenarios, and whatever is wrong with them.
+    pub fn shipped() -> (Self, Vec<Diagnostic>) {
+        let own = |(file, text): &(&str, &str)| Text {
+            file: (*file).to_owned(),
+            text: (*text).to_owned(),
+        };
+        Self::read(
+            SHIPPED_SITES.iter().map(own).collect(),
+            SHIPPED_DRILLS.iter().map(own).collect(),
+        )
+    }
+
+    /// The scenarios of a folder, and everything that is wrong with them.
+    pub fn load(folder: &Path) -> (Self, Vec<Diagnostic>) {
+        let mut faults = Vec::new();
+        let sites = texts(&folder.join("sites"), &mut faults);
+        let drills = texts(&folder.join("drills"), &mut faults);
+        let (library, mut found) = Self::read(sites, drills);
+        faults.append(&mut found);
+        (library, faults)
+    }
+
+    /// The scenario of this name.
+    pub fn scenario(&self, name: &str) -> Option<&Arc<Scenario>> {
+        self.scenarios.iter().find(|s| s.name == name)
+    }
+
+    /// The names of all scenarios.
+    pub fn names(&self) -> Vec<&str> {
+        self.scenarios.iter().map(|s| s.name.as_str()).collect()
+    }
+
+    fn read(site_texts: Vec<Text>, drill_texts: Vec<Text>) -> (Self, Vec<Diagnostic>) {
+        let mut faults = Vec::new();
+        let mut sites = Vec::new();
+        for text in site_texts {
+            match parse_site(&source(&text)) {
+                Ok(file) => {
+                    // Every part of the file is looked at, whichever cords a drill takes.
+                    let cords: Vec<String> = file.cords.iter().map(|c| c.name.clone()).collect();
+                    if let Err(mut wrong) = build_site(
+                        source(&text),
+                        &file,
+                        &Fitted {
+                            interlock: true,
+                            cords: &cords,
+                        },
+                    ) {
+                        faults.append(&mut wrong);
+                    } else {
+                        sites.push(ReadSite { text, file });
+                    }
+                }
+                Err(mut wrong) => faults.append(&mut wrong),
+            }
+        }
+        let mut scenarios = Vec::new();
+        let site_is_broken = !faults.is_empty();
+        for text in &drill_texts {
+            match parse_drill(&source(text)) {
+                Ok(file) => match scenario(text, &file, &sites, site_is_broken) {
+                    Ok(scenario) => scenarios.extend(scenario.map(Arc::new)),
+                    Err(mut wrong) => faults.append(&mut wrong),
+                },
+                Err(mut wrong) => faults.append(&mut wrong),
+            }
+        }
+        (Self { scenarios }, faults)
+    }
+}
+
+/// A scenario; none if its site is among those that are broken, whose own faults are told already.
+fn scenario(
+    text: &Text,
+    file: &DrillFile,
+    sites: &[ReadSite],
+    site_is_broken: bool,
+) -> Result<Option<Scenario>, Vec<Diagnostic>> {
+    let own = source(text);
+    let Some(site) = sites.iter().find(|s| s.file.name == file.site) else {
+        let known: Vec<&str> = sites.iter().map(|s| s.file.name.as_str()).collect();
+        return if site_is_broken {
+            Ok(None)
+        } else {
+            Err(vec![unknown_site(&own, file, &known)])
+        };
+    };
+    let cords: Vec<&str> = site.file.cords.iter().map(|c| c.name.as_str()).collect();
+    let wrong = unknown_cords(&own, file, &cords);
+    if !wrong.is_empty() {
+        return Err(wrong);
+    }
+    let fitted = Fitted {
+        interlock: file.interlock_fitted,
+        cords: &file.cords,
+    };
+    let built = build_site(source(&site.text), &site.file, &fitted)?;
+    let digest = digest(&[&site.text.text, &text.text]);
+    build_drill(own, file, built, digest).map(Some)
+}
+
+fn source(text: &Text) -> Source<'_> {
+    Source {
+        file: &text.file,
+        text: &text.text,
+    }
+}
+
+/// SHA-256 over the texts, each with its length before it, in hexadecimal.
+fn digest(texts: &[&str]) -> String {
+    let mut hash = Sha256::new();
+    for text in texts {
+        hash.update(text.len().to_le_bytes());
+        hash.update(text.as_bytes());
+    }
+    hash.finalize()
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect()
+}
+
+fn texts(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
+    let mut paths: Vec<PathBuf> = match fs::read_dir(folder) {
+        Ok(entries) => entries.filter_map(Result::ok).map(|e| e.path()).collect(),
+        Err(error) => {
+            faults.push(unreadable(folder, &error));
+            return Vec::new();
+        }
+    };
+    paths.retain(|p| p.extension().is_some_and(|e| e == "ron"));
+    paths.sort();
+    let mut texts = Vec::new();
+    for path in paths {
+        match fs::read_to_string(&path) {
+            Ok(text) => texts.push(Text {
+                file: path.display().to_string(),
+                text,
+            }),
+            Err(error) => faults.push(unreadable(&path, &error)),
+        }
+    }
+    texts
+}
+
+/// The fault of a file or folder that can't be read.
+pub(super) fn unreadable(path: &Path, error: &io::Error) -> Diagnostic {
+    let file = path.display().to_string();
+    Source {
+        file: &file,
+        text: "",
+    }
+    .whole(Message::new("error-unreadable").with("detail", Arg::Verbatim(error.to_string())))
+}

@@ -1,0 +1,18 @@
+//! Scenario files and run files: RON on disk to and from domain values, with every fault named.
+//!
+//! The only module with file formats, and the only one below the front ends that may read a disk.
+//! The formats have types and version numbers of their own, so that they never freeze the model.
+//! A site file is read in one pass that reports every fault it finds; a syntax fault hides what comes after it.
+
+mod diagnostic;
+mod drill_build;
+mod drill_file;
+mod furnish;
+mod library;
+mod run_file;
+mod site_build;
+mod site_file;
+
+pub use diagnostic::{Diagnostic, Source};
+pub use library::Library;
+pub use run_file::{RUN_VERSION, read_actions, read_run, write_run};

@@ -1,0 +1,198 @@
+//! Action files and run files.
+//!
+//! An action file is what a person writes: one action a line, in the grammar of `drill`.
+//! A run file is what is stored of a drill: a head with version, scenario, digest and seed, then the same lines, each with its instant, then an end.
+//!
+//! ```text
+//! outage-drill run 1
+//! scenario there-and-back
+//! digest 6f0c…
+//! seed 1
+//! @0:48.000 set generator-place yard
+//! end 41:07.250
+//! ```
+//!
+//! The end line is how a file that was cut short is told from a whole one.
+
+use crate::drill::{
+    Expected, Line, NotAnAction, Run, Timed, parse_clock, parse_line, write_action,
+};
+use crate::scenario::Scenario;
+use crate::site::Site;
+use crate::words::{Arg, Message};
+
+use super::diagnostic::{Diagnostic, Source, nearest};
+use super::library::Library;
+
+/// The version of run files that this program writes and reads.
+pub const RUN_VERSION: u32 = 1;
+
+const MAGIC: &str = "outage-drill run ";
+
+/// Reads an action file; every line that isn't understood is reported.
+///
+/// # Errors
+/// The faults, with line, column and what would be understood.
+pub fn read_actions(
+    source: Source<'_>,
+    site: &Site,
+    points: &[String],
+) -> Result<Vec<Line>, Vec<Diagnostic>> {
+    let mut lines = Vec::new();
+    let mut faults = Vec::new();
+    for (index, text) in source.text.lines().enumerate() {
+        match parse_line(site, points, text) {
+            Ok(Some(line)) => lines.push(line),
+            Ok(None) => {}
+            Err(wrong) => faults.push(not_an_action(&source, index + 1, text, &wrong)),
+        }
+    }
+    if faults.is_empty() {
+        Ok(lines)
+    } else {
+        Err(faults)
+    }
+}
+
+/// The text of a run file.
+pub fn write_run(run: &Run, scenario: &Scenario) -> String {
+    let mut text = format!(
+        "{MAGIC}{RUN_VERSION}\nscenario {}\ndigest {}\nseed {}\n",
+        run.scenario, run.digest, run.seed
+    );
+    for timed in &run.actions {
+        text.push_str(&format!(
+            "@{} {}\n",
+            timed.at,
+            write_action(&scenario.site, &timed.action)
+        ));
+    }
+    text.push_str(&format!("end {}\n", run.ended_at));
+    text
+}
+
+/// Reads a run file against the scenarios there are.
+///
+/// # Errors
+/// When the file is of another version, was cut short, belongs to a scenario that isn't there or has changed, or has a line that isn't understood.
+pub fn read_run(source: Source<'_>, library: &Library) -> Result<Run, Vec<Diagnostic>> {
+    let mut lines = source.text.lines().enumerate();
+    let mut head = |key: &str| -> Result<String, Vec<Diagnostic>> {
+        let (index, line) = lines
+            .next()
+            .ok_or_else(|| vec![source.whole(Message::new("error-run-cut"))])?;
+        let value = line.strip_prefix(key);
+        let wrong = || vec![source.at_line(index + 1, 1, line, Message::new("error-run-head"))];
+        value.map(|v| v.trim().to_owned()).ok_or_else(wrong)
+    };
+    let version = head(MAGIC)?;
+    if version != RUN_VERSION.to_string() {
+        let message = Message::new("error-run-version")
+            .with("found", Arg::Verbatim(version.clone()))
+            .with("known", Arg::Count(i64::from(RUN_VERSION)));
+        return Err(vec![source.at_line(1, 1, &version, message)]);
+    }
+    let name = head("scenario ")?;
+    let digest = head("digest ")?;
+    let seed_text = head("seed ")?;
+    let known = library.names();
+    let scenario = library.scenario(&name).ok_or_else(|| {
+        let message = Message::new("error-unknown-name")
+            .with("name", Arg::Verbatim(name.clone()))
+            .said("kind", Message::new("error-kind-drill"));
+        vec![Diagnostic {
+            hint: nearest(&name, &known),
+            ..source.at_line(2, 10, &name, message)
+        }]
+    })?;
+    if digest != scenario.digest {
+        let message = Message::new("error-run-changed").with("name", Arg::Verbatim(name));
+        return Err(vec![source.at_line(3, 8, &digest, message)]);
+    }
+    let seed = seed_text
+        .parse()
+        .map_err(|_| vec![source.at_line(4, 6, &seed_text, Message::new("error-run-seed"))])?;
+    read_body(&source, lines, scenario, seed)
+}
+
+fn read_body<'a>(
+    source: &Source<'_>,
+    lines: impl Iterator<Item = (usize, &'a str)>,
+    scenario: &Scenario,
+    seed: u64,
+) -> Result<Run, Vec<Diagnostic>> {
+    let mut run = Run::new(&scenario.name, &scenario.digest, seed);
+    let points = points_of(scenario);
+    let mut ended = false;
+    let mut faults = Vec::new();
+    for (index, text) in lines {
+        let end = text
+            .strip_prefix("end ")
+            .and_then(|t| parse_clock(t.trim()));
+        match end {
+            Some(at) => {
+                run.ended_at = at;
+                ended = true;
+            }
+            None => match parse_line(&scenario.site, &points, text) {
+                Ok(Some(Line {
+                    at: Some(at),
+                    action,
+                })) if !ended => run.actions.push(Timed { at, action }),
+                Ok(None) => {}
+                Ok(Some(_)) => {
+                    faults.push(source.at_line(index + 1, 1, text, Message::new("error-run-line")))
+                }
+                Err(wrong) => faults.push(not_an_action(source, index + 1, text, &wrong)),
+            },
+        }
+    }
+    let backwards = run
+        .actions
+        .windows(2)
+        .any(|w| matches!(w, [a, b] if b.at < a.at));
+    if backwards {
+        faults.push(source.whole(Message::new("error-run-backwards")));
+    }
+    if !ended {
+        faults.push(source.whole(Message::new("error-run-cut")));
+    }
+    if faults.is_empty() {
+        Ok(run)
+    } else {
+        Err(faults)
+    }
+}
+
+fn points_of(scenario: &Scenario) -> Vec<String> {
+    scenario.site.point_names()
+}
+
+fn not_an_action(source: &Source<'_>, line: usize, text: &str, wrong: &NotAnAction) -> Diagnostic {
+    let column = text.find(&wrong.word).map_or(1, |offset| {
+        text.get(..offset).unwrap_or_default().chars().count() + 1
+    });
+    let kind = match wrong.expected {
+        Expected::Verb => "verb",
+        Expected::Control => "control",
+        Expected::Position => "position",
+        Expected::Sight => "sight",
+        Expected::Point => "point",
+        Expected::Callee => "callee",
+        Expected::Listener => "listener",
+        Expected::Time => "time",
+        Expected::End => "end",
+    };
+    let message = if wrong.word.is_empty() {
+        Message::new("error-missing-word").said("kind", Message::new(format!("error-kind-{kind}")))
+    } else {
+        Message::new("error-unknown-name")
+            .with("name", Arg::Verbatim(wrong.word.clone()))
+            .said("kind", Message::new(format!("error-kind-{kind}")))
+    };
+    let known: Vec<&str> = wrong.known.iter().map(String::as_str).collect();
+    Diagnostic {
+        hint: nearest(&wrong.word, &known),
+        ..source.at_line(line, column, &wrong.word, message)
+    }
+}

@@ -1,0 +1,223 @@
+//! The site file as it is written: one type a section, units in the names.
+//!
+//! An unknown or misspelt field is refused, never ignored.
+
+use serde::Deserialize;
+
+/// The version of site files that this program reads.
+pub(super) const SITE_VERSION: u32 = 1;
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct SiteFile {
+    pub(super) version: u32,
+    pub(super) name: String,
+    pub(super) line: LineFile,
+    pub(super) service: ServiceFile,
+    pub(super) neighbors: Vec<NeighborFile>,
+    pub(super) panel: PanelFile,
+    pub(super) appliances: Vec<ApplianceFile>,
+    pub(super) generator: GeneratorFile,
+    pub(super) cords: Vec<CordFile>,
+    pub(super) air: AirFile,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct LineFile {
+    pub(super) volts: f64,
+    pub(super) source_r_ohm: f64,
+    pub(super) source_x_ohm: f64,
+    pub(super) source_electrode_ohm: f64,
+    pub(super) poles: Vec<PoleFile>,
+    pub(super) spans: Vec<SpanFile>,
+    pub(super) breaks_at: String,
+    pub(super) crew_at: String,
+    pub(super) transformer_at: String,
+    pub(super) transformer: TransformerFile,
+    pub(super) footing_ohm: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct PoleFile {
+    pub(super) name: String,
+    pub(super) electrode_ohm: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct SpanFile {
+    pub(super) name: String,
+    pub(super) from: String,
+    pub(super) to: String,
+    pub(super) length_ft: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct TransformerFile {
+    pub(super) kva: f64,
+    pub(super) resistance_percent: f64,
+    pub(super) reactance_percent: f64,
+    pub(super) no_load_loss_percent: f64,
+    pub(super) magnetizing_percent: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ServiceFile {
+    pub(super) drop_ft: f64,
+    pub(super) electrode_ohm: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct NeighborFile {
+    pub(super) name: String,
+    pub(super) drop_ft: f64,
+    pub(super) electrode_ohm: f64,
+    pub(super) leg_1_watts: f64,
+    pub(super) leg_2_watts: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct PanelFile {
+    pub(super) main_amps: u16,
+    pub(super) generator_breaker_amps: u16,
+    pub(super) inlet_gauge: String,
+    pub(super) inlet_ft: f64,
+    pub(super) circuits: Vec<CircuitFile>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct CircuitFile {
+    pub(super) name: String,
+    pub(super) breaker_amps: u16,
+    pub(super) gauge: String,
+    pub(super) length_ft: f64,
+    pub(super) leg: LegFile,
+    pub(super) slot: (u8, u8),
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+pub(super) enum LegFile {
+    Leg1,
+    Leg2,
+    Both,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ApplianceFile {
+    pub(super) name: String,
+    pub(super) circuit: String,
+    pub(super) work: WorkFile,
+    pub(super) demand: DemandFile,
+    #[serde(default)]
+    pub(super) plug: PlugFile,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) enum WorkFile {
+    Resistive {
+        watts: f64,
+    },
+    Electronic {
+        watts: f64,
+        power_factor: f64,
+    },
+    Motor {
+        horsepower: f64,
+        code_letter: char,
+        running_watts: f64,
+        power_factor: f64,
+        seconds_to_speed: f64,
+    },
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) enum DemandFile {
+    Switch {
+        on_at_start: bool,
+    },
+    Store {
+        start: f64,
+        rise_per_hour: f64,
+        fall_per_hour: f64,
+        on_level: f64,
+        off_level: f64,
+    },
+}
+
+#[derive(Debug, Default, Deserialize)]
+pub(super) enum PlugFile {
+    /// Wired to its circuit for good.
+    #[default]
+    HardWired,
+    /// Has a plug that a person can move.
+    Plug,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct GeneratorFile {
+    pub(super) rated_watts: f64,
+    pub(super) surge_watts: f64,
+    pub(super) output_breaker_amps: u16,
+    pub(super) tank_gallons: f64,
+    pub(super) warm_up_seconds: f64,
+    pub(super) cool_down_seconds: f64,
+    pub(super) places: Vec<PlaceFile>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct PlaceFile {
+    pub(super) name: String,
+    pub(super) opening_ft: f64,
+    pub(super) usable: bool,
+    pub(super) gas_with_window_shut: GasFile,
+    pub(super) gas_with_window_open: GasFile,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum GasFile {
+    Indoors,
+    NearOpening,
+    FarAway,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct CordFile {
+    pub(super) name: String,
+    pub(super) letters: String,
+    pub(super) gauge: String,
+    pub(super) length_ft: f64,
+    pub(super) leg: LegFile,
+    pub(super) house_end: HouseEndFile,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) enum HouseEndFile {
+    /// A connector that fits the inlet.
+    Inlet,
+    /// A second plug with bare blades, that fits the outlet of this circuit.
+    BareBlades { outlet: String },
+    /// A connector that takes an appliance's plug.
+    Connector,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct AirFile {
+    pub(super) cubic_meters: f64,
+    pub(super) changes_per_hour_window_shut: f64,
+    pub(super) changes_per_hour_window_open: f64,
+}

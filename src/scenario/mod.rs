@@ -1,0 +1,111 @@
+//! A scenario: a site, how it stands at the start, what happens, what to reach and what counts.
+//!
+//! All of it is data; the drill engine and the marking give it life.
+//! Chance enters only through [`chance`], so that a seed means the same drill everywhere.
+
+pub mod chance;
+
+use std::sync::Arc;
+
+use crate::site::{ControlId, Positions, Site};
+use crate::units::DrillTime;
+
+/// A drill that can be played.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Scenario {
+    /// Name, as on the command line; its words are `drill-<name>-…`.
+    pub name: String,
+    /// Digest of the files it was read from, in hexadecimal: a run belongs to exactly this scenario.
+    pub digest: String,
+    /// What is built.
+    pub site: Arc<Site>,
+    /// How everything stands at the start.
+    pub start: Positions,
+    /// Time of day at the start, minutes after midnight.
+    pub minute_of_day: u32,
+    /// What the world does, in order.
+    pub story: Vec<Timed>,
+    /// What to reach.
+    pub goal: Goal,
+    /// What counts.
+    pub criteria: Vec<Criterion>,
+    /// The share of the criteria that are not needed by themselves which a pass asks for, 0 to 1.
+    pub share: f64,
+    /// When the drill ends by itself.
+    pub ends_at: DrillTime,
+}
+
+/// Something the world does at a time.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Timed {
+    /// The earliest time.
+    pub at: DrillTime,
+    /// How much later it may be, drawn from the seed in whole seconds.
+    pub spread_s: u32,
+    /// What happens.
+    pub what: Happening,
+}
+
+/// What the world can do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Happening {
+    /// The storm breaks the span; the switch at the head of the lateral opens.
+    Outage,
+    /// The crew arrives and tests the line at its pole.
+    CrewArrives,
+    /// The crew takes the line in hand; if it finds the line live it stands back and tries again later.
+    CrewTakesHold,
+    /// The crew has mended the span and is clear of it.
+    CrewLeaves,
+    /// The switch at the head of the lateral closes.
+    UtilityReturns,
+}
+
+/// What to reach.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Goal {
+    /// Indices of the appliances that have to get power in time.
+    pub appliances: Vec<usize>,
+    /// How long after the outage that may take.
+    pub within: DrillTime,
+    /// How controls have to stand at the end: the control and the positions that will do.
+    pub at_end: Vec<(ControlId, Vec<String>)>,
+}
+
+/// The five kinds of criteria.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Criterion {
+    /// No customer's source ever reaches the utility's side, nor hangs on one unguarded handle: critical.
+    Isolation,
+    /// Nobody is harmed or put in the way of harm: critical.
+    People,
+    /// What happened came in an order that spares people and things.
+    Order,
+    /// Nothing was overloaded, starved or cooked.
+    Load,
+    /// The goal was met, and everything stands as it should at the end: needed.
+    Restoration,
+}
+
+impl Criterion {
+    /// Whether a breach of it fails the run by itself.
+    pub fn is_critical(self) -> bool {
+        matches!(self, Self::Isolation | Self::People)
+    }
+
+    /// Whether a pass can't do without it.
+    pub fn is_needed(self) -> bool {
+        self.is_critical() || self == Self::Restoration
+    }
+
+    /// Its name in word files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Isolation => "isolation",
+            Self::People => "people",
+            Self::Order => "order",
+            Self::Load => "load",
+            Self::Restoration => "restoration",
+        }
+    }
+}

@@ -1,0 +1,340 @@
+//! What is built: the parts of a site, as plain data with units in their names.
+//!
+//! A site file is checked before it becomes a [`Site`]; nothing here checks again.
+
+use crate::apparatus::conductor::Awg;
+use crate::apparatus::cord;
+use crate::apparatus::generator::GeneratorSpec;
+use crate::apparatus::motor::Motor;
+use crate::apparatus::transformer::CenterTapped;
+use crate::hazard::monoxide::Placement;
+
+use super::control::{Constraint, Control, ControlId, PositionId, Positions};
+
+/// Everything that is built.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Site {
+    /// Name, as in scenario files.
+    pub name: String,
+    /// The utility's line.
+    pub line: Line,
+    /// The house's own service.
+    pub service: Service,
+    /// Houses on the same transformer.
+    pub neighbors: Vec<Neighbor>,
+    /// The main panel.
+    pub panel: Panel,
+    /// What uses power.
+    pub appliances: Vec<Appliance>,
+    /// The generator.
+    pub generator: Generator,
+    /// Cords.
+    pub cords: Vec<Cord>,
+    /// The house's air, cubic meters.
+    pub air_m3: f64,
+    /// Air changes an hour with windows shut, and with the window open.
+    pub air_changes_per_h: (f64, f64),
+    /// Everything that can be moved.
+    pub controls: Vec<Control>,
+    /// What the build of things makes impossible.
+    pub constraints: Vec<Constraint>,
+}
+
+/// The utility's side: a single-phase lateral with a multi-grounded neutral.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Line {
+    /// Volts, line to neutral.
+    pub volts: f64,
+    /// Source impedance, ohms: resistance and reactance.
+    pub source_ohm: (f64, f64),
+    /// The substation's electrode, ohms.
+    pub source_electrode_ohm: f64,
+    /// Poles, from the substation end on.
+    pub poles: Vec<Pole>,
+    /// Spans between them.
+    pub spans: Vec<Span>,
+    /// Index of the span that can be broken.
+    pub broken_span: usize,
+    /// Index of the pole the crew works at.
+    pub crew_pole: usize,
+    /// Index of the pole the transformer hangs on.
+    pub transformer_pole: usize,
+    /// The transformer.
+    pub transformer: CenterTapped,
+    /// The switch at the head of the lateral: open, closed.
+    pub feeder: ControlId,
+    /// The broken span's phase wire: whole, broken.
+    pub span_state: ControlId,
+    /// What the crew does: away, testing, hands-on, clear.
+    pub crew: ControlId,
+    /// The crew's protective grounds: off, on.
+    pub grounds: ControlId,
+    /// Resistance from a lineworker's feet to remote earth, ohms.
+    pub footing_ohm: f64,
+}
+
+/// A pole.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pole {
+    /// Name.
+    pub name: String,
+    /// Its ground rod, ohms.
+    pub electrode_ohm: f64,
+}
+
+/// A span of phase wire and neutral.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Span {
+    /// Name: `span-1` and so on.
+    pub name: String,
+    /// Index of the pole nearer the substation.
+    pub from: usize,
+    /// Index of the other pole.
+    pub to: usize,
+    /// Length, feet.
+    pub length_ft: f64,
+}
+
+/// A service drop and the electrode it ends at.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Service {
+    /// Length of the drop, feet.
+    pub drop_ft: f64,
+    /// The house's ground rod, ohms.
+    pub electrode_ohm: f64,
+}
+
+/// A house on the same transformer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Neighbor {
+    /// Name: `neighbor-1` and so on.
+    pub name: String,
+    /// Its service.
+    pub service: Service,
+    /// What is switched on there, watts on each leg at 120 V.
+    pub leg_watts: (f64, f64),
+}
+
+/// A main panel.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Panel {
+    /// The main breaker.
+    pub main: ControlId,
+    /// The breaker that the inlet feeds.
+    pub backfed: ControlId,
+    /// Gauge of the inlet's wire.
+    pub inlet_awg: Awg,
+    /// Length of the inlet's wire, feet.
+    pub inlet_ft: f64,
+    /// Whether an interlock is fitted between main and backfed breaker.
+    pub interlock: bool,
+    /// Branch circuits.
+    pub circuits: Vec<Circuit>,
+}
+
+/// A branch circuit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Circuit {
+    /// Name, and that of its breaker without `breaker-`.
+    pub name: String,
+    /// Its breaker.
+    pub breaker: ControlId,
+    /// Gauge.
+    pub awg: Awg,
+    /// One-way length, feet.
+    pub length_ft: f64,
+    /// Legs it takes: 1, 2, or both.
+    pub legs: Legs,
+}
+
+/// Which hot legs a circuit or a load is on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Legs {
+    /// Leg 1 to neutral, 120 V.
+    One,
+    /// Leg 2 to neutral, 120 V.
+    Two,
+    /// Leg to leg, 240 V.
+    Both,
+}
+
+/// What an appliance does with power.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Work {
+    /// A resistor: watts at its rated volts.
+    Resistive {
+        /// Watts.
+        watts: f64,
+    },
+    /// Electronics or a magnetron: constant power.
+    Electronic {
+        /// Watts.
+        watts: f64,
+        /// Power factor.
+        power_factor: f64,
+    },
+    /// A motor.
+    Motor(Motor),
+}
+
+/// When an appliance asks for power.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Demand {
+    /// When its switch is in its second position.
+    Switch(ControlId),
+    /// When its reservoir asks.
+    Reservoir(Reservoir),
+}
+
+/// A store that fills while the appliance rests and empties while it runs: water in a pit, warmth in a fridge, cold in a house.
+/// The level is 0 where all is well and 1 where the household has a loss.
+/// Linear in time, so that crossings are exact.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reservoir {
+    /// Level at the drill's start.
+    pub start: f64,
+    /// Rise an hour while the appliance does not run.
+    pub rise_per_h: f64,
+    /// Fall an hour while it runs.
+    pub fall_per_h: f64,
+    /// Level at which it asks for power.
+    pub on_level: f64,
+    /// Level at which it has had enough.
+    pub off_level: f64,
+}
+
+/// How an appliance is connected.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Plug {
+    /// Hard-wired to its circuit.
+    Wired,
+    /// By a plug, in one of these positions: the control, the position at the wall, and cords by index.
+    Cord {
+        /// The plug.
+        control: ControlId,
+        /// The position at the wall outlet.
+        wall: PositionId,
+        /// Positions at the end of a cord: the cord's index and the position.
+        cords: Vec<(usize, PositionId)>,
+    },
+}
+
+/// Something that uses power.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Appliance {
+    /// Name.
+    pub name: String,
+    /// Index of its circuit.
+    pub circuit: usize,
+    /// What it does.
+    pub work: Work,
+    /// When.
+    pub demand: Demand,
+    /// How it is connected.
+    pub plug: Plug,
+}
+
+/// A place where the generator can stand.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Place {
+    /// Name, as its position is called.
+    pub name: String,
+    /// Distance to the nearest opening, feet; 0 indoors.
+    pub opening_ft: f64,
+    /// How exhaust gets into the house from here: with the window shut, and with it open.
+    pub exposure: (Placement, Placement),
+    /// Whether cords reach and the engine may be run at all: a shed is a store.
+    pub usable: bool,
+}
+
+/// A portable generator with its controls.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Generator {
+    /// What its plate says.
+    pub spec: GeneratorSpec,
+    /// Engine switch: stopped, running.
+    pub engine: ControlId,
+    /// Breaker on its face.
+    pub output: ControlId,
+    /// Where it stands.
+    pub placement: ControlId,
+    /// Places, in the order of the placement's positions.
+    pub places: Vec<Place>,
+}
+
+/// A cord with two ends.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cord {
+    /// Name.
+    pub name: String,
+    /// Type, gauge and length.
+    pub make: cord::Cord,
+    /// Legs it carries.
+    pub legs: Legs,
+    /// The end that goes to the generator; its second position is the generator's outlet.
+    pub near: ControlId,
+    /// What the other end is.
+    pub far: FarEnd,
+    /// How it lies; its second position is flat, the first coiled.
+    pub lay: ControlId,
+}
+
+/// The house end of a cord.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FarEnd {
+    /// A connector for the inlet; the control's second position is the inlet.
+    Inlet(ControlId),
+    /// A plug with bare blades; the control's second position is the outlet of a circuit, by index.
+    Blades(ControlId, usize),
+    /// A female connector for an appliance's plug.
+    Connector,
+}
+
+impl Site {
+    /// The control of this name.
+    pub fn control_id(&self, name: &str) -> Option<ControlId> {
+        let index = self.controls.iter().position(|c| c.name == name)?;
+        u16::try_from(index).ok().map(ControlId)
+    }
+
+    /// A control.
+    pub fn control(&self, id: ControlId) -> Option<&Control> {
+        self.controls.get(usize::from(id.0))
+    }
+
+    /// The name of the position a control stands in.
+    pub fn position_name(&self, positions: &Positions, id: ControlId) -> &str {
+        self.control(id)
+            .and_then(|c| c.positions.get(usize::from(positions.get(id).0)))
+            .map_or("", String::as_str)
+    }
+
+    /// Whether a control stands in the position of this name.
+    pub fn stands(&self, positions: &Positions, id: ControlId, position: &str) -> bool {
+        self.position_name(positions, id) == position
+    }
+
+    /// Why a control can't be moved so, if something built makes it impossible.
+    pub fn refusal(
+        &self,
+        positions: &Positions,
+        id: ControlId,
+        position: PositionId,
+    ) -> Option<&str> {
+        self.constraints
+            .iter()
+            .find_map(|c| c.refuses(positions, id, position))
+    }
+
+    /// Index of the appliance of this name.
+    pub fn appliance_index(&self, name: &str) -> Option<usize> {
+        self.appliances.iter().position(|a| a.name == name)
+    }
+
+    /// The place where the generator stands.
+    pub fn generator_place(&self, positions: &Positions) -> Option<&Place> {
+        self.generator
+            .places
+            .get(usize::from(positions.get(self.generator.placement).0))
+    }
+}

@@ -1,0 +1,358 @@
+//! A site with a solver on it: positions and load states in, readings out.
+//!
+//! The generator is held by its regulator, its field's and its engine's ceilings while it stands alone.
+//! Tied to the utility it has a fixed EMF behind its transient impedance at a given angle, the case of the first cycles.
+//! A body's resistance follows its touch voltage (IEC 60479-1), by iteration.
+
+use std::sync::Arc;
+
+use crate::apparatus::generator::Reactance;
+use crate::circuit::{Ceiling, Limit, Load, NetworkError, NodeId, Solution, Solver};
+use crate::hazard::body::{Percentile, body_ohm};
+use crate::units::Complex;
+
+use super::control::Positions;
+use super::parts::{Site, Work};
+use super::readings::{
+    ApplianceReading, Fed, GeneratorReading, Names, PointReading, Range, Readings, Shock,
+};
+use super::wiring::{OWN, UTILITY, Wiring, wire};
+
+/// Passes that settle a body's resistance on its touch voltage; above 1000 V it is constant, so few are needed.
+const BODY_PASSES: usize = 6;
+/// Below this fraction of rated volts a constant-power load behaves as an impedance.
+const FLOOR_PU: f64 = 0.8;
+
+/// How a load stands electrically.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum LoadState {
+    /// Takes nothing.
+    Off,
+    /// Runs.
+    Running,
+    /// A motor that does not turn yet.
+    LockedRotor,
+}
+
+/// How the generator is driven.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drive {
+    /// Whether the engine turns the machine at speed.
+    pub running: bool,
+    /// Angle to the utility in degrees, used only when the two are tied.
+    pub angle_deg: f64,
+}
+
+/// A body between the line and earth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Body {
+    /// Whether hands are on the conductor.
+    pub touching: bool,
+}
+
+/// A site, its network, and a solver with the last solution.
+#[derive(Debug, Clone)]
+pub struct Plant {
+    solver: Solver,
+    wiring: Wiring,
+    names: Arc<Names>,
+}
+
+impl Plant {
+    /// Wires a site.
+    ///
+    /// # Errors
+    /// When the network has an impossible element, which a checked site file rules out.
+    pub fn new(site: &Site) -> Result<Self, NetworkError> {
+        let wiring = wire(site);
+        let names = Names {
+            points: wiring.points.iter().map(|p| p.name.clone()).collect(),
+            things: wiring.meters.iter().map(|m| m.thing.clone()).collect(),
+        };
+        Ok(Self {
+            solver: Solver::new(wiring.network.clone())?,
+            wiring,
+            names: Arc::new(names),
+        })
+    }
+
+    /// The things passed on the way from the generator to the worker's hands, nearest the generator first.
+    pub fn way_to_crew(&self, positions: &Positions) -> Option<Vec<&str>> {
+        self.wiring.edges.way(
+            positions,
+            self.wiring.generator_hots[0],
+            self.wiring.crew_node,
+        )
+    }
+
+    /// The things passed on the way from the generator to a point.
+    pub fn way_to_point(&self, positions: &Positions, point: &str) -> Option<Vec<&str>> {
+        let hot = self
+            .wiring
+            .points
+            .iter()
+            .find(|p| p.name == point)?
+            .hots
+            .first()?;
+        self.wiring
+            .edges
+            .way(positions, self.wiring.generator_hots[0], *hot)
+    }
+
+    /// Readings for these positions, loads and this drive.
+    pub fn read(
+        &mut self,
+        site: &Site,
+        positions: &Positions,
+        loads: &[LoadState],
+        drive: Drive,
+        body: Body,
+    ) -> Readings {
+        self.set(site, positions, loads, drive);
+        self.regulate(site, drive, Reactance::Transient);
+        let (solver, wiring) = (&mut self.solver, &self.wiring);
+        solver.set_shunt(wiring.body, false);
+        solver.set_source_group(wiring.generator, OWN);
+        let tied = solver
+            .solve()
+            .fed_by(wiring.generator_hots[0])
+            .contains(wiring.utility)
+            && drive.running;
+        if tied {
+            solver.set_source_ceiling(wiring.generator, None);
+            solver.set_source_group(wiring.generator, UTILITY);
+            solver.set_source_angle(wiring.generator, drive.angle_deg);
+        }
+        let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
+        let shock = (body.touching && (fed.utility || fed.generator))
+            .then(|| self.shock(site, drive, tied));
+        self.report(site, tied, shock)
+    }
+
+    fn set(&mut self, site: &Site, positions: &Positions, loads: &[LoadState], drive: Drive) {
+        for contact in &self.wiring.contacts {
+            let closed = positions.get(contact.closed_in.0) == contact.closed_in.1;
+            if contact.shunt {
+                self.solver.set_shunt(contact.branch, closed);
+            } else {
+                self.solver.set_switch(contact.branch, closed);
+            }
+        }
+        for ((appliance, branch), state) in
+            site.appliances.iter().zip(&self.wiring.loads).zip(loads)
+        {
+            self.solver.set_load(
+                *branch,
+                load_of(&appliance.work, rated_v(site, appliance.circuit), *state),
+            );
+        }
+        self.solver.set_source(self.wiring.generator, drive.running);
+    }
+
+    fn regulate(&mut self, site: &Site, drive: Drive, reactance: Reactance) {
+        let spec = &site.generator.spec;
+        let half = spec.impedance(reactance) * 0.5;
+        let fixed = matches!(reactance, Reactance::Subtransient);
+        let ceiling = (drive.running && !fixed).then_some(Ceiling {
+            set_v: spec.set_v,
+            emf_max_pu: spec.field_max_pu,
+            power_max_w: spec.surge_w,
+            current_max_a: f64::INFINITY,
+        });
+        self.solver
+            .set_source_ceiling(self.wiring.generator, ceiling);
+        for port in 0..2 {
+            self.solver
+                .set_source_impedance(self.wiring.generator, port, half);
+        }
+    }
+
+    /// Volts and amps of the worker's body: from the set held by its engine and a high body resistance,
+    /// to the first cycles with a stiff field and a low one.
+    /// Leaves the solver at the median body with the ceilings on, whose volts the report then carries.
+    fn shock(&mut self, site: &Site, drive: Drive, tied: bool) -> Shock {
+        if !tied {
+            self.regulate(site, drive, Reactance::Subtransient);
+        }
+        let first = self.touch(site, Percentile::P5);
+        if !tied {
+            self.regulate(site, drive, Reactance::Transient);
+        }
+        let steady = self.touch(site, Percentile::P95);
+        self.touch(site, Percentile::P50);
+        Shock {
+            volts: Range {
+                low: first.0.min(steady.0),
+                high: first.0.max(steady.0),
+            },
+            amps: Range {
+                low: first.1.min(steady.1),
+                high: first.1.max(steady.1),
+            },
+        }
+    }
+
+    /// Solves with a body at the line; returns touch volts and amps.
+    fn touch(&mut self, site: &Site, percentile: Percentile) -> (f64, f64) {
+        let body = self.wiring.body;
+        self.solver.set_shunt(body, true);
+        let mut ohm = body_ohm(site.line.volts, percentile);
+        let mut felt = (0.0, 0.0);
+        for _ in 0..BODY_PASSES {
+            self.solver
+                .set_shunt_impedance(body, Complex::new(ohm + site.line.footing_ohm, 0.0));
+            let amps = self.solver.solve().amps(body);
+            felt = (amps * ohm, amps);
+            ohm = body_ohm(felt.0, percentile);
+        }
+        felt
+    }
+
+    fn report(&mut self, site: &Site, tied: bool, shock: Option<Shock>) -> Readings {
+        let solution = self.solver.solve();
+        let wiring = &self.wiring;
+        let points = wiring.points.iter().map(|p| PointReading {
+            volts: p
+                .hots
+                .iter()
+                .map(|h| volts_to_neutral(solution, *h, p.neutral))
+                .fold(0.0, f64::max),
+            volts_across: match p.hots.as_slice() {
+                [one, two] => solution.volts_between(*one, *two),
+                _ => 0.0,
+            },
+            volts_to_earth: p
+                .hots
+                .iter()
+                .filter_map(|h| solution.volts(*h))
+                .reduce(f64::max),
+            fed: p
+                .hots
+                .iter()
+                .map(|h| fed_at(solution, wiring, *h))
+                .fold(Fed::default(), Fed::or),
+        });
+        let amps = wiring.meters.iter().map(|m| {
+            m.branches
+                .iter()
+                .map(|b| solution.amps(*b))
+                .fold(0.0, f64::max)
+        });
+        let appliances = site
+            .appliances
+            .iter()
+            .zip(&wiring.loads)
+            .zip(&wiring.load_nodes)
+            .map(|((appliance, branch), (a, b))| {
+                let volts = solution.volts_between(*a, *b);
+                ApplianceReading {
+                    volts,
+                    pu: volts / rated_v(site, appliance.circuit),
+                    amps: solution.amps(*branch),
+                    watts: solution.power(*branch).re,
+                }
+            });
+        let [one, two] = wiring.generator_hots;
+        let generator = GeneratorReading {
+            volts: solution.volts_between(one, two),
+            amps: solution
+                .port_amps(wiring.generator, 0)
+                .max(solution.port_amps(wiring.generator, 1)),
+            watts: solution.power(wiring.generator).re,
+            asked_w: asked_w(site, solution, wiring),
+            limited: solution.limit(wiring.generator).is_some(),
+            tied,
+        };
+        Readings {
+            converged: solution.converged(),
+            points: points.collect(),
+            amps: amps.collect(),
+            appliances: appliances.collect(),
+            generator,
+            shock,
+            names: Arc::clone(&self.names),
+        }
+    }
+}
+
+/// Watts the generator is asked for: while the engine holds it down, what the loads would take at its set volts.
+fn asked_w(site: &Site, solution: &Solution, wiring: &Wiring) -> f64 {
+    let watts = solution.power(wiring.generator).re;
+    let [one, two] = wiring.generator_hots;
+    let pu = solution.volts_between(one, two) / site.generator.spec.set_v;
+    match solution.limit(wiring.generator) {
+        Some(Limit::Power) if pu > 0.0 => watts / (pu * pu),
+        _ => watts,
+    }
+}
+
+/// Volts from a hot to its neutral; 0 where nothing ties the one to the other, because then there is no value.
+fn volts_to_neutral(solution: &Solution, hot: NodeId, neutral: NodeId) -> f64 {
+    if solution.floating(hot) == solution.floating(neutral) {
+        solution.volts_between(hot, neutral)
+    } else {
+        0.0
+    }
+}
+
+fn rated_v(site: &Site, circuit: usize) -> f64 {
+    match site.panel.circuits.get(circuit).map(|c| c.legs) {
+        Some(super::parts::Legs::Both) => 240.0,
+        _ => 120.0,
+    }
+}
+
+fn load_of(work: &Work, volts: f64, state: LoadState) -> Load {
+    match (work, state) {
+        (_, LoadState::Off) => Load::Off,
+        (Work::Motor(motor), LoadState::LockedRotor) => {
+            Load::Impedance(motor.locked_rotor_impedance())
+        }
+        (Work::Motor(motor), LoadState::Running) => Load::ConstantPower {
+            va: motor.running_va(),
+            rated_v: motor.volts,
+            floor_pu: FLOOR_PU,
+        },
+        (Work::Resistive { watts }, _) => Load::Impedance(Complex::new(volts * volts / watts, 0.0)),
+        (
+            Work::Electronic {
+                watts,
+                power_factor,
+            },
+            _,
+        ) => {
+            let reactive = watts * (1.0 / (power_factor * power_factor) - 1.0).max(0.0).sqrt();
+            Load::ConstantPower {
+                va: Complex::new(*watts, reactive),
+                rated_v: volts,
+                floor_pu: FLOOR_PU,
+            }
+        }
+    }
+}
+
+fn fed_at(solution: &Solution, wiring: &Wiring, node: NodeId) -> Fed {
+    let set = solution.fed_by(node);
+    Fed {
+        utility: set.contains(wiring.utility),
+        generator: set.contains(wiring.generator),
+    }
+}
+
+impl Fed {
+    /// Fed by what either is fed by.
+    #[must_use]
+    pub fn or(self, other: Self) -> Self {
+        Self {
+            utility: self.utility || other.utility,
+            generator: self.generator || other.generator,
+        }
+    }
+}
+
+impl Site {
+    /// The names of all points of a site, where a tester can be held.
+    pub fn point_names(&self) -> Vec<String> {
+        wire(self).points.into_iter().map(|p| p.name).collect()
+    }
+}

@@ -1,0 +1,139 @@
+//! What the solver says for a site in given positions: volts, amps, watts, and what each conductor is fed by.
+//!
+//! Derived, never stored in a file; a number here counts only while `converged` holds.
+
+use std::sync::Arc;
+
+/// Names of the places and things that readings are kept for.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Names {
+    /// Points: where a tester can be held.
+    pub points: Vec<String>,
+    /// Things with a current: breakers, cords, spans, drops.
+    pub things: Vec<String>,
+}
+
+/// Which sources reach a conductor, by the graph.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub struct Fed {
+    /// The utility does.
+    pub utility: bool,
+    /// The generator does.
+    pub generator: bool,
+}
+
+/// A range from low to high.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Range {
+    /// The least.
+    pub low: f64,
+    /// The most.
+    pub high: f64,
+}
+
+/// Readings at a point.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct PointReading {
+    /// The higher of its hots' volts to neutral.
+    pub volts: f64,
+    /// Volts between its two hots; 0 where there is one.
+    pub volts_across: f64,
+    /// The higher of its hots' volts to remote earth; `None` where its island isn't referenced to earth.
+    pub volts_to_earth: Option<f64>,
+    /// What feeds it.
+    pub fed: Fed,
+}
+
+/// Readings of an appliance.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct ApplianceReading {
+    /// Volts across it.
+    pub volts: f64,
+    /// Volts as a fraction of its rated volts.
+    pub pu: f64,
+    /// Amps through it.
+    pub amps: f64,
+    /// Watts it takes.
+    pub watts: f64,
+}
+
+/// Readings of the generator.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct GeneratorReading {
+    /// Volts between its two hots.
+    pub volts: f64,
+    /// Amps through the busier half.
+    pub amps: f64,
+    /// Watts it delivers; negative when it is driven.
+    pub watts: f64,
+    /// Watts it is asked for: more than it delivers while its engine holds it down.
+    pub asked_w: f64,
+    /// Whether a ceiling of field, engine or current holds it down.
+    pub limited: bool,
+    /// Whether it is tied to the utility, hot to hot.
+    pub tied: bool,
+}
+
+/// What a body at the line has across and through it, as a range over unknown constants.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Shock {
+    /// Touch voltage, volts.
+    pub volts: Range,
+    /// Amps through the body.
+    pub amps: Range,
+}
+
+/// Everything the solver says.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Readings {
+    /// Whether the solution converged and its balances hold.
+    pub converged: bool,
+    /// Points, in the order of the names.
+    pub points: Vec<PointReading>,
+    /// Amps of things, in the order of the names.
+    pub amps: Vec<f64>,
+    /// Appliances, in the order of the site's.
+    pub appliances: Vec<ApplianceReading>,
+    /// The generator.
+    pub generator: GeneratorReading,
+    /// The worker's body, when it touches the line and something feeds it.
+    pub shock: Option<Shock>,
+    /// Names of points and things.
+    pub names: Arc<Names>,
+}
+
+impl Readings {
+    /// Readings at a point; zeros for a name that isn't there.
+    pub fn point(&self, name: &str) -> PointReading {
+        let index = self.names.points.iter().position(|p| p == name);
+        index
+            .and_then(|i| self.points.get(i))
+            .copied()
+            .unwrap_or_default()
+    }
+
+    /// Amps of a thing; 0 for a name that isn't there.
+    pub fn amps_of(&self, thing: &str) -> f64 {
+        let index = self.names.things.iter().position(|t| t == thing);
+        index
+            .and_then(|i| self.amps.get(i))
+            .copied()
+            .unwrap_or_default()
+    }
+
+    /// An appliance's readings; zeros for an index that isn't there.
+    pub fn appliance(&self, index: usize) -> ApplianceReading {
+        self.appliances.get(index).copied().unwrap_or_default()
+    }
+
+    /// The highest voltage to neutral on the line among the points whose names begin so.
+    pub fn highest_volts(&self, prefix: &str) -> f64 {
+        let named = self
+            .names
+            .points
+            .iter()
+            .zip(&self.points)
+            .filter(|(n, _)| n.starts_with(prefix));
+        named.map(|(_, p)| p.volts).fold(0.0, f64::max)
+    }
+}
