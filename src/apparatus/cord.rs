@@ -376,6 +376,19 @@ mod tests {
     }
 
     #[test]
+    fn insulation_gets_worse_with_heat_and_softens_within_the_published_range() {
+        let states = [60.0, 79.0, 120.0, 199.0, 200.0].map(insulation_at);
+        let expected = [
+            Insulation::Sound,
+            Insulation::Overheated,
+            Insulation::Softening,
+            Insulation::Softening,
+            Insulation::Charring,
+        ];
+        assert_eq!(states, expected);
+    }
+
+    #[test]
     fn a_cord_nears_where_it_settles_and_never_passes_it() {
         let cord = cord("14", Loaded::Two);
         let settled = cord.settle_c(20.0, 20.0, Lay::Straight);

@@ -175,6 +175,23 @@ mod tests {
     }
 
     #[test]
+    fn beyond_its_surge_the_flywheel_gives_one_store_of_energy_and_no_more() {
+        let set = set();
+        let given_j = |watts: f64| set.seconds_to_stall(watts).unwrap() * (watts - set.surge_w);
+        let (twice, thrice) = (given_j(2.0 * set.surge_w), given_j(3.0 * set.surge_w));
+        assert!(
+            (twice - thrice).abs() < 1e-9,
+            "{twice} J against {thrice} J"
+        );
+        // Half of the energy in a flywheel that holds 0.4 to 1.2 s of rated power is gone at 70 % of its speed.
+        let seconds = twice / set.rated_w;
+        assert!(
+            (0.2..=0.62).contains(&seconds),
+            "{seconds} s of rated power"
+        );
+    }
+
+    #[test]
     fn speed_sags_and_fuel_rises_with_load() {
         let set = set();
         assert!(

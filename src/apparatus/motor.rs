@@ -173,6 +173,16 @@ mod tests {
     }
 
     #[test]
+    fn standstill_power_factor_is_one_that_small_motors_have() {
+        let z = pump().locked_rotor_impedance();
+        let pf = z.re / portable::magnitude(z);
+        assert!(
+            (0.5..=0.85).contains(&pf) && z.im > 0.0,
+            "power factor {pf}"
+        );
+    }
+
+    #[test]
     fn the_running_power_has_the_running_power_factor() {
         let s = pump().running_va();
         assert!(

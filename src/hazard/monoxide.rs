@@ -289,6 +289,24 @@ mod tests {
     }
 
     #[test]
+    fn each_level_of_symptoms_begins_where_it_is_said_to() {
+        let levels = [
+            (10.0, Symptoms::None, Symptoms::Headache),
+            (20.0, Symptoms::Headache, Symptoms::Nausea),
+            (30.0, Symptoms::Nausea, Symptoms::Confusion),
+            (40.0, Symptoms::Confusion, Symptoms::Collapse),
+            (50.0, Symptoms::Collapse, Symptoms::Unconscious),
+        ];
+        for (cohb, below, from) in levels {
+            assert_eq!(
+                (symptoms(cohb - 0.01), symptoms(cohb)),
+                (below, from),
+                "at {cohb} %"
+            );
+        }
+    }
+
+    #[test]
     fn a_nearer_engine_lets_more_in() {
         assert!(Placement::Garage.share_indoors() > Placement::NearOpening.share_indoors());
         assert!(Placement::NearOpening.share_indoors() > Placement::TwentyFeetAway.share_indoors());

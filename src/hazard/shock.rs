@@ -88,6 +88,7 @@ const CURVE_C2: &[(f64, f64)] = &[
 const CURVE_C3: &[(f64, f64)] = &[
     (0.01, 1500.0),
     (0.1, 1200.0),
+    (0.2, 900.0),
     (0.5, 350.0),
     (1.0, 150.0),
     (2.0, 95.0),
@@ -173,6 +174,25 @@ mod tests {
             zone(reference_ma(2000.0, Path::HandToHand), 1.0),
             Zone::Ac43
         );
+    }
+
+    #[test]
+    fn the_curve_of_half_the_people_lies_above_that_of_one_in_twenty_by_a_third_to_twice() {
+        for t in DURATIONS_S.into_iter().filter(|t| *t >= 0.05) {
+            let ratio = curve_ma(CURVE_C3, t) / curve_ma(CURVE_C2, t);
+            assert!((1.3..=2.0).contains(&ratio), "at {t} s: {ratio}");
+        }
+    }
+
+    #[test]
+    fn the_fibrillation_law_is_not_stretched_beyond_its_stated_times() {
+        for (beyond, end) in [(60.0, 5.0), (0.001, 0.008)] {
+            let (a, b) = (
+                fibrillation_limit_ma(beyond, 50.0),
+                fibrillation_limit_ma(end, 50.0),
+            );
+            assert!((a - b).abs() < 1e-12, "{beyond} s: {a} mA, {end} s: {b} mA");
+        }
     }
 
     #[test]

@@ -4,6 +4,7 @@ use outage_drill::hazard::approach;
 use outage_drill::hazard::body::Path;
 use outage_drill::hazard::body::Percentile;
 use outage_drill::hazard::body::body_ohm;
+use outage_drill::hazard::body::path_ohm;
 use outage_drill::hazard::shock;
 use outage_drill::hazard::shock::Zone;
 use serde::Deserialize;
@@ -19,6 +20,13 @@ pub(super) enum Ask {
         volts: f64,
         #[serde(with = "PercentileName")]
         percentile: Percentile,
+    },
+    PathOhm {
+        volts: f64,
+        #[serde(with = "PercentileName")]
+        percentile: Percentile,
+        #[serde(with = "PathName")]
+        path: Path,
     },
     HeartFactor(#[serde(with = "PathName")] Path),
     /// The curve that ends a zone, found from the zones themselves.
@@ -74,6 +82,11 @@ impl Ask {
         match self {
             Self::BodyOhm { volts, percentile } => body_ohm(*volts, *percentile),
             Self::BodyMa { volts, percentile } => volts / body_ohm(*volts, *percentile) * 1000.0,
+            Self::PathOhm {
+                volts,
+                percentile,
+                path,
+            } => path_ohm(*volts, *percentile, *path),
             Self::HeartFactor(path) => path.heart_factor(),
             Self::ZoneEndsMa { zone, duration_s } => end_of_zone_ma(*zone, *duration_s),
             Self::FibrillationMa {
