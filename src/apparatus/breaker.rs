@@ -266,6 +266,22 @@ mod tests {
     }
 
     #[test]
+    fn the_usual_device_is_midway_between_the_bounds_on_a_logarithmic_scale() {
+        for rating_a in RATINGS {
+            let breaker = Breaker { rating_a };
+            for multiple in [2.0, 3.0, 6.0] {
+                let window = breaker.trip_window(0.0, multiple * rating_a);
+                let middle = (window.earliest_s.unwrap() * window.latest_s.unwrap()).sqrt();
+                let usual = breaker.seconds_to_trip(0.0, multiple * rating_a).unwrap();
+                assert!(
+                    (usual / middle - 1.0).abs() < 0.1,
+                    "{rating_a} A at {multiple}: {usual} s, {middle} s"
+                );
+            }
+        }
+    }
+
+    #[test]
     fn the_heat_at_the_computed_instant_is_the_trip_heat() {
         let breaker = Breaker { rating_a: 20.0 };
         for (heat, amps) in [(0.0, 25.0), (0.8, 27.0), (0.3, 60.0)] {

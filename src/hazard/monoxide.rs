@@ -277,6 +277,22 @@ mod tests {
     }
 
     #[test]
+    fn an_alarm_responds_in_the_middle_of_its_published_band() {
+        for (ppm, from_s, to_s) in [
+            (70.0, 3600.0, 14_400.0),
+            (150.0, 600.0, 3000.0),
+            (400.0, 240.0, 900.0),
+        ] {
+            let seconds = alarm_in_s(0.0, ppm).unwrap();
+            let middle = f64::sqrt(from_s * to_s);
+            assert!(
+                (seconds / middle - 1.0).abs() < 1e-3,
+                "{ppm} ppm: {seconds} s, middle {middle} s"
+            );
+        }
+    }
+
+    #[test]
     fn an_alarm_sounds_at_the_computed_instant() {
         for ppm in [70.0, 100.0, 400.0, 5000.0] {
             let seconds = alarm_in_s(0.2, ppm).unwrap();
