@@ -181,7 +181,7 @@ const ACSR_556_5: LineConductor = LineConductor {
     diameter_in: 0.927,
 };
 
-/// A configuration of the 13-node feeder, its neutral (the last conductor) reduced away.
+/// A configuration of the 13-node feeder, or 4 for the line of the 4-node feeder, its neutral (the last conductor) reduced away.
 fn feeder(configuration: u16, row: char, column: char) -> Complex {
     // Spacing 500: three positions on the crossarm, the neutral 4 ft below; spacing 510: one phase, 5 ft below.
     let (order, phase, places, neutral) = match configuration {
@@ -194,6 +194,12 @@ fn feeder(configuration: u16, row: char, column: char) -> Complex {
         602 => (
             "CAB",
             line::ACSR_4_0,
+            &[0.0, 2.5, 7.0][..],
+            (line::ACSR_4_0, 4.0, 24.0),
+        ),
+        4 => (
+            "ABC",
+            line::ACSR_336_4,
             &[0.0, 2.5, 7.0][..],
             (line::ACSR_4_0, 4.0, 24.0),
         ),
