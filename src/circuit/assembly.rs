@@ -1,5 +1,7 @@
 //! The nodal matrix from the admittance slots, entry by entry.
 //!
+//! Instead of the diagonal each row has its *excess*: the sum of the row, which is what leads to earth.
+//! The diagonal follows from it without cancellation, so a small admittance beside a large one keeps its digits.
 //! An entry is always summed anew over everything that contributes to it, in a fixed order: changing a value there and
 //! back gives the same bits, and no rounding builds up.
 
@@ -24,14 +26,14 @@ pub(super) struct Assembly {
 pub(super) fn joined_pairs(layout: &Layout) -> BTreeSet<(u32, u32)> {
     let mut pairs = BTreeSet::new();
     for_each_term(layout, |_, p, q, _| {
-        if p != q {
-            pairs.insert((p.min(q), p.max(q)));
-        }
+        pairs.insert((p.min(q), p.max(q)));
     });
     pairs
 }
 
-/// Calls `visit` with slot, two nodes and factor, for every contribution of the lower triangle.
+/// Calls `visit` with slot, two different nodes and factor, for every contribution off the diagonal.
+///
+/// Earth counts as a node here, so the rows of the matrix with earth sum to zero and the diagonal is implied.
 fn for_each_term(layout: &Layout, mut visit: impl FnMut(usize, u32, u32, f64)) {
     for part in &layout.parts {
         for i in 0..part.n_ports {
@@ -41,15 +43,11 @@ fn for_each_term(layout: &Layout, mut visit: impl FnMut(usize, u32, u32, f64)) {
                 };
                 let (a, b) = layout.ports[part.first_port + i];
                 let (c, d) = layout.ports[part.first_port + j];
-                if i == j {
-                    visit(slot, a, a, 1.0);
-                    visit(slot, b, b, 1.0);
-                    visit(slot, a, b, -1.0);
-                    continue;
-                }
                 // the number stands at (p, q) for port i against j and at (q, p) for j against i
-                for (p, q, sign) in [(a, c, 1.0), (a, d, -1.0), (b, c, -1.0), (b, d, 1.0)] {
-                    visit(slot, p, q, if p == q { 2.0 * sign } else { sign });
+                let places = [(a, c, 1.0), (a, d, -1.0), (b, c, -1.0), (b, d, 1.0)];
+                let places = if i == j { &places[1..2] } else { &places[..] };
+                for &(p, q, factor) in places.iter().filter(|(p, q, _)| p != q) {
+                    visit(slot, p, q, factor);
                 }
             }
         }
@@ -67,13 +65,14 @@ impl Assembly {
                 symbolic.row_of_node[p as usize] as usize,
                 symbolic.row_of_node[q as usize] as usize,
             );
-            if p == n || q == n {
-                return;
-            }
-            let entry = if p == q {
-                Some(p)
+            // what leads to earth is the excess of the row, with the opposite sign
+            let (entry, factor) = if p == n || q == n {
+                (Some(p.min(q)), -factor)
             } else {
-                off_diagonal(symbolic, p.max(q), p.min(q)).map(|e| n + e)
+                (
+                    off_diagonal(symbolic, p.max(q), p.min(q)).map(|e| n + e),
+                    factor,
+                )
             };
             if let Some(entry) = entry {
                 of_entry[entry].push((index32(slot), factor));

@@ -2,6 +2,10 @@
 //!
 //! A changed entry only changes the columns on the way from its column to the root of the elimination tree; those are
 //! computed anew by exactly the operations of a full factorization, so a partial one gives the same bits.
+//! The pivots are never subtracted from diagonals: with A 1 = e (the excess of the rows) it follows that
+//! D (Lᵀ 1) = L⁻¹ e, so a pivot is the row's excess at its turn less the column below it.
+//! For admittances of like sign nothing cancels there (the idea of W. K. Grassmann, M. I. Taksar and D. P. Heyman,
+//! 1985; from memory).
 //! Without pivoting the growth stays small while resistances are positive (N. J. Higham, Factorizing complex symmetric
 //! matrices with positive definite real and imaginary parts, 1998; from memory).
 //! A pivot that is nothing but rounding is noticed: then nothing defines that row, and the answer isn't converged.
@@ -9,8 +13,8 @@
 use crate::circuit::ordering::{NO_PARENT, Symbolic};
 use crate::units::Complex;
 
-/// Smallest pivot against its diagonal, squared: below it the digits left are rounding.
-const WEAK_PIVOT_SQUARED: f64 = 1e-26;
+/// Smallest pivot against the numbers of its row, squared: below it few digits left are more than rounding.
+const WEAK_PIVOT_SQUARED: f64 = 1e-24;
 
 /// Columns to compute anew, as bits.
 #[derive(Debug, Clone)]
@@ -62,12 +66,14 @@ impl Marks {
 
 #[derive(Debug, Clone)]
 pub(super) struct Factor {
-    /// The matrix: diagonals, then off-diagonals where the factor has them.
+    /// The matrix: excesses of the rows, then off-diagonals where the factor has them.
     pub(super) a: Vec<Complex>,
     /// L below the diagonal.
     l: Vec<Complex>,
     /// L times the pivot of its column.
     u: Vec<Complex>,
+    /// Excess of each row at its turn.
+    excess: Vec<Complex>,
     inverse_pivot: Vec<Complex>,
     weak: Vec<bool>,
     n_weak: usize,
@@ -81,6 +87,7 @@ impl Factor {
             a: vec![Complex::ZERO; n + off],
             l: vec![Complex::ZERO; off],
             u: vec![Complex::ZERO; off],
+            excess: vec![Complex::ZERO; n],
             inverse_pivot: vec![Complex::ZERO; n],
             weak: vec![false; n],
             n_weak: 0,
@@ -103,39 +110,40 @@ impl Factor {
 
     /// Computes the marked columns anew.
     pub(super) fn refactor(&mut self, symbolic: &Symbolic) {
-        let Self {
-            a,
-            l,
-            u,
-            inverse_pivot,
-            weak,
-            n_weak,
-            marks,
-        } = self;
-        for j in marks.iter() {
-            let mut pivot = a[j];
-            for &(_, e) in row(symbolic, j) {
-                pivot -= l[e as usize] * u[e as usize];
+        for j in self.marks.iter() {
+            let column = symbolic.col_start[j] as usize..symbolic.col_start[j + 1] as usize;
+            let mut excess = self.a[j];
+            let mut size = excess.norm_sqr();
+            for &(k, e) in row(symbolic, j) {
+                excess -= self.l[e as usize] * self.excess[k as usize];
+                size += self.a[symbolic.n + e as usize].norm_sqr();
             }
-            let is_weak =
-                pivot.norm_sqr() <= WEAK_PIVOT_SQUARED * a[j].norm_sqr() || !pivot.is_finite();
-            if is_weak != weak[j] {
-                weak[j] = is_weak;
-                if is_weak { *n_weak += 1 } else { *n_weak -= 1 }
+            self.excess[j] = excess;
+            let mut pivot = excess;
+            for e in column.clone() {
+                let mut value = self.a[symbolic.n + e];
+                size += value.norm_sqr();
+                let products =
+                    symbolic.product_start[e] as usize..symbolic.product_start[e + 1] as usize;
+                for product in &symbolic.products[products] {
+                    value -= self.l[product.l as usize] * self.u[product.u as usize];
+                }
+                self.u[e] = value;
+                pivot -= value;
+            }
+            let is_weak = !size.is_finite() || pivot.norm_sqr() <= WEAK_PIVOT_SQUARED * size;
+            if is_weak != self.weak[j] {
+                self.weak[j] = is_weak;
+                if is_weak {
+                    self.n_weak += 1;
+                } else {
+                    self.n_weak -= 1;
+                }
             }
             let inverse = if is_weak { Complex::ZERO } else { pivot.inv() };
-            inverse_pivot[j] = inverse;
-            for e in symbolic.col_start[j] as usize..symbolic.col_start[j + 1] as usize {
-                let mut value = a[symbolic.n + e];
-                let (from, to) = (
-                    symbolic.product_start[e] as usize,
-                    symbolic.product_start[e + 1] as usize,
-                );
-                for product in &symbolic.products[from..to] {
-                    value -= l[product.l as usize] * u[product.u as usize];
-                }
-                u[e] = value;
-                l[e] = value * inverse;
+            self.inverse_pivot[j] = inverse;
+            for (l, u) in self.l[column.clone()].iter_mut().zip(&self.u[column]) {
+                *l = u * inverse;
             }
         }
     }

@@ -19,7 +19,7 @@ pub(super) struct Product {
 }
 
 /// The factor's structure. Rows and columns are in elimination order.
-/// An *entry* is a number of the lower triangle: diagonals 0..n, then off-diagonals column by column.
+/// An *entry* is a number of the matrix: excesses of the rows 0..n, then off-diagonals column by column.
 #[derive(Debug, Clone)]
 pub(super) struct Symbolic {
     pub(super) n: usize,

@@ -121,8 +121,9 @@ impl Solver {
         if refactored {
             self.factor.refactor(&self.symbolic);
         }
-        for (response, source) in self.responses.iter_mut().zip(&self.solution.sources) {
-            if !source.on {
+        for ordinal in 0..self.responses.len() {
+            let response = &mut self.responses[ordinal];
+            if !self.solution.sources[ordinal].on {
                 response.fresh = response.fresh && !refactored;
                 continue;
             }

@@ -7,153 +7,120 @@
 use crate::circuit_networks::{Case, SplitPhase, split_phase};
 use outage_drill::circuit::{NodeId, Solver};
 
-/// Case, then panel 1-n, 2-n, 1-2, panel neutral to earth, pole to earth, pole to its neutral, generator 1-2.
+/// What the two solvers say of a case.
 struct Expected {
-    name: &'static str,
     case: Case,
+    /// Volts panel 1-n, 2-n, 1-2, panel neutral to earth, pole to earth, pole to its neutral.
     volts: [f64; 6],
+    /// Volts across both halves of the generator, where it runs.
     generator_v: Option<f64>,
     body_a: Option<f64>,
 }
 
-fn expected() -> Vec<Expected> {
-    let none = Case::default();
-    let row = |name, case, volts, generator_v, body_a| Expected {
-        name,
-        case,
-        volts,
-        generator_v,
-        body_a,
-    };
-    vec![
-        row(
-            "A: utility, all closed",
-            Case {
-                utility: true,
-                ..none
-            },
-            [
-                118.816_403_1,
-                119.588_154_7,
-                238.404_524_6,
-                1.298_488_269,
-                7_198.682_383,
-                7_197.732_131,
-            ],
-            None,
-            None,
-        ),
-        row(
-            "B: as A, drop neutral open",
-            Case {
-                utility: true,
-                drop_neutral_open: true,
-                ..none
-            },
-            [
-                58.065_808_6,
-                180.602_696_4,
-                238.667_915_4,
-                57.152_478_67,
-                7_196.771_873,
-                7_200.865_458,
-            ],
-            None,
-            None,
-        ),
-        row(
-            "C: lateral broken, generator on the panel, main closed",
-            none,
-            [
-                116.147_393_5,
-                116.752_456_6,
-                232.899_771,
-                0.198_176_346_2,
-                6_985.909_035,
-                6_985.924_784,
-            ],
-            Some(234.083_883_3),
-            None,
-        ),
-        row(
-            "D: as C with two neighbors",
-            Case {
-                neighbors: true,
-                ..none
-            },
-            [
-                113.795_584_6,
-                114.388_382,
-                228.183_889_1,
-                0.194_168_045_8,
-                6_827.575_566,
-                6_827.590_992,
-            ],
-            Some(230.134_351),
-            None,
-        ),
-        row(
-            "E: as C with a body",
-            Case { body: true, ..none },
-            [
-                92.453_282_96,
-                92.949_536_11,
-                185.402_749_7,
-                9.088_100_17,
-                5_298.036_025,
-                5_306.997_152,
-            ],
-            Some(192.980_958_7),
-            Some(4.415_030_021),
-        ),
-        row(
-            "F: as C with protective grounds",
-            Case {
-                protective_grounds: true,
-                ..none
-            },
-            [
-                15.067_191_03,
-                15.145_682_69,
-                30.212_863_46,
-                0.025_708_376_28,
-                0.012_151_432_78,
-                0.012_957_781_59,
-            ],
-            Some(48.139_949_74),
-            None,
-        ),
-        row(
-            "G: as C, main open",
-            Case {
-                main_open: true,
-                ..none
-            },
-            [115.661_539, 117.518_348_3, 233.169_138_3, 0.0, 0.0, 0.0],
-            Some(234.341_350_3),
-            None,
-        ),
-    ]
-}
+const EXPECTED: [Expected; 7] = [
+    Expected {
+        case: Case::Utility,
+        volts: [
+            118.816_403_1,
+            119.588_154_7,
+            238.404_524_6,
+            1.298_488_269,
+            7_198.682_383,
+            7_197.732_131,
+        ],
+        generator_v: None,
+        body_a: None,
+    },
+    Expected {
+        case: Case::DropNeutralOpen,
+        volts: [
+            58.065_808_6,
+            180.602_696_4,
+            238.667_915_4,
+            57.152_478_67,
+            7_196.771_873,
+            7_200.865_458,
+        ],
+        generator_v: None,
+        body_a: None,
+    },
+    Expected {
+        case: Case::Backfeed,
+        volts: [
+            116.147_393_5,
+            116.752_456_6,
+            232.899_771,
+            0.198_176_346_2,
+            6_985.909_035,
+            6_985.924_784,
+        ],
+        generator_v: Some(234.083_883_3),
+        body_a: None,
+    },
+    Expected {
+        case: Case::Neighbors,
+        volts: [
+            113.795_584_6,
+            114.388_382,
+            228.183_889_1,
+            0.194_168_045_8,
+            6_827.575_566,
+            6_827.590_992,
+        ],
+        generator_v: Some(230.134_351),
+        body_a: None,
+    },
+    Expected {
+        case: Case::Body,
+        volts: [
+            92.453_282_96,
+            92.949_536_11,
+            185.402_749_7,
+            9.088_100_17,
+            5_298.036_025,
+            5_306.997_152,
+        ],
+        generator_v: Some(192.980_958_7),
+        body_a: Some(4.415_030_021),
+    },
+    Expected {
+        case: Case::ProtectiveGrounds,
+        volts: [
+            15.067_191_03,
+            15.145_682_69,
+            30.212_863_46,
+            0.025_708_376_28,
+            0.012_151_432_78,
+            0.012_957_781_59,
+        ],
+        generator_v: Some(48.139_949_74),
+        body_a: None,
+    },
+    Expected {
+        case: Case::MainOpen,
+        volts: [115.661_539, 117.518_348_3, 233.169_138_3, 0.0, 0.0, 0.0],
+        generator_v: Some(234.341_350_3),
+        body_a: None,
+    },
+];
 
 #[track_caller]
-fn assert_agrees(name: &str, what: &str, ours: f64, reference: f64) {
+fn assert_agrees(case: Case, what: &str, ours: f64, reference: f64) {
     let allowed = 1e-6 * reference.abs() + 1e-6;
     assert!(
         (ours - reference).abs() <= allowed,
-        "{name}: {what} is {ours}, the reference says {reference}"
+        "{case:?}: {what} is {ours}, the reference says {reference}"
     );
 }
 
 #[test]
 fn the_split_phase_service_agrees_with_two_independent_solvers() {
     for Expected {
-        name,
         case,
         volts,
         generator_v,
         body_a,
-    } in expected()
+    } in EXPECTED
     {
         let SplitPhase {
             network,
@@ -165,7 +132,7 @@ fn the_split_phase_service_agrees_with_two_independent_solvers() {
         } = split_phase(case);
         let mut solver = Solver::new(network).unwrap();
         let solution = solver.solve();
-        assert!(solution.converged(), "{name}: not converged");
+        assert!(solution.converged(), "{case:?}: not converged");
         let [panel_1, panel_2, panel_n] = panel;
         let ours = [
             solution.volts_between(panel_1, panel_n),
@@ -184,27 +151,27 @@ fn the_split_phase_service_agrees_with_two_independent_solvers() {
             "pole-neutral",
         ];
         for ((ours, reference), what) in ours.into_iter().zip(volts).zip(places) {
-            assert_agrees(name, what, ours, reference);
+            assert_agrees(case, what, ours, reference);
         }
         if let Some(reference) = generator_v {
             assert_agrees(
-                name,
+                case,
                 "generator 1-2",
                 solution.volts_between(generator[0], generator[1]),
                 reference,
             );
         }
         if let Some(reference) = body_a {
-            assert_agrees(name, "body", solution.amps(body), reference);
+            assert_agrees(case, "body", solution.amps(body), reference);
         }
         assert!(
             solution.kirchhoff_residual() <= 1e-9,
-            "{name}: residual {}",
+            "{case:?}: residual {}",
             solution.kirchhoff_residual()
         );
         assert!(
             solution.power_imbalance() <= 1e-9,
-            "{name}: imbalance {}",
+            "{case:?}: imbalance {}",
             solution.power_imbalance()
         );
     }
@@ -212,10 +179,7 @@ fn the_split_phase_service_agrees_with_two_independent_solvers() {
 
 #[test]
 fn a_line_that_grounds_hold_at_millivolts_is_still_fed() {
-    let with_grounds = split_phase(Case {
-        protective_grounds: true,
-        ..Case::default()
-    });
+    let with_grounds = split_phase(Case::ProtectiveGrounds);
     let mut solver = Solver::new(with_grounds.network).unwrap();
     let solution = solver.solve();
     assert!(solution.volts(with_grounds.pole[0]).unwrap() < 0.1);
@@ -232,7 +196,7 @@ fn a_line_that_grounds_hold_at_millivolts_is_still_fed() {
 
 #[test]
 fn opening_the_main_takes_the_generator_off_the_line() {
-    let built = split_phase(Case::default());
+    let built = split_phase(Case::Backfeed);
     let mut solver = Solver::new(built.network).unwrap();
     assert!(
         solver
@@ -252,7 +216,7 @@ fn opening_the_main_takes_the_generator_off_the_line() {
             .contains(built.generator_source)
     );
     assert_agrees(
-        "G reached by switching",
+        Case::MainOpen,
         "panel 1-n",
         solution.volts_between(built.panel[0], built.panel[2]),
         115.661_539,

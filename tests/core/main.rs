@@ -1,7 +1,19 @@
 //! Tests of the whole without a window, in one binary.
 
 #[cfg(test)]
+mod circuit_by_hand;
+#[cfg(test)]
+mod circuit_constant_power;
+#[cfg(test)]
+mod circuit_invariants;
+#[cfg(test)]
+mod circuit_islands;
+#[cfg(test)]
+mod circuit_lateral;
+#[cfg(test)]
 mod circuit_networks;
+#[cfg(test)]
+mod circuit_sources;
 #[cfg(test)]
 mod circuit_split_phase;
 #[cfg(test)]
