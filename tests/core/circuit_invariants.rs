@@ -107,7 +107,7 @@ fn add(network: &mut Network, nodes: &[NodeId], piece: &Piece) -> Option<BranchI
     Some(match piece.kind {
         0 => network.series(a, b, piece.z(0.01, 10.0)),
         1 => network.switch(a, b, 0.001, piece.is_on),
-        2 => network.shunt(a, b, piece.z(10.0, 1e5), piece.is_on),
+        2 => network.shunt(a, b, piece.z(10.0, 1000.0), piece.is_on),
         3 => network.load(a, b, piece.load()),
         4 => {
             let (own, mutual) = (c(0.3, 1.2), c(0.1, 0.5));
@@ -175,7 +175,7 @@ fn change(
         0 => solver.set_series_impedance(branch, piece.z(0.01, 10.0)),
         1 => solver.set_switch(branch, piece.is_on),
         2 => {
-            solver.set_shunt_impedance(branch, piece.z(10.0, 1e5));
+            solver.set_shunt_impedance(branch, piece.z(10.0, 1000.0));
             solver.set_shunt(branch, piece.is_on);
         }
         3 => solver.set_load(branch, piece.load()),
@@ -186,7 +186,7 @@ fn change(
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(1000))]
+    #![proptest_config(ProptestConfig { cases: 1000, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn currents_and_powers_add_up_in_every_network(recipe in recipe()) {

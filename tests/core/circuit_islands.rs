@@ -2,7 +2,7 @@
 
 use crate::circuit_networks::{c, excite, fixed, transformer};
 use outage_drill::circuit::{
-    Conductor, Group, Load, Network, NetworkError, NodeId, Port, Solver, SourceSet, SourceSpec,
+    Ceiling, Conductor, Group, Load, Network, NetworkError, NodeId, Solver, SourceSet, SourceSpec,
     Windings,
 };
 
@@ -163,52 +163,65 @@ fn a_value_out_of_range_is_never_part_of_an_answer() {
     assert!(solver.solve().converged());
 }
 
+/// What is said of a network of one sound element and what `add` adds.
+fn wrong_with(add: impl Fn(&mut Network, NodeId)) -> Option<NetworkError> {
+    let mut n = Network::new();
+    let a = hot(&mut n, 120.0);
+    n.series(a, NodeId::EARTH, c(1.0, 0.0));
+    add(&mut n, a);
+    Solver::new(n).err()
+}
+
+const SECOND: usize = 1;
+
 #[test]
-fn what_is_wrong_with_a_network_is_said_when_the_solver_is_made() {
-    let try_with = |add: &dyn Fn(&mut Network, NodeId)| {
-        let mut n = Network::new();
-        let a = hot(&mut n, 120.0);
-        n.series(a, NodeId::EARTH, c(1.0, 0.0));
-        add(&mut n, a);
-        Solver::new(n).err()
-    };
-    let earth = NodeId::EARTH;
-    assert_eq!(try_with(&|_, _| ()), None);
+fn a_wrong_element_is_named_when_the_solver_is_made() {
+    assert_eq!(wrong_with(|_, _| ()), None);
     let foreign = {
         let mut other = Network::new();
         hot(&mut other, 120.0);
         hot(&mut other, 120.0)
     };
-    let element = 1;
-    let foreign_node = try_with(&|n, a| {
+    let unknown = wrong_with(|n, a| {
         n.series(a, foreign, c(1.0, 0.0));
     });
-    assert_eq!(foreign_node, Some(NetworkError::UnknownNode { element }));
-    let same = try_with(&|n, a| {
+    assert_eq!(unknown, Some(NetworkError::UnknownNode { element: SECOND }));
+    let same = wrong_with(|n, a| {
         n.switch(a, a, 0.001, true);
     });
-    assert_eq!(same, Some(NetworkError::SameEnds { element }));
+    assert_eq!(same, Some(NetworkError::SameEnds { element: SECOND }));
     for z in [
         c(0.0, 0.0),
         c(-1.0, 0.0),
         c(f64::NAN, 1.0),
         c(f64::INFINITY, 0.0),
     ] {
-        let wrong = try_with(&|n, a| {
-            n.shunt(a, earth, z, true);
+        let wrong = wrong_with(|n, a| {
+            n.shunt(a, NodeId::EARTH, z, true);
         });
-        assert_eq!(wrong, Some(NetworkError::Impedance { element }), "{z}");
+        assert_eq!(
+            wrong,
+            Some(NetworkError::Impedance { element: SECOND }),
+            "{z}"
+        );
     }
-    let wrong_size = try_with(&|n, a| {
+    let class = wrong_with(|n, _| {
+        n.node(0.0, Conductor::Grounded);
+    });
+    assert_eq!(class, Some(NetworkError::Class { node: 1 }));
+}
+
+#[test]
+fn a_wrong_matrix_is_named_when_the_solver_is_made() {
+    let earth = NodeId::EARTH;
+    let wrong_size = wrong_with(|n, a| {
         n.coupled(&[a], &[earth], &[c(1.0, 0.0); 4], true);
     });
-    assert_eq!(wrong_size, Some(NetworkError::Matrix { element }));
-    let lopsided = [c(1.0, 1.0), c(0.2, 0.0), c(0.1, 0.0), c(1.0, 1.0)];
-    let lopsided = try_with(&|n, a| {
-        n.coupled(&[a, earth], &[earth, earth], &lopsided, true);
+    let lopsided = wrong_with(|n, a| {
+        let z = [c(1.0, 1.0), c(0.2, 0.0), c(0.1, 0.0), c(1.0, 1.0)];
+        n.coupled(&[a, earth], &[earth, earth], &z, true);
     });
-    assert_eq!(lopsided, Some(NetworkError::Matrix { element }));
-    let one_winding = try_with(&|n, a| {
+    let one_winding = wrong_with(|n, a| {
         n.windings(Windings::from_pairs(
             &[(a, earth)],
             &[120.0],
@@ -217,36 +230,35 @@ fn what_is_wrong_with_a_network_is_said_when_the_solver_is_made() {
             &[],
         ));
     });
-    assert_eq!(one_winding, Some(NetworkError::Matrix { element }));
-    let no_ports = SourceSpec {
-        ports: vec![],
-        group: Group(0),
-        on: true,
-        ceiling: None,
-    };
-    assert_eq!(
-        try_with(&|n, _| {
-            n.source(no_ports.clone());
-        }),
-        Some(NetworkError::Source { source: 0 })
-    );
-    let group = try_with(&|n, a| {
-        let port = Port {
-            a,
-            b: earth,
-            emf_v: c(1.0, 0.0),
-            z: c(1.0, 0.0),
-        };
+    for wrong in [wrong_size, lopsided, one_winding] {
+        assert_eq!(wrong, Some(NetworkError::Matrix { element: SECOND }));
+    }
+}
+
+#[test]
+fn a_wrong_source_is_named_when_the_solver_is_made() {
+    let no_ports = wrong_with(|n, _| {
         n.source(SourceSpec {
-            ports: vec![port],
-            group: Group(4),
+            ports: vec![],
+            group: Group(0),
             on: true,
             ceiling: None,
         });
     });
-    assert_eq!(group, Some(NetworkError::Source { source: 0 }));
-    let class = try_with(&|n, _| {
-        n.node(0.0, Conductor::Grounded);
+    let no_group = wrong_with(|n, a| {
+        n.source(SourceSpec {
+            group: Group(4),
+            ..fixed(a, NodeId::EARTH, 1.0, c(1.0, 0.0))
+        });
     });
-    assert_eq!(class, Some(NetworkError::Class { node: 1 }));
+    let no_field = wrong_with(|n, a| {
+        let ceiling = Some(Ceiling::field(120.0, 0.0));
+        n.source(SourceSpec {
+            ceiling,
+            ..fixed(a, NodeId::EARTH, 1.0, c(1.0, 0.0))
+        });
+    });
+    for wrong in [no_ports, no_group, no_field] {
+        assert_eq!(wrong, Some(NetworkError::Source { source: 0 }));
+    }
 }

@@ -274,6 +274,8 @@ fn three_balanced_phases_regulate_the_sum_of_their_phases() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
     #[test]
     fn no_ceiling_is_ever_passed(
         set_v in 100.0..300.0_f64,
