@@ -16,6 +16,10 @@ pub mod scenario;
 
 pub mod drill;
 
+pub mod marking;
+
+pub mod explain;
+
 pub mod file;
 
 pub mod session;

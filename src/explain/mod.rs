@@ -1,0 +1,150 @@
+//! Explanations: a finding and the trace it comes from, turned into messages with numbers.
+//!
+//! What happened, the way of energy from source to harm in the order in which it travels, why it matters, what to do now and next time, and the source.
+//! The way is found in the site's graph for the positions of that moment, never scripted; every number is a reading, a rating or a cited value.
+
+use crate::drill::{Drill, Moment};
+use crate::marking::{Finding, Rule};
+use crate::site::Readings;
+use crate::words::{Message, Unit, name_of};
+
+/// One stage of the way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stage {
+    /// The thing it passes.
+    pub at: String,
+    /// What happens there.
+    pub text: Message,
+    /// The number that matters there.
+    pub value: Message,
+}
+
+/// A finding, explained.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Explanation {
+    /// What happened.
+    pub what: Message,
+    /// The way of energy.
+    pub path: Vec<Stage>,
+    /// Why it matters.
+    pub why: Message,
+    /// What to do now.
+    pub now: Message,
+    /// What to do instead, next time.
+    pub instead: Message,
+    /// Where the rule comes from.
+    pub source: Message,
+}
+
+/// Explains a finding of a drill.
+pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
+    let part = |part: &str| {
+        let id = format!("finding-{}-{part}", finding.rule.name());
+        Message { id, args: finding.evidence.clone() }
+    };
+    Explanation {
+        what: part("what"),
+        path: path(drill, finding),
+        why: part("why"),
+        now: part("now"),
+        instead: part("instead"),
+        source: part("source"),
+    }
+}
+
+fn path(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+    let Some(moment) = drill.trace().moments.get(finding.moment) else { return Vec::new() };
+    match finding.rule {
+        Rule::LineFed | Rule::Shock => {
+            let way = drill.plant().way_to_crew(&moment.positions).unwrap_or_default();
+            line_path(drill, moment, &way, finding)
+        }
+        Rule::NoTransferEquipment => {
+            let way = drill.plant().way_to_point(&moment.positions, "bus").unwrap_or_default();
+            line_path(drill, moment, &way, finding)
+        }
+        _ => Vec::new(),
+    }
+}
+
+/// The stages along the things that energy passes.
+fn line_path(drill: &Drill, moment: &Moment, way: &[&str], finding: &Finding) -> Vec<Stage> {
+    let readings = &moment.readings;
+    let mut stages = vec![generator_stage(readings)];
+    stages.extend(way.iter().filter_map(|thing| stage(drill, readings, thing)));
+    let lit: Vec<&str> = drill
+        .site()
+        .neighbors
+        .iter()
+        .filter(|n| readings.point(&n.name).fed.generator)
+        .map(|n| n.name.as_str())
+        .collect();
+    for name in lit {
+        let volts = readings.point(name).volts;
+        stages.push(Stage {
+            at: name.to_owned(),
+            text: Message::new("stage-neighbor").name("name", name).quantity("volts", volts, Unit::Volts),
+            value: value(volts, Unit::Volts),
+        });
+    }
+    if finding.rule == Rule::Shock {
+        let text = Message { id: "stage-crew".to_owned(), args: finding.evidence.clone() };
+        let value = Message { id: "stage-crew-value".to_owned(), args: finding.evidence.clone() };
+        stages.push(Stage { at: "crew".to_owned(), text, value });
+    }
+    stages
+}
+
+fn generator_stage(readings: &Readings) -> Stage {
+    let generator = readings.generator;
+    Stage {
+        at: "generator".to_owned(),
+        text: Message::new("stage-generator")
+            .quantity("volts", generator.volts, Unit::Volts)
+            .quantity("watts", generator.watts, Unit::Watts)
+            .quantity("asked", generator.asked_w, Unit::Watts),
+        value: value(generator.volts, Unit::Volts),
+    }
+}
+
+/// A stage at a thing; the generator's own breaker is told with the generator.
+fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
+    let amps = readings.amps_of(thing);
+    let with = |id: &str| Message::new(id).name("name", thing).quantity("amps", amps, Unit::Amps);
+    let (text, value) = match thing {
+        "generator-output" => return None,
+        "transformer" => {
+            let line = &drill.site().line;
+            let high = line.poles.get(line.transformer_pole).map_or(0.0, |p| readings.point(&p.name).volts);
+            let low = readings.point("service").volts_across;
+            let text = Message::new("stage-transformer")
+                .quantity("low", low, Unit::Volts)
+                .quantity("high", high, Unit::Volts);
+            (text, value(high, Unit::Volts))
+        }
+        "main" => (with("stage-main"), value(amps, Unit::Amps)),
+        "drop" => (with("stage-drop"), value(amps, Unit::Amps)),
+        "inlet" => (with("stage-inlet"), value(amps, Unit::Amps)),
+        _ if thing.starts_with("span-") => {
+            let line = &drill.site().line;
+            let volts = line.poles.get(line.crew_pole).map_or(0.0, |p| readings.point(&p.name).volts);
+            let text = Message::new("stage-span").name("name", thing).quantity("volts", volts, Unit::Volts);
+            (text, value(volts, Unit::Volts))
+        }
+        _ if drill.site().cords.iter().any(|c| c.name == thing) => (with("stage-cord"), value(amps, Unit::Amps)),
+        _ if thing.starts_with("branch-") => {
+            let circuit = thing.trim_start_matches("branch-");
+            let amps = readings.amps_of(&format!("breaker-{circuit}"));
+            let text = Message::new("stage-branch")
+                .said("name", name_of(&format!("breaker-{circuit}")))
+                .quantity("amps", amps, Unit::Amps);
+            (text, value(amps, Unit::Amps))
+        }
+        _ => (with("stage-breaker"), value(amps, Unit::Amps)),
+    };
+    Some(Stage { at: thing.to_owned(), text, value })
+}
+
+fn value(value: f64, unit: Unit) -> Message {
+    Message::new("value").quantity("value", value, unit)
+}

@@ -1,0 +1,47 @@
+//! Stretches of a trace during which something holds.
+
+use crate::drill::{Moment, Trace};
+use crate::units::DrillTime;
+
+/// A stretch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Episode {
+    /// Index of the first moment at which it holds.
+    pub(super) first: usize,
+    /// Index of the first moment at which it no longer holds, or of the last moment.
+    pub(super) end: usize,
+    /// When it began.
+    pub(super) from: DrillTime,
+    /// When it ended.
+    pub(super) until: DrillTime,
+}
+
+impl Episode {
+    /// Its length.
+    pub(super) fn length(&self) -> DrillTime {
+        self.until.since(self.from)
+    }
+
+    /// The moments in it.
+    pub(super) fn moments<'a>(&self, trace: &'a Trace) -> &'a [Moment] {
+        trace.moments.get(self.first..=self.end).unwrap_or_default()
+    }
+}
+
+/// The stretches of a trace during which `holds`.
+pub(super) fn episodes(trace: &Trace, holds: impl Fn(&Moment) -> bool) -> Vec<Episode> {
+    let mut found: Vec<Episode> = Vec::new();
+    let mut open = false;
+    for (index, moment) in trace.moments.iter().enumerate() {
+        let now = holds(moment);
+        if now && !open {
+            found.push(Episode { first: index, end: index, from: moment.at, until: moment.at });
+        }
+        if let (true, Some(last)) = (open || now, found.last_mut()) {
+            last.end = index;
+            last.until = moment.at;
+        }
+        open = now;
+    }
+    found
+}

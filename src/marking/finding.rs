@@ -1,0 +1,135 @@
+//! A finding: a rule, the moment, the evidence.
+
+use crate::scenario::Criterion;
+use crate::units::DrillTime;
+use crate::words::Arg;
+
+/// What the rules look for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Rule {
+    /// A customer's source reaches the utility's side.
+    LineFed,
+    /// A customer's source feeds the house wiring with nothing but one handle, or nothing at all, to keep it off the line.
+    NoTransferEquipment,
+    /// Two sources out of step are tied together.
+    Collision,
+    /// Current through a person.
+    Shock,
+    /// Bare contacts are live within reach.
+    LiveBlades,
+    /// The carbon monoxide alarm sounds.
+    Gas,
+    /// People are overcome by gas.
+    Overcome,
+    /// Fuel burns.
+    FuelFire,
+    /// A cord is mated or parted while it is live.
+    LivePlug,
+    /// The engine is started into a load.
+    StartUnderLoad,
+    /// Load is taken before the engine has settled.
+    NotSettled,
+    /// Several motors start at once.
+    AllAtOnce,
+    /// The engine is stopped hot, without running unloaded.
+    NoCoolDown,
+    /// The house goes back to the utility with no sign that the utility is back.
+    BlindReturn,
+    /// The engine is asked for more than it is rated for.
+    Overload,
+    /// A breaker trips.
+    Tripped,
+    /// A motor gets too little voltage.
+    Starved,
+    /// A cord is hotter than it is rated for.
+    CordHot,
+    /// The engine runs nearer to an opening than the published distance.
+    TooNear,
+    /// What matters got no power in time.
+    GoalLate,
+    /// What an appliance guards was lost.
+    Lost,
+    /// Something doesn't stand as it should at the end.
+    NotRestored,
+    /// The house isn't on the utility at the end.
+    NotBack,
+}
+
+impl Rule {
+    /// The criterion it belongs to.
+    pub fn criterion(self) -> Criterion {
+        match self {
+            Self::LineFed | Self::NoTransferEquipment | Self::Collision => Criterion::Isolation,
+            Self::Shock | Self::LiveBlades | Self::Gas | Self::Overcome | Self::FuelFire => Criterion::People,
+            Self::LivePlug
+            | Self::StartUnderLoad
+            | Self::NotSettled
+            | Self::AllAtOnce
+            | Self::NoCoolDown
+            | Self::BlindReturn
+            | Self::TooNear => Criterion::Order,
+            Self::Overload | Self::Tripped | Self::Starved | Self::CordHot => Criterion::Load,
+            Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => Criterion::Restoration,
+        }
+    }
+
+    /// Its name in word files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::LineFed => "line-fed",
+            Self::NoTransferEquipment => "no-transfer-equipment",
+            Self::Collision => "collision",
+            Self::Shock => "shock",
+            Self::LiveBlades => "live-blades",
+            Self::Gas => "gas",
+            Self::Overcome => "overcome",
+            Self::FuelFire => "fuel-fire",
+            Self::LivePlug => "live-plug",
+            Self::StartUnderLoad => "start-under-load",
+            Self::NotSettled => "not-settled",
+            Self::AllAtOnce => "all-at-once",
+            Self::NoCoolDown => "no-cool-down",
+            Self::BlindReturn => "blind-return",
+            Self::Overload => "overload",
+            Self::Tripped => "tripped",
+            Self::Starved => "starved",
+            Self::CordHot => "cord-hot",
+            Self::TooNear => "too-near",
+            Self::GoalLate => "goal-late",
+            Self::Lost => "lost",
+            Self::NotRestored => "not-restored",
+            Self::NotBack => "not-back",
+        }
+    }
+}
+
+/// Something a rule found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Finding {
+    /// The rule.
+    pub rule: Rule,
+    /// When it began.
+    pub at: DrillTime,
+    /// How long it lasted, as far as that means something.
+    pub lasted: DrillTime,
+    /// Index of the trace's moment that shows it.
+    pub moment: usize,
+    /// Whether it breaks the criterion; otherwise it is advice.
+    pub breach: bool,
+    /// The numbers and names that prove it, as arguments of its messages.
+    pub evidence: Vec<(&'static str, Arg)>,
+}
+
+impl Finding {
+    /// A breach seen at one moment.
+    pub(super) fn breach(rule: Rule, at: DrillTime, moment: usize) -> Self {
+        Self { rule, at, lasted: DrillTime::ZERO, moment, breach: true, evidence: Vec::new() }
+    }
+
+    /// This finding with one more piece of evidence.
+    #[must_use]
+    pub(super) fn with(mut self, name: &'static str, arg: Arg) -> Self {
+        self.evidence.push((name, arg));
+        self
+    }
+}

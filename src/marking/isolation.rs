@@ -1,0 +1,86 @@
+//! Isolation: no customer's source ever reaches the utility's side, nor hangs on one unguarded handle.
+//!
+//! Judged by what each conductor is fed by, whatever the volts.
+//! Sources: NEC 702.5 (transfer equipment must prevent interconnection; checked in a copy that quotes it);
+//! OSHA 3277 and CPSC advice never to connect without it (checked); NIOSH FACE 90-02 (a death by a main left closed; checked).
+
+use crate::drill::{Event, Moment, Trace};
+use crate::scenario::Scenario;
+use crate::site::Site;
+use crate::words::{Arg, Unit};
+
+use super::episode::{Episode, episodes};
+use super::finding::{Finding, Rule};
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let mut found = Vec::new();
+    for episode in episodes(trace, |m| line_fed(site, m)) {
+        found.push(line_fed_finding(site, trace, &episode));
+    }
+    for episode in episodes(trace, |m| unguarded(site, m)) {
+        found.push(unguarded_finding(site, trace, &episode));
+    }
+    for (index, moment) in trace.moments.iter().enumerate() {
+        if let crate::drill::What::Happened(Event::Collision { angle_deg, amps }) = &moment.what {
+            let rated = site.generator.spec.rated_a();
+            found.push(
+                Finding::breach(Rule::Collision, moment.at, index)
+                    .with("angle", Arg::Quantity(*angle_deg, Unit::Degrees))
+                    .with("amps", Arg::Quantity(amps.low, Unit::Amps))
+                    .with("worst", Arg::Quantity(amps.high, Unit::Amps))
+                    .with("times", Arg::Quantity(amps.high / rated, Unit::Plain)),
+            );
+        }
+    }
+    found
+}
+
+/// Whether the generator reaches the utility's side of the main.
+fn line_fed(site: &Site, moment: &Moment) -> bool {
+    let readings = &moment.readings;
+    let line = site.line.poles.iter().any(|p| readings.point(&p.name).fed.generator);
+    let neighbors = site.neighbors.iter().any(|n| readings.point(&n.name).fed.generator);
+    line || neighbors || readings.point("service").fed.generator
+}
+
+/// Whether the generator feeds the house wiring by a way that no transfer equipment guards.
+fn unguarded(site: &Site, moment: &Moment) -> bool {
+    let fed = moment.readings.point("bus").fed.generator;
+    let through_inlet = site.stands(&moment.positions, site.panel.backfed, "on");
+    let other_way = site.cords.iter().any(|c| match c.far {
+        crate::site::FarEnd::Blades(end, _) => {
+            site.position_name(&moment.positions, end) != "stowed" && site.stands(&moment.positions, c.near, "generator")
+        }
+        crate::site::FarEnd::Inlet(_) | crate::site::FarEnd::Connector => false,
+    });
+    fed && (other_way || !through_inlet || !site.panel.interlock)
+}
+
+fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
+    let volts = |m: &Moment| {
+        let poles = site.line.poles.iter().map(|p| m.readings.point(&p.name));
+        poles.filter(|p| p.fed.generator).map(|p| p.volts).fold(0.0, f64::max)
+    };
+    let moments = episode.moments(trace);
+    let highest = moments.iter().map(volts).fold(0.0, f64::max);
+    let lit = |m: &Moment| site.neighbors.iter().filter(|n| m.readings.point(&n.name).fed.generator).count();
+    let n_lit = moments.iter().map(lit).max().unwrap_or_default();
+    let asked = moments.iter().map(|m| m.readings.generator.asked_w).fold(0.0, f64::max);
+    Finding { lasted: episode.length(), ..Finding::breach(Rule::LineFed, episode.from, episode.first) }
+        .with("volts", Arg::Quantity(highest, Unit::Volts))
+        .with("neighbors", Arg::Count(i64::try_from(n_lit).unwrap_or_default()))
+        .with("asked", Arg::Quantity(asked, Unit::Watts))
+        .with("rated", Arg::Quantity(site.generator.spec.rated_w, Unit::Watts))
+        .with("lasted", Arg::Clock(episode.length()))
+}
+
+fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
+    let moments = episode.moments(trace);
+    let volts = moments.iter().map(|m| m.readings.point("bus").volts).fold(0.0, f64::max);
+    let open = moments.iter().all(|m| !site.stands(&m.positions, site.panel.main, "on"));
+    Finding { lasted: episode.length(), ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first) }
+        .with("volts", Arg::Quantity(volts, Unit::Volts))
+        .with("lasted", Arg::Clock(episode.length()))
+        .with("main-open", Arg::Count(i64::from(open)))
+}

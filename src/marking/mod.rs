@@ -1,0 +1,68 @@
+//! Marking: what a trace shows, judged by rules that read readings and events and never a list of clicks.
+//!
+//! Any safe order passes.
+//! An unsafe one fails because the model found the line fed, a body in the way or a machine pulled down.
+//! Five kinds of criteria; critical ones are conjunctive.
+//! A rule is a function from scenario and trace to findings, in the file of its criterion.
+
+mod episode;
+mod finding;
+mod isolation;
+mod load;
+mod order;
+mod people;
+mod restoration;
+
+use crate::drill::Trace;
+use crate::scenario::{Criterion, Scenario};
+
+pub use finding::{Finding, Rule};
+
+/// What a run comes to.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Verdict {
+    /// Whether it passes.
+    pub passed: bool,
+    /// Each criterion and whether it is met.
+    pub criteria: Vec<(Criterion, bool)>,
+    /// Findings in order of time.
+    pub findings: Vec<Finding>,
+}
+
+/// Marks a trace.
+pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
+    let mut findings = isolation::findings(scenario, trace);
+    findings.extend(people::findings(scenario, trace));
+    findings.extend(order::findings(scenario, trace));
+    findings.extend(load::findings(scenario, trace));
+    findings.extend(restoration::findings(scenario, trace));
+    findings.sort_by_key(|f| (f.at, f.rule));
+    let met = |criterion: Criterion| !findings.iter().any(|f| f.breach && f.rule.criterion() == criterion);
+    let criteria: Vec<(Criterion, bool)> = scenario.criteria.iter().map(|c| (*c, met(*c))).collect();
+    let passed = passes(&criteria, scenario.share);
+    Verdict { passed, criteria, findings }
+}
+
+/// The moments of a trace that one step of the learner could not have split: what a coach speaks about at once.
+///
+/// Findings whose moment is `since` or later, without those that can only be judged at the end.
+pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let mut findings = isolation::findings(scenario, trace);
+    findings.extend(people::findings(scenario, trace));
+    findings.extend(order::findings(scenario, trace));
+    findings.extend(load::findings(scenario, trace));
+    findings.sort_by_key(|f| (f.at, f.rule));
+    findings
+}
+
+fn passes(criteria: &[(Criterion, bool)], share: f64) -> bool {
+    let needed = criteria.iter().filter(|(c, _)| c.is_needed()).all(|(_, met)| *met);
+    let others: Vec<bool> = criteria.iter().filter(|(c, _)| !c.is_needed()).map(|(_, met)| *met).collect();
+    let n_met = others.iter().filter(|met| **met).count();
+    needed && as_f64(n_met) >= share * as_f64(others.len())
+}
+
+/// A small count as a number.
+fn as_f64(count: usize) -> f64 {
+    u32::try_from(count).map_or(f64::INFINITY, f64::from)
+}

@@ -1,0 +1,155 @@
+//! Order: what happened came in an order that spares people and things.
+//!
+//! Checked on what happened and not on which control was touched.
+//! Sources: no live mating of cords, starting and stopping without load, cool-down: common practice, in many makers' manuals; at least 20 ft from openings: CPSC, checked.
+
+use crate::drill::{Action, Event, Known, Moment, Trace, What};
+use crate::scenario::Scenario;
+use crate::site::{Control, ControlId, FarEnd, Kind, Site};
+use crate::units::DrillTime;
+use crate::words::{Arg, Unit, name_of};
+
+use super::episode::episodes;
+use super::finding::{Finding, Rule};
+
+/// Watts from which a generator counts as loaded.
+const LOADED_W: f64 = 50.0;
+/// Volts from which mating or parting a cord counts as live.
+const LIVE_V: f64 = 50.0;
+/// The published distance to openings, feet: CPSC, checked.
+const OPENING_FT: f64 = 20.0;
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let mut found = Vec::new();
+    for (index, pair) in trace.moments.windows(2).enumerate() {
+        let [before, after] = pair else { continue };
+        if let What::Did(Action::Set(control, _)) = &after.what {
+            found.extend(of_move(site, trace, index + 1, before, after, *control));
+        }
+    }
+    let settled = |m: &Moment| !early_load(site, m);
+    for episode in episodes(trace, |m| !settled(m)) {
+        let watts = episode.moments(trace).iter().map(|m| m.readings.generator.watts).fold(0.0, f64::max);
+        found.push(
+            Finding { lasted: episode.length(), ..Finding::breach(Rule::NotSettled, episode.from, episode.first) }
+                .with("watts", Arg::Quantity(watts, Unit::Watts))
+                .with("settle", Arg::Quantity(site.generator.spec.warmup_s, Unit::Seconds)),
+        );
+    }
+    for episode in episodes(trace, |m| near(site, m).is_some()) {
+        let feet = trace.moments.get(episode.first).and_then(|m| near(site, m)).unwrap_or_default();
+        found.push(
+            Finding { lasted: episode.length(), ..Finding::breach(Rule::TooNear, episode.from, episode.first) }
+                .with("feet", Arg::Quantity(feet, Unit::Feet))
+                .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet)),
+        );
+    }
+    found
+}
+
+/// Load on an engine that has not settled, other than one it was started into.
+fn early_load(site: &Site, moment: &Moment) -> bool {
+    let Some(since) = moment.conditions.engine.running_since else { return false };
+    let runs_s = moment.at.since(since).seconds();
+    moment.readings.generator.watts > LOADED_W && runs_s > 0.0 && runs_s < site.generator.spec.warmup_s
+}
+
+fn near(site: &Site, moment: &Moment) -> Option<f64> {
+    moment.conditions.engine.running_since?;
+    site.generator_place(&moment.positions).map(|p| p.opening_ft).filter(|feet| *feet < OPENING_FT)
+}
+
+fn of_move(
+    site: &Site,
+    trace: &Trace,
+    index: usize,
+    before: &Moment,
+    after: &Moment,
+    control: ControlId,
+) -> Vec<Finding> {
+    let Some(moved) = site.control(control) else { return Vec::new() };
+    let mut found = Vec::new();
+    found.extend(live_plug(site, index, before, after, control, moved));
+    found.extend(all_at_once(trace, index, after, moved));
+    let now = site.position_name(&after.positions, control);
+    match (moved.kind, now) {
+        (Kind::Engine, "running") if after.readings.generator.watts > LOADED_W => found.push(
+            Finding::breach(Rule::StartUnderLoad, after.at, index)
+                .with("watts", Arg::Quantity(after.readings.generator.watts, Unit::Watts)),
+        ),
+        (Kind::Engine, "stopped") => found.extend(no_cool_down(site, index, before, after)),
+        (Kind::Main, "on") => found.extend(blind_return(trace, index, after)),
+        _ => {}
+    }
+    found
+}
+
+/// A cord's end moved while its contacts were live.
+fn live_plug(
+    site: &Site,
+    index: usize,
+    before: &Moment,
+    after: &Moment,
+    control: ControlId,
+    moved: &Control,
+) -> Option<Finding> {
+    let point = site.cords.iter().find_map(|cord| {
+        let far = match cord.far {
+            FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
+            FarEnd::Connector => None,
+        };
+        if cord.near == control {
+            Some("generator-outlet".to_owned())
+        } else if far == Some(control) {
+            Some(format!("{}-far-end", cord.name))
+        } else {
+            None
+        }
+    })?;
+    let live = |m: &Moment| m.readings.point(&point).volts_across.max(m.readings.point(&point).volts);
+    let volts = live(before).max(live(after));
+    (volts >= LIVE_V).then(|| {
+        Finding::breach(Rule::LivePlug, after.at, index)
+            .with("plug", Arg::Said(Box::new(name_of(&moved.name))))
+            .with("volts", Arg::Quantity(volts, Unit::Volts))
+    })
+}
+
+/// Motors that start at the same instant because the learner closed one switch on all of them.
+fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> Option<Finding> {
+    if !(moved.is_breaker() || moved.kind == Kind::Engine) {
+        return None;
+    }
+    let same = trace.moments.iter().skip(index + 1).take_while(|m| m.at == after.at);
+    let starts = same.filter_map(|m| match m.what {
+        What::Happened(Event::Starting { amps, .. }) => Some(amps),
+        _ => None,
+    });
+    let amps: Vec<f64> = starts.collect();
+    (amps.len() >= 2).then(|| {
+        Finding::breach(Rule::AllAtOnce, after.at, index)
+            .with("motors", Arg::Count(i64::try_from(amps.len()).unwrap_or(i64::MAX)))
+            .with("amps", Arg::Quantity(amps.iter().sum(), Unit::Amps))
+    })
+}
+
+fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> Option<Finding> {
+    let loaded = before.conditions.engine.loaded_at;
+    let under_load = before.readings.generator.watts > LOADED_W;
+    let rested = loaded.map_or(f64::INFINITY, |at| after.at.since(at).seconds());
+    (under_load || rested < site.generator.spec.cooldown_s).then(|| {
+        let rested = DrillTime::from_millis(loaded.map_or(0, |at| after.at.since(at).millis()));
+        Finding::breach(Rule::NoCoolDown, after.at, index)
+            .with("rested", Arg::Clock(rested))
+            .with("cool", Arg::Quantity(site.generator.spec.cooldown_s, Unit::Seconds))
+    })
+}
+
+/// Going back with no sign that the utility is back is not dangerous behind an interlock: advice, not a breach.
+fn blind_return(trace: &Trace, index: usize, after: &Moment) -> Option<Finding> {
+    let seen = Trace { moments: trace.moments.get(..index).unwrap_or_default().to_vec() };
+    let outage = trace.outage_at().is_some_and(|at| at < after.at);
+    let known = Known::from_trace(&seen).utility_back.is_some();
+    (outage && !known).then(|| Finding { breach: false, ..Finding::breach(Rule::BlindReturn, after.at, index) })
+}

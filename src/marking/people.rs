@@ -1,0 +1,130 @@
+//! People: nobody is harmed or put in the way of harm.
+//!
+//! Sources: IEC 60479-1 and IEEE Std 80 for current through a body; UL 2034 for the alarm; live parts of 50 V or more are guarded (29 CFR 1910.303(g)(2), from memory); refuel only when off and cool (OSHA 3277, checked).
+
+use crate::drill::{Event, Moment, Trace, What};
+use crate::hazard::body::Path;
+use crate::hazard::shock::{reference_ma, times_lethal};
+use crate::scenario::Scenario;
+use crate::site::{FarEnd, Site};
+use crate::words::{Arg, Unit};
+
+use super::episode::episodes;
+use super::finding::{Finding, Rule};
+
+/// Volts from which bare contacts within reach count as a hazard.
+const GUARDED_V: f64 = 50.0;
+/// Body for which limits are stated, kilograms: the lighter of the two of IEEE Std 80.
+const BODY_KG: f64 = 50.0;
+/// Shortest and longest duration for which the limit is stated, seconds.
+const DURATIONS_S: (f64, f64) = (0.03, 3.0);
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let mut found = Vec::new();
+    for (index, moment) in trace.moments.iter().enumerate() {
+        if let What::Happened(event) = &moment.what {
+            found.extend(of_event(trace, index, moment, event));
+        }
+    }
+    for episode in episodes(trace, |m| bare_volts(site, m) >= GUARDED_V) {
+        let volts = episode.moments(trace).iter().map(|m| bare_volts(site, m)).fold(0.0, f64::max);
+        found.push(
+            Finding { lasted: episode.length(), ..Finding::breach(Rule::LiveBlades, episode.from, episode.first) }
+                .with("volts", Arg::Quantity(volts, Unit::Volts))
+                .with("lasted", Arg::Clock(episode.length())),
+        );
+    }
+    found
+}
+
+fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
+    let at = moment.at;
+    match event {
+        Event::Shock { volts, amps } => {
+            let duration_s = seconds_in_shock(trace, index).clamp(DURATIONS_S.0, DURATIONS_S.1);
+            let heart_ma = reference_ma(amps.low * 1000.0, Path::LeftHandToFeet);
+            Some(
+                Finding::breach(Rule::Shock, at, index)
+                    .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
+                    .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
+                    .with("seconds", Arg::Quantity(duration_s, Unit::Seconds))
+                    .with("times", Arg::Quantity(times_lethal(heart_ma, duration_s, BODY_KG), Unit::Plain)),
+            )
+        }
+        Event::Alarm { ppm } => Some(
+            Finding::breach(Rule::Gas, at, index)
+                .with("ppm", Arg::Quantity(*ppm, Unit::Ppm))
+                .with("cohb", Arg::Quantity(moment.conditions.cohb_pct, Unit::Percent)),
+        ),
+        Event::Overcome { cohb_pct } => {
+            Some(Finding::breach(Rule::Overcome, at, index).with("cohb", Arg::Quantity(*cohb_pct, Unit::Percent)))
+        }
+        Event::FuelFire { celsius } => {
+            Some(Finding::breach(Rule::FuelFire, at, index).with("surface", Arg::Quantity(*celsius, Unit::Celsius)))
+        }
+        Event::Outage
+        | Event::CrewArrived
+        | Event::CrewTookHold
+        | Event::CrewFoundLive { .. }
+        | Event::CrewLeft
+        | Event::UtilityReturned
+        | Event::Tripped { .. }
+        | Event::Starting { .. }
+        | Event::Running { .. }
+        | Event::Stalled { .. }
+        | Event::ProtectorOpened { .. }
+        | Event::LostPower { .. }
+        | Event::Lost { .. }
+        | Event::EngineReady
+        | Event::EngineStalled { .. }
+        | Event::OutOfFuel
+        | Event::Collision { .. }
+        | Event::GeneratorBroken
+        | Event::CordSoft { .. } => None,
+    }
+}
+
+/// How long the current lasts, from the shock to the first moment without it.
+fn seconds_in_shock(trace: &Trace, index: usize) -> f64 {
+    let from = trace.moments.get(index).map(|m| m.at).unwrap_or_default();
+    let after = trace.moments.iter().skip(index);
+    let end = after.filter(|m| m.readings.shock.is_none()).map(|m| m.at).next().unwrap_or_else(|| trace.end());
+    end.since(from).seconds()
+}
+
+/// Volts on bare contacts within reach: blades of a two-plug cord that hang free, pins of an inlet without its cord.
+fn bare_volts(site: &Site, moment: &Moment) -> f64 {
+    let mut volts: f64 = 0.0;
+    let mut inlet_covered = false;
+    for cord in &site.cords {
+        let near_free = site.stands(&moment.positions, cord.near, "stowed");
+        match cord.far {
+            FarEnd::Blades(end, _) => {
+                let far_free = site.stands(&moment.positions, end, "stowed");
+                if far_free {
+                    volts = volts.max(contact_volts(moment, &format!("{}-far-end", cord.name)));
+                }
+                if near_free {
+                    volts = volts.max(contact_volts(moment, &format!("{}-near-end", cord.name)));
+                }
+            }
+            FarEnd::Inlet(end) => {
+                inlet_covered |= site.stands(&moment.positions, end, "inlet");
+                if near_free {
+                    volts = volts.max(contact_volts(moment, &format!("{}-near-end", cord.name)));
+                }
+            }
+            FarEnd::Connector => {}
+        }
+    }
+    if !inlet_covered {
+        volts = volts.max(contact_volts(moment, "inlet"));
+    }
+    volts
+}
+
+fn contact_volts(moment: &Moment, point: &str) -> f64 {
+    let reading = moment.readings.point(point);
+    reading.volts_across.max(reading.volts)
+}

@@ -1,0 +1,74 @@
+//! Restoration: the goal was met in time, and everything stands as it should at the end.
+
+use crate::drill::{Event, Trace, What};
+use crate::scenario::Scenario;
+use crate::words::{Arg, name_of};
+
+use super::finding::{Finding, Rule};
+
+/// Fraction of rated volts from which an appliance counts as supplied: NEMA MG 1-12.44 tolerance, checked.
+const SUPPLIED_PU: f64 = 0.9;
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let mut found = goal_late(scenario, trace);
+    found.extend(lost(scenario, trace));
+    let Some(last) = trace.moments.len().checked_sub(1) else { return found };
+    let Some(end) = trace.moments.get(last) else { return found };
+    for (control, positions) in &scenario.goal.at_end {
+        let stands = scenario.site.position_name(&end.positions, *control);
+        if !positions.iter().any(|p| p == stands) {
+            let name = scenario.site.control(*control).map_or("", |c| c.name.as_str());
+            let wanted = positions.first().map_or("", String::as_str);
+            found.push(
+                Finding::breach(Rule::NotRestored, end.at, last)
+                    .with("control", Arg::Said(Box::new(name_of(name))))
+                    .with("stands", Arg::Said(Box::new(name_of(stands))))
+                    .with("wanted", Arg::Said(Box::new(name_of(wanted)))),
+            );
+        }
+    }
+    if !end.readings.point("bus").fed.utility {
+        found.push(Finding::breach(Rule::NotBack, end.at, last));
+    }
+    found
+}
+
+/// Appliances of the goal that had no power in time.
+/// An outage that hasn't come yet leaves nothing to be judged but the goal itself.
+fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let outage = trace.outage_at();
+    let mut found = Vec::new();
+    for index in &scenario.goal.appliances {
+        let supplied = trace.moments.iter().find(|m| {
+            let after = outage.is_some_and(|at| m.at > at);
+            after && m.readings.appliance(*index).pu >= SUPPLIED_PU
+        });
+        let due = outage.unwrap_or_default() + scenario.goal.within;
+        if supplied.is_none_or(|m| m.at > due) {
+            let name = site.appliances.get(*index).map_or("", |a| a.name.as_str());
+            let at = due.min(trace.end());
+            let moment = trace.moments.iter().rposition(|m| m.at <= at).unwrap_or_default();
+            found.push(
+                Finding::breach(Rule::GoalLate, at, moment)
+                    .with("appliance", Arg::Said(Box::new(name_of(name))))
+                    .with("within", Arg::Clock(scenario.goal.within)),
+            );
+        }
+    }
+    found
+}
+
+fn lost(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (index, moment) in trace.moments.iter().enumerate() {
+        if let What::Happened(Event::Lost { appliance }) = moment.what {
+            let name = scenario.site.appliances.get(appliance).map_or("", |a| a.name.as_str());
+            found.push(
+                Finding::breach(Rule::Lost, moment.at, index)
+                    .with("appliance", Arg::Said(Box::new(name_of(name)))),
+            );
+        }
+    }
+    found
+}
