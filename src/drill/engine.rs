@@ -180,6 +180,14 @@ impl Drill {
         self.apply(action)
     }
 
+    /// Commits what has drifted and records how things stand: the last moment of a run.
+    pub fn end(&mut self) {
+        let now = self.now;
+        self.commit(now);
+        self.run.ended_at = now;
+        self.record(What::Sampled);
+    }
+
     fn apply(&mut self, action: &Action) -> Outcome {
         if self.over() {
             return Outcome::Over;

@@ -48,7 +48,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         why: part("why"),
         now: part("now"),
         instead: part("instead"),
-        source: part("source"),
+        source: Message::new(format!("source-{}", finding.rule.name())),
     }
 }
 

@@ -122,7 +122,7 @@ impl Diagnostic {
 }
 
 /// The hint that names the nearest known name, or lists the known ones.
-pub(super) fn nearest(wrong: &str, known: &[&str]) -> Option<Message> {
+pub fn nearest(wrong: &str, known: &[&str]) -> Option<Message> {
     const NEAR: f64 = 0.7;
     const MOST: usize = 24;
     let wrong = wrong.trim_matches('"');

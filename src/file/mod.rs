@@ -13,6 +13,6 @@ mod run_file;
 mod site_build;
 mod site_file;
 
-pub use diagnostic::{Diagnostic, Source};
+pub use diagnostic::{Diagnostic, Source, nearest};
 pub use library::Library;
 pub use run_file::{RUN_VERSION, read_actions, read_run, write_run};

@@ -1,6 +1,180 @@
-//! The boundary between the model and the front ends.
+//! The boundary between the model and the front ends: one shelf, one open drill, in one language.
+//!
+//! A front end sends a [`Command`] and shows the notices and views it gets back; it holds no rule.
+//! The views are complete: a screen reader, a text drill and a picture can be made from them alone.
+//! In assessed practice the views show what this learner knows, and the truth only when the drill is over.
 
+mod close;
 mod command;
+mod debrief;
+mod log;
+mod practise;
+mod shelf;
+mod street;
 pub mod view;
 
+use std::sync::Arc;
+
+use crate::drill::{Drill, Known};
+use crate::file::Library;
+use crate::marking::{Finding, Verdict};
+use crate::scenario::Scenario;
+use crate::units::DrillTime;
+use crate::words::{Message, OFFERED, Words, find};
+
 pub use command::{Command, Notice, Practice};
+pub use practise::{Played, play};
+
+use view::LanguageView;
+
+/// The longest time that waiting for something to happen may take.
+const LONGEST_WAIT: DrillTime = DrillTime::from_secs(600);
+
+/// A session of one front end.
+#[derive(Debug, Clone)]
+pub struct Session {
+    library: Arc<Library>,
+    words: Words,
+    open: Option<Open>,
+    revision: u64,
+}
+
+/// A drill that is open.
+#[derive(Debug, Clone)]
+struct Open {
+    drill: Drill,
+    practice: Practice,
+    /// Findings that have been told as they happened.
+    told: Vec<(crate::marking::Rule, DrillTime)>,
+    /// Findings that are held and not yet understood.
+    held: Vec<Finding>,
+    /// The verdict, once the drill is over.
+    verdict: Option<Verdict>,
+}
+
+impl Open {
+    fn truth_is_shown(&self) -> bool {
+        self.practice == Practice::Coached || self.verdict.is_some()
+    }
+
+    fn known(&self) -> Known {
+        Known::from_trace(self.drill.trace())
+    }
+}
+
+impl Session {
+    /// A session on these scenarios, in the language of this tag; English if the tag names none that is there.
+    pub fn new(library: Library, language: &str) -> Self {
+        Self { library: Arc::new(library), words: Words::new(language), open: None, revision: 0 }
+    }
+
+    /// Carries out a command.
+    pub fn apply(&mut self, command: Command) -> Vec<Notice> {
+        self.revision += 1;
+        match command {
+            Command::Open { drill, practice, seed } => self.open(&drill, practice, seed),
+            Command::Speak(tag) => self.speak(&tag),
+            Command::Leave => {
+                self.open = None;
+                Vec::new()
+            }
+            Command::Retry => match self.open.take() {
+                Some(open) => {
+                    let run = open.drill.run();
+                    let (name, seed) = (run.scenario.clone(), run.seed);
+                    self.open(&name, open.practice, seed)
+                }
+                None => Vec::new(),
+            },
+            Command::Understood => {
+                if let Some(open) = self.open.as_mut().filter(|o| !o.held.is_empty()) {
+                    open.held.remove(0);
+                }
+                Vec::new()
+            }
+            Command::Finish => self.finish(),
+            Command::Do(line) => self.act(&line),
+            Command::Wait(time) => self.pass(|drill| drill.advance(time)),
+            Command::WaitForEvent => self.pass(|drill| drill.advance_to_event(LONGEST_WAIT)),
+        }
+    }
+
+    /// A message in the session's language, by id: a front end's own labels.
+    pub fn say(&self, id: &str) -> String {
+        self.words.say_id(id)
+    }
+
+    /// A message with arguments in the session's language.
+    pub fn say_message(&self, message: &Message) -> String {
+        self.words.say(message)
+    }
+
+    /// The tag of the language spoken.
+    pub fn language(&self) -> &str {
+        self.words.tag()
+    }
+
+    /// The languages there are.
+    pub fn languages(&self) -> Vec<LanguageView> {
+        let view = |l: &crate::words::Language| LanguageView {
+            tag: l.tag.to_owned(),
+            name: l.name.to_owned(),
+            current: l.tag == self.words.tag(),
+        };
+        OFFERED.iter().map(view).collect()
+    }
+
+    /// A number that grows with every command: views read at the same revision are equal.
+    pub fn revision(&self) -> u64 {
+        self.revision
+    }
+
+    /// The scenarios.
+    pub fn library(&self) -> &Library {
+        &self.library
+    }
+
+    /// The drill that is open, for what is stored of it.
+    pub fn drill(&self) -> Option<&Drill> {
+        self.open.as_ref().map(|o| &o.drill)
+    }
+
+    /// The verdict of the drill that is open, once it is over.
+    pub fn verdict(&self) -> Option<&Verdict> {
+        self.open.as_ref().and_then(|o| o.verdict.as_ref())
+    }
+
+    fn scenario(&self, name: &str) -> Option<&Arc<Scenario>> {
+        self.library.scenario(name)
+    }
+
+    fn open(&mut self, name: &str, practice: Practice, seed: u64) -> Vec<Notice> {
+        let Some(scenario) = self.scenario(name) else {
+            let text = Message::new("session-no-drill").with("name", crate::words::Arg::Verbatim(name.to_owned()));
+            return vec![Notice::Unknown(self.words.say(&text))];
+        };
+        match Drill::start(scenario, seed) {
+            Ok(drill) => {
+                self.open = Some(Open { drill, practice, told: Vec::new(), held: Vec::new(), verdict: None });
+                Vec::new()
+            }
+            Err(error) => {
+                let detail = crate::words::Arg::Verbatim(error.to_string());
+                vec![Notice::Unknown(self.words.say(&Message::new("session-broken-site").with("detail", detail)))]
+            }
+        }
+    }
+
+    fn speak(&mut self, tag: &str) -> Vec<Notice> {
+        match find(tag) {
+            Some(language) => {
+                self.words = Words::new(language.tag);
+                Vec::new()
+            }
+            None => {
+                let name = crate::words::Arg::Verbatim(tag.to_owned());
+                vec![Notice::Unknown(self.words.say(&Message::new("session-no-language").with("name", name)))]
+            }
+        }
+    }
+}

@@ -4,6 +4,17 @@
 //! No color, no pixel, no egui and no Bevy name: the window decides how a thing looks, never what is true.
 //! Ids are those of the site and are stable; every other text is finished and in the session's language.
 
+/// A language that can be spoken.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct LanguageView {
+    /// Tag.
+    pub tag: String,
+    /// Its name in itself.
+    pub name: String,
+    /// Whether it is spoken now.
+    pub current: bool,
+}
+
 /// The shelf: what can be opened.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct ShelfView {

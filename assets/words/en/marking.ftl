@@ -1,1 +1,170 @@
 # Marking: criteria, findings, stages, sources.
+
+criterion-isolation-title = Isolation
+criterion-isolation-text = No power from the house ever reaches the utility's line. Nothing but proper equipment keeps the two apart.
+criterion-people-title = People
+criterion-people-text = Nobody is hurt or put in harm's way.
+criterion-order-title = Order
+criterion-order-text = Things happen in an order that spares people and machines.
+criterion-load-title = Load
+criterion-load-text = Nothing is overloaded, starved or overheated.
+criterion-restoration-title = Back to normal
+criterion-restoration-text = What matters gets power in time. At the end the house is back on the utility and all is put away.
+
+finding-line-fed-what = Your generator fed the street. The line stood at up to { $volts } for { $lasted }.
+finding-line-fed-why = The pole transformer works both ways. It turns the 240 volts of the house into thousands of volts on the line. { $neighbors ->
+    [0] Whoever works on that line trusts that it is dead.
+    [one] One neighbor hung on your generator too. Whoever works on that line trusts that it is dead.
+   *[other] { $neighbors } neighbors hung on your generator too. Whoever works on that line trusts that it is dead.
+} The engine was asked for { $asked } and is made for { $rated }. If it stalls, that is luck, not protection.
+finding-line-fed-now = Stop the engine. Then call the utility and say that the line may have been live.
+finding-line-fed-instead = Open the main breaker before the generator feeds anything, with an interlock or a transfer switch in place. If there is none, use cords only.
+source-line-fed = NEC 702.5 (transfer equipment, checked in a copy). NIOSH FACE 90-02: a worker killed through a main breaker left on (checked).
+
+finding-no-transfer-equipment-what = For { $lasted } your generator fed the house wiring with no transfer equipment in between.
+finding-no-transfer-equipment-why = { $main-open ->
+    [1] Only one handle kept { $volts } off the street: the main breaker, and nothing holds it open. One wrong move by anyone and the line is live.
+   *[other] Nothing kept { $volts } off the street. The main breaker was on.
+}
+finding-no-transfer-equipment-now = Stop the engine and unplug it from the house wiring, house end last to be touched while the utility may return.
+finding-no-transfer-equipment-instead = Use cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
+source-no-transfer-equipment = NEC 702.5 (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
+
+finding-collision-what = The utility and your generator met out of step, { $angle } apart. { $amps } surged through the generator.
+finding-collision-why = Two sources that do not turn together fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. Shafts break, breakers blow, things burn.
+finding-collision-now = Keep back. Leave both breakers off and the engine off. Call an electrician before anything is used again.
+finding-collision-instead = Turn the generator breaker off before the main breaker goes on. An interlock makes this the only way.
+source-collision = NEC 702.5 (checked in a copy). The current is computed from both impedances.
+
+finding-shock-what = A line worker had the line in hand when your generator made it live. { $volts } stood on it, and { $amps } went through the body.
+finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. Nobody survives this by luck alone.
+finding-shock-now = Stop the engine. Call the emergency number. Do not go near the line.
+finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use cords only.
+source-shock = IEEE Std 80: 0.116 A over the root of the seconds, for 50 kg (checked). Body resistance by IEC 60479-1:2018 (median checked, range from memory).
+
+finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
+finding-live-blades-why = A plug with bare blades is made to be dead when it is out of its outlet. Anyone who touches these blades closes the circuit.
+finding-live-blades-now = Stop the engine before anyone touches that cord.
+finding-live-blades-instead = Never use a cord with a plug on each end. Plug in the house end of a proper cord before the generator makes voltage.
+source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
+
+finding-gas-what = The carbon monoxide alarm went off. There were { $ppm } in the house.
+finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside, and it keeps rising while the engine runs.
+finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
+finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut.
+source-gas = UL 2034 alarm times (checked). CPSC: at least 20 feet from the house (checked).
+
+finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
+finding-overcome-why = Beyond this point people cannot save themselves.
+finding-overcome-now = Call the emergency number. Stay out yourself.
+finding-overcome-instead = Never run an engine in a garage, a basement or a porch, even with the doors open.
+source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level of 40 % is from memory.
+
+finding-fuel-fire-what = Fuel ran over an engine at { $surface } and caught fire.
+finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
+finding-fuel-fire-now = Get away and call the emergency number.
+finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
+source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). How it cools is an assumption.
+
+finding-live-plug-what = The { $plug } was moved while it was live at { $volts }.
+finding-live-plug-why = Plugs that meet or part under voltage can arc, burn the blades and shock the hand that holds them.
+finding-live-plug-now = Turn the breaker on the generator off before you move another plug.
+finding-live-plug-instead = Connect both ends before the engine starts. Take them apart after it has stopped.
+source-live-plug = Common practice, in many makers' manuals.
+
+finding-start-under-load-what = The engine was started into a load of { $watts }.
+finding-start-under-load-why = While it comes up to speed its voltage is low. Motors on it groan and heat up.
+finding-start-under-load-now = Turn the breaker on the generator off and let the engine settle.
+finding-start-under-load-instead = Start the engine with the breaker on the generator off.
+source-start-under-load = Common practice. Starting with no load is in utility advice (checked).
+
+finding-not-settled-what = The generator carried up to { $watts } before it had warmed up.
+finding-not-settled-why = In its first { $settle } the engine hunts for its speed. The voltage swings with it.
+finding-not-settled-now = Take the load off until the engine runs evenly.
+finding-not-settled-instead = Let the engine settle before you turn its breaker on.
+source-not-settled = Common practice. Small sets need 5 to 15 seconds or more (checked).
+
+finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
+finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns.
+finding-all-at-once-now = Turn the branch breakers off, then on again one by one.
+finding-all-at-once-instead = Turn all branch breakers off first. Then turn them on one at a time, largest motor first.
+source-all-at-once = NEMA MG 1 locked-rotor code letters (checked). The order is common practice.
+
+finding-no-cool-down-what = The engine was stopped { $rested } after it last carried load.
+finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. It should run { $cool } without load first.
+finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
+finding-no-cool-down-instead = Turn the breaker on the generator off, let the engine run a few minutes, then stop it.
+source-no-cool-down = Common practice. Standby controllers cool down 1 to 10 minutes (checked).
+
+finding-blind-return-what = The main breaker went on with no sign that the utility was back.
+finding-blind-return-why = Behind an open main breaker the house cannot see the street. Closing it blind only brings the dark back.
+finding-blind-return-now = Look at the street or call the utility.
+finding-blind-return-instead = Look for lights in the street, or ask the utility, before you switch back.
+source-blind-return = Common practice.
+
+finding-too-near-what = The engine ran { $feet } from an opening of the house.
+finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away, and even that is a rule and not a wall.
+finding-too-near-now = Stop the engine, let it cool and move it.
+finding-too-near-instead = Put the generator on the far side of the yard before you start it.
+source-too-near = CPSC: at least 20 feet from the house, exhaust pointed away (checked).
+
+finding-overload-what = The generator was asked for { $watts }. It is made for { $rated }.
+finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
+finding-overload-now = Turn the largest load off.
+finding-overload-instead = Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
+source-overload = Rating of the set. Running load within 90 % of it: a public power district's guide (checked).
+
+finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
+finding-tripped-why = A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
+finding-tripped-now = Find out what asked for so much before you reset it.
+finding-tripped-instead = Turn loads on one at a time and watch the meter.
+source-tripped = UL 489 hold and trip points (checked).
+
+finding-starved-what = The { $appliance } had to work with { $volts }.
+finding-starved-why = A motor with too little voltage draws more current, gets hot and may never start.
+finding-starved-now = Turn it off until less runs on the generator.
+finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start.
+source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked).
+
+finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated }.
+finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
+finding-cord-hot-now = Turn the load off and let the cord cool.
+finding-cord-hot-instead = Lay the cord out flat, and use a heavier one for this load.
+source-cord-hot = NEC Table 400.5(A)(1) (two-wire column checked to 12 AWG). How a coil traps heat is an assumption.
+
+finding-goal-late-what = The { $appliance } had no power { $within } after the outage.
+finding-goal-late-why = That is what this household counts on.
+finding-goal-late-now = Carry on, safely.
+finding-goal-late-instead = Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
+source-goal-late = The goal of this drill.
+
+finding-lost-what = Too late for what the { $appliance } takes care of.
+finding-lost-why = Food, heat or a dry basement is lost.
+finding-lost-now = Carry on, safely.
+finding-lost-instead = Power what cannot wait first.
+source-lost = The goal of this drill.
+
+finding-not-restored-what = At the end: { $control } is { $stands }. It should be { $wanted }.
+finding-not-restored-why = What is left half done waits for the next person, in the dark.
+finding-not-restored-now = Go back and finish.
+finding-not-restored-instead = Walk the whole way back: panel, generator, cords.
+source-not-restored = The goal of this drill.
+
+finding-not-back-what = At the end the house is not on the utility.
+finding-not-back-why = The drill is there and back: the way back is where tired people make mistakes.
+finding-not-back-now = Look for the utility's return, then switch back.
+finding-not-back-instead = Wait until the street is lit, then switch back in order.
+source-not-back = The goal of this drill.
+
+stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
+stage-cord = The { $name } carries { $amps }.
+stage-inlet = The power inlet takes in { $amps }.
+stage-branch = Through the { $name }, { $amps } flow the wrong way.
+stage-breaker = The { $name } lets { $amps } through.
+stage-main = The { $name } is on. { $amps } leave the house.
+stage-drop = The { $name } carries { $amps } up to the pole.
+stage-transformer = The pole transformer turns { $low } into { $high }.
+stage-span = The { $name } stands at { $volts }.
+stage-neighbor = The { $name } gets { $volts } from your generator.
+stage-crew = The line worker's hands close the circuit: { $volts }, and { $amps } through the body.
+stage-crew-value = { $amps }

@@ -1,1 +1,112 @@
 # What a session says to either front end.
+
+clock = { $time }
+value = { $value }
+
+shelf-title = Outage Drill
+shelf-intro = Practice switching a home from the utility to a generator and back. Here a mistake hurts no one.
+shelf-cautions-title = Before you start
+shelf-cautions-accept = I have read this
+shelf-facts = Up to { $minutes } minutes on the drill clock. A panel of { $circuits } circuits.
+shelf-open = Start this drill
+
+session-no-drill = There is no drill named “{ $name }”.
+session-no-language = There is no language “{ $name }” here.
+session-nothing-open = No drill is running. Open one first.
+session-broken-site = This house cannot be wired: { $detail }.
+
+place-panel = Panel
+place-panel-about = Breakers, the main breaker and the generator breaker.
+place-generator = Generator
+place-generator-about = Move it, start it, stop it, fill it.
+place-cords = Cords
+place-cords-about = Lay cords out, plug them in, put them away.
+place-house = House
+place-house-about = Switches, plugs, the window and the people inside.
+place-line = Street
+place-line-about = Look at the line, the crew and the neighbors' lights.
+place-phone = Phone
+place-phone-about = Call the utility, an electrician or the emergency number.
+
+close-panel-interlock = A metal slide sits between the main breaker and the generator breaker. Only one of the two can be on.
+close-panel-no-interlock = Someone has added a generator breaker. There is no slide. Nothing keeps both breakers from being on.
+close-generator = A portable generator. Keep it at least 20 feet (6 meters) from doors, windows and vents.
+close-cords = The cords of this house, and where each end is.
+close-house = The rooms of the house. Some machines have a plug, some are wired in.
+close-line = The line along the street. Look, and stay away from it.
+close-phone = Who do you want to talk to?
+close-control = { $name }: { $position }
+close-choice = { $position }
+close-choice-plug = { $position }
+close-choice-place = put it here: { $position }
+close-choice-send = send them { $position }
+
+deed-look = look at the { $place }
+deed-test = test: { $point }
+deed-call = call: { $who }
+deed-tell = tell: { $who }
+deed-refuel = fill the tank
+known-live = Tested at { $time }: live, { $volts }
+known-dead = Tested at { $time }: no voltage
+known-seen = Seen at { $time }
+
+gauge-generator = Meter: { $volts }, { $hertz }, { $amps }
+gauge-fuel = Fuel in the tank: { $gallons }
+generator-load = Load { $watts } of { $rated }
+generator-place = It stands here: { $place }. Nearest opening: { $feet }.
+generator-sentence = Generator: { $state }. { $place } { $load }.
+
+street-wire = { $name }: { $fed }
+street-wire-volts = { $name }: { $fed }, { $volts }
+street-wire-volts-amps = { $name }: { $fed }, { $volts }, { $amps }
+street-thing = { $name }: { $state }
+street-neighbor-lit = { $name }: lights on
+street-neighbor-dark = { $name }: dark
+street-air = Carbon monoxide indoors: { $ppm }
+
+fed-dead = dead
+fed-utility = fed by the utility
+fed-generator = fed by the generator
+fed-both = fed by both
+fed-grounded = grounded
+fed-unknown = not tested yet
+fed-live = live by test
+
+state-well = well
+state-unwell = feeling ill
+state-harmed = badly hurt
+state-crew-away = not here
+state-crew-testing = testing the line
+state-crew-hands-on = at work, line in hand
+state-crew-clear = clear of the line
+state-no-power = no power
+state-ready = ready
+state-starting = starting
+state-running = running, { $watts }
+state-strained = struggling, { $volts }
+state-broken = broken
+state-engine-stopped = stopped
+state-engine-warming = warming up
+state-engine-idle = running, no load
+state-engine-loaded = running, carrying load
+state-engine-broken = damaged
+
+debrief-passed = Passed
+debrief-not-passed = Not passed yet
+debrief-summary-passed = { $findings ->
+    [0] Nobody was put at risk, and the house is back on the utility.
+    [one] The critical points are all met. One thing could go better.
+   *[other] The critical points are all met. { $findings } things could go better.
+}
+debrief-summary-not-passed = { $findings ->
+    [one] One thing stood in the way of a pass. It is explained below.
+   *[other] { $findings } things stood in the way of a pass. They are explained below.
+}
+track-line = Line at the crew's pole
+track-house = Panel bus
+track-inlet = Power inlet
+series-load = Generator load, watts
+series-load-limit = rated load
+series-line = Line at the crew's pole, volts
+series-air = Carbon monoxide indoors, parts per million
+series-air-limit = alarm point

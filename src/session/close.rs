@@ -1,0 +1,191 @@
+//! A place seen close: what can be operated, tested, looked at and asked there, as a view.
+
+use crate::drill::{Action, CALLEES, Drill, Known, LISTENERS, Sight, write_action};
+use crate::site::{Control, ControlId, Kind, Operator, PositionId, Site};
+use crate::words::{Arg, Message, Unit, name_of};
+
+use super::street::{PLACES, is_live};
+use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
+use super::{Open, Session};
+
+impl Session {
+    /// A place seen close; `None` if no drill is open or the place isn't there.
+    pub fn close(&self, place: &str) -> Option<CloseView> {
+        let open = self.open.as_ref()?;
+        let site = open.drill.site();
+        let place = PLACES.iter().find(|p| **p == place)?;
+        let controls = site.controls.iter().enumerate().filter(|(_, c)| c.place == *place && c.operator == Operator::Learner);
+        Some(CloseView {
+            place: (*place).to_owned(),
+            title: self.words.say_id(&format!("place-{place}")),
+            description: self.description(open, place),
+            controls: controls.filter_map(|(i, c)| self.control(&open.drill, i, c)).collect(),
+            deeds: self.deeds(open, place),
+            interlock: *place == "panel" && site.panel.interlock,
+            readings: self.gauges(open, place),
+        })
+    }
+
+    fn description(&self, open: &Open, place: &str) -> String {
+        let site = open.drill.site();
+        let id = match place {
+            "panel" if site.panel.interlock => "close-panel-interlock".to_owned(),
+            "panel" => "close-panel-no-interlock".to_owned(),
+            other => format!("close-{other}"),
+        };
+        self.words.say_id(&id)
+    }
+
+    fn control(&self, drill: &Drill, index: usize, control: &Control) -> Option<ControlView> {
+        let id = ControlId(u16::try_from(index).ok()?);
+        let stands = drill.positions().get(id);
+        let position_id = control.positions.get(usize::from(stands.0))?;
+        let choices = control.positions.iter().zip(0_u8..).filter(|(p, _)| *p != "tripped");
+        let label = self.words.label(&name_of(&control.name));
+        let position = self.words.say(&name_of(position_id));
+        let rating = if control.plate.rating_a > 0 {
+            self.words.quantity(f64::from(control.plate.rating_a), Unit::Amps)
+        } else {
+            String::new()
+        };
+        let sentence = self.words.say(
+            &Message::new("close-control")
+                .with("name", Arg::Verbatim(label.clone()))
+                .with("position", Arg::Verbatim(position.clone())),
+        );
+        Some(ControlView {
+            id: control.name.clone(),
+            label,
+            kind: kind_view(control.kind),
+            position,
+            position_id: position_id.clone(),
+            rating,
+            choices: choices.map(|(p, i)| self.choice(control, p, PositionId(i) == stands)).collect(),
+            slot: control.plate.slot,
+            poles: control.plate.poles,
+            sentence,
+        })
+    }
+
+    fn choice(&self, control: &Control, position: &str, current: bool) -> ChoiceView {
+        let verb = match control.kind {
+            Kind::Plug => "close-choice-plug",
+            Kind::Placement => "close-choice-place",
+            Kind::People => "close-choice-send",
+            _ => "close-choice",
+        };
+        let label = self.words.label(&Message::new(verb).name("position", position));
+        ChoiceView { id: position.to_owned(), label, current }
+    }
+
+    fn deeds(&self, open: &Open, place: &str) -> Vec<DeedView> {
+        let drill = &open.drill;
+        let site = drill.site();
+        let known = open.known();
+        let mut actions = Vec::new();
+        match place {
+            "panel" => {
+                actions.push(Action::Look(Sight::Panel));
+                actions.extend(["service", "bus"].map(test));
+            }
+            "generator" => {
+                actions.push(Action::Look(Sight::Generator));
+                actions.push(test("generator-outlet"));
+                actions.push(Action::Refuel);
+            }
+            "cords" => {
+                actions.push(Action::Look(Sight::Cords));
+                actions.push(test("inlet"));
+                actions.extend(site.cords.iter().map(|c| test(&format!("{}-far-end", c.name))));
+            }
+            "house" => {
+                actions.push(Action::Look(Sight::House));
+                actions.push(Action::Tell(crate::drill::Listener::Household));
+                actions.extend(site.panel.circuits.iter().map(|c| test(&format!("outlet-{}", c.name))));
+            }
+            "line" => actions.push(Action::Look(Sight::Street)),
+            "phone" => {
+                actions.extend(CALLEES.map(Action::Call));
+                actions.extend(LISTENERS.map(Action::Tell));
+            }
+            _ => {}
+        }
+        actions.iter().map(|a| self.deed(site, &known, a)).collect()
+    }
+
+    fn deed(&self, site: &Site, known: &Known, action: &Action) -> DeedView {
+        let label = match action {
+            Action::Look(sight) => Message::new("deed-look").name("place", sight.name()),
+            Action::Test(point) => Message::new("deed-test").name("point", point),
+            Action::Call(callee) => Message::new("deed-call").name("who", callee.name()),
+            Action::Tell(listener) => Message::new("deed-tell").name("who", listener.name()),
+            Action::Refuel | Action::Set(..) | Action::Wait(_) => Message::new("deed-refuel"),
+        };
+        DeedView {
+            line: write_action(site, action),
+            label: self.words.label(&label),
+            known: self.known_from(known, action),
+        }
+    }
+
+    fn known_from(&self, known: &Known, action: &Action) -> String {
+        match action {
+            Action::Test(point) => known.points.get(point).map_or_else(String::new, |(at, reading)| {
+                let id = if is_live(*reading) { "known-live" } else { "known-dead" };
+                let mut message = Message::new(id).with("time", Arg::Clock(*at));
+                if is_live(*reading) {
+                    message = message.quantity("volts", reading.volts.max(reading.volts_across), Unit::Volts);
+                }
+                self.words.say(&message)
+            }),
+            Action::Look(sight) => known.seen.get(sight).map_or_else(String::new, |at| {
+                self.words.say(&Message::new("known-seen").with("time", Arg::Clock(*at)))
+            }),
+            Action::Call(_) | Action::Tell(_) | Action::Refuel | Action::Set(..) | Action::Wait(_) => String::new(),
+        }
+    }
+
+    /// Meters and gauges in plain sight: the generator's own.
+    fn gauges(&self, open: &Open, place: &str) -> Vec<String> {
+        if place != "generator" {
+            return Vec::new();
+        }
+        let drill = &open.drill;
+        let reading = drill.readings().generator;
+        let spec = &drill.site().generator.spec;
+        let view = self.generator(drill);
+        let running = drill.conditions().engine.running_since.is_some();
+        let mut lines = vec![view.word, view.place_words, view.load_words];
+        if running {
+            lines.push(self.words.say(
+                &Message::new("gauge-generator")
+                    .quantity("volts", reading.volts, Unit::Volts)
+                    .quantity("hertz", spec.frequency_hz(reading.watts.max(0.0)), Unit::Hertz)
+                    .quantity("amps", reading.amps, Unit::Amps),
+            ));
+        }
+        let fuel = drill.conditions().fuel_gal;
+        lines.push(self.words.say(&Message::new("gauge-fuel").quantity("gallons", fuel, Unit::Gallons)));
+        lines
+    }
+}
+
+fn test(point: &str) -> Action {
+    Action::Test(point.to_owned())
+}
+
+fn kind_view(kind: Kind) -> ControlKind {
+    match kind {
+        Kind::Breaker | Kind::Output | Kind::Line => ControlKind::Breaker,
+        Kind::Main => ControlKind::Main,
+        Kind::Backfed => ControlKind::BackfedBreaker,
+        Kind::Lock => ControlKind::Lock,
+        Kind::Plug => ControlKind::Plug,
+        Kind::Placement => ControlKind::Placement,
+        Kind::Engine => ControlKind::Engine,
+        Kind::Switch => ControlKind::Switch,
+        Kind::Lay => ControlKind::Lay,
+        Kind::Opening => ControlKind::Opening,
+        Kind::People => ControlKind::People,
+    }
+}

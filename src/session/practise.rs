@@ -1,0 +1,171 @@
+//! Doing and waiting: from a line to an action, from what followed to notices.
+
+use crate::drill::{Action, Expected, What, parse_line};
+use crate::file::{Diagnostic, Library, Source, read_actions};
+use crate::marking::{Verdict, mark, mark_so_far};
+use crate::words::{Arg, Message};
+
+use super::command::{Command, Notice, Practice};
+use super::log::{event_message, learnt_message, refused_message};
+use super::{Open, Session};
+
+/// What a list of actions came to.
+#[derive(Debug, Clone)]
+pub struct Played {
+    /// The session, with the drill over.
+    pub session: Session,
+    /// The verdict.
+    pub verdict: Verdict,
+}
+
+/// Plays a list of actions from a file and marks it.
+///
+/// # Errors
+/// When the drill is not known or a line is not understood; nothing is played then.
+pub fn play(
+    library: &Library,
+    drill: &str,
+    seed: u64,
+    language: &str,
+    actions: Source<'_>,
+) -> Result<Played, Vec<Diagnostic>> {
+    let scenario = library.scenario(drill).ok_or_else(|| {
+        let message = Message::new("session-no-drill").with("name", Arg::Verbatim(drill.to_owned()));
+        vec![Source { file: drill, text: "" }.whole(message)]
+    })?;
+    let lines = read_actions(actions, &scenario.site, &scenario.site.point_names())?;
+    let mut session = Session::new(library.clone(), language);
+    session.apply(Command::Open { drill: drill.to_owned(), practice: Practice::Coached, seed });
+    if let Some(open) = session.open.as_mut() {
+        for line in &lines {
+            match line.at {
+                Some(at) => open.drill.act_at(at, &line.action),
+                None => open.drill.act(&line.action),
+            };
+        }
+    }
+    session.apply(Command::Finish);
+    let verdict = session.verdict().cloned().unwrap_or_else(|| Verdict {
+        passed: false,
+        criteria: Vec::new(),
+        findings: Vec::new(),
+    });
+    Ok(Played { session, verdict })
+}
+
+impl Session {
+    pub(super) fn act(&mut self, line: &str) -> Vec<Notice> {
+        let Some(open) = self.open.as_ref() else {
+            return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
+        };
+        let site = open.drill.site();
+        match parse_line(site, &site.point_names(), line) {
+            Ok(None) => Vec::new(),
+            Ok(Some(line)) => {
+                let action = line.action;
+                self.pass(|drill| {
+                    match line.at {
+                        Some(at) => drill.act_at(at, &action),
+                        None => drill.act(&action),
+                    };
+                })
+            }
+            Err(wrong) => vec![Notice::Unknown(self.not_understood(&wrong))],
+        }
+    }
+
+    fn not_understood(&self, wrong: &crate::drill::NotAnAction) -> String {
+        let kind = match wrong.expected {
+            Expected::Verb => "verb",
+            Expected::Control => "control",
+            Expected::Position => "position",
+            Expected::Sight => "sight",
+            Expected::Point => "point",
+            Expected::Callee => "callee",
+            Expected::Listener => "listener",
+            Expected::Time => "time",
+            Expected::End => "end",
+        };
+        let kind = Message::new(format!("error-kind-{kind}"));
+        let message = if wrong.word.is_empty() {
+            Message::new("error-missing-word").said("kind", kind)
+        } else {
+            Message::new("error-unknown-name").with("name", Arg::Verbatim(wrong.word.clone())).said("kind", kind)
+        };
+        let mut text = self.words.say(&message);
+        let known: Vec<&str> = wrong.known.iter().map(String::as_str).collect();
+        if let Some(hint) = crate::file::nearest(&wrong.word, &known) {
+            text.push(' ');
+            text.push_str(&self.words.say(&hint));
+        }
+        text
+    }
+
+    /// Lets the drill do something and tells what followed.
+    pub(super) fn pass(&mut self, step: impl FnOnce(&mut crate::drill::Drill)) -> Vec<Notice> {
+        let Some(open) = self.open.as_mut().filter(|o| o.verdict.is_none()) else {
+            return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
+        };
+        let seen = open.drill.trace().moments.len();
+        step(&mut open.drill);
+        let mut notices = self.told_since(seen);
+        if self.coach() {
+            notices.push(Notice::Consequence);
+        }
+        if self.open.as_ref().is_some_and(|o| o.drill.over() && o.verdict.is_none()) {
+            notices.extend(self.finish());
+        }
+        notices
+    }
+
+    /// What the learner notices of the moments from `seen` on.
+    fn told_since(&self, seen: usize) -> Vec<Notice> {
+        let Some(open) = self.open.as_ref() else { return Vec::new() };
+        let drill = &open.drill;
+        let news = drill.trace().moments.iter().skip(seen);
+        news.filter_map(|m| match &m.what {
+            What::Did(Action::Wait(_)) | What::Began | What::Sampled => None,
+            What::Did(action) => Some(Notice::Done(self.words.say(&super::log::did_message(drill.site(), action)))),
+            What::Refused(action, why) => {
+                Some(Notice::Refused(self.words.say(&refused_message(drill.site(), action, why))))
+            }
+            What::Learnt(learnt) => Some(Notice::Learnt(self.words.say(&learnt_message(learnt)))),
+            What::Happened(event) => {
+                let shown = open.truth_is_shown() || super::log::is_plain_to_see(event);
+                shown.then(|| Notice::Happened(self.words.say(&event_message(drill.site(), event))))
+            }
+        })
+        .collect()
+    }
+
+    /// Holds the mistakes that have not been explained yet, in coached practice; says whether there is one to explain.
+    fn coach(&mut self) -> bool {
+        let Some(open) = self.open.as_mut().filter(|o| o.practice == Practice::Coached) else { return false };
+        let findings = mark_so_far(open.drill.scenario(), open.drill.trace());
+        let fresh: Vec<_> = findings.into_iter().filter(|f| !open.told.contains(&(f.rule, f.at))).collect();
+        for finding in fresh {
+            open.told.push((finding.rule, finding.at));
+            if finding.breach {
+                open.held.push(finding);
+            }
+        }
+        !open.held.is_empty()
+    }
+
+    /// Ends the drill and marks it.
+    pub(super) fn finish(&mut self) -> Vec<Notice> {
+        let Some(open) = self.open.as_mut() else {
+            return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
+        };
+        end_and_mark(open);
+        vec![Notice::Over]
+    }
+}
+
+fn end_and_mark(open: &mut Open) {
+    if open.verdict.is_none() {
+        open.drill.end();
+        open.held.clear();
+        open.verdict = Some(mark(open.drill.scenario(), open.drill.trace()));
+    }
+}

@@ -1,0 +1,39 @@
+//! The shelf as a view.
+
+use crate::scenario::Scenario;
+use crate::words::{Arg, Message};
+
+use super::Session;
+use super::view::{DrillCard, ShelfView};
+
+const N_CAUTIONS: usize = 8;
+
+impl Session {
+    /// The shelf.
+    pub fn shelf(&self) -> ShelfView {
+        ShelfView {
+            title: self.words.say_id("shelf-title"),
+            intro: self.words.say_id("shelf-intro"),
+            cautions: (1..=N_CAUTIONS).map(|n| self.words.say_id(&format!("caution-{n}"))).collect(),
+            cautions_title: self.words.say_id("shelf-cautions-title"),
+            cautions_accept: self.words.say_id("shelf-cautions-accept"),
+            drills: self.library.scenarios.iter().map(|s| self.card(s)).collect(),
+        }
+    }
+
+    fn card(&self, scenario: &Scenario) -> DrillCard {
+        let name = &scenario.name;
+        let about = |part: &str| self.words.say_id(&format!("drill-{name}-{part}"));
+        let facts = Message::new("shelf-facts")
+            .with("minutes", Arg::Count(i64::try_from(scenario.ends_at.millis() / 60_000).unwrap_or_default()))
+            .with("circuits", Arg::Count(i64::try_from(scenario.site.panel.circuits.len()).unwrap_or_default()));
+        DrillCard {
+            name: name.clone(),
+            title: about("title"),
+            summary: about("summary"),
+            facts: self.words.say(&facts),
+            content_note: about("note"),
+            open: self.words.say_id("shelf-open"),
+        }
+    }
+}

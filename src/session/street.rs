@@ -1,0 +1,350 @@
+//! The street in one section, as a view.
+
+use crate::drill::{Drill, Phase};
+use crate::site::{Appliance, Demand, PointReading, Site};
+use crate::words::{Arg, Message, Unit, name_of};
+
+use super::view::{
+    ApplianceState, ApplianceView, Fed, Flow, GeneratorView, NeighborView, PersonState, PersonView, PlaceView, PoleView,
+    StreetView, WireView,
+};
+use super::{Open, Session};
+
+/// Places that open as a close view, in the order in which they are offered.
+pub(super) const PLACES: [&str; 6] = ["panel", "generator", "cords", "house", "line", "phone"];
+/// Amps below which no flow is shown.
+const LEAST_FLOW_A: f64 = 0.05;
+/// Volts below which nothing glows.
+const GLOW_V: f64 = 30.0;
+
+/// A conductor to show: its id, the point that tells its state, the thing that tells its amps, whether its first end is the generator's.
+struct Wire {
+    id: String,
+    point: String,
+    thing: String,
+    from_generator: bool,
+}
+
+impl Session {
+    /// The street, if a drill is open.
+    pub fn street(&self) -> Option<StreetView> {
+        let open = self.open.as_ref()?;
+        let drill = &open.drill;
+        let scenario = drill.scenario();
+        let site = drill.site();
+        let about = |part: &str| self.words.say_id(&format!("drill-{}-{part}", scenario.name));
+        let minutes = u32::try_from(drill.now().millis() / 60_000).unwrap_or_default();
+        Some(StreetView {
+            title: about("title"),
+            goal: about("goal"),
+            hint: String::new(),
+            poles: self.poles(site),
+            wires: wires(site).iter().map(|w| self.wire(open, w)).collect(),
+            broken_spans: broken_spans(drill),
+            people: self.people(open),
+            neighbors: site.neighbors.iter().map(|n| self.neighbor(drill, &n.name)).collect(),
+            appliances: (0..site.appliances.len()).filter_map(|i| self.appliance(drill, i)).collect(),
+            generator: self.generator(drill),
+            places: PLACES.iter().map(|p| self.place(p)).collect(),
+            air: self.air(drill),
+            alarm: drill.conditions().alarm,
+            minute_of_day: (scenario.minute_of_day + minutes) % (24 * 60),
+            window_open: site.control_id("window").is_some_and(|id| site.stands(drill.positions(), id, "open")),
+        })
+    }
+
+    fn name(&self, thing: &str) -> String {
+        self.words.label(&name_of(thing))
+    }
+
+    fn poles(&self, site: &Site) -> Vec<PoleView> {
+        let mut at_ft = 0.0;
+        let mut views = Vec::new();
+        for (index, pole) in site.line.poles.iter().enumerate() {
+            views.push(PoleView {
+                id: pole.name.clone(),
+                label: self.name(&pole.name),
+                at_ft,
+                transformer: index == site.line.transformer_pole,
+            });
+            at_ft += site.line.spans.get(index).map_or(0.0, |s| as_f32(s.length_ft));
+        }
+        views
+    }
+
+    fn place(&self, id: &str) -> PlaceView {
+        PlaceView {
+            id: id.to_owned(),
+            label: self.words.say_id(&format!("place-{id}")),
+            sentence: self.words.say_id(&format!("place-{id}-about")),
+        }
+    }
+
+    /// A conductor: the truth where it is shown, what is known otherwise.
+    fn wire(&self, open: &Open, wire: &Wire) -> WireView {
+        let readings = open.drill.readings();
+        let known = open.known();
+        let (reading, fed, said) = if open.truth_is_shown() {
+            let reading = readings.point(&wire.point);
+            let fed = fed_view(open.drill.site(), open.drill.positions(), reading, &wire.point);
+            (Some(reading), fed, fed_word(fed))
+        } else {
+            match known.points.get(&wire.point) {
+                Some((_, reading)) if is_live(*reading) => (Some(*reading), Fed::Unknown, "fed-live"),
+                Some((_, reading)) => (Some(*reading), Fed::Dead, fed_word(Fed::Dead)),
+                None => (None, Fed::Unknown, fed_word(Fed::Unknown)),
+            }
+        };
+        let amps = if open.truth_is_shown() { readings.amps_of(&wire.thing) } else { 0.0 };
+        let word = self.words.say_id(said);
+        let volts = reading.filter(|r| r.volts > 0.5).map(|r| r.volts.max(r.volts_across));
+        let volts = volts.map(|v| self.words.quantity(v, Unit::Volts)).unwrap_or_default();
+        let shown_amps =
+            if amps >= LEAST_FLOW_A { self.words.quantity(amps, Unit::Amps) } else { String::new() };
+        let label = self.name(&wire.id);
+        let sentence = self.words.say(&wire_sentence(&label, said, &volts, &shown_amps));
+        let forward = wire.from_generator == (fed == Fed::Generator);
+        let flow = match (amps >= LEAST_FLOW_A, forward) {
+            (false, _) => Flow::None,
+            (true, true) => Flow::Forward,
+            (true, false) => Flow::Backward,
+        };
+        WireView { id: wire.id.clone(), label, fed, word, flow, volts, amps: shown_amps, sentence }
+    }
+
+    fn neighbor(&self, drill: &Drill, name: &str) -> NeighborView {
+        let reading = drill.readings().point(name);
+        let lit = reading.volts >= GLOW_V;
+        let id = if lit { "street-neighbor-lit" } else { "street-neighbor-dark" };
+        let label = self.name(name);
+        let sentence = self.words.say(&Message::new(id).with("name", Arg::Verbatim(label.clone())));
+        NeighborView { id: name.to_owned(), label, lit, sentence }
+    }
+
+    fn people(&self, open: &Open) -> Vec<PersonView> {
+        let drill = &open.drill;
+        let site = drill.site();
+        let conditions = drill.conditions();
+        let crew = site.position_name(drill.positions(), site.line.crew);
+        let state = match (conditions.crew_harmed, crew) {
+            (true, _) if open.truth_is_shown() => PersonState::Harmed,
+            (_, "hands-on") => PersonState::Working,
+            (_, "testing") => PersonState::Back,
+            _ => PersonState::Well,
+        };
+        let pole = site.line.poles.get(site.line.crew_pole).map_or("", |p| p.name.as_str());
+        let place = if crew == "away" { "away" } else { pole };
+        let inside = site.control_id("household").is_none_or(|id| site.stands(drill.positions(), id, "inside"));
+        let household = match (conditions.overcome, conditions.alarm && inside) {
+            (true, _) => PersonState::Harmed,
+            (false, true) => PersonState::Unwell,
+            (false, false) => PersonState::Well,
+        };
+        let crew_word = if state == PersonState::Harmed { "state-harmed".to_owned() } else { format!("state-crew-{crew}") };
+        vec![
+            self.person("crew", place, state, &crew_word),
+            self.person("household", if inside { "house" } else { "outside" }, household, person_word(household)),
+        ]
+    }
+
+    fn person(&self, id: &str, place: &str, state: PersonState, word: &str) -> PersonView {
+        let label = self.name(id);
+        let word = self.words.say_id(word);
+        let sentence = self.words.say(
+            &Message::new("street-thing")
+                .with("name", Arg::Verbatim(label.clone()))
+                .with("state", Arg::Verbatim(word.clone())),
+        );
+        PersonView { id: id.to_owned(), label, place: place.to_owned(), state, word, sentence }
+    }
+
+    fn appliance(&self, drill: &Drill, index: usize) -> Option<ApplianceView> {
+        let appliance = drill.site().appliances.get(index)?;
+        let condition = drill.conditions().appliances.get(index)?;
+        let reading = drill.readings().appliance(index);
+        let powered = reading.pu > 0.1;
+        let state = match (condition.phase, powered) {
+            (Phase::Running, _) if reading.pu < 0.9 || reading.pu > 1.1 => ApplianceState::Strained,
+            (Phase::Running, _) => ApplianceState::Running,
+            (Phase::Starting, _) => ApplianceState::Starting,
+            (Phase::Stalled | Phase::Protected, _) => ApplianceState::Strained,
+            (Phase::NoPower, _) | (Phase::Resting, false) => ApplianceState::NoPower,
+            (Phase::Resting, true) => ApplianceState::Ready,
+        };
+        let label = self.name(&appliance.name);
+        let word = self.words.say(&appliance_word(state, reading.watts, reading.volts));
+        let sentence = self.words.say(
+            &Message::new("street-thing")
+                .with("name", Arg::Verbatim(label.clone()))
+                .with("state", Arg::Verbatim(word.clone())),
+        );
+        let worry = worry(appliance, condition.level);
+        Some(ApplianceView { id: appliance.name.clone(), label, state, word, worry, sentence })
+    }
+
+    pub(super) fn generator(&self, drill: &Drill) -> GeneratorView {
+        let site = drill.site();
+        let spec = &site.generator.spec;
+        let conditions = drill.conditions();
+        let reading = drill.readings().generator;
+        let running = conditions.engine.running_since.is_some();
+        let place = site.generator_place(drill.positions());
+        let feet = place.map_or(0.0, |p| p.opening_ft);
+        let place_name = place.map_or("", |p| p.name.as_str());
+        let word = self.words.say_id(match (conditions.engine.broken, running, reading.watts > 50.0) {
+            (true, ..) => "state-engine-broken",
+            (false, false, _) => "state-engine-stopped",
+            (false, true, _) if !conditions.engine.announced => "state-engine-warming",
+            (false, true, true) => "state-engine-loaded",
+            (false, true, false) => "state-engine-idle",
+        });
+        let load_words = self.words.say(
+            &Message::new("generator-load")
+                .quantity("watts", reading.watts.max(0.0), Unit::Watts)
+                .quantity("rated", spec.rated_w, Unit::Watts),
+        );
+        let place_words =
+            self.words.say(&Message::new("generator-place").name("place", place_name).quantity("feet", feet, Unit::Feet));
+        let sentence = self.words.say(
+            &Message::new("generator-sentence")
+                .with("state", Arg::Verbatim(word.clone()))
+                .with("place", Arg::Verbatim(place_words.clone()))
+                .with("load", Arg::Verbatim(load_words.clone())),
+        );
+        GeneratorView {
+            place: place_name.to_owned(),
+            place_words,
+            opening_ft: as_f32(feet),
+            running,
+            word,
+            load: as_f32(reading.watts.max(0.0) / spec.rated_w),
+            load_words,
+            fuel: as_f32(conditions.fuel_gal / spec.tank_gal),
+            sentence,
+        }
+    }
+
+    fn air(&self, drill: &Drill) -> String {
+        const WORTH_SAYING_PPM: f64 = 9.0;
+        let ppm = drill.conditions().ppm;
+        if ppm < WORTH_SAYING_PPM {
+            return String::new();
+        }
+        self.words.say(&Message::new("street-air").quantity("ppm", ppm, Unit::Ppm))
+    }
+}
+
+fn wire_sentence(label: &str, fed: &str, volts: &str, amps: &str) -> Message {
+    let id = match (volts.is_empty(), amps.is_empty()) {
+        (true, _) => "street-wire",
+        (false, true) => "street-wire-volts",
+        (false, false) => "street-wire-volts-amps",
+    };
+    let mut message = Message::new(id)
+        .with("name", Arg::Verbatim(label.to_owned()))
+        .said("fed", Message::new(fed));
+    if !volts.is_empty() {
+        message = message.with("volts", Arg::Verbatim(volts.to_owned()));
+        if !amps.is_empty() {
+            message = message.with("amps", Arg::Verbatim(amps.to_owned()));
+        }
+    }
+    message
+}
+
+/// The conductors of a site that a street shows.
+fn wires(site: &Site) -> Vec<Wire> {
+    let wire = |id: &str, point: &str, thing: &str, from_generator: bool| Wire {
+        id: id.to_owned(),
+        point: point.to_owned(),
+        thing: thing.to_owned(),
+        from_generator,
+    };
+    let mut all = Vec::new();
+    for span in &site.line.spans {
+        // A span's state is that of its far pole: a broken one is told by its own mark.
+        let pole = site.line.poles.get(span.to).map_or("", |p| p.name.as_str());
+        all.push(wire(&span.name, pole, &span.name, false));
+    }
+    for neighbor in &site.neighbors {
+        let id = format!("drop-{}", neighbor.name);
+        all.push(wire(&id, &neighbor.name, &id, false));
+    }
+    all.push(wire("drop", "service", "drop", false));
+    all.push(wire("bus", "bus", "main", false));
+    all.push(wire("inlet", "inlet", "generator-breaker", true));
+    for circuit in &site.panel.circuits {
+        let (point, thing) = (format!("outlet-{}", circuit.name), format!("breaker-{}", circuit.name));
+        all.push(wire(&format!("branch-{}", circuit.name), &point, &thing, false));
+    }
+    for cord in &site.cords {
+        // A cord shows the state of the end that is plugged in somewhere; the far end has it either way.
+        all.push(wire(&cord.name, &format!("{}-far-end", cord.name), &cord.name, true));
+    }
+    all
+}
+
+fn broken_spans(drill: &Drill) -> Vec<String> {
+    let line = &drill.site().line;
+    let broken = drill.site().stands(drill.positions(), line.span_state, "broken");
+    let span = line.spans.get(line.broken_span).filter(|_| broken);
+    span.map(|s| s.name.clone()).into_iter().collect()
+}
+
+fn fed_view(site: &Site, positions: &crate::site::Positions, reading: PointReading, point: &str) -> Fed {
+    let grounded = site.stands(positions, site.line.grounds, "on") && point.starts_with("pole-");
+    match (reading.fed.utility, reading.fed.generator, grounded) {
+        (_, _, true) => Fed::Grounded,
+        (true, true, false) => Fed::Both,
+        (true, false, false) => Fed::Utility,
+        (false, true, false) => Fed::Generator,
+        (false, false, false) => Fed::Dead,
+    }
+}
+
+/// Whether a tester held there speaks: it tells live from dead, and nothing of the source.
+pub(super) fn is_live(reading: PointReading) -> bool {
+    reading.volts >= 1.0 || reading.volts_across >= 1.0
+}
+
+pub(super) fn fed_word(fed: Fed) -> &'static str {
+    match fed {
+        Fed::Dead => "fed-dead",
+        Fed::Utility => "fed-utility",
+        Fed::Generator => "fed-generator",
+        Fed::Both => "fed-both",
+        Fed::Grounded => "fed-grounded",
+        Fed::Unknown => "fed-unknown",
+    }
+}
+
+fn person_word(state: PersonState) -> &'static str {
+    match state {
+        PersonState::Well | PersonState::Working | PersonState::Back => "state-well",
+        PersonState::Unwell => "state-unwell",
+        PersonState::Harmed => "state-harmed",
+    }
+}
+
+fn appliance_word(state: ApplianceState, watts: f64, volts: f64) -> Message {
+    match state {
+        ApplianceState::NoPower => Message::new("state-no-power"),
+        ApplianceState::Ready => Message::new("state-ready"),
+        ApplianceState::Starting => Message::new("state-starting"),
+        ApplianceState::Running => Message::new("state-running").quantity("watts", watts, Unit::Watts),
+        ApplianceState::Strained => Message::new("state-strained").quantity("volts", volts, Unit::Volts),
+        ApplianceState::Broken => Message::new("state-broken"),
+    }
+}
+
+fn worry(appliance: &Appliance, level: f64) -> f32 {
+    match appliance.demand {
+        Demand::Reservoir(_) => as_f32(level.clamp(0.0, 1.0)),
+        Demand::Switch(_) => 0.0,
+    }
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "for drawing only")]
+fn as_f32(value: f64) -> f32 {
+    value as f32
+}
