@@ -26,7 +26,7 @@ finding-no-transfer-equipment-why = { $main-open ->
     [1] Only one handle kept { $volts } off the street: the main breaker, and nothing holds it open. One wrong move by anyone and the line is live.
    *[other] Nothing kept { $volts } off the street. The main breaker was on.
 }
-finding-no-transfer-equipment-now = Stop the engine and unplug it from the house wiring, house end last to be touched while the utility may return.
+finding-no-transfer-equipment-now = Stop the engine and keep it off. Then turn the generator breaker off. If the utility is back already, touch no cord and call an electrician.
 finding-no-transfer-equipment-instead = Use cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
 source-no-transfer-equipment = NEC 702.5 (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
 
@@ -44,7 +44,7 @@ source-shock = IEEE Std 80: 0.116 A over the root of the seconds, for 50 kg (che
 
 finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
 finding-live-blades-why = A plug with bare blades is made to be dead when it is out of its outlet. Anyone who touches these blades closes the circuit.
-finding-live-blades-now = Stop the engine before anyone touches that cord.
+finding-live-blades-now = Stop the engine before anyone touches that cord. If the utility feeds it, touch nothing and call an electrician.
 finding-live-blades-instead = Never use a cord with a plug on each end. Plug in the house end of a proper cord before the generator makes voltage.
 source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
