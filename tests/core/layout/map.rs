@@ -39,7 +39,6 @@ pub(crate) const MAP: &[Module] = &[
             "fluent_syntax",
             "icu_decimal",
             "icu_locale_core",
-            "sys_locale",
             "unic_langid",
         ],
     ),
@@ -108,7 +107,7 @@ pub(crate) const MAP: &[Module] = &[
     module(
         "terminal",
         &["units", "words", "file", "session"],
-        &["clap", "strsim"],
+        &["clap", "serde_json", "strsim", "sys_locale"],
     ),
     module(
         "window",
