@@ -40,7 +40,10 @@ pub struct Explanation {
 pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
     let part = |part: &str| {
         let id = format!("finding-{}-{part}", finding.rule.name());
-        Message { id, args: finding.evidence.clone() }
+        Message {
+            id,
+            args: finding.evidence.clone(),
+        }
     };
     Explanation {
         what: part("what"),
@@ -53,14 +56,22 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
 }
 
 fn path(drill: &Drill, finding: &Finding) -> Vec<Stage> {
-    let Some(moment) = drill.trace().moments.get(finding.moment) else { return Vec::new() };
+    let Some(moment) = drill.trace().moments.get(finding.moment) else {
+        return Vec::new();
+    };
     match finding.rule {
         Rule::LineFed | Rule::Shock => {
-            let way = drill.plant().way_to_crew(&moment.positions).unwrap_or_default();
+            let way = drill
+                .plant()
+                .way_to_crew(&moment.positions)
+                .unwrap_or_default();
             line_path(drill, moment, &way, finding)
         }
         Rule::NoTransferEquipment => {
-            let way = drill.plant().way_to_point(&moment.positions, "bus").unwrap_or_default();
+            let way = drill
+                .plant()
+                .way_to_point(&moment.positions, "bus")
+                .unwrap_or_default();
             line_path(drill, moment, &way, finding)
         }
         _ => Vec::new(),
@@ -83,14 +94,28 @@ fn line_path(drill: &Drill, moment: &Moment, way: &[&str], finding: &Finding) ->
         let volts = readings.point(name).volts;
         stages.push(Stage {
             at: name.to_owned(),
-            text: Message::new("stage-neighbor").name("name", name).quantity("volts", volts, Unit::Volts),
+            text: Message::new("stage-neighbor").name("name", name).quantity(
+                "volts",
+                volts,
+                Unit::Volts,
+            ),
             value: value(volts, Unit::Volts),
         });
     }
     if finding.rule == Rule::Shock {
-        let text = Message { id: "stage-crew".to_owned(), args: finding.evidence.clone() };
-        let value = Message { id: "stage-crew-value".to_owned(), args: finding.evidence.clone() };
-        stages.push(Stage { at: "crew".to_owned(), text, value });
+        let text = Message {
+            id: "stage-crew".to_owned(),
+            args: finding.evidence.clone(),
+        };
+        let value = Message {
+            id: "stage-crew-value".to_owned(),
+            args: finding.evidence.clone(),
+        };
+        stages.push(Stage {
+            at: "crew".to_owned(),
+            text,
+            value,
+        });
     }
     stages
 }
@@ -110,12 +135,19 @@ fn generator_stage(readings: &Readings) -> Stage {
 /// A stage at a thing; the generator's own breaker is told with the generator.
 fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
     let amps = readings.amps_of(thing);
-    let with = |id: &str| Message::new(id).name("name", thing).quantity("amps", amps, Unit::Amps);
+    let with = |id: &str| {
+        Message::new(id)
+            .name("name", thing)
+            .quantity("amps", amps, Unit::Amps)
+    };
     let (text, value) = match thing {
         "generator-output" => return None,
         "transformer" => {
             let line = &drill.site().line;
-            let high = line.poles.get(line.transformer_pole).map_or(0.0, |p| readings.point(&p.name).volts);
+            let high = line
+                .poles
+                .get(line.transformer_pole)
+                .map_or(0.0, |p| readings.point(&p.name).volts);
             let low = readings.point("service").volts_across;
             let text = Message::new("stage-transformer")
                 .quantity("low", low, Unit::Volts)
@@ -127,11 +159,20 @@ fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
         "inlet" => (with("stage-inlet"), value(amps, Unit::Amps)),
         _ if thing.starts_with("span-") => {
             let line = &drill.site().line;
-            let volts = line.poles.get(line.crew_pole).map_or(0.0, |p| readings.point(&p.name).volts);
-            let text = Message::new("stage-span").name("name", thing).quantity("volts", volts, Unit::Volts);
+            let volts = line
+                .poles
+                .get(line.crew_pole)
+                .map_or(0.0, |p| readings.point(&p.name).volts);
+            let text = Message::new("stage-span").name("name", thing).quantity(
+                "volts",
+                volts,
+                Unit::Volts,
+            );
             (text, value(volts, Unit::Volts))
         }
-        _ if drill.site().cords.iter().any(|c| c.name == thing) => (with("stage-cord"), value(amps, Unit::Amps)),
+        _ if drill.site().cords.iter().any(|c| c.name == thing) => {
+            (with("stage-cord"), value(amps, Unit::Amps))
+        }
         _ if thing.starts_with("branch-") => {
             let circuit = thing.trim_start_matches("branch-");
             let amps = readings.amps_of(&format!("breaker-{circuit}"));
@@ -142,7 +183,11 @@ fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
         }
         _ => (with("stage-breaker"), value(amps, Unit::Amps)),
     };
-    Some(Stage { at: thing.to_owned(), text, value })
+    Some(Stage {
+        at: thing.to_owned(),
+        text,
+        value,
+    })
 }
 
 fn value(value: f64, unit: Unit) -> Message {

@@ -35,7 +35,12 @@ pub(super) fn episodes(trace: &Trace, holds: impl Fn(&Moment) -> bool) -> Vec<Ep
     for (index, moment) in trace.moments.iter().enumerate() {
         let now = holds(moment);
         if now && !open {
-            found.push(Episode { first: index, end: index, from: moment.at, until: moment.at });
+            found.push(Episode {
+                first: index,
+                end: index,
+                from: moment.at,
+                until: moment.at,
+            });
         }
         if let (true, Some(last)) = (open || now, found.last_mut()) {
             last.end = index;

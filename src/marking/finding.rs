@@ -60,7 +60,9 @@ impl Rule {
     pub fn criterion(self) -> Criterion {
         match self {
             Self::LineFed | Self::NoTransferEquipment | Self::Collision => Criterion::Isolation,
-            Self::Shock | Self::LiveBlades | Self::Gas | Self::Overcome | Self::FuelFire => Criterion::People,
+            Self::Shock | Self::LiveBlades | Self::Gas | Self::Overcome | Self::FuelFire => {
+                Criterion::People
+            }
             Self::LivePlug
             | Self::StartUnderLoad
             | Self::NotSettled
@@ -69,7 +71,9 @@ impl Rule {
             | Self::BlindReturn
             | Self::TooNear => Criterion::Order,
             Self::Overload | Self::Tripped | Self::Starved | Self::CordHot => Criterion::Load,
-            Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => Criterion::Restoration,
+            Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => {
+                Criterion::Restoration
+            }
         }
     }
 
@@ -123,7 +127,14 @@ pub struct Finding {
 impl Finding {
     /// A breach seen at one moment.
     pub(super) fn breach(rule: Rule, at: DrillTime, moment: usize) -> Self {
-        Self { rule, at, lasted: DrillTime::ZERO, moment, breach: true, evidence: Vec::new() }
+        Self {
+            rule,
+            at,
+            lasted: DrillTime::ZERO,
+            moment,
+            breach: true,
+            evidence: Vec::new(),
+        }
     }
 
     /// This finding with one more piece of evidence.

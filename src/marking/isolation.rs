@@ -39,8 +39,15 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 /// Whether the generator reaches the utility's side of the main.
 fn line_fed(site: &Site, moment: &Moment) -> bool {
     let readings = &moment.readings;
-    let line = site.line.poles.iter().any(|p| readings.point(&p.name).fed.generator);
-    let neighbors = site.neighbors.iter().any(|n| readings.point(&n.name).fed.generator);
+    let line = site
+        .line
+        .poles
+        .iter()
+        .any(|p| readings.point(&p.name).fed.generator);
+    let neighbors = site
+        .neighbors
+        .iter()
+        .any(|n| readings.point(&n.name).fed.generator);
     line || neighbors || readings.point("service").fed.generator
 }
 
@@ -50,7 +57,8 @@ fn unguarded(site: &Site, moment: &Moment) -> bool {
     let through_inlet = site.stands(&moment.positions, site.panel.backfed, "on");
     let other_way = site.cords.iter().any(|c| match c.far {
         crate::site::FarEnd::Blades(end, _) => {
-            site.position_name(&moment.positions, end) != "stowed" && site.stands(&moment.positions, c.near, "generator")
+            site.position_name(&moment.positions, end) != "stowed"
+                && site.stands(&moment.positions, c.near, "generator")
         }
         crate::site::FarEnd::Inlet(_) | crate::site::FarEnd::Connector => false,
     });
@@ -60,27 +68,55 @@ fn unguarded(site: &Site, moment: &Moment) -> bool {
 fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let volts = |m: &Moment| {
         let poles = site.line.poles.iter().map(|p| m.readings.point(&p.name));
-        poles.filter(|p| p.fed.generator).map(|p| p.volts).fold(0.0, f64::max)
+        poles
+            .filter(|p| p.fed.generator)
+            .map(|p| p.volts)
+            .fold(0.0, f64::max)
     };
     let moments = episode.moments(trace);
     let highest = moments.iter().map(volts).fold(0.0, f64::max);
-    let lit = |m: &Moment| site.neighbors.iter().filter(|n| m.readings.point(&n.name).fed.generator).count();
+    let lit = |m: &Moment| {
+        site.neighbors
+            .iter()
+            .filter(|n| m.readings.point(&n.name).fed.generator)
+            .count()
+    };
     let n_lit = moments.iter().map(lit).max().unwrap_or_default();
-    let asked = moments.iter().map(|m| m.readings.generator.asked_w).fold(0.0, f64::max);
-    Finding { lasted: episode.length(), ..Finding::breach(Rule::LineFed, episode.from, episode.first) }
-        .with("volts", Arg::Quantity(highest, Unit::Volts))
-        .with("neighbors", Arg::Count(i64::try_from(n_lit).unwrap_or_default()))
-        .with("asked", Arg::Quantity(asked, Unit::Watts))
-        .with("rated", Arg::Quantity(site.generator.spec.rated_w, Unit::Watts))
-        .with("lasted", Arg::Clock(episode.length()))
+    let asked = moments
+        .iter()
+        .map(|m| m.readings.generator.asked_w)
+        .fold(0.0, f64::max);
+    Finding {
+        lasted: episode.length(),
+        ..Finding::breach(Rule::LineFed, episode.from, episode.first)
+    }
+    .with("volts", Arg::Quantity(highest, Unit::Volts))
+    .with(
+        "neighbors",
+        Arg::Count(i64::try_from(n_lit).unwrap_or_default()),
+    )
+    .with("asked", Arg::Quantity(asked, Unit::Watts))
+    .with(
+        "rated",
+        Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
+    )
+    .with("lasted", Arg::Clock(episode.length()))
 }
 
 fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let moments = episode.moments(trace);
-    let volts = moments.iter().map(|m| m.readings.point("bus").volts).fold(0.0, f64::max);
-    let open = moments.iter().all(|m| !site.stands(&m.positions, site.panel.main, "on"));
-    Finding { lasted: episode.length(), ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first) }
-        .with("volts", Arg::Quantity(volts, Unit::Volts))
-        .with("lasted", Arg::Clock(episode.length()))
-        .with("main-open", Arg::Count(i64::from(open)))
+    let volts = moments
+        .iter()
+        .map(|m| m.readings.point("bus").volts)
+        .fold(0.0, f64::max);
+    let open = moments
+        .iter()
+        .all(|m| !site.stands(&m.positions, site.panel.main, "on"));
+    Finding {
+        lasted: episode.length(),
+        ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first)
+    }
+    .with("volts", Arg::Quantity(volts, Unit::Volts))
+    .with("lasted", Arg::Clock(episode.length()))
+    .with("main-open", Arg::Count(i64::from(open)))
 }

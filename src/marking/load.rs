@@ -26,13 +26,22 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.extend(of_event(site, index, moment, event));
         }
     }
-    for episode in episodes(trace, |m| m.readings.generator.asked_w > rated && !m.readings.generator.tied) {
+    for episode in episodes(trace, |m| {
+        m.readings.generator.asked_w > rated && !m.readings.generator.tied
+    }) {
         if episode.length() >= BRIEF {
-            let asked = episode.moments(trace).iter().map(|m| m.readings.generator.asked_w).fold(0.0, f64::max);
+            let asked = episode
+                .moments(trace)
+                .iter()
+                .map(|m| m.readings.generator.asked_w)
+                .fold(0.0, f64::max);
             found.push(
-                Finding { lasted: episode.length(), ..Finding::breach(Rule::Overload, episode.from, episode.first) }
-                    .with("watts", Arg::Quantity(asked, Unit::Watts))
-                    .with("rated", Arg::Quantity(rated, Unit::Watts)),
+                Finding {
+                    lasted: episode.length(),
+                    ..Finding::breach(Rule::Overload, episode.from, episode.first)
+                }
+                .with("watts", Arg::Quantity(asked, Unit::Watts))
+                .with("rated", Arg::Quantity(rated, Unit::Watts)),
             );
         }
     }
@@ -41,10 +50,13 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         for episode in episodes(trace, |m| hot(m) > RATED_C) {
             let celsius = episode.moments(trace).iter().map(hot).fold(0.0, f64::max);
             found.push(
-                Finding { lasted: episode.length(), ..Finding::breach(Rule::CordHot, episode.from, episode.first) }
-                    .with("cord", Arg::Said(Box::new(name_of(&cord.name))))
-                    .with("reached", Arg::Quantity(celsius, Unit::Celsius))
-                    .with("rated", Arg::Quantity(RATED_C, Unit::Celsius)),
+                Finding {
+                    lasted: episode.length(),
+                    ..Finding::breach(Rule::CordHot, episode.from, episode.first)
+                }
+                .with("cord", Arg::Said(Box::new(name_of(&cord.name))))
+                .with("reached", Arg::Quantity(celsius, Unit::Celsius))
+                .with("rated", Arg::Quantity(RATED_C, Unit::Celsius)),
             );
         }
     }
@@ -60,15 +72,25 @@ fn starved(site: &Site, trace: &Trace) -> Vec<Finding> {
             let runs = m.conditions.appliances.get(index).is_some_and(|c| {
                 matches!(c.phase, Phase::Running | Phase::Starting | Phase::Stalled)
             });
-            runs && m.conditions.engine.running_since.is_some() && m.readings.appliance(index).pu < LOW_PU
+            runs && m.conditions.engine.running_since.is_some()
+                && m.readings.appliance(index).pu < LOW_PU
         };
         for episode in episodes(trace, low) {
             if episode.length() >= BRIEF {
-                let lowest = episode.moments(trace).iter().map(|m| m.readings.appliance(index).volts);
+                let lowest = episode
+                    .moments(trace)
+                    .iter()
+                    .map(|m| m.readings.appliance(index).volts);
                 found.push(
-                    Finding { lasted: episode.length(), ..Finding::breach(Rule::Starved, episode.from, episode.first) }
-                        .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
-                        .with("volts", Arg::Quantity(lowest.fold(f64::INFINITY, f64::min), Unit::Volts)),
+                    Finding {
+                        lasted: episode.length(),
+                        ..Finding::breach(Rule::Starved, episode.from, episode.first)
+                    }
+                    .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
+                    .with(
+                        "volts",
+                        Arg::Quantity(lowest.fold(f64::INFINITY, f64::min), Unit::Volts),
+                    ),
                 );
             }
         }
@@ -81,7 +103,10 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
         Event::EngineStalled { watts } => Some(
             Finding::breach(Rule::Overload, moment.at, index)
                 .with("watts", Arg::Quantity(*watts, Unit::Watts))
-                .with("rated", Arg::Quantity(site.generator.spec.rated_w, Unit::Watts)),
+                .with(
+                    "rated",
+                    Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
+                ),
         ),
         Event::Tripped { control, amps } => {
             let control = site.control(*control)?;
@@ -89,15 +114,24 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
                 Finding::breach(Rule::Tripped, moment.at, index)
                     .with("breaker", Arg::Said(Box::new(name_of(&control.name))))
                     .with("amps", Arg::Quantity(*amps, Unit::Amps))
-                    .with("rated", Arg::Quantity(f64::from(control.plate.rating_a), Unit::Amps)),
+                    .with(
+                        "rated",
+                        Arg::Quantity(f64::from(control.plate.rating_a), Unit::Amps),
+                    ),
             )
         }
         Event::ProtectorOpened { appliance } => {
             let appliance_spec = site.appliances.get(*appliance)?;
             Some(
                 Finding::breach(Rule::Starved, moment.at, index)
-                    .with("appliance", Arg::Said(Box::new(name_of(&appliance_spec.name))))
-                    .with("volts", Arg::Quantity(moment.readings.appliance(*appliance).volts, Unit::Volts)),
+                    .with(
+                        "appliance",
+                        Arg::Said(Box::new(name_of(&appliance_spec.name))),
+                    )
+                    .with(
+                        "volts",
+                        Arg::Quantity(moment.readings.appliance(*appliance).volts, Unit::Volts),
+                    ),
             )
         }
         _ => None,

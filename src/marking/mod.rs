@@ -37,10 +37,19 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     findings.extend(load::findings(scenario, trace));
     findings.extend(restoration::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
-    let met = |criterion: Criterion| !findings.iter().any(|f| f.breach && f.rule.criterion() == criterion);
-    let criteria: Vec<(Criterion, bool)> = scenario.criteria.iter().map(|c| (*c, met(*c))).collect();
+    let met = |criterion: Criterion| {
+        !findings
+            .iter()
+            .any(|f| f.breach && f.rule.criterion() == criterion)
+    };
+    let criteria: Vec<(Criterion, bool)> =
+        scenario.criteria.iter().map(|c| (*c, met(*c))).collect();
     let passed = passes(&criteria, scenario.share);
-    Verdict { passed, criteria, findings }
+    Verdict {
+        passed,
+        criteria,
+        findings,
+    }
 }
 
 /// The moments of a trace that one step of the learner could not have split: what a coach speaks about at once.
@@ -56,8 +65,15 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 }
 
 fn passes(criteria: &[(Criterion, bool)], share: f64) -> bool {
-    let needed = criteria.iter().filter(|(c, _)| c.is_needed()).all(|(_, met)| *met);
-    let others: Vec<bool> = criteria.iter().filter(|(c, _)| !c.is_needed()).map(|(_, met)| *met).collect();
+    let needed = criteria
+        .iter()
+        .filter(|(c, _)| c.is_needed())
+        .all(|(_, met)| *met);
+    let others: Vec<bool> = criteria
+        .iter()
+        .filter(|(c, _)| !c.is_needed())
+        .map(|(_, met)| *met)
+        .collect();
     let n_met = others.iter().filter(|met| **met).count();
     needed && as_f64(n_met) >= share * as_f64(others.len())
 }

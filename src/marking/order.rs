@@ -30,19 +30,36 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     }
     let settled = |m: &Moment| !early_load(site, m);
     for episode in episodes(trace, |m| !settled(m)) {
-        let watts = episode.moments(trace).iter().map(|m| m.readings.generator.watts).fold(0.0, f64::max);
+        let watts = episode
+            .moments(trace)
+            .iter()
+            .map(|m| m.readings.generator.watts)
+            .fold(0.0, f64::max);
         found.push(
-            Finding { lasted: episode.length(), ..Finding::breach(Rule::NotSettled, episode.from, episode.first) }
-                .with("watts", Arg::Quantity(watts, Unit::Watts))
-                .with("settle", Arg::Quantity(site.generator.spec.warmup_s, Unit::Seconds)),
+            Finding {
+                lasted: episode.length(),
+                ..Finding::breach(Rule::NotSettled, episode.from, episode.first)
+            }
+            .with("watts", Arg::Quantity(watts, Unit::Watts))
+            .with(
+                "settle",
+                Arg::Quantity(site.generator.spec.warmup_s, Unit::Seconds),
+            ),
         );
     }
     for episode in episodes(trace, |m| near(site, m).is_some()) {
-        let feet = trace.moments.get(episode.first).and_then(|m| near(site, m)).unwrap_or_default();
+        let feet = trace
+            .moments
+            .get(episode.first)
+            .and_then(|m| near(site, m))
+            .unwrap_or_default();
         found.push(
-            Finding { lasted: episode.length(), ..Finding::breach(Rule::TooNear, episode.from, episode.first) }
-                .with("feet", Arg::Quantity(feet, Unit::Feet))
-                .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet)),
+            Finding {
+                lasted: episode.length(),
+                ..Finding::breach(Rule::TooNear, episode.from, episode.first)
+            }
+            .with("feet", Arg::Quantity(feet, Unit::Feet))
+            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet)),
         );
     }
     found
@@ -50,14 +67,20 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 
 /// Load on an engine that has not settled, other than one it was started into.
 fn early_load(site: &Site, moment: &Moment) -> bool {
-    let Some(since) = moment.conditions.engine.running_since else { return false };
+    let Some(since) = moment.conditions.engine.running_since else {
+        return false;
+    };
     let runs_s = moment.at.since(since).seconds();
-    moment.readings.generator.watts > LOADED_W && runs_s > 0.0 && runs_s < site.generator.spec.warmup_s
+    moment.readings.generator.watts > LOADED_W
+        && runs_s > 0.0
+        && runs_s < site.generator.spec.warmup_s
 }
 
 fn near(site: &Site, moment: &Moment) -> Option<f64> {
     moment.conditions.engine.running_since?;
-    site.generator_place(&moment.positions).map(|p| p.opening_ft).filter(|feet| *feet < OPENING_FT)
+    site.generator_place(&moment.positions)
+        .map(|p| p.opening_ft)
+        .filter(|feet| *feet < OPENING_FT)
 }
 
 fn of_move(
@@ -68,16 +91,20 @@ fn of_move(
     after: &Moment,
     control: ControlId,
 ) -> Vec<Finding> {
-    let Some(moved) = site.control(control) else { return Vec::new() };
+    let Some(moved) = site.control(control) else {
+        return Vec::new();
+    };
     let mut found = Vec::new();
     found.extend(live_plug(site, index, before, after, control, moved));
     found.extend(all_at_once(trace, index, after, moved));
     let now = site.position_name(&after.positions, control);
     match (moved.kind, now) {
-        (Kind::Engine, "running") if after.readings.generator.watts > LOADED_W => found.push(
-            Finding::breach(Rule::StartUnderLoad, after.at, index)
-                .with("watts", Arg::Quantity(after.readings.generator.watts, Unit::Watts)),
-        ),
+        (Kind::Engine, "running") if after.readings.generator.watts > LOADED_W => {
+            found.push(Finding::breach(Rule::StartUnderLoad, after.at, index).with(
+                "watts",
+                Arg::Quantity(after.readings.generator.watts, Unit::Watts),
+            ))
+        }
         (Kind::Engine, "stopped") => found.extend(no_cool_down(site, index, before, after)),
         (Kind::Main, "on") => found.extend(blind_return(trace, index, after)),
         _ => {}
@@ -107,7 +134,12 @@ fn live_plug(
             None
         }
     })?;
-    let live = |m: &Moment| m.readings.point(&point).volts_across.max(m.readings.point(&point).volts);
+    let live = |m: &Moment| {
+        m.readings
+            .point(&point)
+            .volts_across
+            .max(m.readings.point(&point).volts)
+    };
     let volts = live(before).max(live(after));
     (volts >= LIVE_V).then(|| {
         Finding::breach(Rule::LivePlug, after.at, index)
@@ -121,7 +153,11 @@ fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> 
     if !(moved.is_breaker() || moved.kind == Kind::Engine) {
         return None;
     }
-    let same = trace.moments.iter().skip(index + 1).take_while(|m| m.at == after.at);
+    let same = trace
+        .moments
+        .iter()
+        .skip(index + 1)
+        .take_while(|m| m.at == after.at);
     let starts = same.filter_map(|m| match m.what {
         What::Happened(Event::Starting { amps, .. }) => Some(amps),
         _ => None,
@@ -129,7 +165,10 @@ fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> 
     let amps: Vec<f64> = starts.collect();
     (amps.len() >= 2).then(|| {
         Finding::breach(Rule::AllAtOnce, after.at, index)
-            .with("motors", Arg::Count(i64::try_from(amps.len()).unwrap_or(i64::MAX)))
+            .with(
+                "motors",
+                Arg::Count(i64::try_from(amps.len()).unwrap_or(i64::MAX)),
+            )
             .with("amps", Arg::Quantity(amps.iter().sum(), Unit::Amps))
     })
 }
@@ -142,14 +181,22 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
         let rested = DrillTime::from_millis(loaded.map_or(0, |at| after.at.since(at).millis()));
         Finding::breach(Rule::NoCoolDown, after.at, index)
             .with("rested", Arg::Clock(rested))
-            .with("cool", Arg::Quantity(site.generator.spec.cooldown_s, Unit::Seconds))
+            .with(
+                "cool",
+                Arg::Quantity(site.generator.spec.cooldown_s, Unit::Seconds),
+            )
     })
 }
 
 /// Going back with no sign that the utility is back is not dangerous behind an interlock: advice, not a breach.
 fn blind_return(trace: &Trace, index: usize, after: &Moment) -> Option<Finding> {
-    let seen = Trace { moments: trace.moments.get(..index).unwrap_or_default().to_vec() };
+    let seen = Trace {
+        moments: trace.moments.get(..index).unwrap_or_default().to_vec(),
+    };
     let outage = trace.outage_at().is_some_and(|at| at < after.at);
     let known = Known::from_trace(&seen).utility_back.is_some();
-    (outage && !known).then(|| Finding { breach: false, ..Finding::breach(Rule::BlindReturn, after.at, index) })
+    (outage && !known).then(|| Finding {
+        breach: false,
+        ..Finding::breach(Rule::BlindReturn, after.at, index)
+    })
 }

@@ -28,11 +28,18 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         }
     }
     for episode in episodes(trace, |m| bare_volts(site, m) >= GUARDED_V) {
-        let volts = episode.moments(trace).iter().map(|m| bare_volts(site, m)).fold(0.0, f64::max);
+        let volts = episode
+            .moments(trace)
+            .iter()
+            .map(|m| bare_volts(site, m))
+            .fold(0.0, f64::max);
         found.push(
-            Finding { lasted: episode.length(), ..Finding::breach(Rule::LiveBlades, episode.from, episode.first) }
-                .with("volts", Arg::Quantity(volts, Unit::Volts))
-                .with("lasted", Arg::Clock(episode.length())),
+            Finding {
+                lasted: episode.length(),
+                ..Finding::breach(Rule::LiveBlades, episode.from, episode.first)
+            }
+            .with("volts", Arg::Quantity(volts, Unit::Volts))
+            .with("lasted", Arg::Clock(episode.length())),
         );
     }
     found
@@ -49,20 +56,28 @@ fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Opti
                     .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
                     .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
                     .with("seconds", Arg::Quantity(duration_s, Unit::Seconds))
-                    .with("times", Arg::Quantity(times_lethal(heart_ma, duration_s, BODY_KG), Unit::Plain)),
+                    .with(
+                        "times",
+                        Arg::Quantity(times_lethal(heart_ma, duration_s, BODY_KG), Unit::Plain),
+                    ),
             )
         }
         Event::Alarm { ppm } => Some(
             Finding::breach(Rule::Gas, at, index)
                 .with("ppm", Arg::Quantity(*ppm, Unit::Ppm))
-                .with("cohb", Arg::Quantity(moment.conditions.cohb_pct, Unit::Percent)),
+                .with(
+                    "cohb",
+                    Arg::Quantity(moment.conditions.cohb_pct, Unit::Percent),
+                ),
         ),
-        Event::Overcome { cohb_pct } => {
-            Some(Finding::breach(Rule::Overcome, at, index).with("cohb", Arg::Quantity(*cohb_pct, Unit::Percent)))
-        }
-        Event::FuelFire { celsius } => {
-            Some(Finding::breach(Rule::FuelFire, at, index).with("surface", Arg::Quantity(*celsius, Unit::Celsius)))
-        }
+        Event::Overcome { cohb_pct } => Some(
+            Finding::breach(Rule::Overcome, at, index)
+                .with("cohb", Arg::Quantity(*cohb_pct, Unit::Percent)),
+        ),
+        Event::FuelFire { celsius } => Some(
+            Finding::breach(Rule::FuelFire, at, index)
+                .with("surface", Arg::Quantity(*celsius, Unit::Celsius)),
+        ),
         Event::Outage
         | Event::CrewArrived
         | Event::CrewTookHold
@@ -89,7 +104,11 @@ fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Opti
 fn seconds_in_shock(trace: &Trace, index: usize) -> f64 {
     let from = trace.moments.get(index).map(|m| m.at).unwrap_or_default();
     let after = trace.moments.iter().skip(index);
-    let end = after.filter(|m| m.readings.shock.is_none()).map(|m| m.at).next().unwrap_or_else(|| trace.end());
+    let end = after
+        .filter(|m| m.readings.shock.is_none())
+        .map(|m| m.at)
+        .next()
+        .unwrap_or_else(|| trace.end());
     end.since(from).seconds()
 }
 

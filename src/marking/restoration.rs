@@ -12,12 +12,19 @@ const SUPPLIED_PU: f64 = 0.9;
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = goal_late(scenario, trace);
     found.extend(lost(scenario, trace));
-    let Some(last) = trace.moments.len().checked_sub(1) else { return found };
-    let Some(end) = trace.moments.get(last) else { return found };
+    let Some(last) = trace.moments.len().checked_sub(1) else {
+        return found;
+    };
+    let Some(end) = trace.moments.get(last) else {
+        return found;
+    };
     for (control, positions) in &scenario.goal.at_end {
         let stands = scenario.site.position_name(&end.positions, *control);
         if !positions.iter().any(|p| p == stands) {
-            let name = scenario.site.control(*control).map_or("", |c| c.name.as_str());
+            let name = scenario
+                .site
+                .control(*control)
+                .map_or("", |c| c.name.as_str());
             let wanted = positions.first().map_or("", String::as_str);
             found.push(
                 Finding::breach(Rule::NotRestored, end.at, last)
@@ -48,7 +55,11 @@ fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         if supplied.is_none_or(|m| m.at > due) {
             let name = site.appliances.get(*index).map_or("", |a| a.name.as_str());
             let at = due.min(trace.end());
-            let moment = trace.moments.iter().rposition(|m| m.at <= at).unwrap_or_default();
+            let moment = trace
+                .moments
+                .iter()
+                .rposition(|m| m.at <= at)
+                .unwrap_or_default();
             found.push(
                 Finding::breach(Rule::GoalLate, at, moment)
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
@@ -63,7 +74,11 @@ fn lost(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(Event::Lost { appliance }) = moment.what {
-            let name = scenario.site.appliances.get(appliance).map_or("", |a| a.name.as_str());
+            let name = scenario
+                .site
+                .appliances
+                .get(appliance)
+                .map_or("", |a| a.name.as_str());
             found.push(
                 Finding::breach(Rule::Lost, moment.at, index)
                     .with("appliance", Arg::Said(Box::new(name_of(name)))),

@@ -14,12 +14,18 @@ impl Session {
         let open = self.open.as_ref()?;
         let site = open.drill.site();
         let place = PLACES.iter().find(|p| **p == place)?;
-        let controls = site.controls.iter().enumerate().filter(|(_, c)| c.place == *place && c.operator == Operator::Learner);
+        let controls = site
+            .controls
+            .iter()
+            .enumerate()
+            .filter(|(_, c)| c.place == *place && c.operator == Operator::Learner);
         Some(CloseView {
             place: (*place).to_owned(),
             title: self.words.say_id(&format!("place-{place}")),
             description: self.description(open, place),
-            controls: controls.filter_map(|(i, c)| self.control(&open.drill, i, c)).collect(),
+            controls: controls
+                .filter_map(|(i, c)| self.control(&open.drill, i, c))
+                .collect(),
             deeds: self.deeds(open, place),
             interlock: *place == "panel" && site.panel.interlock,
             readings: self.gauges(open, place),
@@ -40,11 +46,16 @@ impl Session {
         let id = ControlId(u16::try_from(index).ok()?);
         let stands = drill.positions().get(id);
         let position_id = control.positions.get(usize::from(stands.0))?;
-        let choices = control.positions.iter().zip(0_u8..).filter(|(p, _)| *p != "tripped");
+        let choices = control
+            .positions
+            .iter()
+            .zip(0_u8..)
+            .filter(|(p, _)| *p != "tripped");
         let label = self.words.label(&name_of(&control.name));
         let position = self.words.say(&name_of(position_id));
         let rating = if control.plate.rating_a > 0 {
-            self.words.quantity(f64::from(control.plate.rating_a), Unit::Amps)
+            self.words
+                .quantity(f64::from(control.plate.rating_a), Unit::Amps)
         } else {
             String::new()
         };
@@ -60,7 +71,9 @@ impl Session {
             position,
             position_id: position_id.clone(),
             rating,
-            choices: choices.map(|(p, i)| self.choice(control, p, PositionId(i) == stands)).collect(),
+            choices: choices
+                .map(|(p, i)| self.choice(control, p, PositionId(i) == stands))
+                .collect(),
             slot: control.plate.slot,
             poles: control.plate.poles,
             sentence,
@@ -74,8 +87,14 @@ impl Session {
             Kind::People => "close-choice-send",
             _ => "close-choice",
         };
-        let label = self.words.label(&Message::new(verb).name("position", position));
-        ChoiceView { id: position.to_owned(), label, current }
+        let label = self
+            .words
+            .label(&Message::new(verb).name("position", position));
+        ChoiceView {
+            id: position.to_owned(),
+            label,
+            current,
+        }
     }
 
     fn deeds(&self, open: &Open, place: &str) -> Vec<DeedView> {
@@ -96,12 +115,21 @@ impl Session {
             "cords" => {
                 actions.push(Action::Look(Sight::Cords));
                 actions.push(test("inlet"));
-                actions.extend(site.cords.iter().map(|c| test(&format!("{}-far-end", c.name))));
+                actions.extend(
+                    site.cords
+                        .iter()
+                        .map(|c| test(&format!("{}-far-end", c.name))),
+                );
             }
             "house" => {
                 actions.push(Action::Look(Sight::House));
                 actions.push(Action::Tell(crate::drill::Listener::Household));
-                actions.extend(site.panel.circuits.iter().map(|c| test(&format!("outlet-{}", c.name))));
+                actions.extend(
+                    site.panel
+                        .circuits
+                        .iter()
+                        .map(|c| test(&format!("outlet-{}", c.name))),
+                );
             }
             "line" => actions.push(Action::Look(Sight::Street)),
             "phone" => {
@@ -130,18 +158,36 @@ impl Session {
 
     fn known_from(&self, known: &Known, action: &Action) -> String {
         match action {
-            Action::Test(point) => known.points.get(point).map_or_else(String::new, |(at, reading)| {
-                let id = if is_live(*reading) { "known-live" } else { "known-dead" };
-                let mut message = Message::new(id).with("time", Arg::Clock(*at));
-                if is_live(*reading) {
-                    message = message.quantity("volts", reading.volts.max(reading.volts_across), Unit::Volts);
-                }
-                self.words.say(&message)
-            }),
+            Action::Test(point) => {
+                known
+                    .points
+                    .get(point)
+                    .map_or_else(String::new, |(at, reading)| {
+                        let id = if is_live(*reading) {
+                            "known-live"
+                        } else {
+                            "known-dead"
+                        };
+                        let mut message = Message::new(id).with("time", Arg::Clock(*at));
+                        if is_live(*reading) {
+                            message = message.quantity(
+                                "volts",
+                                reading.volts.max(reading.volts_across),
+                                Unit::Volts,
+                            );
+                        }
+                        self.words.say(&message)
+                    })
+            }
             Action::Look(sight) => known.seen.get(sight).map_or_else(String::new, |at| {
-                self.words.say(&Message::new("known-seen").with("time", Arg::Clock(*at)))
+                self.words
+                    .say(&Message::new("known-seen").with("time", Arg::Clock(*at)))
             }),
-            Action::Call(_) | Action::Tell(_) | Action::Refuel | Action::Set(..) | Action::Wait(_) => String::new(),
+            Action::Call(_)
+            | Action::Tell(_)
+            | Action::Refuel
+            | Action::Set(..)
+            | Action::Wait(_) => String::new(),
         }
     }
 
@@ -157,15 +203,25 @@ impl Session {
         let running = drill.conditions().engine.running_since.is_some();
         let mut lines = vec![view.word, view.place_words, view.load_words];
         if running {
-            lines.push(self.words.say(
-                &Message::new("gauge-generator")
-                    .quantity("volts", reading.volts, Unit::Volts)
-                    .quantity("hertz", spec.frequency_hz(reading.watts.max(0.0)), Unit::Hertz)
-                    .quantity("amps", reading.amps, Unit::Amps),
-            ));
+            lines.push(
+                self.words.say(
+                    &Message::new("gauge-generator")
+                        .quantity("volts", reading.volts, Unit::Volts)
+                        .quantity(
+                            "hertz",
+                            spec.frequency_hz(reading.watts.max(0.0)),
+                            Unit::Hertz,
+                        )
+                        .quantity("amps", reading.amps, Unit::Amps),
+                ),
+            );
         }
         let fuel = drill.conditions().fuel_gal;
-        lines.push(self.words.say(&Message::new("gauge-fuel").quantity("gallons", fuel, Unit::Gallons)));
+        lines.push(self.words.say(&Message::new("gauge-fuel").quantity(
+            "gallons",
+            fuel,
+            Unit::Gallons,
+        )));
         lines
     }
 }

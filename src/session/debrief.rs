@@ -23,7 +23,10 @@ impl Session {
             stages: self.stages(&told.path),
             why: self.words.say(&told.why),
             now: self.words.say(&told.now),
-            harm: matches!(finding.rule, crate::marking::Rule::Shock | crate::marking::Rule::Overcome),
+            harm: matches!(
+                finding.rule,
+                crate::marking::Rule::Shock | crate::marking::Rule::Overcome
+            ),
         })
     }
 
@@ -32,24 +35,42 @@ impl Session {
         let open = self.open.as_ref()?;
         let verdict = open.verdict.as_ref()?;
         let n_breaches = verdict.findings.iter().filter(|f| f.breach).count();
-        let heading = if verdict.passed { "debrief-passed" } else { "debrief-not-passed" };
-        let summary = if verdict.passed { "debrief-summary-passed" } else { "debrief-summary-not-passed" };
+        let heading = if verdict.passed {
+            "debrief-passed"
+        } else {
+            "debrief-not-passed"
+        };
+        let summary = if verdict.passed {
+            "debrief-summary-passed"
+        } else {
+            "debrief-summary-not-passed"
+        };
         let count = Arg::Count(i64::try_from(n_breaches).unwrap_or(i64::MAX));
         Some(DebriefView {
             heading: self.words.say_id(heading),
             passed: verdict.passed,
-            summary: self.words.say(&Message::new(summary).with("findings", count)),
+            summary: self
+                .words
+                .say(&Message::new(summary).with("findings", count)),
             criteria: verdict
                 .criteria
                 .iter()
                 .map(|(criterion, met)| CriterionView {
-                    title: self.words.say_id(&format!("criterion-{}-title", criterion.name())),
+                    title: self
+                        .words
+                        .say_id(&format!("criterion-{}-title", criterion.name())),
                     met: *met,
                     critical: criterion.is_critical(),
-                    text: self.words.say_id(&format!("criterion-{}-text", criterion.name())),
+                    text: self
+                        .words
+                        .say_id(&format!("criterion-{}-text", criterion.name())),
                 })
                 .collect(),
-            findings: verdict.findings.iter().map(|f| self.finding(&open.drill, f)).collect(),
+            findings: verdict
+                .findings
+                .iter()
+                .map(|f| self.finding(&open.drill, f))
+                .collect(),
             tracks: self.tracks(open),
             series: self.series(&open.drill),
             length_ms: open.drill.trace().end().millis(),
@@ -58,7 +79,14 @@ impl Session {
     }
 
     fn finding(&self, drill: &Drill, finding: &Finding) -> FindingView {
-        let Explanation { what, path, why, instead, source, now: _ } = explain(drill, finding);
+        let Explanation {
+            what,
+            path,
+            why,
+            instead,
+            source,
+            now: _,
+        } = explain(drill, finding);
         FindingView {
             rule: finding.rule.name().to_owned(),
             clock: self.clock(finding.at),
@@ -85,8 +113,14 @@ impl Session {
     fn tracks(&self, open: &Open) -> Vec<TrackView> {
         let drill = &open.drill;
         let line = &drill.site().line;
-        let pole = line.poles.get(line.crew_pole).map_or("", |p| p.name.as_str());
-        let mut rows = vec![("track-line", pole.to_owned()), ("track-house", "bus".to_owned())];
+        let pole = line
+            .poles
+            .get(line.crew_pole)
+            .map_or("", |p| p.name.as_str());
+        let mut rows = vec![
+            ("track-line", pole.to_owned()),
+            ("track-house", "bus".to_owned()),
+        ];
         rows.push(("track-inlet", "inlet".to_owned()));
         rows.iter()
             .map(|(label, point)| TrackView {
@@ -96,7 +130,11 @@ impl Session {
             .collect()
     }
 
-    fn stretches(&self, drill: &Drill, fed: impl Fn(&Moment) -> FedBy) -> Vec<(u64, u64, Fed, String)> {
+    fn stretches(
+        &self,
+        drill: &Drill,
+        fed: impl Fn(&Moment) -> FedBy,
+    ) -> Vec<(u64, u64, Fed, String)> {
         let mut stretches: Vec<(u64, u64, Fed, String)> = Vec::new();
         for moment in &drill.trace().moments {
             let now = fed_view(fed(moment));
@@ -117,9 +155,14 @@ impl Session {
     fn series(&self, drill: &Drill) -> Vec<SeriesView> {
         let spec = &drill.site().generator.spec;
         let moments = &drill.trace().moments;
-        let points = |value: &dyn Fn(&Moment) -> f64| moments.iter().map(|m| (m.at.millis(), value(m))).collect();
+        let points = |value: &dyn Fn(&Moment) -> f64| {
+            moments.iter().map(|m| (m.at.millis(), value(m))).collect()
+        };
         let line = &drill.site().line;
-        let pole = line.poles.get(line.crew_pole).map_or("", |p| p.name.as_str());
+        let pole = line
+            .poles
+            .get(line.crew_pole)
+            .map_or("", |p| p.name.as_str());
         let label = |id: &str| self.words.say_id(id);
         vec![
             SeriesView {

@@ -10,7 +10,9 @@ use super::{Open, Session};
 impl Session {
     /// Log and clock of the open drill.
     pub fn log(&self) -> LogView {
-        let Some(open) = self.open.as_ref() else { return LogView::default() };
+        let Some(open) = self.open.as_ref() else {
+            return LogView::default();
+        };
         LogView {
             clock: self.clock(open.drill.now()),
             clock_ms: open.drill.now().millis(),
@@ -27,21 +29,28 @@ impl Session {
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
                 What::Did(action) => (LogKind::Did, did_message(site, action)),
-                What::Refused(action, why) => (LogKind::Refused, refused_message(site, action, why)),
+                What::Refused(action, why) => {
+                    (LogKind::Refused, refused_message(site, action, why))
+                }
                 What::Learnt(learnt) => (LogKind::Learnt, learnt_message(learnt)),
                 What::Happened(event) if open.truth_is_shown() || is_plain_to_see(event) => {
                     (kind_of(event), event_message(site, event))
                 }
                 What::Happened(_) => continue,
             };
-            lines.push(LogLine { clock: self.clock(moment.at), kind, text: self.words.say(&message) });
+            lines.push(LogLine {
+                clock: self.clock(moment.at),
+                kind,
+                text: self.words.say(&message),
+            });
         }
         lines
     }
 
     /// A drill clock in words.
     pub(super) fn clock(&self, at: crate::units::DrillTime) -> String {
-        self.words.say(&Message::new("clock").with("time", Arg::Clock(at)))
+        self.words
+            .say(&Message::new("clock").with("time", Arg::Clock(at)))
     }
 }
 
@@ -49,13 +58,18 @@ impl Session {
 fn goal_met(open: &Open) -> bool {
     let drill = &open.drill;
     let verdict = crate::marking::mark(drill.scenario(), drill.trace());
-    verdict.criteria.iter().any(|(c, met)| *c == crate::scenario::Criterion::Restoration && *met)
+    verdict
+        .criteria
+        .iter()
+        .any(|(c, met)| *c == crate::scenario::Criterion::Restoration && *met)
 }
 
 fn kind_of(event: &Event) -> LogKind {
     match event {
         Event::Shock { .. } | Event::Overcome { .. } | Event::FuelFire { .. } => LogKind::Harm,
-        Event::Collision { .. } | Event::CrewFoundLive { .. } | Event::Alarm { .. } => LogKind::Mistake,
+        Event::Collision { .. } | Event::CrewFoundLive { .. } | Event::Alarm { .. } => {
+            LogKind::Mistake
+        }
         Event::Outage
         | Event::CrewArrived
         | Event::CrewTookHold
@@ -113,24 +127,41 @@ pub(super) fn did_message(site: &Site, action: &Action) -> Message {
 /// What was refused, and why.
 pub(super) fn refused_message(site: &Site, action: &Action, why: &str) -> Message {
     let did = did_message(site, action);
-    Message::new("log-refused").said("deed", did).said("why", Message::new(why))
+    Message::new("log-refused")
+        .said("deed", did)
+        .said("why", Message::new(why))
 }
 
 /// What was learnt.
 pub(super) fn learnt_message(learnt: &Learnt) -> Message {
     match learnt {
-        Learnt::Saw { sight, neighbors_lit } => match (sight, neighbors_lit) {
+        Learnt::Saw {
+            sight,
+            neighbors_lit,
+        } => match (sight, neighbors_lit) {
             (crate::drill::Sight::Street, true) => Message::new("learnt-street-lit"),
             (crate::drill::Sight::Street, false) => Message::new("learnt-street-dark"),
             (other, _) => Message::new("learnt-saw").name("place", other.name()),
         },
         Learnt::Tested { point, reading } => {
-            let id = if reading.volts_across > 1.0 || reading.volts > 1.0 { "learnt-live" } else { "learnt-dead" };
+            let id = if reading.volts_across > 1.0 || reading.volts > 1.0 {
+                "learnt-live"
+            } else {
+                "learnt-dead"
+            };
             let volts = reading.volts.max(reading.volts_across);
             let message = Message::new(id).name("point", point);
-            if id == "learnt-live" { message.quantity("volts", volts, Unit::Volts) } else { message }
+            if id == "learnt-live" {
+                message.quantity("volts", volts, Unit::Volts)
+            } else {
+                message
+            }
         }
-        Learnt::Told { by, crew_at_work, in_service } => match (by, crew_at_work, in_service) {
+        Learnt::Told {
+            by,
+            crew_at_work,
+            in_service,
+        } => match (by, crew_at_work, in_service) {
             (crate::drill::Callee::Utility, true, _) => Message::new("learnt-crew-at-work"),
             (crate::drill::Callee::Utility, false, true) => Message::new("learnt-in-service"),
             (crate::drill::Callee::Utility, false, false) => Message::new("learnt-line-down"),
@@ -144,32 +175,45 @@ pub(super) fn learnt_message(learnt: &Learnt) -> Message {
 /// What happened.
 pub(super) fn event_message(site: &Site, event: &Event) -> Message {
     let appliance = |id: &str, index: usize| {
-        Message::new(id).name("appliance", site.appliances.get(index).map_or("", |a| a.name.as_str()))
+        Message::new(id).name(
+            "appliance",
+            site.appliances.get(index).map_or("", |a| a.name.as_str()),
+        )
     };
     match event {
         Event::Outage => Message::new("event-outage"),
         Event::CrewArrived => Message::new("event-crew-arrived"),
         Event::CrewTookHold => Message::new("event-crew-took-hold"),
-        Event::CrewFoundLive { volts } => Message::new("event-crew-found-live").quantity("volts", *volts, Unit::Volts),
+        Event::CrewFoundLive { volts } => {
+            Message::new("event-crew-found-live").quantity("volts", *volts, Unit::Volts)
+        }
         Event::CrewLeft => Message::new("event-crew-left"),
         Event::UtilityReturned => Message::new("event-utility-returned"),
         Event::Tripped { control, amps } => Message::new("event-tripped")
-            .said("breaker", name_of(site.control(*control).map_or("", |c| c.name.as_str())))
+            .said(
+                "breaker",
+                name_of(site.control(*control).map_or("", |c| c.name.as_str())),
+            )
             .quantity("amps", *amps, Unit::Amps),
-        Event::Starting { appliance: index, amps } => {
-            appliance("event-starting", *index).quantity("amps", *amps, Unit::Amps)
-        }
+        Event::Starting {
+            appliance: index,
+            amps,
+        } => appliance("event-starting", *index).quantity("amps", *amps, Unit::Amps),
         Event::Running { appliance: index } => appliance("event-running", *index),
-        Event::Stalled { appliance: index, pu } => {
-            appliance("event-stalled", *index).quantity("percent", pu * 100.0, Unit::Percent)
-        }
+        Event::Stalled {
+            appliance: index,
+            pu,
+        } => appliance("event-stalled", *index).quantity("percent", pu * 100.0, Unit::Percent),
         Event::ProtectorOpened { appliance: index } => appliance("event-protector", *index),
         Event::LostPower { appliance: index } => appliance("event-lost-power", *index),
-        Event::Lost { appliance: index } => {
-            Message::new(format!("event-lost-{}", site.appliances.get(*index).map_or("", |a| a.name.as_str())))
-        }
+        Event::Lost { appliance: index } => Message::new(format!(
+            "event-lost-{}",
+            site.appliances.get(*index).map_or("", |a| a.name.as_str())
+        )),
         Event::EngineReady => Message::new("event-engine-ready"),
-        Event::EngineStalled { watts } => Message::new("event-engine-stalled").quantity("watts", *watts, Unit::Watts),
+        Event::EngineStalled { watts } => {
+            Message::new("event-engine-stalled").quantity("watts", *watts, Unit::Watts)
+        }
         Event::OutOfFuel => Message::new("event-out-of-fuel"),
         Event::Collision { angle_deg, amps } => Message::new("event-collision")
             .quantity("angle", *angle_deg, Unit::Degrees)
@@ -179,10 +223,17 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
         Event::Alarm { ppm } => Message::new("event-alarm").quantity("ppm", *ppm, Unit::Ppm),
-        Event::Overcome { cohb_pct } => Message::new("event-overcome").quantity("cohb", *cohb_pct, Unit::Percent),
+        Event::Overcome { cohb_pct } => {
+            Message::new("event-overcome").quantity("cohb", *cohb_pct, Unit::Percent)
+        }
         Event::CordSoft { cord, celsius } => Message::new("event-cord-soft")
-            .name("cord", site.cords.get(*cord).map_or("", |c| c.name.as_str()))
+            .name(
+                "cord",
+                site.cords.get(*cord).map_or("", |c| c.name.as_str()),
+            )
             .quantity("reached", *celsius, Unit::Celsius),
-        Event::FuelFire { celsius } => Message::new("event-fuel-fire").quantity("surface", *celsius, Unit::Celsius),
+        Event::FuelFire { celsius } => {
+            Message::new("event-fuel-fire").quantity("surface", *celsius, Unit::Celsius)
+        }
     }
 }

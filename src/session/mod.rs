@@ -65,14 +65,23 @@ impl Open {
 impl Session {
     /// A session on these scenarios, in the language of this tag; English if the tag names none that is there.
     pub fn new(library: Library, language: &str) -> Self {
-        Self { library: Arc::new(library), words: Words::new(language), open: None, revision: 0 }
+        Self {
+            library: Arc::new(library),
+            words: Words::new(language),
+            open: None,
+            revision: 0,
+        }
     }
 
     /// Carries out a command.
     pub fn apply(&mut self, command: Command) -> Vec<Notice> {
         self.revision += 1;
         match command {
-            Command::Open { drill, practice, seed } => self.open(&drill, practice, seed),
+            Command::Open {
+                drill,
+                practice,
+                seed,
+            } => self.open(&drill, practice, seed),
             Command::Speak(tag) => self.speak(&tag),
             Command::Leave => {
                 self.open = None;
@@ -150,17 +159,26 @@ impl Session {
 
     fn open(&mut self, name: &str, practice: Practice, seed: u64) -> Vec<Notice> {
         let Some(scenario) = self.scenario(name) else {
-            let text = Message::new("session-no-drill").with("name", crate::words::Arg::Verbatim(name.to_owned()));
+            let text = Message::new("session-no-drill")
+                .with("name", crate::words::Arg::Verbatim(name.to_owned()));
             return vec![Notice::Unknown(self.words.say(&text))];
         };
         match Drill::start(scenario, seed) {
             Ok(drill) => {
-                self.open = Some(Open { drill, practice, told: Vec::new(), held: Vec::new(), verdict: None });
+                self.open = Some(Open {
+                    drill,
+                    practice,
+                    told: Vec::new(),
+                    held: Vec::new(),
+                    verdict: None,
+                });
                 Vec::new()
             }
             Err(error) => {
                 let detail = crate::words::Arg::Verbatim(error.to_string());
-                vec![Notice::Unknown(self.words.say(&Message::new("session-broken-site").with("detail", detail)))]
+                vec![Notice::Unknown(self.words.say(
+                    &Message::new("session-broken-site").with("detail", detail),
+                ))]
             }
         }
     }
@@ -173,7 +191,9 @@ impl Session {
             }
             None => {
                 let name = crate::words::Arg::Verbatim(tag.to_owned());
-                vec![Notice::Unknown(self.words.say(&Message::new("session-no-language").with("name", name)))]
+                vec![Notice::Unknown(self.words.say(
+                    &Message::new("session-no-language").with("name", name),
+                ))]
             }
         }
     }

@@ -30,12 +30,23 @@ pub fn play(
     actions: Source<'_>,
 ) -> Result<Played, Vec<Diagnostic>> {
     let scenario = library.scenario(drill).ok_or_else(|| {
-        let message = Message::new("session-no-drill").with("name", Arg::Verbatim(drill.to_owned()));
-        vec![Source { file: drill, text: "" }.whole(message)]
+        let message =
+            Message::new("session-no-drill").with("name", Arg::Verbatim(drill.to_owned()));
+        vec![
+            Source {
+                file: drill,
+                text: "",
+            }
+            .whole(message),
+        ]
     })?;
     let lines = read_actions(actions, &scenario.site, &scenario.site.point_names())?;
     let mut session = Session::new(library.clone(), language);
-    session.apply(Command::Open { drill: drill.to_owned(), practice: Practice::Coached, seed });
+    session.apply(Command::Open {
+        drill: drill.to_owned(),
+        practice: Practice::Coached,
+        seed,
+    });
     if let Some(open) = session.open.as_mut() {
         for line in &lines {
             match line.at {
@@ -90,7 +101,9 @@ impl Session {
         let message = if wrong.word.is_empty() {
             Message::new("error-missing-word").said("kind", kind)
         } else {
-            Message::new("error-unknown-name").with("name", Arg::Verbatim(wrong.word.clone())).said("kind", kind)
+            Message::new("error-unknown-name")
+                .with("name", Arg::Verbatim(wrong.word.clone()))
+                .said("kind", kind)
         };
         let mut text = self.words.say(&message);
         let known: Vec<&str> = wrong.known.iter().map(String::as_str).collect();
@@ -112,7 +125,11 @@ impl Session {
         if self.coach() {
             notices.push(Notice::Consequence);
         }
-        if self.open.as_ref().is_some_and(|o| o.drill.over() && o.verdict.is_none()) {
+        if self
+            .open
+            .as_ref()
+            .is_some_and(|o| o.drill.over() && o.verdict.is_none())
+        {
             notices.extend(self.finish());
         }
         notices
@@ -120,15 +137,22 @@ impl Session {
 
     /// What the learner notices of the moments from `seen` on.
     fn told_since(&self, seen: usize) -> Vec<Notice> {
-        let Some(open) = self.open.as_ref() else { return Vec::new() };
+        let Some(open) = self.open.as_ref() else {
+            return Vec::new();
+        };
         let drill = &open.drill;
         let news = drill.trace().moments.iter().skip(seen);
         news.filter_map(|m| match &m.what {
             What::Did(Action::Wait(_)) | What::Began | What::Sampled => None,
-            What::Did(action) => Some(Notice::Done(self.words.say(&super::log::did_message(drill.site(), action)))),
-            What::Refused(action, why) => {
-                Some(Notice::Refused(self.words.say(&refused_message(drill.site(), action, why))))
-            }
+            What::Did(action) => Some(Notice::Done(
+                self.words
+                    .say(&super::log::did_message(drill.site(), action)),
+            )),
+            What::Refused(action, why) => Some(Notice::Refused(self.words.say(&refused_message(
+                drill.site(),
+                action,
+                why,
+            )))),
             What::Learnt(learnt) => Some(Notice::Learnt(self.words.say(&learnt_message(learnt)))),
             What::Happened(event) => {
                 let shown = open.truth_is_shown() || super::log::is_plain_to_see(event);
@@ -140,9 +164,18 @@ impl Session {
 
     /// Holds the mistakes that have not been explained yet, in coached practice; says whether there is one to explain.
     fn coach(&mut self) -> bool {
-        let Some(open) = self.open.as_mut().filter(|o| o.practice == Practice::Coached) else { return false };
+        let Some(open) = self
+            .open
+            .as_mut()
+            .filter(|o| o.practice == Practice::Coached)
+        else {
+            return false;
+        };
         let findings = mark_so_far(open.drill.scenario(), open.drill.trace());
-        let fresh: Vec<_> = findings.into_iter().filter(|f| !open.told.contains(&(f.rule, f.at))).collect();
+        let fresh: Vec<_> = findings
+            .into_iter()
+            .filter(|f| !open.told.contains(&(f.rule, f.at)))
+            .collect();
         for finding in fresh {
             open.told.push((finding.rule, finding.at));
             if finding.breach {

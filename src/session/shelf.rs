@@ -14,10 +14,17 @@ impl Session {
         ShelfView {
             title: self.words.say_id("shelf-title"),
             intro: self.words.say_id("shelf-intro"),
-            cautions: (1..=N_CAUTIONS).map(|n| self.words.say_id(&format!("caution-{n}"))).collect(),
+            cautions: (1..=N_CAUTIONS)
+                .map(|n| self.words.say_id(&format!("caution-{n}")))
+                .collect(),
             cautions_title: self.words.say_id("shelf-cautions-title"),
             cautions_accept: self.words.say_id("shelf-cautions-accept"),
-            drills: self.library.scenarios.iter().map(|s| self.card(s)).collect(),
+            drills: self
+                .library
+                .scenarios
+                .iter()
+                .map(|s| self.card(s))
+                .collect(),
         }
     }
 
@@ -25,8 +32,14 @@ impl Session {
         let name = &scenario.name;
         let about = |part: &str| self.words.say_id(&format!("drill-{name}-{part}"));
         let facts = Message::new("shelf-facts")
-            .with("minutes", Arg::Count(i64::try_from(scenario.ends_at.millis() / 60_000).unwrap_or_default()))
-            .with("circuits", Arg::Count(i64::try_from(scenario.site.panel.circuits.len()).unwrap_or_default()));
+            .with(
+                "minutes",
+                Arg::Count(i64::try_from(scenario.ends_at.millis() / 60_000).unwrap_or_default()),
+            )
+            .with(
+                "circuits",
+                Arg::Count(i64::try_from(scenario.site.panel.circuits.len()).unwrap_or_default()),
+            );
         DrillCard {
             name: name.clone(),
             title: about("title"),

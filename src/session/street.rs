@@ -5,8 +5,8 @@ use crate::site::{Appliance, Demand, PointReading, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::view::{
-    ApplianceState, ApplianceView, Fed, Flow, GeneratorView, NeighborView, PersonState, PersonView, PlaceView, PoleView,
-    StreetView, WireView,
+    ApplianceState, ApplianceView, Fed, Flow, GeneratorView, NeighborView, PersonState, PersonView,
+    PlaceView, PoleView, StreetView, WireView,
 };
 use super::{Open, Session};
 
@@ -32,7 +32,10 @@ impl Session {
         let drill = &open.drill;
         let scenario = drill.scenario();
         let site = drill.site();
-        let about = |part: &str| self.words.say_id(&format!("drill-{}-{part}", scenario.name));
+        let about = |part: &str| {
+            self.words
+                .say_id(&format!("drill-{}-{part}", scenario.name))
+        };
         let minutes = u32::try_from(drill.now().millis() / 60_000).unwrap_or_default();
         Some(StreetView {
             title: about("title"),
@@ -42,14 +45,22 @@ impl Session {
             wires: wires(site).iter().map(|w| self.wire(open, w)).collect(),
             broken_spans: broken_spans(drill),
             people: self.people(open),
-            neighbors: site.neighbors.iter().map(|n| self.neighbor(drill, &n.name)).collect(),
-            appliances: (0..site.appliances.len()).filter_map(|i| self.appliance(drill, i)).collect(),
+            neighbors: site
+                .neighbors
+                .iter()
+                .map(|n| self.neighbor(drill, &n.name))
+                .collect(),
+            appliances: (0..site.appliances.len())
+                .filter_map(|i| self.appliance(drill, i))
+                .collect(),
             generator: self.generator(drill),
             places: PLACES.iter().map(|p| self.place(p)).collect(),
             air: self.air(drill),
             alarm: drill.conditions().alarm,
             minute_of_day: (scenario.minute_of_day + minutes) % (24 * 60),
-            window_open: site.control_id("window").is_some_and(|id| site.stands(drill.positions(), id, "open")),
+            window_open: site
+                .control_id("window")
+                .is_some_and(|id| site.stands(drill.positions(), id, "open")),
         })
     }
 
@@ -67,7 +78,11 @@ impl Session {
                 at_ft,
                 transformer: index == site.line.transformer_pole,
             });
-            at_ft += site.line.spans.get(index).map_or(0.0, |s| as_f32(s.length_ft));
+            at_ft += site
+                .line
+                .spans
+                .get(index)
+                .map_or(0.0, |s| as_f32(s.length_ft));
         }
         views
     }
@@ -86,39 +101,79 @@ impl Session {
         let known = open.known();
         let (reading, fed, said) = if open.truth_is_shown() {
             let reading = readings.point(&wire.point);
-            let fed = fed_view(open.drill.site(), open.drill.positions(), reading, &wire.point);
+            let fed = fed_view(
+                open.drill.site(),
+                open.drill.positions(),
+                reading,
+                &wire.point,
+            );
             (Some(reading), fed, fed_word(fed))
         } else {
             match known.points.get(&wire.point) {
-                Some((_, reading)) if is_live(*reading) => (Some(*reading), Fed::Unknown, "fed-live"),
+                Some((_, reading)) if is_live(*reading) => {
+                    (Some(*reading), Fed::Unknown, "fed-live")
+                }
                 Some((_, reading)) => (Some(*reading), Fed::Dead, fed_word(Fed::Dead)),
                 None => (None, Fed::Unknown, fed_word(Fed::Unknown)),
             }
         };
-        let amps = if open.truth_is_shown() { readings.amps_of(&wire.thing) } else { 0.0 };
+        let amps = if open.truth_is_shown() {
+            readings.amps_of(&wire.thing)
+        } else {
+            0.0
+        };
         let word = self.words.say_id(said);
-        let volts = reading.filter(|r| r.volts > 0.5).map(|r| r.volts.max(r.volts_across));
-        let volts = volts.map(|v| self.words.quantity(v, Unit::Volts)).unwrap_or_default();
-        let shown_amps =
-            if amps >= LEAST_FLOW_A { self.words.quantity(amps, Unit::Amps) } else { String::new() };
+        let volts = reading
+            .filter(|r| r.volts > 0.5)
+            .map(|r| r.volts.max(r.volts_across));
+        let volts = volts
+            .map(|v| self.words.quantity(v, Unit::Volts))
+            .unwrap_or_default();
+        let shown_amps = if amps >= LEAST_FLOW_A {
+            self.words.quantity(amps, Unit::Amps)
+        } else {
+            String::new()
+        };
         let label = self.name(&wire.id);
-        let sentence = self.words.say(&wire_sentence(&label, said, &volts, &shown_amps));
+        let sentence = self
+            .words
+            .say(&wire_sentence(&label, said, &volts, &shown_amps));
         let forward = wire.from_generator == (fed == Fed::Generator);
         let flow = match (amps >= LEAST_FLOW_A, forward) {
             (false, _) => Flow::None,
             (true, true) => Flow::Forward,
             (true, false) => Flow::Backward,
         };
-        WireView { id: wire.id.clone(), label, fed, word, flow, volts, amps: shown_amps, sentence }
+        WireView {
+            id: wire.id.clone(),
+            label,
+            fed,
+            word,
+            flow,
+            volts,
+            amps: shown_amps,
+            sentence,
+        }
     }
 
     fn neighbor(&self, drill: &Drill, name: &str) -> NeighborView {
         let reading = drill.readings().point(name);
         let lit = reading.volts >= GLOW_V;
-        let id = if lit { "street-neighbor-lit" } else { "street-neighbor-dark" };
+        let id = if lit {
+            "street-neighbor-lit"
+        } else {
+            "street-neighbor-dark"
+        };
         let label = self.name(name);
-        let sentence = self.words.say(&Message::new(id).with("name", Arg::Verbatim(label.clone())));
-        NeighborView { id: name.to_owned(), label, lit, sentence }
+        let sentence = self
+            .words
+            .say(&Message::new(id).with("name", Arg::Verbatim(label.clone())));
+        NeighborView {
+            id: name.to_owned(),
+            label,
+            lit,
+            sentence,
+        }
     }
 
     fn people(&self, open: &Open) -> Vec<PersonView> {
@@ -132,18 +187,33 @@ impl Session {
             (_, "testing") => PersonState::Back,
             _ => PersonState::Well,
         };
-        let pole = site.line.poles.get(site.line.crew_pole).map_or("", |p| p.name.as_str());
+        let pole = site
+            .line
+            .poles
+            .get(site.line.crew_pole)
+            .map_or("", |p| p.name.as_str());
         let place = if crew == "away" { "away" } else { pole };
-        let inside = site.control_id("household").is_none_or(|id| site.stands(drill.positions(), id, "inside"));
+        let inside = site
+            .control_id("household")
+            .is_none_or(|id| site.stands(drill.positions(), id, "inside"));
         let household = match (conditions.overcome, conditions.alarm && inside) {
             (true, _) => PersonState::Harmed,
             (false, true) => PersonState::Unwell,
             (false, false) => PersonState::Well,
         };
-        let crew_word = if state == PersonState::Harmed { "state-harmed".to_owned() } else { format!("state-crew-{crew}") };
+        let crew_word = if state == PersonState::Harmed {
+            "state-harmed".to_owned()
+        } else {
+            format!("state-crew-{crew}")
+        };
         vec![
             self.person("crew", place, state, &crew_word),
-            self.person("household", if inside { "house" } else { "outside" }, household, person_word(household)),
+            self.person(
+                "household",
+                if inside { "house" } else { "outside" },
+                household,
+                person_word(household),
+            ),
         ]
     }
 
@@ -155,7 +225,14 @@ impl Session {
                 .with("name", Arg::Verbatim(label.clone()))
                 .with("state", Arg::Verbatim(word.clone())),
         );
-        PersonView { id: id.to_owned(), label, place: place.to_owned(), state, word, sentence }
+        PersonView {
+            id: id.to_owned(),
+            label,
+            place: place.to_owned(),
+            state,
+            word,
+            sentence,
+        }
     }
 
     fn appliance(&self, drill: &Drill, index: usize) -> Option<ApplianceView> {
@@ -172,14 +249,23 @@ impl Session {
             (Phase::Resting, true) => ApplianceState::Ready,
         };
         let label = self.name(&appliance.name);
-        let word = self.words.say(&appliance_word(state, reading.watts, reading.volts));
+        let word = self
+            .words
+            .say(&appliance_word(state, reading.watts, reading.volts));
         let sentence = self.words.say(
             &Message::new("street-thing")
                 .with("name", Arg::Verbatim(label.clone()))
                 .with("state", Arg::Verbatim(word.clone())),
         );
         let worry = worry(appliance, condition.level);
-        Some(ApplianceView { id: appliance.name.clone(), label, state, word, worry, sentence })
+        Some(ApplianceView {
+            id: appliance.name.clone(),
+            label,
+            state,
+            word,
+            worry,
+            sentence,
+        })
     }
 
     pub(super) fn generator(&self, drill: &Drill) -> GeneratorView {
@@ -191,20 +277,25 @@ impl Session {
         let place = site.generator_place(drill.positions());
         let feet = place.map_or(0.0, |p| p.opening_ft);
         let place_name = place.map_or("", |p| p.name.as_str());
-        let word = self.words.say_id(match (conditions.engine.broken, running, reading.watts > 50.0) {
-            (true, ..) => "state-engine-broken",
-            (false, false, _) => "state-engine-stopped",
-            (false, true, _) if !conditions.engine.announced => "state-engine-warming",
-            (false, true, true) => "state-engine-loaded",
-            (false, true, false) => "state-engine-idle",
-        });
+        let word = self.words.say_id(
+            match (conditions.engine.broken, running, reading.watts > 50.0) {
+                (true, ..) => "state-engine-broken",
+                (false, false, _) => "state-engine-stopped",
+                (false, true, _) if !conditions.engine.announced => "state-engine-warming",
+                (false, true, true) => "state-engine-loaded",
+                (false, true, false) => "state-engine-idle",
+            },
+        );
         let load_words = self.words.say(
             &Message::new("generator-load")
                 .quantity("watts", reading.watts.max(0.0), Unit::Watts)
                 .quantity("rated", spec.rated_w, Unit::Watts),
         );
-        let place_words =
-            self.words.say(&Message::new("generator-place").name("place", place_name).quantity("feet", feet, Unit::Feet));
+        let place_words = self.words.say(
+            &Message::new("generator-place")
+                .name("place", place_name)
+                .quantity("feet", feet, Unit::Feet),
+        );
         let sentence = self.words.say(
             &Message::new("generator-sentence")
                 .with("state", Arg::Verbatim(word.clone()))
@@ -230,7 +321,8 @@ impl Session {
         if ppm < WORTH_SAYING_PPM {
             return String::new();
         }
-        self.words.say(&Message::new("street-air").quantity("ppm", ppm, Unit::Ppm))
+        self.words
+            .say(&Message::new("street-air").quantity("ppm", ppm, Unit::Ppm))
     }
 }
 
@@ -274,24 +366,44 @@ fn wires(site: &Site) -> Vec<Wire> {
     all.push(wire("bus", "bus", "main", false));
     all.push(wire("inlet", "inlet", "generator-breaker", true));
     for circuit in &site.panel.circuits {
-        let (point, thing) = (format!("outlet-{}", circuit.name), format!("breaker-{}", circuit.name));
-        all.push(wire(&format!("branch-{}", circuit.name), &point, &thing, false));
+        let (point, thing) = (
+            format!("outlet-{}", circuit.name),
+            format!("breaker-{}", circuit.name),
+        );
+        all.push(wire(
+            &format!("branch-{}", circuit.name),
+            &point,
+            &thing,
+            false,
+        ));
     }
     for cord in &site.cords {
         // A cord shows the state of the end that is plugged in somewhere; the far end has it either way.
-        all.push(wire(&cord.name, &format!("{}-far-end", cord.name), &cord.name, true));
+        all.push(wire(
+            &cord.name,
+            &format!("{}-far-end", cord.name),
+            &cord.name,
+            true,
+        ));
     }
     all
 }
 
 fn broken_spans(drill: &Drill) -> Vec<String> {
     let line = &drill.site().line;
-    let broken = drill.site().stands(drill.positions(), line.span_state, "broken");
+    let broken = drill
+        .site()
+        .stands(drill.positions(), line.span_state, "broken");
     let span = line.spans.get(line.broken_span).filter(|_| broken);
     span.map(|s| s.name.clone()).into_iter().collect()
 }
 
-fn fed_view(site: &Site, positions: &crate::site::Positions, reading: PointReading, point: &str) -> Fed {
+fn fed_view(
+    site: &Site,
+    positions: &crate::site::Positions,
+    reading: PointReading,
+    point: &str,
+) -> Fed {
     let grounded = site.stands(positions, site.line.grounds, "on") && point.starts_with("pole-");
     match (reading.fed.utility, reading.fed.generator, grounded) {
         (_, _, true) => Fed::Grounded,
@@ -331,8 +443,12 @@ fn appliance_word(state: ApplianceState, watts: f64, volts: f64) -> Message {
         ApplianceState::NoPower => Message::new("state-no-power"),
         ApplianceState::Ready => Message::new("state-ready"),
         ApplianceState::Starting => Message::new("state-starting"),
-        ApplianceState::Running => Message::new("state-running").quantity("watts", watts, Unit::Watts),
-        ApplianceState::Strained => Message::new("state-strained").quantity("volts", volts, Unit::Volts),
+        ApplianceState::Running => {
+            Message::new("state-running").quantity("watts", watts, Unit::Watts)
+        }
+        ApplianceState::Strained => {
+            Message::new("state-strained").quantity("volts", volts, Unit::Volts)
+        }
         ApplianceState::Broken => Message::new("state-broken"),
     }
 }
