@@ -351,9 +351,8 @@ pub fn duration(site: &Site, action: &Action) -> DrillTime {
             _ => DrillTime::from_secs(4),
         },
         Action::Look(_) => DrillTime::from_secs(8),
-        Action::Test(_) => DrillTime::from_secs(20),
+        Action::Test(_) | Action::Tell(_) => DrillTime::from_secs(20),
         Action::Call(_) => DrillTime::from_secs(60),
-        Action::Tell(_) => DrillTime::from_secs(20),
         Action::Refuel => DrillTime::from_secs(90),
         Action::Wait(time) => *time,
     }

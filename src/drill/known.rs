@@ -64,7 +64,7 @@ impl Known {
             match &moment.what {
                 What::Did(super::action::Action::Set(..)) => known.points.clear(),
                 What::Learnt(learnt) => {
-                    known.learn(moment.at, learnt, returned.is_some_and(|t| t <= moment.at))
+                    known.learn(moment.at, learnt, returned.is_some_and(|t| t <= moment.at));
                 }
                 What::Began
                 | What::Did(_)

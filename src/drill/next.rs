@@ -86,7 +86,7 @@ impl Drill {
                     }
                     Phase::Stalled => consider((1.0 - condition.heat) * protector_s(pu)),
                     Phase::Protected => {
-                        consider(condition.closed_again.since(self.committed_at()).seconds())
+                        consider(condition.closed_again.since(self.committed_at()).seconds());
                     }
                     Phase::Resting | Phase::NoPower | Phase::Running => {}
                 }

@@ -9,7 +9,9 @@ use crate::apparatus::breaker::Breaker;
 use crate::apparatus::motor::{LEAST_START_PU, PROTECTOR_RESET_S};
 use crate::site::{ControlId, Demand, LoadState, PositionId, Range, Site, Work};
 
-use super::conditions::Phase;
+use crate::units::DrillTime;
+
+use super::conditions::{ApplianceCondition, Phase};
 use super::engine::Drill;
 use super::event::Event;
 use super::next::whole_millis;
@@ -38,9 +40,8 @@ impl Drill {
             .iter()
             .zip(&self.conditions.appliances);
         let state = |work: &Work, phase: Phase| match (phase, work) {
-            (Phase::Running, _) => LoadState::Running,
             (Phase::Starting | Phase::Stalled, Work::Motor(_)) => LoadState::LockedRotor,
-            (Phase::Starting | Phase::Stalled, _) => LoadState::Running,
+            (Phase::Running | Phase::Starting | Phase::Stalled, _) => LoadState::Running,
             (Phase::Resting | Phase::NoPower | Phase::Protected, _) => LoadState::Off,
         };
         appliances.map(|(a, c)| state(&a.work, c.phase)).collect()
@@ -187,8 +188,8 @@ impl Drill {
         };
         match &appliance.demand {
             Demand::Switch(control) => self.positions.get(*control) == PositionId(1),
-            Demand::Reservoir(r) if condition.asks => condition.level > r.off_level + LEVEL_GRAIN,
-            Demand::Reservoir(r) => condition.level >= r.on_level - LEVEL_GRAIN,
+            Demand::Reservoir(r) if condition.asks => condition.level > r.off_level + GRAIN,
+            Demand::Reservoir(r) => condition.level >= r.on_level - GRAIN,
         }
     }
 
@@ -201,18 +202,9 @@ impl Drill {
             .zip(&self.conditions.appliances)
             .enumerate()
             .any(|(index, (appliance, c))| {
-                let motor = matches!(appliance.work, Work::Motor(_));
                 let pu = self.readings().appliance(index).pu;
                 let asks = self.asks(site, index);
-                next_phase(
-                    c.phase,
-                    asks,
-                    pu,
-                    motor,
-                    c.progress,
-                    c.heat,
-                    c.closed_again <= at,
-                ) != c.phase
+                next_phase(c, &appliance.work, asks, pu, at) != c.phase
             })
     }
 
@@ -229,16 +221,7 @@ impl Drill {
         };
         condition.asks = asks;
         let before = condition.phase;
-        let motor = matches!(appliance.work, Work::Motor(_));
-        let next = next_phase(
-            before,
-            asks,
-            reading.pu,
-            motor,
-            condition.progress,
-            condition.heat,
-            condition.closed_again <= at,
-        );
+        let next = next_phase(condition, &appliance.work, asks, reading.pu, at);
         if next == before {
             return false;
         }
@@ -278,20 +261,18 @@ impl Drill {
     }
 }
 
-/// Levels closer than this are equal: crossings are computed to the millisecond.
-const LEVEL_GRAIN: f64 = 1e-9;
+/// Levels and fractions closer than this are equal: crossings are computed to the millisecond.
+const GRAIN: f64 = 1e-9;
 
-/// The phase that follows from how things are.
+/// The phase that follows from how things are at `at`.
 fn next_phase(
-    before: Phase,
+    condition: &ApplianceCondition,
+    work: &Work,
     asks: bool,
     pu: f64,
-    motor: bool,
-    progress: f64,
-    heat: f64,
-    closed_again: bool,
+    at: DrillTime,
 ) -> Phase {
-    if before == Phase::Protected && !closed_again {
+    if condition.phase == Phase::Protected && condition.closed_again > at {
         return Phase::Protected;
     }
     if !asks {
@@ -300,13 +281,13 @@ fn next_phase(
     if pu < DEAD_PU {
         return Phase::NoPower;
     }
-    if !motor {
+    if !matches!(work, Work::Motor(_)) {
         return Phase::Running;
     }
-    match before {
+    match condition.phase {
         Phase::Running if pu >= BREAKDOWN_PU => Phase::Running,
-        Phase::Starting if progress >= 1.0 - 1e-9 => Phase::Running,
-        Phase::Stalled if heat >= 1.0 - 1e-9 => Phase::Protected,
+        Phase::Starting if condition.progress >= 1.0 - GRAIN => Phase::Running,
+        Phase::Stalled if condition.heat >= 1.0 - GRAIN => Phase::Protected,
         Phase::Resting | Phase::NoPower | Phase::Protected => Phase::Starting,
         Phase::Running | Phase::Starting | Phase::Stalled => {
             if pu >= LEAST_START_PU {

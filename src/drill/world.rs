@@ -142,7 +142,7 @@ impl Drill {
     }
 
     fn fire_engine(&mut self) -> bool {
-        let spec = self.site().generator.spec.clone();
+        let spec = self.site().generator.spec;
         let Some(since) = self.conditions.engine.running_since else {
             return false;
         };

@@ -59,23 +59,15 @@ fn path(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     let Some(moment) = drill.trace().moments.get(finding.moment) else {
         return Vec::new();
     };
-    match finding.rule {
-        Rule::LineFed | Rule::Shock => {
-            let way = drill
-                .plant()
-                .way_to_crew(&moment.positions)
-                .unwrap_or_default();
-            line_path(drill, moment, &way, finding)
-        }
-        Rule::NoTransferEquipment => {
-            let way = drill
-                .plant()
-                .way_to_point(&moment.positions, "bus")
-                .unwrap_or_default();
-            line_path(drill, moment, &way, finding)
-        }
-        _ => Vec::new(),
-    }
+    let way = if matches!(finding.rule, Rule::LineFed | Rule::Shock) {
+        drill.plant().way_to_crew(&moment.positions)
+    } else if finding.rule == Rule::NoTransferEquipment {
+        drill.plant().way_to_point(&moment.positions, "bus")
+    } else {
+        None
+    };
+    way.map(|way| line_path(drill, moment, &way, finding))
+        .unwrap_or_default()
 }
 
 /// The stages along the things that energy passes.

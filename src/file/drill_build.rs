@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::scenario::{Criterion, Goal, Happening, Scenario, Timed};
-use crate::site::{ControlId, Positions, Site};
+use crate::site::{ControlId, PositionId, Positions, Site};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
@@ -107,7 +107,7 @@ fn goal(source: &Source<'_>, site: &Site, file: &DrillFile, faults: &mut Vec<Dia
     for (control, positions) in &file.goal.at_end {
         for position in positions {
             if let Err(fault) = find(source, &["at_end"], site, control, position) {
-                faults.push(fault);
+                faults.push(*fault);
             }
         }
         if let Some(id) = site.control_id(control) {
@@ -131,7 +131,7 @@ fn apply_start(
     for (control, position) in given {
         match find(source, &["start"], site, control, position) {
             Ok((id, position)) => start.set(id, position),
-            Err(fault) => faults.push(fault),
+            Err(fault) => faults.push(*fault),
         }
     }
 }
@@ -142,19 +142,20 @@ fn find(
     site: &Site,
     control: &str,
     position: &str,
-) -> Result<(ControlId, crate::site::PositionId), Diagnostic> {
+) -> Result<(ControlId, PositionId), Box<Diagnostic>> {
     let names: Vec<&str> = site.controls.iter().map(|c| c.name.as_str()).collect();
     let found = site
         .control_id(control)
         .and_then(|id| site.control(id).map(|c| (id, c)));
-    let (id, own) = found.ok_or_else(|| unknown(source, trail, control, "control", &names))?;
+    let (id, own) =
+        found.ok_or_else(|| Box::new(unknown(source, trail, control, "control", &names)))?;
     let positions: Vec<&str> = own.positions.iter().map(String::as_str).collect();
     let quoted = format!("\"{control}\"");
     let mut trail = trail.to_vec();
     trail.push(&quoted);
     let position = own
         .position(position)
-        .ok_or_else(|| unknown(source, &trail, position, "position", &positions))?;
+        .ok_or_else(|| Box::new(unknown(source, &trail, position, "position", &positions)))?;
     Ok((id, position))
 }
 

@@ -167,10 +167,13 @@ fn digest(texts: &[&str]) -> String {
         hash.update(text.len().to_le_bytes());
         hash.update(text.as_bytes());
     }
-    hash.finalize()
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
+    let mut text = String::new();
+    for byte in hash.finalize() {
+        for half in [byte >> 4, byte & 15] {
+            text.push(char::from_digit(u32::from(half), 16).unwrap_or('0'));
+        }
+    }
+    text
 }
 
 fn texts(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {

@@ -56,19 +56,19 @@ pub fn read_actions(
 
 /// The text of a run file.
 pub fn write_run(run: &Run, scenario: &Scenario) -> String {
-    let mut text = format!(
-        "{MAGIC}{RUN_VERSION}\nscenario {}\ndigest {}\nseed {}\n",
-        run.scenario, run.digest, run.seed
-    );
+    let mut lines = vec![
+        format!("{MAGIC}{RUN_VERSION}"),
+        format!("scenario {}", run.scenario),
+        format!("digest {}", run.digest),
+        format!("seed {}", run.seed),
+    ];
     for timed in &run.actions {
-        text.push_str(&format!(
-            "@{} {}\n",
-            timed.at,
-            write_action(&scenario.site, &timed.action)
-        ));
+        let action = write_action(&scenario.site, &timed.action);
+        lines.push(format!("@{} {action}", timed.at));
     }
-    text.push_str(&format!("end {}\n", run.ended_at));
-    text
+    lines.push(format!("end {}", run.ended_at));
+    lines.push(String::new());
+    lines.join("\n")
 }
 
 /// Reads a run file against the scenarios there are.
@@ -109,9 +109,10 @@ pub fn read_run(source: Source<'_>, library: &Library) -> Result<Run, Vec<Diagno
         let message = Message::new("error-run-changed").with("name", Arg::Verbatim(name));
         return Err(vec![source.at_line(3, 8, &digest, message)]);
     }
-    let seed = seed_text
-        .parse()
-        .map_err(|_| vec![source.at_line(4, 6, &seed_text, Message::new("error-run-seed"))])?;
+    let Ok(seed) = seed_text.parse() else {
+        let message = Message::new("error-run-seed");
+        return Err(vec![source.at_line(4, 6, &seed_text, message)]);
+    };
     read_body(&source, lines, scenario, seed)
 }
 
@@ -141,7 +142,7 @@ fn read_body<'a>(
                 })) if !ended => run.actions.push(Timed { at, action }),
                 Ok(None) => {}
                 Ok(Some(_)) => {
-                    faults.push(source.at_line(index + 1, 1, text, Message::new("error-run-line")))
+                    faults.push(source.at_line(index + 1, 1, text, Message::new("error-run-line")));
                 }
                 Err(wrong) => faults.push(not_an_action(source, index + 1, text, &wrong)),
             },

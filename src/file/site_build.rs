@@ -3,20 +3,19 @@
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::cord::{self, CordType, Loaded};
 use crate::apparatus::generator::GeneratorSpec;
-use crate::apparatus::motor::{CodeLetter, Motor};
 use crate::apparatus::transformer::CenterTapped;
 use crate::hazard::monoxide::Placement;
 use crate::site::{
-    Appliance, Circuit, Cord, Demand, FarEnd, Generator, Kind, Legs, Line, Neighbor, Panel, Place,
-    Plate, Plug, Pole, PositionId, Positions, Reservoir, Service, Site, Span, Work,
+    Circuit, Cord, FarEnd, Generator, Kind, Legs, Line, Neighbor, Panel, Place,
+    Plate, Pole, Positions, Service, Site, Span,
 };
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::furnish::Furnishing;
 use super::site_file::{
-    ApplianceFile, CircuitFile, CordFile, DemandFile, GasFile, GeneratorFile, HouseEndFile,
-    LegFile, LineFile, PanelFile, PlugFile, SITE_VERSION, SiteFile, WorkFile,
+    CircuitFile, CordFile, GasFile, GeneratorFile, HouseEndFile,
+    LegFile, LineFile, PanelFile, SITE_VERSION, SiteFile,
 };
 
 /// What a drill chooses of a site.
@@ -31,10 +30,10 @@ pub(super) struct Built {
     pub(super) start: Positions,
 }
 
-struct Build<'a> {
+pub(super) struct Build<'a> {
     source: Source<'a>,
     faults: Vec<Diagnostic>,
-    furnishing: Furnishing,
+    pub(super) furnishing: Furnishing,
 }
 
 /// Reads a site file's text.
@@ -117,13 +116,13 @@ pub(super) fn build_site(
 }
 
 impl Build<'_> {
-    fn fault(&mut self, trail: &[&str], message: Message) {
+    pub(super) fn fault(&mut self, trail: &[&str], message: Message) {
         let fault = self.source.at(trail, message);
         self.faults.push(fault);
     }
 
     /// A number that has to be above zero.
-    fn positive(&mut self, trail: &[&str], value: f64) -> f64 {
+    pub(super) fn positive(&mut self, trail: &[&str], value: f64) -> f64 {
         if value > 0.0 && value.is_finite() {
             return value;
         }
@@ -136,7 +135,13 @@ impl Build<'_> {
     }
 
     /// A name that has to be one of some names: returns its index.
-    fn find(&mut self, trail: &[&str], name: &str, kind: &'static str, known: &[&str]) -> usize {
+    pub(super) fn find(
+        &mut self,
+        trail: &[&str],
+        name: &str,
+        kind: &'static str,
+        known: &[&str],
+    ) -> usize {
         if let Some(index) = known.iter().position(|k| *k == name) {
             return index;
         }
@@ -456,181 +461,10 @@ impl Build<'_> {
             lay,
         })
     }
-
-    fn appliances(&mut self, file: &SiteFile, cords: &[Cord]) -> Vec<Appliance> {
-        let circuits: Vec<&str> = file
-            .panel
-            .circuits
-            .iter()
-            .map(|c| c.name.as_str())
-            .collect();
-        let mut appliances = Vec::new();
-        for appliance in &file.appliances {
-            let own = format!("(name: \"{}\", circuit", appliance.name);
-            let circuit = self.find(&[&own], &appliance.circuit, "circuit", &circuits);
-            let both = file
-                .panel
-                .circuits
-                .get(circuit)
-                .is_some_and(|c| c.leg == LegFile::Both);
-            let work = self.work(&own, appliance, both);
-            let demand = self.demand(&own, appliance);
-            let plug = self.plug(appliance, cords, both);
-            appliances.push(Appliance {
-                name: appliance.name.clone(),
-                circuit,
-                work,
-                demand,
-                plug,
-            });
-        }
-        appliances
-    }
-
-    fn work(&mut self, own: &str, appliance: &ApplianceFile, both: bool) -> Work {
-        match &appliance.work {
-            WorkFile::Resistive { watts } => Work::Resistive {
-                watts: self.positive(&[own, "watts"], *watts),
-            },
-            WorkFile::Electronic {
-                watts,
-                power_factor,
-            } => Work::Electronic {
-                watts: self.positive(&[own, "watts"], *watts),
-                power_factor: self.positive(&[own, "power_factor"], *power_factor),
-            },
-            WorkFile::Motor {
-                horsepower,
-                code_letter,
-                running_watts,
-                power_factor,
-                seconds_to_speed,
-            } => {
-                let letter = CodeLetter::new(*code_letter);
-                if letter.is_none() {
-                    let message = Message::new("error-code-letter")
-                        .with("value", Arg::Verbatim(code_letter.to_string()));
-                    self.fault(&[own, "code_letter", "'"], message);
-                }
-                Work::Motor(Motor {
-                    hp: self.positive(&[own, "horsepower"], *horsepower),
-                    volts: if both { 2.0 * HALF_V } else { HALF_V },
-                    letter: letter.unwrap_or(CodeLetter::G),
-                    running_w: self.positive(&[own, "running_watts"], *running_watts),
-                    running_pf: self.positive(&[own, "power_factor"], *power_factor),
-                    accelerate_s: self.positive(&[own, "seconds_to_speed"], *seconds_to_speed),
-                })
-            }
-        }
-    }
-
-    fn demand(&mut self, own: &str, appliance: &ApplianceFile) -> Demand {
-        match &appliance.demand {
-            DemandFile::Switch { on_at_start } => {
-                let name = format!("{}-switch", appliance.name);
-                let start = u8::from(*on_at_start);
-                Demand::Switch(self.furnishing.add(
-                    &name,
-                    Kind::Switch,
-                    &["off", "on"],
-                    "house",
-                    start,
-                ))
-            }
-            DemandFile::Store {
-                start,
-                rise_per_hour,
-                fall_per_hour,
-                on_level,
-                off_level,
-            } => {
-                if !(*off_level >= 0.0 && off_level < on_level && *on_level < 1.0) {
-                    self.fault(&[own, "on_level"], Message::new("error-store-levels"));
-                }
-                Demand::Reservoir(Reservoir {
-                    start: *start,
-                    rise_per_h: self.positive(&[own, "rise_per_hour"], *rise_per_hour),
-                    fall_per_h: self.positive(&[own, "fall_per_hour"], *fall_per_hour),
-                    on_level: *on_level,
-                    off_level: *off_level,
-                })
-            }
-        }
-    }
-
-    fn plug(&mut self, appliance: &ApplianceFile, cords: &[Cord], both: bool) -> Plug {
-        if matches!(appliance.plug, PlugFile::HardWired) {
-            return Plug::Wired;
-        }
-        let fits = |c: &Cord| c.far == FarEnd::Connector && !both && c.legs != Legs::Both;
-        let fitting: Vec<usize> = (0..cords.len())
-            .filter(|i| cords.get(*i).is_some_and(fits))
-            .collect();
-        let mut positions = vec!["wall", "unplugged"];
-        positions.extend(
-            fitting
-                .iter()
-                .filter_map(|i| cords.get(*i))
-                .map(|c| c.name.as_str()),
-        );
-        let name = format!("{}-plug", appliance.name);
-        let control = self
-            .furnishing
-            .add(&name, Kind::Plug, &positions, "house", 0);
-        let ends = fitting
-            .iter()
-            .zip(2_u8..)
-            .map(|(cord, position)| (*cord, PositionId(position)));
-        Plug::Cord {
-            control,
-            wall: PositionId(0),
-            cords: ends.collect(),
-        }
-    }
-
-    /// An outlet takes one plug, a cord's connector takes one plug.
-    fn cord_constraints(&mut self, cords: &[Cord], appliances: &[Appliance]) {
-        const TAKEN: &str = "refused-outlet-taken";
-        let f = &mut self.furnishing;
-        for (index, one) in cords.iter().enumerate() {
-            for other in cords.iter().skip(index + 1).filter(|c| c.legs == one.legs) {
-                f.not_both((one.near, 1), (other.near, 1), TAKEN);
-            }
-            if let FarEnd::Blades(end, circuit) = one.far {
-                for appliance in appliances.iter().filter(|a| a.circuit == circuit) {
-                    if let Plug::Cord { control, wall, .. } = &appliance.plug {
-                        f.not_both((end, 1), (*control, wall.0), TAKEN);
-                    }
-                }
-            }
-        }
-        let plugs: Vec<_> = appliances
-            .iter()
-            .filter_map(|a| plug_ends(&a.plug))
-            .collect();
-        for (index, (control, ends)) in plugs.iter().enumerate() {
-            for (other, other_ends) in plugs.iter().skip(index + 1) {
-                for (cord, position) in *ends {
-                    for (_, other_position) in other_ends.iter().filter(|(c, _)| c == cord) {
-                        f.not_both((*control, position.0), (*other, other_position.0), TAKEN);
-                    }
-                }
-            }
-        }
-    }
-}
-
-type Ends<'a> = (crate::site::ControlId, &'a [(usize, PositionId)]);
-
-fn plug_ends(plug: &Plug) -> Option<Ends<'_>> {
-    match plug {
-        Plug::Cord { control, cords, .. } => Some((*control, cords)),
-        Plug::Wired => None,
-    }
 }
 
 /// Volts from a leg to neutral.
-const HALF_V: f64 = 120.0;
+pub(super) const HALF_V: f64 = 120.0;
 
 fn usable_positions(file: &GeneratorFile) -> Vec<u8> {
     file.places

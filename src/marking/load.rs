@@ -99,41 +99,33 @@ fn starved(site: &Site, trace: &Trace) -> Vec<Finding> {
 }
 
 fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
-    match event {
-        Event::EngineStalled { watts } => Some(
-            Finding::breach(Rule::Overload, moment.at, index)
-                .with("watts", Arg::Quantity(*watts, Unit::Watts))
-                .with(
-                    "rated",
-                    Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
-                ),
-        ),
-        Event::Tripped { control, amps } => {
-            let control = site.control(*control)?;
-            Some(
-                Finding::breach(Rule::Tripped, moment.at, index)
-                    .with("breaker", Arg::Said(Box::new(name_of(&control.name))))
-                    .with("amps", Arg::Quantity(*amps, Unit::Amps))
-                    .with(
-                        "rated",
-                        Arg::Quantity(f64::from(control.plate.rating_a), Unit::Amps),
-                    ),
-            )
-        }
-        Event::ProtectorOpened { appliance } => {
-            let appliance_spec = site.appliances.get(*appliance)?;
-            Some(
-                Finding::breach(Rule::Starved, moment.at, index)
-                    .with(
-                        "appliance",
-                        Arg::Said(Box::new(name_of(&appliance_spec.name))),
-                    )
-                    .with(
-                        "volts",
-                        Arg::Quantity(moment.readings.appliance(*appliance).volts, Unit::Volts),
-                    ),
-            )
-        }
-        _ => None,
+    if let Event::EngineStalled { watts } = event {
+        let finding = Finding::breach(Rule::Overload, moment.at, index)
+            .with("watts", Arg::Quantity(*watts, Unit::Watts))
+            .with(
+                "rated",
+                Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
+            );
+        return Some(finding);
     }
+    if let Event::Tripped { control, amps } = event {
+        let control = site.control(*control)?;
+        let finding = Finding::breach(Rule::Tripped, moment.at, index)
+            .with("breaker", Arg::Said(Box::new(name_of(&control.name))))
+            .with("amps", Arg::Quantity(*amps, Unit::Amps))
+            .with(
+                "rated",
+                Arg::Quantity(f64::from(control.plate.rating_a), Unit::Amps),
+            );
+        return Some(finding);
+    }
+    let Event::ProtectorOpened { appliance } = event else {
+        return None;
+    };
+    let name = &site.appliances.get(*appliance)?.name;
+    let volts = moment.readings.appliance(*appliance).volts;
+    let finding = Finding::breach(Rule::Starved, moment.at, index)
+        .with("appliance", Arg::Said(Box::new(name_of(name))))
+        .with("volts", Arg::Quantity(volts, Unit::Volts));
+    Some(finding)
 }

@@ -103,7 +103,7 @@ fn of_move(
             found.push(Finding::breach(Rule::StartUnderLoad, after.at, index).with(
                 "watts",
                 Arg::Quantity(after.readings.generator.watts, Unit::Watts),
-            ))
+            ));
         }
         (Kind::Engine, "stopped") => found.extend(no_cool_down(site, index, before, after)),
         (Kind::Main, "on") => found.extend(blind_return(trace, index, after)),
@@ -158,11 +158,12 @@ fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> 
         .iter()
         .skip(index + 1)
         .take_while(|m| m.at == after.at);
-    let starts = same.filter_map(|m| match m.what {
-        What::Happened(Event::Starting { amps, .. }) => Some(amps),
-        _ => None,
-    });
-    let amps: Vec<f64> = starts.collect();
+    let mut amps = Vec::new();
+    for moment in same {
+        if let What::Happened(Event::Starting { amps: at_rest, .. }) = moment.what {
+            amps.push(at_rest);
+        }
+    }
     (amps.len() >= 2).then(|| {
         Finding::breach(Rule::AllAtOnce, after.at, index)
             .with(

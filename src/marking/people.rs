@@ -47,57 +47,33 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 
 fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
     let at = moment.at;
-    match event {
-        Event::Shock { volts, amps } => {
-            let duration_s = seconds_in_shock(trace, index).clamp(DURATIONS_S.0, DURATIONS_S.1);
-            let heart_ma = reference_ma(amps.low * 1000.0, Path::LeftHandToFeet);
-            Some(
-                Finding::breach(Rule::Shock, at, index)
-                    .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
-                    .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
-                    .with("seconds", Arg::Quantity(duration_s, Unit::Seconds))
-                    .with(
-                        "times",
-                        Arg::Quantity(times_lethal(heart_ma, duration_s, BODY_KG), Unit::Plain),
-                    ),
-            )
-        }
-        Event::Alarm { ppm } => Some(
-            Finding::breach(Rule::Gas, at, index)
-                .with("ppm", Arg::Quantity(*ppm, Unit::Ppm))
-                .with(
-                    "cohb",
-                    Arg::Quantity(moment.conditions.cohb_pct, Unit::Percent),
-                ),
-        ),
-        Event::Overcome { cohb_pct } => Some(
-            Finding::breach(Rule::Overcome, at, index)
-                .with("cohb", Arg::Quantity(*cohb_pct, Unit::Percent)),
-        ),
-        Event::FuelFire { celsius } => Some(
-            Finding::breach(Rule::FuelFire, at, index)
-                .with("surface", Arg::Quantity(*celsius, Unit::Celsius)),
-        ),
-        Event::Outage
-        | Event::CrewArrived
-        | Event::CrewTookHold
-        | Event::CrewFoundLive { .. }
-        | Event::CrewLeft
-        | Event::UtilityReturned
-        | Event::Tripped { .. }
-        | Event::Starting { .. }
-        | Event::Running { .. }
-        | Event::Stalled { .. }
-        | Event::ProtectorOpened { .. }
-        | Event::LostPower { .. }
-        | Event::Lost { .. }
-        | Event::EngineReady
-        | Event::EngineStalled { .. }
-        | Event::OutOfFuel
-        | Event::Collision { .. }
-        | Event::GeneratorBroken
-        | Event::CordSoft { .. } => None,
+    if let Event::Shock { volts, amps } = event {
+        let seconds = seconds_in_shock(trace, index).clamp(DURATIONS_S.0, DURATIONS_S.1);
+        let heart_ma = reference_ma(amps.low * 1000.0, Path::LeftHandToFeet);
+        let times = times_lethal(heart_ma, seconds, BODY_KG);
+        let finding = Finding::breach(Rule::Shock, at, index)
+            .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
+            .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
+            .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
+            .with("times", Arg::Quantity(times, Unit::Plain));
+        return Some(finding);
     }
+    if let Event::Alarm { ppm } = event {
+        let cohb = moment.conditions.cohb_pct;
+        let finding = Finding::breach(Rule::Gas, at, index)
+            .with("ppm", Arg::Quantity(*ppm, Unit::Ppm))
+            .with("cohb", Arg::Quantity(cohb, Unit::Percent));
+        return Some(finding);
+    }
+    if let Event::Overcome { cohb_pct } = event {
+        let cohb = Arg::Quantity(*cohb_pct, Unit::Percent);
+        return Some(Finding::breach(Rule::Overcome, at, index).with("cohb", cohb));
+    }
+    let Event::FuelFire { celsius } = event else {
+        return None;
+    };
+    let surface = Arg::Quantity(*celsius, Unit::Celsius);
+    Some(Finding::breach(Rule::FuelFire, at, index).with("surface", surface))
 }
 
 /// How long the current lasts, from the shock to the first moment without it.

@@ -45,6 +45,6 @@ mod tests {
         assert_eq!(draw(7, Purpose::ClosingAngle, &[359]), GOLDEN_ANGLE);
     }
 
-    const GOLDEN_STORY: [u32; 4] = [0, 0, 0, 0];
-    const GOLDEN_ANGLE: [u32; 1] = [0];
+    const GOLDEN_STORY: [u32; 4] = [65, 99, 10, 0];
+    const GOLDEN_ANGLE: [u32; 1] = [211];
 }

@@ -85,7 +85,16 @@ impl Session {
             Kind::Plug => "close-choice-plug",
             Kind::Placement => "close-choice-place",
             Kind::People => "close-choice-send",
-            _ => "close-choice",
+            Kind::Breaker
+            | Kind::Main
+            | Kind::Backfed
+            | Kind::Output
+            | Kind::Lock
+            | Kind::Engine
+            | Kind::Switch
+            | Kind::Lay
+            | Kind::Opening
+            | Kind::Line => "close-choice",
         };
         let label = self
             .words

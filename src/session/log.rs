@@ -25,7 +25,11 @@ impl Session {
     pub(super) fn log_lines(&self, open: &Open) -> Vec<LogLine> {
         let site = open.drill.site();
         let mut lines = Vec::new();
+        let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(e);
         for moment in &open.drill.trace().moments {
+            if matches!(&moment.what, What::Happened(event) if hidden(event)) {
+                continue;
+            }
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
                 What::Did(action) => (LogKind::Did, did_message(site, action)),
@@ -33,10 +37,7 @@ impl Session {
                     (LogKind::Refused, refused_message(site, action, why))
                 }
                 What::Learnt(learnt) => (LogKind::Learnt, learnt_message(learnt)),
-                What::Happened(event) if open.truth_is_shown() || is_plain_to_see(event) => {
-                    (kind_of(event), event_message(site, event))
-                }
-                What::Happened(_) => continue,
+                What::Happened(event) => (kind_of(event), event_message(site, event)),
             };
             lines.push(LogLine {
                 clock: self.clock(moment.at),

@@ -184,17 +184,14 @@ impl Session {
     }
 
     fn speak(&mut self, tag: &str) -> Vec<Notice> {
-        match find(tag) {
-            Some(language) => {
-                self.words = Words::new(language.tag);
-                Vec::new()
-            }
-            None => {
-                let name = crate::words::Arg::Verbatim(tag.to_owned());
-                vec![Notice::Unknown(self.words.say(
-                    &Message::new("session-no-language").with("name", name),
-                ))]
-            }
+        if let Some(language) = find(tag) {
+            self.words = Words::new(language.tag);
+            Vec::new()
+        } else {
+            let name = crate::words::Arg::Verbatim(tag.to_owned());
+            vec![Notice::Unknown(self.words.say(
+                &Message::new("session-no-language").with("name", name),
+            ))]
         }
     }
 }

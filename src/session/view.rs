@@ -16,7 +16,7 @@ pub struct LanguageView {
 }
 
 /// The shelf: what can be opened.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct ShelfView {
     /// Heading.
     pub title: String,
@@ -80,7 +80,7 @@ pub enum Flow {
 }
 
 /// A conductor, or a run of conductors that always share one state.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct WireView {
     /// Id: `span-1`, `span-2`, …, `drop`, `drop-neighbor-1`, `service`, `bus`, `branch-fridge`, `inlet-wire`, `cord`, `two-plug-cord`, `extension-a`, …
     pub id: String,
@@ -152,7 +152,7 @@ pub enum PersonState {
 }
 
 /// A person or a group who can be harmed.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct PersonView {
     /// Id: `crew`, `household`, `learner`.
     pub id: String,
@@ -182,7 +182,7 @@ pub struct PoleView {
 }
 
 /// A house on the same transformer.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct NeighborView {
     /// Id: `neighbor-1`, `neighbor-2`.
     pub id: String,
@@ -305,7 +305,7 @@ pub struct ChoiceView {
 }
 
 /// Something to operate.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct ControlView {
     /// Id, as in action files.
     pub id: String,
@@ -341,7 +341,7 @@ pub struct DeedView {
 }
 
 /// A place seen close: what can be operated, tested and asked there.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct CloseView {
     /// Place id, as in [`PlaceView`].
     pub place: String,
@@ -466,7 +466,7 @@ pub struct FindingView {
 }
 
 /// A row of the timeline: one thing over time.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct TrackView {
     /// Label.
     pub label: String,

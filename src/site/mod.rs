@@ -12,6 +12,7 @@ mod parts;
 mod plant;
 mod readings;
 mod wiring;
+mod wiring_house;
 
 pub use control::{Constraint, Control, ControlId, Kind, Operator, Plate, PositionId, Positions};
 pub use edges::{Edge, Edges};

@@ -4,9 +4,6 @@
 //! Contacts are 1 mΩ when closed; wires are taken at 75 °C (NEC Chapter 9 Tables 8 and 9).
 //! The line is 2 AWG ACSR with a 4 AWG ACSR neutral 4 ft below it, the drop 1/0 triplex: common practice, invented for these sites.
 
-use crate::apparatus::conductor::branch_wire_impedance;
-use crate::apparatus::cord::RATED_C;
-use crate::apparatus::generator::Reactance;
 use crate::apparatus::line::{
     ACSR_2, ACSR_4, Placed, TRIPLEX_1_0, TRIPLEX_INSULATION_IN, overhead_impedance,
     triplex_impedance,
@@ -18,12 +15,10 @@ use crate::units::Complex;
 
 use super::control::{ControlId, PositionId};
 use super::edges::{Edge, Edges};
-use super::parts::{Appliance, Circuit, Cord, FarEnd, Legs, Plug, Service, Site};
+use super::parts::{Service, Site};
 
-const CONTACT_OHM: f64 = 0.001;
-const WIRE_C: f64 = 75.0;
-/// Cords are solved at their rated temperature; the thermal model of the drill uses the true one.
-const CORD_C: f64 = RATED_C;
+/// A closed contact, ohms.
+pub(super) const CONTACT_OHM: f64 = 0.001;
 const FEET_PER_MILE: f64 = 5280.0;
 const HOUSE_V: f64 = 120.0;
 /// How far the neutral hangs below the phase wire, feet: common practice.
@@ -61,11 +56,11 @@ pub(super) struct Meter {
 
 /// The three or four conductors at one end of a cord or outlet.
 #[derive(Debug, Clone, Copy)]
-struct End {
-    one: Option<NodeId>,
-    two: Option<NodeId>,
-    neutral: NodeId,
-    ground: NodeId,
+pub(super) struct End {
+    pub(super) one: Option<NodeId>,
+    pub(super) two: Option<NodeId>,
+    pub(super) neutral: NodeId,
+    pub(super) ground: NodeId,
 }
 
 /// A network with the names of its parts.
@@ -87,10 +82,10 @@ pub(super) struct Wiring {
     pub(super) crew_node: NodeId,
 }
 
-struct Builder<'a> {
-    site: &'a Site,
-    network: Network,
-    contacts: Vec<Contact>,
+pub(super) struct Builder<'a> {
+    pub(super) site: &'a Site,
+    pub(super) network: Network,
+    pub(super) contacts: Vec<Contact>,
     points: Vec<Point>,
     meters: Vec<Meter>,
     edges: Edges,
@@ -159,11 +154,11 @@ pub(super) fn wire(site: &Site) -> Wiring {
 }
 
 impl Builder<'_> {
-    fn hot(&mut self) -> NodeId {
+    pub(super) fn hot(&mut self) -> NodeId {
         self.network.node(HOUSE_V, Conductor::Ungrounded)
     }
 
-    fn grounded(&mut self) -> NodeId {
+    pub(super) fn grounded(&mut self) -> NodeId {
         self.network.node(HOUSE_V, Conductor::Grounded)
     }
 
@@ -187,12 +182,12 @@ impl Builder<'_> {
         });
     }
 
-    fn series(&mut self, a: NodeId, b: NodeId, z: Complex, thing: &str) -> BranchId {
+    pub(super) fn series(&mut self, a: NodeId, b: NodeId, z: Complex, thing: &str) -> BranchId {
         self.edge(a, b, thing, None);
         self.network.series(a, b, z)
     }
 
-    fn contact(
+    pub(super) fn contact(
         &mut self,
         a: NodeId,
         b: NodeId,
@@ -209,7 +204,7 @@ impl Builder<'_> {
         branch
     }
 
-    fn point(&mut self, name: &str, hots: Vec<NodeId>, neutral: NodeId) {
+    pub(super) fn point(&mut self, name: &str, hots: Vec<NodeId>, neutral: NodeId) {
         self.points.push(Point {
             name: name.to_owned(),
             hots,
@@ -217,7 +212,7 @@ impl Builder<'_> {
         });
     }
 
-    fn meter(&mut self, thing: &str, branches: Vec<BranchId>) {
+    pub(super) fn meter(&mut self, thing: &str, branches: Vec<BranchId>) {
         self.meters.push(Meter {
             thing: thing.to_owned(),
             branches,
@@ -373,238 +368,4 @@ impl Builder<'_> {
             }
         }
     }
-
-    /// Main breaker, bus, neutral and ground bar with the bond, backfed breaker, inlet.
-    fn panel(&mut self, service: End) -> (End, End) {
-        let panel = &self.site.panel;
-        let (bus_one, bus_two, ground) = (self.hot(), self.hot(), self.grounded());
-        let (inlet_one, inlet_two) = (self.hot(), self.hot());
-        let (pad_one, pad_two) = (self.hot(), self.hot());
-        let on = PositionId(1);
-        let mut mains = Vec::new();
-        let mut backs = Vec::new();
-        for (line, bus, pad, pin) in [
-            (service.one, bus_one, pad_one, inlet_one),
-            (service.two, bus_two, pad_two, inlet_two),
-        ] {
-            if let Some(line) = line {
-                mains.push(self.contact(line, bus, (panel.main, on), "main"));
-            }
-            backs.push(self.contact(pad, bus, (panel.backfed, on), "generator-breaker"));
-            let wire = branch_wire_impedance(panel.inlet_awg, panel.inlet_ft, WIRE_C);
-            self.series(pin, pad, wire, "inlet");
-        }
-        self.meter("main", mains);
-        self.meter("generator-breaker", backs);
-        self.network
-            .series(service.neutral, ground, Complex::new(CONTACT_OHM, 0.0));
-        let bus = End {
-            one: Some(bus_one),
-            two: Some(bus_two),
-            neutral: service.neutral,
-            ground,
-        };
-        self.point("bus", vec![bus_one, bus_two], bus.neutral);
-        self.point("inlet", vec![inlet_one, inlet_two], bus.neutral);
-        (
-            bus,
-            End {
-                one: Some(inlet_one),
-                two: Some(inlet_two),
-                ..bus
-            },
-        )
-    }
-
-    /// A branch circuit to its outlet.
-    fn circuit(&mut self, circuit: &Circuit, bus: End) -> End {
-        let wire = branch_wire_impedance(circuit.awg, circuit.length_ft, WIRE_C);
-        let thing = format!("branch-{}", circuit.name);
-        let breaker = format!("breaker-{}", circuit.name);
-        let neutral = self.grounded();
-        let ground = self.grounded();
-        self.network.series(bus.neutral, neutral, wire);
-        self.network.series(bus.ground, ground, wire);
-        let mut meters = Vec::new();
-        let mut hots = [None, None];
-        let taken = [
-            (bus.one, matches!(circuit.legs, Legs::One | Legs::Both)),
-            (bus.two, matches!(circuit.legs, Legs::Two | Legs::Both)),
-        ];
-        for (slot, (leg, used)) in hots.iter_mut().zip(taken) {
-            if let (Some(leg), true) = (leg, used) {
-                let (after, outlet) = (self.hot(), self.hot());
-                meters.push(self.contact(leg, after, (circuit.breaker, PositionId(1)), &breaker));
-                self.series(after, outlet, wire, &thing);
-                *slot = Some(outlet);
-            }
-        }
-        self.meter(&breaker, meters);
-        self.point(
-            &format!("outlet-{}", circuit.name),
-            hots.iter().flatten().copied().collect(),
-            neutral,
-        );
-        End {
-            one: hots[0],
-            two: hots[1],
-            neutral,
-            ground,
-        }
-    }
-
-    /// The generator: two halves that share one regulator, a floating neutral, the breaker on its face.
-    fn generator(&mut self) -> (BranchId, [NodeId; 2], End) {
-        let generator = &self.site.generator;
-        let half = generator.spec.impedance(Reactance::Transient) * 0.5;
-        let (one, two, neutral, frame) = (self.hot(), self.hot(), self.grounded(), self.grounded());
-        let emf_v = Complex::new(generator.spec.set_v / 2.0, 0.0);
-        let source = self.network.source(SourceSpec {
-            ports: vec![
-                Port {
-                    a: one,
-                    b: neutral,
-                    emf_v,
-                    z: half,
-                },
-                Port {
-                    a: neutral,
-                    b: two,
-                    emf_v,
-                    z: half,
-                },
-            ],
-            group: OWN,
-            on: false,
-            ceiling: None,
-        });
-        let (out_one, out_two) = (self.hot(), self.hot());
-        let on = (generator.output, PositionId(1));
-        let meters = vec![
-            self.contact(one, out_one, on, "generator-output"),
-            self.contact(two, out_two, on, "generator-output"),
-        ];
-        self.meter("generator-output", meters);
-        self.point("generator-outlet", vec![out_one, out_two], neutral);
-        (
-            source,
-            [one, two],
-            End {
-                one: Some(out_one),
-                two: Some(out_two),
-                neutral,
-                ground: frame,
-            },
-        )
-    }
-
-    /// Joins two ends by contacts that are closed together.
-    fn join(&mut self, a: End, b: End, closed_in: (ControlId, PositionId), thing: &str) {
-        for (x, y) in [(a.one, b.one), (a.two, b.two)] {
-            if let (Some(x), Some(y)) = (x, y) {
-                self.contact(x, y, closed_in, thing);
-            }
-        }
-        for (x, y) in [(a.neutral, b.neutral), (a.ground, b.ground)] {
-            let branch = self.network.switch(x, y, CONTACT_OHM, false);
-            self.contacts.push(Contact {
-                branch,
-                closed_in,
-                shunt: false,
-            });
-        }
-    }
-
-    /// A cord: contacts at the generator, the length of it, contacts at the far end.
-    /// Returns its far end.
-    fn cord(&mut self, cord: &Cord, receptacle: End, inlet: End, outlets: &[End]) -> End {
-        let legs = [
-            matches!(cord.legs, Legs::One | Legs::Both),
-            matches!(cord.legs, Legs::Two | Legs::Both),
-        ];
-        let near = self.cord_end(legs);
-        let far = self.cord_end(legs);
-        let wire = cord.make.impedance_ohm(CORD_C);
-        let mut meters = Vec::new();
-        for (x, y) in [(near.one, far.one), (near.two, far.two)] {
-            if let (Some(x), Some(y)) = (x, y) {
-                meters.push(self.series(x, y, wire, &cord.name));
-            }
-        }
-        self.network.series(near.neutral, far.neutral, wire);
-        self.network.series(near.ground, far.ground, wire);
-        self.meter(&cord.name, meters);
-        let plugged = PositionId(1);
-        self.join(near, receptacle, (cord.near, plugged), &cord.name);
-        match cord.far {
-            FarEnd::Inlet(control) => self.join(far, inlet, (control, plugged), &cord.name),
-            FarEnd::Blades(control, circuit) => {
-                if let Some(outlet) = outlets.get(circuit) {
-                    self.join(far, *outlet, (control, plugged), &cord.name);
-                }
-            }
-            FarEnd::Connector => {}
-        }
-        let hots = |end: End| [end.one, end.two].into_iter().flatten().collect::<Vec<_>>();
-        self.point(&format!("{}-far-end", cord.name), hots(far), far.neutral);
-        self.point(&format!("{}-near-end", cord.name), hots(near), near.neutral);
-        far
-    }
-
-    fn cord_end(&mut self, legs: [bool; 2]) -> End {
-        End {
-            one: legs[0].then(|| self.hot()),
-            two: legs[1].then(|| self.hot()),
-            neutral: self.grounded(),
-            ground: self.grounded(),
-        }
-    }
-
-    /// An appliance's load, on its outlet or on whatever its plug is in.
-    fn appliance(
-        &mut self,
-        appliance: &Appliance,
-        outlets: &[End],
-        cord_ends: &[End],
-    ) -> (BranchId, (NodeId, NodeId)) {
-        let Some(outlet) = outlets.get(appliance.circuit).copied() else {
-            return (
-                self.network.load(NodeId::EARTH, NodeId::EARTH, Load::Off),
-                (NodeId::EARTH, NodeId::EARTH),
-            );
-        };
-        let own = match &appliance.plug {
-            Plug::Wired => outlet,
-            Plug::Cord {
-                control,
-                wall,
-                cords,
-            } => {
-                let own = self.cord_end([outlet.one.is_some(), outlet.two.is_some()]);
-                self.join(own, outlet, (*control, *wall), &appliance.name);
-                for (cord, position) in cords {
-                    if let Some(end) = cord_ends.get(*cord) {
-                        let as_own = End {
-                            one: own.one.and(hot_of(*end)),
-                            two: own.two.and(hot_of(*end)),
-                            ..*end
-                        };
-                        self.join(own, as_own, (*control, *position), &appliance.name);
-                    }
-                }
-                own
-            }
-        };
-        let between = match (own.one, own.two) {
-            (Some(one), Some(two)) => (one, two),
-            (Some(hot), None) | (None, Some(hot)) => (hot, own.neutral),
-            (None, None) => (own.neutral, own.neutral),
-        };
-        (self.network.load(between.0, between.1, Load::Off), between)
-    }
-}
-
-/// The hot of a two-pole extension cord, whichever leg feeds it.
-fn hot_of(end: End) -> Option<NodeId> {
-    end.one.or(end.two)
 }

@@ -39,6 +39,7 @@ impl DrillTime {
     }
 
     /// The time since `earlier`, zero if `earlier` is later.
+    #[must_use]
     pub const fn since(self, earlier: Self) -> Self {
         Self(self.0.saturating_sub(earlier.0))
     }
