@@ -98,6 +98,10 @@ pub struct Conditions {
     pub overcome: bool,
     /// Whether the crew is harmed.
     pub crew_harmed: bool,
+    /// Whether the generator is tied to the utility, hot to hot.
+    pub tied: bool,
+    /// Whether current goes through the crew.
+    pub shocked: bool,
     /// How much later than told the world's story runs.
     pub delay: DrillTime,
     /// How many of the story's happenings are done.

@@ -70,24 +70,25 @@ impl Drill {
     /// Lets everything follow that follows at once.
     pub(super) fn settle(&mut self) {
         let site = Arc::clone(&self.scenario().site);
-        let mut was_tied = self.readings().generator.tied;
-        let mut was_shocked = self.readings().shock.is_some();
         for _ in 0..MOST_CONSEQUENCES {
-            self.read(if was_tied {
-                0.0
-            } else {
-                self.closing_angle_deg
-            });
+            self.read(self.angle_deg());
             let tied = self.readings().generator.tied;
-            if tied && !was_tied {
+            if tied && !self.conditions.tied {
                 self.collide(&site);
+                while self.readings().generator.tied && self.snap_open(&site) {
+                    self.read(self.closing_angle_deg);
+                }
+                self.conditions.tied = self.readings().generator.tied;
+                continue;
             }
-            was_tied = tied;
-            if self.readings().shock.is_some() && !was_shocked {
-                was_shocked = true;
+            self.conditions.tied = tied;
+            let shocked = self.readings().shock.is_some();
+            if shocked && !self.conditions.shocked {
+                self.conditions.shocked = true;
                 self.shock();
                 continue;
             }
+            self.conditions.shocked = shocked;
             if self.snap_open(&site) {
                 continue;
             }
@@ -98,6 +99,15 @@ impl Drill {
             if !changed {
                 return;
             }
+        }
+    }
+
+    /// The angle between the two sources: the one drawn while they meet, none once they are tied.
+    pub(super) fn angle_deg(&self) -> f64 {
+        if self.conditions.tied {
+            0.0
+        } else {
+            self.closing_angle_deg
         }
     }
 
@@ -241,7 +251,7 @@ impl Drill {
         let (appliance, reading) = (index, self.readings().appliance(index));
         match next {
             Phase::Starting if before != Phase::Stalled => {
-                self.read(0.0);
+                self.read(self.angle_deg());
                 let amps = self.readings().appliance(index).amps;
                 self.happen(Event::Starting { appliance, amps });
             }

@@ -248,7 +248,7 @@ impl Drill {
         match action {
             Action::Set(..) => {
                 // The deed first, then what follows from it.
-                self.read(self.closing_angle_deg);
+                self.read(self.angle_deg());
                 self.record(What::Did(action.clone()));
                 self.settle();
             }

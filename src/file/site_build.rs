@@ -6,16 +6,16 @@ use crate::apparatus::generator::GeneratorSpec;
 use crate::apparatus::transformer::CenterTapped;
 use crate::hazard::monoxide::Placement;
 use crate::site::{
-    Circuit, Cord, FarEnd, Generator, Kind, Legs, Line, Neighbor, Panel, Place,
-    Plate, Pole, Positions, Service, Site, Span,
+    Circuit, Cord, FarEnd, Generator, Kind, Legs, Line, Neighbor, Panel, Place, Plate, Pole,
+    Positions, Service, Site, Span,
 };
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::furnish::Furnishing;
 use super::site_file::{
-    CircuitFile, CordFile, GasFile, GeneratorFile, HouseEndFile,
-    LegFile, LineFile, PanelFile, SITE_VERSION, SiteFile,
+    CircuitFile, CordFile, GasFile, GeneratorFile, HouseEndFile, LegFile, LineFile, PanelFile,
+    SITE_VERSION, SiteFile,
 };
 
 /// What a drill chooses of a site.

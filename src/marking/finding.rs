@@ -2,7 +2,7 @@
 
 use crate::scenario::Criterion;
 use crate::units::DrillTime;
-use crate::words::Arg;
+use crate::words::{Arg, Message, Unit};
 
 /// What the rules look for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -105,6 +105,16 @@ impl Rule {
             Self::NotBack => "not-back",
         }
     }
+}
+
+/// A length of time in words: seconds below a minute, minutes and seconds above.
+pub(super) fn lasting(time: DrillTime) -> Arg {
+    const MINUTE: DrillTime = DrillTime::from_secs(60);
+    if time < MINUTE {
+        return Arg::Quantity(time.seconds(), Unit::Seconds);
+    }
+    let message = Message::new("lasting-minutes").with("time", Arg::Clock(time));
+    Arg::Said(Box::new(message))
 }
 
 /// Something a rule found.

@@ -10,7 +10,7 @@ use crate::site::Site;
 use crate::words::{Arg, Unit};
 
 use super::episode::{Episode, episodes};
-use super::finding::{Finding, Rule};
+use super::finding::{Finding, Rule, lasting};
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
@@ -100,7 +100,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         "rated",
         Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
     )
-    .with("lasted", Arg::Clock(episode.length()))
+    .with("lasted", lasting(episode.length()))
 }
 
 fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
@@ -117,6 +117,6 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first)
     }
     .with("volts", Arg::Quantity(volts, Unit::Volts))
-    .with("lasted", Arg::Clock(episode.length()))
+    .with("lasted", lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))
 }

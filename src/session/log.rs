@@ -42,7 +42,7 @@ impl Session {
             lines.push(LogLine {
                 clock: self.clock(moment.at),
                 kind,
-                text: self.words.say(&message),
+                text: self.words.label(&message),
             });
         }
         lines

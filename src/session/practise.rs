@@ -148,15 +148,16 @@ impl Session {
                 self.words
                     .say(&super::log::did_message(drill.site(), action)),
             )),
-            What::Refused(action, why) => Some(Notice::Refused(self.words.say(&refused_message(
-                drill.site(),
-                action,
-                why,
-            )))),
-            What::Learnt(learnt) => Some(Notice::Learnt(self.words.say(&learnt_message(learnt)))),
+            What::Refused(action, why) => Some(Notice::Refused(
+                self.words
+                    .label(&refused_message(drill.site(), action, why)),
+            )),
+            What::Learnt(learnt) => Some(Notice::Learnt(self.words.label(&learnt_message(learnt)))),
             What::Happened(event) => {
                 let shown = open.truth_is_shown() || super::log::is_plain_to_see(event);
-                shown.then(|| Notice::Happened(self.words.say(&event_message(drill.site(), event))))
+                shown.then(|| {
+                    Notice::Happened(self.words.label(&event_message(drill.site(), event)))
+                })
             }
         })
         .collect()

@@ -364,7 +364,7 @@ fn wires(site: &Site) -> Vec<Wire> {
     }
     all.push(wire("drop", "service", "drop", false));
     all.push(wire("bus", "bus", "main", false));
-    all.push(wire("inlet", "inlet", "generator-breaker", true));
+    all.push(wire("inlet", "inlet", "inlet", true));
     for circuit in &site.panel.circuits {
         let (point, thing) = (
             format!("outlet-{}", circuit.name),

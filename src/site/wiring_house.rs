@@ -27,6 +27,7 @@ impl Builder<'_> {
         let on = PositionId(1);
         let mut mains = Vec::new();
         let mut backs = Vec::new();
+        let mut inlets = Vec::new();
         for (line, bus, pad, pin) in [
             (service.one, bus_one, pad_one, inlet_one),
             (service.two, bus_two, pad_two, inlet_two),
@@ -36,9 +37,10 @@ impl Builder<'_> {
             }
             backs.push(self.contact(pad, bus, (panel.backfed, on), "generator-breaker"));
             let wire = branch_wire_impedance(panel.inlet_awg, panel.inlet_ft, WIRE_C);
-            self.series(pin, pad, wire, "inlet");
+            inlets.push(self.series(pin, pad, wire, "inlet"));
         }
         self.meter("main", mains);
+        self.meter("inlet", inlets);
         self.meter("generator-breaker", backs);
         self.network
             .series(service.neutral, ground, Complex::new(CONTACT_OHM, 0.0));

@@ -120,7 +120,7 @@ finding-tripped-now = Find out what asked for so much before you reset it.
 finding-tripped-instead = Turn loads on one at a time and watch the meter.
 source-tripped = UL 489 hold and trip points (checked).
 
-finding-starved-what = The { $appliance } had to work with { $volts }.
+finding-starved-what = Too little voltage, { $volts }: { $appliance }.
 finding-starved-why = A motor with too little voltage draws more current, gets hot and may never start.
 finding-starved-now = Turn it off until less runs on the generator.
 finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start.
@@ -132,13 +132,13 @@ finding-cord-hot-now = Turn the load off and let the cord cool.
 finding-cord-hot-instead = Lay the cord out flat, and use a heavier one for this load.
 source-cord-hot = NEC Table 400.5(A)(1) (two-wire column checked to 12 AWG). How a coil traps heat is an assumption.
 
-finding-goal-late-what = The { $appliance } had no power { $within } after the outage.
+finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage, in minutes and seconds.
 finding-goal-late-why = That is what this household counts on.
 finding-goal-late-now = Carry on, safely.
 finding-goal-late-instead = Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
 source-goal-late = The goal of this drill.
 
-finding-lost-what = Too late for what the { $appliance } takes care of.
+finding-lost-what = Too late for what this takes care of: { $appliance }.
 finding-lost-why = Food, heat or a dry basement is lost.
 finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
