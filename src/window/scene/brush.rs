@@ -1,0 +1,325 @@
+//! A brush that paints flat shapes into one mesh: fills, strokes, glows, each with a soft edge one pixel wide.
+//!
+//! Shapes are given in the plan's units (see [`super::plan`]) with y downward, and land in the engine's units in the order in which they are painted.
+//! One mesh with colored vertices is one draw call, which the software adapter needs; the soft edge replaces multisampling.
+//! It does not cover curves with holes.
+//! Accuracy: circles are polygons whose sides are at most two pixels long.
+
+use bevy::asset::RenderAssetUsages;
+use bevy::math::Vec2;
+use bevy::mesh::{Indices, Mesh, PrimitiveTopology};
+use lyon_tessellation::path::Path;
+use lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers, math};
+
+use crate::window::theme::Ink;
+
+use super::plan::Frame;
+
+/// Paint in one mesh.
+#[derive(Debug)]
+pub(super) struct Brush {
+    frame: Frame,
+    positions: Vec<[f32; 3]>,
+    colors: Vec<[f32; 4]>,
+    indices: Vec<u32>,
+}
+
+/// Width of the soft edge in pixels.
+const FEATHER: f32 = 1.0;
+
+impl Brush {
+    pub(super) fn new(frame: Frame) -> Self {
+        Self { frame, positions: Vec::new(), colors: Vec::new(), indices: Vec::new() }
+    }
+
+    /// The frame it paints in.
+    pub(super) fn frame(&self) -> Frame {
+        self.frame
+    }
+
+    /// The mesh of all that was painted.
+    pub(super) fn finish(self) -> Mesh {
+        Mesh::new(PrimitiveTopology::TriangleList, RenderAssetUsages::RENDER_WORLD)
+            .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, self.positions)
+            .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, self.colors)
+            .with_inserted_indices(Indices::U32(self.indices))
+    }
+
+    /// A filled polygon of any shape that does not cross itself.
+    pub(super) fn fill(&mut self, points: &[Vec2], ink: Ink) {
+        if points.len() < 3 {
+            return;
+        }
+        let pixels: Vec<Vec2> = points.iter().map(|p| self.frame.world(*p)).collect();
+        let mut path = Path::builder();
+        for (i, p) in pixels.iter().enumerate() {
+            if i == 0 {
+                path.begin(math::point(p.x, p.y));
+            } else {
+                path.line_to(math::point(p.x, p.y));
+            }
+        }
+        path.end(true);
+        let mut buffers: VertexBuffers<[f32; 2], u32> = VertexBuffers::new();
+        let filled = FillTessellator::new().tessellate_path(
+            &path.build(),
+            &FillOptions::default(),
+            &mut BuffersBuilder::new(&mut buffers, |vertex: FillVertex<'_>| vertex.position().to_array()),
+        );
+        if filled.is_err() {
+            return;
+        }
+        let base = self.n_vertices();
+        for [x, y] in buffers.vertices {
+            self.vertex(Vec2::new(x, y), ink);
+        }
+        self.indices.extend(buffers.indices.into_iter().map(|i| base + i));
+        self.soften(&pixels, ink);
+    }
+
+    /// A filled polygon without a dent.
+    pub(super) fn convex(&mut self, points: &[Vec2], ink: Ink) {
+        let pixels: Vec<Vec2> = points.iter().map(|p| self.frame.world(*p)).collect();
+        let corners: Vec<u32> = pixels.iter().map(|p| self.vertex(*p, ink)).collect();
+        if let Some((hub, rest)) = corners.split_first() {
+            for pair in rest.windows(2) {
+                self.indices.push(*hub);
+                self.indices.extend(pair);
+            }
+        }
+        self.soften(&pixels, ink);
+    }
+
+    /// An axis-parallel rectangle.
+    pub(super) fn rect(&mut self, x: f32, y: f32, width: f32, height: f32, ink: Ink) {
+        let (a, b) = (Vec2::new(x, y), Vec2::new(x + width, y + height));
+        self.convex(&[a, Vec2::new(b.x, a.y), b, Vec2::new(a.x, b.y)], ink);
+    }
+
+    /// A rectangle with round corners.
+    pub(super) fn round_rect(&mut self, corner: Vec2, size: Vec2, radius: f32, ink: Ink) {
+        let r = radius.min(size.x / 2.0).min(size.y / 2.0);
+        let centers = [
+            (corner + Vec2::new(size.x - r, r), -90.0_f32),
+            (corner + size - Vec2::splat(r), 0.0),
+            (corner + Vec2::new(r, size.y - r), 90.0),
+            (corner + Vec2::splat(r), 180.0),
+        ];
+        let mut points = Vec::new();
+        for (center, start) in centers {
+            for step in 0..=5_u8 {
+                let angle = (start + f32::from(step) * 18.0).to_radians();
+                points.push(center + Vec2::from_angle(angle) * r);
+            }
+        }
+        self.convex(&points, ink);
+    }
+
+    /// A disk.
+    pub(super) fn disk(&mut self, center: Vec2, radius: f32, ink: Ink) {
+        self.ellipse(center, Vec2::splat(radius), ink);
+    }
+
+    /// A filled ellipse.
+    pub(super) fn ellipse(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
+        let sides = sides(radii.max_element() * self.frame.scale);
+        let points: Vec<Vec2> = around(sides).map(|a| center + Vec2::from_angle(a) * radii).collect();
+        self.convex(&points, ink);
+    }
+
+    /// A ring.
+    pub(super) fn ring(&mut self, center: Vec2, radius: f32, width: f32, ink: Ink) {
+        let sides = sides(radius * self.frame.scale);
+        let mut points: Vec<Vec2> = around(sides).map(|a| center + Vec2::from_angle(a) * radius).collect();
+        if let Some(first) = points.first().copied() {
+            points.push(first);
+        }
+        self.stroke(&points, width, ink);
+    }
+
+    /// A soft light that fades to nothing at its radii.
+    pub(super) fn glow(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
+        let sides = sides(radii.max_element() * self.frame.scale).min(48);
+        let hub = self.vertex(self.frame.world(center), ink);
+        let rim: Vec<u32> = around(sides)
+            .map(|a| {
+                let at = self.frame.world(center + Vec2::from_angle(a) * radii);
+                self.vertex(at, ink.alpha(0.0))
+            })
+            .collect();
+        for (i, from) in rim.iter().enumerate() {
+            let to = rim.get((i + 1) % rim.len()).copied().unwrap_or(*from);
+            self.indices.extend([hub, *from, to]);
+        }
+    }
+
+    /// A quadrilateral that shades from one color on its first two corners to another on its last two.
+    pub(super) fn shade(&mut self, corners: [Vec2; 4], first: Ink, last: Ink) {
+        let [a, b, c, d] = corners.map(|p| self.frame.world(p));
+        let a = self.vertex(a, first);
+        let b = self.vertex(b, first);
+        let c = self.vertex(c, last);
+        let d = self.vertex(d, last);
+        self.indices.extend([a, b, c, a, c, d]);
+    }
+
+    /// A line through points, in pixels wide whatever the scale.
+    pub(super) fn line(&mut self, points: &[Vec2], pixels: f32, ink: Ink) {
+        self.stroke(points, pixels / self.frame.scale, ink);
+    }
+
+    /// A line through points, in the plan's units wide.
+    pub(super) fn stroke(&mut self, points: &[Vec2], width: f32, ink: Ink) {
+        let pixels: Vec<Vec2> = points.iter().map(|p| self.frame.world(*p)).collect();
+        let half = (width * self.frame.scale / 2.0).max(0.35);
+        let core = (half - FEATHER / 2.0).max(0.0);
+        let outer = half + FEATHER / 2.0;
+        let mut previous: Option<[u32; 4]> = None;
+        for (i, at) in pixels.iter().enumerate() {
+            let closed = pixels.len() > 2 && pixels.first() == pixels.last();
+            let before = i.checked_sub(1).or(closed.then(|| pixels.len() - 2)).and_then(|j| pixels.get(j));
+            let after = pixels.get(i + 1).or_else(|| closed.then(|| pixels.get(1)).flatten());
+            let normal = miter(before.copied(), *at, after.copied());
+            let row = [
+                self.vertex(*at + normal * outer, ink.alpha(0.0)),
+                self.vertex(*at + normal * core, ink),
+                self.vertex(*at - normal * core, ink),
+                self.vertex(*at - normal * outer, ink.alpha(0.0)),
+            ];
+            if let Some(last) = previous {
+                for k in 0..3 {
+                    let (Some(&a), Some(&b), Some(&c), Some(&d)) =
+                        (last.get(k), last.get(k + 1), row.get(k + 1), row.get(k))
+                    else {
+                        continue;
+                    };
+                    self.indices.extend([a, b, c, a, c, d]);
+                }
+            }
+            previous = Some(row);
+        }
+    }
+
+    /// Adds the soft edge outside a filled polygon.
+    fn soften(&mut self, pixels: &[Vec2], ink: Ink) {
+        let n = pixels.len();
+        let at = |i: usize| pixels.get(i % n).copied().unwrap_or_default();
+        let area: f32 = (0..n).map(|i| at(i).perp_dot(at(i + 1))).sum();
+        let outward = if area > 0.0 { -FEATHER } else { FEATHER };
+        let ring: Vec<(u32, u32)> = (0..n)
+            .map(|i| {
+                let normal = miter(Some(at(i + n - 1)), at(i), Some(at(i + 1)));
+                (self.vertex(at(i), ink), self.vertex(at(i) + normal * outward, ink.alpha(0.0)))
+            })
+            .collect();
+        for (i, (inner, outer)) in ring.iter().enumerate() {
+            let (next_inner, next_outer) = ring.get((i + 1) % n).copied().unwrap_or((*inner, *outer));
+            self.indices.extend([*inner, *outer, next_outer, *inner, next_outer, next_inner]);
+        }
+    }
+
+    fn vertex(&mut self, at: Vec2, ink: Ink) -> u32 {
+        let index = self.n_vertices();
+        self.positions.push([at.x, at.y, 0.0]);
+        self.colors.push(ink.linear());
+        index
+    }
+
+    #[expect(clippy::cast_possible_truncation, reason = "a scene has some ten thousand vertices")]
+    fn n_vertices(&self) -> u32 {
+        self.positions.len() as u32
+    }
+}
+
+/// Normal at a corner, long enough that both sides keep their width, at most doubled.
+fn miter(before: Option<Vec2>, at: Vec2, after: Option<Vec2>) -> Vec2 {
+    let left = |from: Vec2, to: Vec2| (to - from).normalize_or_zero().perp();
+    let one = before.map(|b| left(b, at));
+    let two = after.map(|a| left(at, a));
+    match (one, two) {
+        (Some(one), Some(two)) => {
+            let sum = (one + two).normalize_or_zero();
+            let cosine = sum.dot(two).max(0.5);
+            if sum == Vec2::ZERO { two } else { sum / cosine }
+        }
+        (Some(only), None) | (None, Some(only)) => only,
+        (None, None) => Vec2::Y,
+    }
+}
+
+#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped first")]
+fn sides(radius_px: f32) -> u16 {
+    (radius_px * std::f32::consts::TAU / 2.0).clamp(10.0, 96.0) as u16
+}
+
+fn around(sides: u16) -> impl Iterator<Item = f32> {
+    (0..sides).map(move |i| f32::from(i) / f32::from(sides) * std::f32::consts::TAU)
+}
+
+/// Points of a hanging wire between two ends, `sag` units below the straight line in its middle.
+pub(super) fn hang(from: Vec2, to: Vec2, sag: f32) -> Vec<Vec2> {
+    const STEPS: u8 = 18;
+    (0..=STEPS)
+        .map(|i| {
+            let t = f32::from(i) / f32::from(STEPS);
+            from.lerp(to, t) + Vec2::Y * (4.0 * sag * t * (1.0 - t))
+        })
+        .collect()
+}
+
+/// Rounds the corners of a route.
+pub(super) fn rounded(points: &[Vec2], radius: f32) -> Vec<Vec2> {
+    let mut out = Vec::new();
+    for (i, at) in points.iter().enumerate() {
+        let (Some(before), Some(after)) = (i.checked_sub(1).and_then(|j| points.get(j)), points.get(i + 1)) else {
+            out.push(*at);
+            continue;
+        };
+        let r = radius.min(at.distance(*before) / 2.0).min(at.distance(*after) / 2.0);
+        let enter = *at + (*before - *at).normalize_or_zero() * r;
+        let leave = *at + (*after - *at).normalize_or_zero() * r;
+        for step in 0..=4_u8 {
+            let t = f32::from(step) / 4.0;
+            out.push(enter.lerp(*at, t).lerp(at.lerp(leave, t), t));
+        }
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::window::theme;
+
+    fn frame() -> Frame {
+        Frame::new(Vec2::new(1280.0, 720.0))
+    }
+
+    #[test]
+    fn a_square_becomes_two_triangles_and_a_soft_edge_of_eight() {
+        let mut brush = Brush::new(frame());
+        brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM);
+        assert_eq!(brush.indices.len(), (2 + 8) * 3);
+    }
+
+    #[test]
+    fn every_index_points_at_a_vertex() {
+        let mut brush = Brush::new(frame());
+        brush.disk(Vec2::splat(50.0), 20.0, theme::CREAM);
+        brush.ring(Vec2::splat(50.0), 20.0, 3.0, theme::CREAM);
+        brush.glow(Vec2::splat(50.0), Vec2::splat(30.0), theme::YELLOW);
+        brush.stroke(&hang(Vec2::ZERO, Vec2::new(100.0, 0.0), 10.0), 2.0, theme::CREAM);
+        let n = brush.n_vertices();
+        assert!(brush.indices.iter().all(|i| *i < n));
+        assert_eq!(brush.positions.len(), brush.colors.len());
+    }
+
+    #[test]
+    fn a_hanging_wire_ends_where_it_is_tied_and_sags_between() {
+        let points = hang(Vec2::ZERO, Vec2::new(100.0, 0.0), 12.0);
+        assert_eq!(points.first(), Some(&Vec2::ZERO));
+        assert_eq!(points.last(), Some(&Vec2::new(100.0, 0.0)));
+        let lowest = points.iter().map(|p| p.y).fold(0.0, f32::max);
+        assert!((lowest - 12.0).abs() < 0.1, "{lowest}");
+    }
+}

@@ -1,0 +1,163 @@
+//! Conductors, drawn by what energizes them: a color, a pattern and (in the callouts) a word.
+//!
+//! Beads are the utility's, chevrons a generator's and point the way power goes, both by turns where two sources meet, cross-ticks for grounds,
+//! dots where nothing was tested, a bare thin line where a test found nothing.
+//! Motion only repeats what the shapes say and can be switched off.
+
+use bevy::math::Vec2;
+
+use crate::session::view::{Fed, Flow, StreetView, WireView};
+use crate::window::theme;
+use crate::window::theme::{Ink, Pattern};
+
+use super::brush::Brush;
+use super::plan::Plan;
+
+/// Distance between two marks of a pattern on the line, plan units.
+const PITCH: f32 = 22.0;
+
+/// Paints all conductors; `phase` moves the marks along, in plan units.
+pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: f32) {
+    for wire in &street.wires {
+        let Some(route) = plan.routes.get(&wire.id) else { continue };
+        let size = if wire.id.starts_with("branch-") || wire.id == "inlet-wire" || wire.id == "bus" { 0.72 } else { 1.0 };
+        for piece in &route.pieces {
+            conductor(brush, piece, wire, phase, size);
+        }
+    }
+    for stub in street.wires.iter().filter(|w| street.broken_spans.contains(&w.id)) {
+        for piece in plan.routes.get(&stub.id).iter().flat_map(|r| &r.pieces) {
+            if let Some(end) = piece.last() {
+                frayed(brush, *end);
+            }
+        }
+    }
+}
+
+/// One sample of a pattern for the legend's width, drawn from left to right.
+pub(super) fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, size: f32) {
+    let ink = theme::fed_ink(wire.fed);
+    let reversed: Vec<Vec2>;
+    let (points, flows) = match wire.flow {
+        Flow::None => (points, false),
+        Flow::Forward => (points, true),
+        Flow::Backward => {
+            reversed = points.iter().rev().copied().collect();
+            (reversed.as_slice(), true)
+        }
+    };
+    let shift = if flows { phase.rem_euclid(PITCH * 2.0 * size) } else { 0.0 };
+    match theme::fed_pattern(wire.fed) {
+        Pattern::Thin => brush.line(points, 1.4, ink),
+        Pattern::Dots => {
+            for (at, _) in along(points, 9.0 * size, 0.0) {
+                brush.disk(at, 1.7 * size, ink);
+            }
+        }
+        Pattern::Ticks => {
+            brush.line(points, 2.4 * size, ink);
+            for (at, direction) in along(points, PITCH * size, 0.0) {
+                let across = direction.perp() * 7.0 * size;
+                brush.stroke(&[at - across, at + across], 2.4 * size, ink);
+            }
+        }
+        Pattern::Beads => {
+            casing(brush, points, size);
+            brush.stroke(points, 2.6 * size, ink);
+            for (at, _) in along(points, PITCH * size, shift) {
+                brush.disk(at, 4.6 * size, ink);
+            }
+        }
+        Pattern::Chevrons => {
+            casing(brush, points, size);
+            brush.stroke(points, 2.6 * size, ink);
+            for (at, direction) in along(points, PITCH * size, shift) {
+                mark(brush, at, direction, flows, (size, ink));
+            }
+        }
+        Pattern::Mixed => {
+            casing(brush, points, size);
+            brush.stroke(points, 4.0 * size, ink);
+            for (i, (at, direction)) in along(points, PITCH * size, shift).into_iter().enumerate() {
+                if i % 2 == 0 {
+                    brush.disk(at, 4.6 * size, theme::SKY_BLUE);
+                } else {
+                    mark(brush, at, direction, flows, (size, theme::ORANGE));
+                }
+            }
+        }
+    }
+}
+
+/// A dark casing lets a bright conductor stand out from bright rooms as well as from the night.
+fn casing(brush: &mut Brush, points: &[Vec2], size: f32) {
+    brush.stroke(points, 6.0 * size, theme::INK.alpha(0.55));
+}
+
+/// A chevron where current flows, a lozenge where there is voltage without flow.
+fn mark(brush: &mut Brush, at: Vec2, direction: Vec2, flows: bool, (size, ink): (f32, Ink)) {
+    let across = direction.perp();
+    let p = |x: f32, y: f32| at + (direction * x + across * y) * size;
+    if flows {
+        brush.stroke(&[p(-4.5, -6.5), p(4.5, 0.0), p(-4.5, 6.5)], 3.2 * size, ink);
+    } else {
+        brush.convex(&[p(-6.0, 0.0), p(0.0, -4.6), p(6.0, 0.0), p(0.0, 4.6)], ink);
+    }
+}
+
+fn frayed(brush: &mut Brush, end: Vec2) {
+    for (x, y) in [(-6.0, 7.0), (0.0, 10.0), (6.0, 7.0)] {
+        brush.line(&[end, end + Vec2::new(x, y)], 1.6, theme::CREAM);
+    }
+}
+
+/// Points every `pitch` along a line, from `shift` on, with the direction there.
+fn along(points: &[Vec2], pitch: f32, shift: f32) -> Vec<(Vec2, Vec2)> {
+    let mut out = Vec::new();
+    let mut next = shift.rem_euclid(pitch * 2.0);
+    if next > pitch {
+        next -= pitch;
+    }
+    let mut done = 0.0;
+    for pair in points.windows(2) {
+        let [from, to] = pair else { continue };
+        let length = from.distance(*to);
+        let direction = (*to - *from).normalize_or_zero();
+        while next <= done + length {
+            out.push((*from + direction * (next - done), direction));
+            next += pitch;
+        }
+        done += length;
+    }
+    out
+}
+
+/// A sample of each pattern, for the legend; shown under the ground where nothing else is.
+pub(super) fn legend(brush: &mut Brush, places: &[(Fed, Vec2)]) {
+    for (fed, at) in places {
+        let flow = if *fed == Fed::Generator || *fed == Fed::Both { Flow::Forward } else { Flow::None };
+        let wire = WireView { fed: *fed, flow, ..WireView::default() };
+        conductor(brush, &[*at, *at + Vec2::new(52.0, 0.0)], &wire, 8.0, 0.9);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn marks_are_evenly_spaced_and_stay_on_the_line() {
+        let points = [Vec2::ZERO, Vec2::new(100.0, 0.0), Vec2::new(100.0, 50.0)];
+        let marks = along(&points, 10.0, 5.0);
+        assert_eq!(marks.len(), 15);
+        assert!(marks.iter().all(|(p, _)| (p.y == 0.0 && p.x <= 100.0) || (p.x == 100.0 && p.y <= 50.0)));
+    }
+
+    #[test]
+    fn marks_move_with_the_phase_and_come_round() {
+        let points = [Vec2::ZERO, Vec2::new(100.0, 0.0)];
+        let first = |shift: f32| along(&points, 10.0, shift).first().map(|(p, _)| p.x);
+        assert_eq!(first(3.0), Some(3.0));
+        assert_eq!(first(20.0), Some(0.0));
+    }
+}
