@@ -23,3 +23,6 @@ pub mod explain;
 pub mod file;
 
 pub mod session;
+
+#[cfg(feature = "window")]
+pub mod window;

@@ -1,1 +1,73 @@
 # The window.
+
+window-title = Outage Drill
+window-clock = Clock of the drill
+window-goal = Goal
+window-hint = Next
+window-wait-short = Wait 10 s
+window-wait-minute = Wait 1 min
+window-wait-event = Until something happens
+window-finish = Finish
+window-keys = Keys
+window-words = In words
+window-back = Back
+window-deeds = What you can do here
+window-log = What happened so far
+window-held = Time stands still
+window-next = Next
+window-again = From the start
+window-why = Why it matters
+window-now = What to do now
+window-instead = Instead
+window-source = Source
+window-understood = Understood
+window-retry = Try again
+window-leave = Back to the shelf
+window-met = met
+window-not-met = not met
+window-critical = Must be met
+window-timeline = Timeline
+window-findings = Findings
+window-finding = Finding
+window-no-findings = Nothing to explain: every rule was kept.
+window-open-assessed = Open as a test
+window-assessed-means = No help, and only what you looked at or tested, until the end.
+window-slide = interlock slide
+window-slide-up = The slide is up. It keeps the main breaker from going on.
+window-slide-down = The slide is down. It keeps the generator breaker from going on while the main breaker is on.
+
+# What feeds a conductor, in the legend.
+window-fed-dead = tested dead
+window-fed-utility = fed by the utility
+window-fed-generator = fed by a generator
+window-fed-both = fed by both
+window-fed-grounded = grounded by the crew
+window-fed-unknown = not tested yet
+
+# Kinds of log lines and answers.
+window-log-did = Done
+window-log-refused = Refused
+window-log-happened = Happened
+window-log-learnt = Learned
+window-log-mistake = Mistake
+window-log-harm = Harm
+window-log-unknown = Not known
+
+# The scene in words.
+window-words-people = People and neighbors
+window-words-house = Generator and house
+window-words-wires = Wires
+
+# Keys.
+window-key-keys = Show or hide these keys
+window-key-words = The scene in words
+window-key-language = Another language
+window-key-motion = Motion on or off
+window-key-back = Back
+window-key-places = Open a place
+window-key-walk = Walk through what can be pressed, also with the arrow keys
+window-key-press = Press, also with the space bar
+
+# Said in the terminal when no window can open.
+window-no-display = There is no display for a window here. The drill also runs as text: outage-drill play.
+window-no-adapter = No graphics adapter answers here, not even one in software. On Debian the package mesa-vulkan-drivers brings one. The drill also runs as text: outage-drill play.

@@ -38,7 +38,13 @@ impl Brush {
     }
 
     /// The mesh of all that was painted.
-    pub(super) fn finish(self) -> Mesh {
+    /// A mesh that holds nothing gets one triangle without area, because the engine can't hold an empty mesh.
+    pub(super) fn finish(mut self) -> Mesh {
+        if self.indices.is_empty() {
+            self.positions.push([0.0; 3]);
+            self.colors.push([0.0; 4]);
+            self.indices.extend([0, 0, 0]);
+        }
         Mesh::new(PrimitiveTopology::TriangleList, RenderAssetUsages::RENDER_WORLD)
             .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, self.positions)
             .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, self.colors)

@@ -25,7 +25,7 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, light: Light) {
     roof(brush, light);
     let kitchen = lit(street, "kitchen");
     let bedroom = lit(street, "bedroom");
-    let living = lit(street, "living");
+    let living = lit(street, "living").max(0.45 * glow_of(street, "television"));
     let hall = lit(street, "hall").max(bedroom * 0.35);
     room(brush, [480.0, 272.0, 128.0, 112.0], bedroom);
     room(brush, [616.0, 272.0, 157.0, 112.0], hall);
@@ -44,6 +44,11 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, light: Light) {
 fn lit(street: &StreetView, room: &str) -> f32 {
     let mut lamps = street.appliances.iter().filter(|a| a.id.contains(room) && a.id.contains("light"));
     if lamps.any(lamp_on) { 1.0 } else { 0.0 }
+}
+
+/// A screen lights a room a little.
+fn glow_of(street: &StreetView, id: &str) -> f32 {
+    if street.appliances.iter().any(|a| a.id == id && lamp_on(a)) { 1.0 } else { 0.0 }
 }
 
 /// Whether a lamp gives light.

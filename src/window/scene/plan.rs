@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 
 use bevy::math::{Rect, Vec2};
 
-use crate::session::view::{CloseView, StreetView, WireView};
+use crate::session::view::{ControlView, StreetView, WireView};
 
 use super::brush::{hang, rounded};
 
@@ -57,14 +57,17 @@ impl Frame {
         Self::fit(window, rect)
     }
 
-    /// The frame of a picture that fills the window.
-    pub(crate) fn whole(window: Vec2) -> Self {
-        Self::fit(window, Rect::from_corners(Vec2::ZERO, window.max(Vec2::ONE)))
+    /// The frame beside the shelf: the house large in the right half, the rest of the plan cut by the window.
+    pub(crate) fn beside(window: Vec2) -> Self {
+        let rect = Rect::from_corners(Vec2::ZERO, window.max(Vec2::ONE));
+        let scale = rect.height() / (HEIGHT * 0.98);
+        let origin = Vec2::new(rect.width() * 0.74 - 640.0 * scale, rect.height() - HEIGHT * scale);
+        Self { window, rect, scale, origin }
     }
 
     /// Width of the column at the right in a window of this width.
     pub(crate) fn column(window_width: f32) -> f32 {
-        (window_width * 0.3).clamp(330.0, 520.0)
+        (window_width * 0.315).clamp(340.0, 560.0)
     }
 
     fn fit(window: Vec2, rect: Rect) -> Self {
@@ -127,14 +130,14 @@ pub(crate) struct Plan {
 }
 
 impl Plan {
-    /// The plan of a street; the close view of the cords says where their ends are.
-    pub(crate) fn new(street: &StreetView, cords: Option<&CloseView>) -> Self {
+    /// The plan of a street; the controls of its plugs say where the ends of cords are.
+    pub(crate) fn new(street: &StreetView, plugs: &[ControlView]) -> Self {
         let mut plan = Self { generator: stand(&street.generator.place), ..Self::default() };
         plan.place_poles(street);
         plan.place_appliances(street);
         plan.place_people(street);
         for (track, wire) in street.wires.iter().enumerate() {
-            if let Some(route) = plan.route(wire, track, street, cords) {
+            if let Some(route) = plan.route(wire, track, street, plugs) {
                 plan.anchors.insert(wire.id.clone(), route.middle());
                 plan.routes.insert(wire.id.clone(), route);
             }
@@ -194,7 +197,7 @@ impl Plan {
         }
     }
 
-    fn route(&self, wire: &WireView, track: usize, street: &StreetView, cords: Option<&CloseView>) -> Option<Route> {
+    fn route(&self, wire: &WireView, track: usize, street: &StreetView, plugs: &[ControlView]) -> Option<Route> {
         let secondary = Vec2::new(self.transformer + 20.0, NEUTRAL + 4.0);
         match wire.id.as_str() {
             "drop" => Some(Route::one(hang(secondary, WEATHERHEAD, 16.0))),
@@ -227,7 +230,7 @@ impl Plan {
                 } else if let Some(name) = id.strip_prefix("branch-") {
                     Some(Route::one(branch(self.circuit_end(name, street), track)))
                 } else {
-                    self.cord(id, cords)
+                    self.cord(id, plugs)
                 }
             }
         }
@@ -271,19 +274,24 @@ impl Plan {
             .find(|a| a.id == circuit || a.id.starts_with(circuit) || circuit.starts_with(a.id.as_str()))
             .and_then(|a| self.anchors.get(&a.id).copied())
             .or_else(|| spot(circuit))
-            .unwrap_or(Vec2::new(740.0, 500.0))
+            .unwrap_or(Vec2::new(744.0, 500.0))
     }
 
-    fn cord(&self, id: &str, cords: Option<&CloseView>) -> Option<Route> {
-        let outlet = self.generator + Vec2::new(-22.0, -22.0);
-        let (near, far) = ends(id, cords?);
-        let lies = Vec2::new(1040.0, GROUND - 6.0);
-        let start = if near.is_some_and(|p| p.contains("generator") || p.contains("outlet")) { outlet } else { lies };
-        let end = match far? {
-            "inlet" => INLET,
-            "generator" | "generator-outlet" => outlet,
-            place => spot(place.strip_suffix("-outlet").unwrap_or(place)).map(|at| at + Vec2::new(0.0, -18.0))?,
-        };
+    /// A cord that is plugged in anywhere; a stowed one is in the shed and out of sight.
+    fn cord(&self, id: &str, plugs: &[ControlView]) -> Option<Route> {
+        let (near, far) = ends(id, plugs);
+        if near.is_none() && far.is_none() {
+            return None;
+        }
+        let start = near.map_or(Vec2::new(1036.0, GROUND - 4.0), |_| self.generator + Vec2::new(-22.0, -22.0));
+        let end = far.map_or(Some(Vec2::new(896.0, GROUND - 4.0)), |place| match place {
+            "inlet" => Some(INLET),
+            place => {
+                let thing = place.strip_suffix("-outlet").unwrap_or(place);
+                let at = self.anchors.get(thing).copied().or_else(|| spot(thing))?;
+                Some(at + Vec2::new(0.0, -18.0))
+            }
+        })?;
         let floor = GROUND + 3.0;
         let along = if end.y > GROUND {
             vec![start, Vec2::new(start.x - 14.0, floor), Vec2::new(782.0, floor), Vec2::new(760.0, 566.0), end]
@@ -294,15 +302,15 @@ impl Plan {
     }
 }
 
-/// Positions in which the two ends of a cord stand.
-fn ends<'a>(cord: &str, view: &'a CloseView) -> (Option<&'a str>, Option<&'a str>) {
+/// What the two ends of a cord are plugged into, generator's end first.
+/// A cord with a connector is in use where the plug of an appliance stands at it.
+fn ends<'a>(cord: &str, plugs: &'a [ControlView]) -> (Option<&'a str>, Option<&'a str>) {
     let find = |end: &str| {
-        view.controls
-            .iter()
-            .find(|c| c.id.strip_prefix(cord).is_some_and(|rest| rest.contains(end)))
-            .map(|c| c.position_id.as_str())
+        let control = plugs.iter().find(|c| c.id.strip_prefix(cord) == Some(end))?;
+        Some(control.position_id.as_str()).filter(|position| *position != "stowed")
     };
-    (find("near"), find("far"))
+    let appliance = plugs.iter().find(|c| c.position_id == cord).and_then(|c| c.id.strip_suffix("-plug"));
+    (find("-generator-end"), find("-house-end").or(appliance))
 }
 
 /// Where the generator stands: its feet.
@@ -317,7 +325,7 @@ fn stand(place: &str) -> Vec2 {
 
 /// Where a thing that uses power stands, by what its id says it is: the middle of its foot, or of its ceiling.
 fn spot(id: &str) -> Option<Vec2> {
-    const SPOTS: [(&str, Vec2); 22] = [
+    const SPOTS: [(&str, Vec2); 24] = [
         ("kitchen-light", Vec2::new(556.0, 400.0)),
         ("living-light", Vec2::new(698.0, 400.0)),
         ("bedroom-light", Vec2::new(546.0, 270.0)),
@@ -337,6 +345,8 @@ fn spot(id: &str) -> Option<Vec2> {
         ("air-conditioner", Vec2::new(420.0, GROUND)),
         ("television", Vec2::new(752.0, 500.0)),
         ("living", Vec2::new(752.0, 500.0)),
+        ("bathroom", Vec2::new(700.0, 372.0)),
+        ("garage", Vec2::new(806.0, 500.0)),
         ("bedroom", Vec2::new(590.0, 372.0)),
         ("kitchen", Vec2::new(540.0, 480.0)),
         ("light", Vec2::new(698.0, 400.0)),
@@ -404,7 +414,7 @@ mod tests {
     #[test]
     fn every_conductor_of_the_street_has_a_course() {
         let street = street();
-        let plan = Plan::new(&street, None);
+        let plan = Plan::new(&street, &[]);
         for wire in &street.wires {
             let route = plan.routes.get(&wire.id);
             assert!(route.is_some_and(|r| r.pieces.iter().all(|p| p.len() >= 2)), "{}", wire.id);
@@ -413,7 +423,7 @@ mod tests {
 
     #[test]
     fn a_broken_span_is_two_pieces_and_others_are_one() {
-        let plan = Plan::new(&street(), None);
+        let plan = Plan::new(&street(), &[]);
         for (id, n) in [("span-1", 1), ("span-2", 2), ("span-3", 1)] {
             assert_eq!(plan.routes.get(id).map(|r| r.pieces.len()), Some(n), "{id}");
         }

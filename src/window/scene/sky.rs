@@ -40,8 +40,8 @@ fn stars(brush: &mut Brush, light: Light) {
     let b = brush.frame().bounds();
     let strength = (light.dark - 0.5) * 1.5;
     for i in 0..70_u16 {
-        let spread = f32::from(i * 7919 % 1000) / 1000.0;
-        let height = f32::from(i * 104 % 331) / 331.0;
+        let spread = scatter(i, 7919, 1000);
+        let height = scatter(i, 104, 331);
         let at = Vec2::new(b.min.x + b.width() * spread, b.min.y + (330.0 - b.min.y) * height);
         let size = 0.7 + f32::from(i % 3) * 0.45;
         brush.disk(at, size, theme::CREAM.alpha(strength * (0.25 + 0.4 * (1.0 - height))));
@@ -54,8 +54,16 @@ fn moon(brush: &mut Brush, light: Light) {
     }
     let at = Vec2::new(905.0, 158.0);
     brush.glow(at, Vec2::splat(110.0), theme::CREAM.alpha(0.16));
-    brush.disk(at, 24.0, theme::CREAM.mix(light.middle, 0.1));
-    brush.disk(at + Vec2::new(10.0, -7.0), 21.0, light.top.mix(light.middle, 0.6));
+    let arc = |center: Vec2, radius: f32, from: f32, to: f32| {
+        (0..=20_u8).map(move |i| {
+            let angle = (from + (to - from) * f32::from(i) / 20.0).to_radians();
+            center + Vec2::from_angle(angle) * radius
+        })
+    };
+    // Two arcs that meet at the horns.
+    let mut points: Vec<Vec2> = arc(at, 24.0, -70.0, -290.0).collect();
+    points.extend(arc(at + Vec2::new(16.4, 0.0), 23.95, -250.0, -110.0));
+    brush.fill(&points, theme::CREAM.mix(light.middle, 0.08));
 }
 
 fn clouds(brush: &mut Brush, light: Light) {
@@ -95,8 +103,14 @@ fn pebbles(brush: &mut Brush, light: Light) {
     let b = brush.frame().bounds();
     let ink = theme::FLOOR.mix(theme::SOIL, 0.8 + 0.1 * light.dark).alpha(0.5);
     for i in 0..40_u16 {
-        let x = b.min.x + b.width() * f32::from(i * 617 % 997) / 997.0;
-        let y = GROUND + 26.0 + f32::from(i * 389 % 155);
+        let x = b.min.x + b.width() * scatter(i, 617, 997);
+        let y = GROUND + 26.0 + scatter(i, 389, 155) * 155.0;
         brush.ellipse(Vec2::new(x, y), Vec2::new(2.0 + f32::from(i % 4), 1.6), ink);
     }
+}
+
+/// A share from 0 to 1 that looks like chance and never changes.
+fn scatter(index: u16, step: u32, modulo: u16) -> f32 {
+    let rest = u32::from(index) * step % u32::from(modulo);
+    u16::try_from(rest).map_or(0.0, f32::from) / f32::from(modulo)
 }

@@ -20,7 +20,7 @@ const PITCH: f32 = 22.0;
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: f32) {
     for wire in &street.wires {
         let Some(route) = plan.routes.get(&wire.id) else { continue };
-        let size = if wire.id.starts_with("branch-") || wire.id == "inlet-wire" || wire.id == "bus" { 0.72 } else { 1.0 };
+        let size = size_of(&wire.id);
         for piece in &route.pieces {
             conductor(brush, piece, wire, phase, size);
         }
@@ -32,6 +32,12 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
             }
         }
     }
+}
+
+/// House wiring and other people's drops are drawn lighter than the line.
+fn size_of(id: &str) -> f32 {
+    let light = ["branch-", "drop-", "inlet-wire", "bus"];
+    if light.iter().any(|beginning| id.starts_with(beginning)) { 0.72 } else { 1.0 }
 }
 
 /// One sample of a pattern for the legend's width, drawn from left to right.
@@ -78,8 +84,9 @@ pub(super) fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, pha
         Pattern::Mixed => {
             casing(brush, points, size);
             brush.stroke(points, 4.0 * size, ink);
+            let first_is_bead = shift <= PITCH * size;
             for (i, (at, direction)) in along(points, PITCH * size, shift).into_iter().enumerate() {
-                if i % 2 == 0 {
+                if (i % 2 == 0) == first_is_bead {
                     brush.disk(at, 4.6 * size, theme::SKY_BLUE);
                 } else {
                     mark(brush, at, direction, flows, (size, theme::ORANGE));

@@ -119,6 +119,7 @@ pub(crate) const MAP: &[Module] = &[
             "image",
             "image_compare",
             "lyon_tessellation",
+            "wgpu",
         ],
     ),
     module("main", &["session", "terminal", "window"], &[]),

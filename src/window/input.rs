@@ -1,0 +1,134 @@
+//! Keys that work everywhere, beside Tab, arrows, Enter and Space, which walk and press what has the focus.
+//!
+//! Function keys and digits only, so that no letter of any keyboard or screen reader is taken.
+//! It does not cover remapping.
+
+use bevy::prelude::*;
+
+use crate::session::Command;
+use crate::units::DrillTime;
+
+use super::WindowSystems;
+use super::link::{Desk, Views, Wish};
+
+/// Keys with the message id of what they do, in the order in which they are listed for the learner.
+pub(super) const KEYS: [(KeyCode, &str, &str); 9] = [
+    (KeyCode::F1, "F1", "window-key-keys"),
+    (KeyCode::F2, "F2", "window-wait-short"),
+    (KeyCode::F3, "F3", "window-wait-minute"),
+    (KeyCode::F4, "F4", "window-wait-event"),
+    (KeyCode::F6, "F6", "window-key-words"),
+    (KeyCode::F8, "F8", "window-key-language"),
+    (KeyCode::F9, "F9", "window-key-motion"),
+    (KeyCode::F10, "F10", "window-finish"),
+    (KeyCode::Escape, "Esc", "window-key-back"),
+];
+
+const DIGITS: [KeyCode; 9] = [
+    KeyCode::Digit1,
+    KeyCode::Digit2,
+    KeyCode::Digit3,
+    KeyCode::Digit4,
+    KeyCode::Digit5,
+    KeyCode::Digit6,
+    KeyCode::Digit7,
+    KeyCode::Digit8,
+    KeyCode::Digit9,
+];
+
+/// Ten seconds and one minute: the waits of the two buttons.
+pub(super) const SHORT: DrillTime = DrillTime::from_secs(10);
+pub(super) const MINUTE: DrillTime = DrillTime::from_secs(60);
+
+pub(super) fn plugin(app: &mut App) {
+    app.add_systems(Update, read_keys.in_set(WindowSystems::ReadInput));
+}
+
+fn read_keys(
+    keys: Res<'_, ButtonInput<KeyCode>>,
+    views: Res<'_, Views>,
+    desk: Res<'_, Desk>,
+    mut wishes: MessageWriter<'_, Wish>,
+) {
+    for key in keys.get_just_pressed() {
+        if let Some(wish) = wish_of(*key, &views, &desk) {
+            wishes.write(wish);
+        }
+    }
+}
+
+/// What a key wishes for as things stand.
+fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
+    match key {
+        KeyCode::F1 => return Some(Wish::Keys),
+        KeyCode::F8 => return next_language(views).map(|tag| Wish::Do(Command::Speak(tag))),
+        KeyCode::F9 => return Some(Wish::Motion),
+        KeyCode::Escape => return Some(Wish::Back),
+        _ => {}
+    }
+    let street = views.street.as_ref().filter(|_| views.debrief.is_none())?;
+    if views.consequence.is_some() || !desk.accepted {
+        return None;
+    }
+    match key {
+        KeyCode::F2 => Some(Wish::Do(Command::Wait(SHORT))),
+        KeyCode::F3 => Some(Wish::Do(Command::Wait(MINUTE))),
+        KeyCode::F4 => Some(Wish::Do(Command::WaitForEvent)),
+        KeyCode::F6 => Some(Wish::Words),
+        KeyCode::F10 => Some(Wish::Do(Command::Finish)),
+        digit => {
+            let index = DIGITS.iter().position(|d| *d == digit)?;
+            street.places.get(index).map(|place| Wish::Place(place.id.clone()))
+        }
+    }
+}
+
+/// The tag of the language after the one that is spoken.
+pub(super) fn next_language(views: &Views) -> Option<String> {
+    let now = views.languages.iter().position(|l| l.current)?;
+    views.languages.get((now + 1) % views.languages.len()).map(|l| l.tag.clone())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::session::view::{LanguageView, PlaceView, StreetView};
+
+    fn views() -> Views {
+        let place = |id: &str| PlaceView { id: id.to_owned(), ..PlaceView::default() };
+        let language = |tag: &str, current| LanguageView { tag: tag.to_owned(), current, ..LanguageView::default() };
+        Views {
+            street: Some(StreetView { places: vec![place("panel"), place("generator")], ..StreetView::default() }),
+            languages: vec![language("en", false), language("es", true)],
+            ..Views::default()
+        }
+    }
+
+    fn accepted() -> Desk {
+        Desk { accepted: true, ..Desk::default() }
+    }
+
+    #[test]
+    fn digits_open_places_in_their_order_and_no_others() {
+        assert_eq!(wish_of(KeyCode::Digit2, &views(), &accepted()), Some(Wish::Place("generator".to_owned())));
+        assert_eq!(wish_of(KeyCode::Digit3, &views(), &accepted()), None);
+    }
+
+    #[test]
+    fn the_language_key_goes_round() {
+        let speak = Wish::Do(Command::Speak("en".to_owned()));
+        assert_eq!(wish_of(KeyCode::F8, &views(), &accepted()), Some(speak));
+    }
+
+    #[test]
+    fn no_key_moves_the_drill_before_the_cautions_are_read() {
+        assert_eq!(wish_of(KeyCode::F3, &views(), &Desk::default()), None);
+    }
+
+    #[test]
+    fn every_key_has_one_meaning() {
+        for (i, (key, ..)) in KEYS.iter().enumerate() {
+            assert!(KEYS.iter().skip(i + 1).all(|(other, ..)| other != key), "{key:?}");
+        }
+    }
+}

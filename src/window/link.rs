@@ -1,0 +1,195 @@
+//! The link between the session and the engine: the only place that changes the session.
+//!
+//! Panels and keys write [`Wish`] messages; once a frame they are read in order, and the views are taken afresh.
+//! Everything else reads [`Views`] and [`Desk`].
+//! It holds no rule of the drill.
+
+use bevy::prelude::*;
+
+use crate::session::view::{
+    CloseView, ConsequenceView, ControlKind, ControlView, DebriefView, LanguageView, LogView, ShelfView, StreetView,
+};
+use crate::session::{Command, Notice, Session};
+
+use super::WindowSystems;
+
+/// The open session.
+#[derive(Resource)]
+pub(super) struct Open(pub(super) Session);
+
+/// A wish of the learner: for the session, or for the desk on which its views lie.
+#[derive(Message, Debug, Clone, PartialEq, Eq)]
+pub enum Wish {
+    /// For the session.
+    Do(Command),
+    /// Open a place as a close view.
+    Place(String),
+    /// Put the close view, the list of words or the list of keys away.
+    Back,
+    /// The cautions have been read.
+    Accept,
+    /// Another stage of the consequence.
+    Stage(usize),
+    /// Show or hide the scene in words.
+    Words,
+    /// Show or hide the keys.
+    Keys,
+    /// Switch motion on or off.
+    Motion,
+}
+
+/// All views of the session as of now.
+#[derive(Resource, Default)]
+pub(super) struct Views {
+    pub(super) shelf: ShelfView,
+    pub(super) street: Option<StreetView>,
+    pub(super) close: Option<CloseView>,
+    /// Controls that say where plugs are.
+    pub(super) plugs: Vec<ControlView>,
+    pub(super) log: LogView,
+    pub(super) consequence: Option<ConsequenceView>,
+    pub(super) debrief: Option<DebriefView>,
+    pub(super) languages: Vec<LanguageView>,
+}
+
+/// What lies on the desk: how the views are shown, apart from what they say.
+#[derive(Resource, Debug, Default)]
+pub(super) struct Desk {
+    /// The place that is open as a close view.
+    pub(super) place: Option<String>,
+    /// The stage of the consequence that is told.
+    pub(super) stage: usize,
+    /// Whether the cautions were read since the start.
+    pub(super) accepted: bool,
+    /// Whether the scene is shown in words.
+    pub(super) words: bool,
+    /// Whether the keys are shown.
+    pub(super) keys: bool,
+    /// Whether motion is switched off.
+    pub(super) still: bool,
+    /// What the session answered last.
+    pub(super) notice: Option<Notice>,
+    /// Grows when the keyboard's focus should go to the first thing of what has just come up.
+    pub(super) arrivals: u32,
+}
+
+/// Whether the scene moves, and since when.
+#[derive(Resource, Debug, Default)]
+pub(super) struct Pulse {
+    /// Seconds left in which things move after the last change.
+    pub(super) left_s: f32,
+    /// Seconds of motion so far.
+    pub(super) turn_s: f32,
+}
+
+/// How long things move after a change, seconds.
+/// Then the scene rests: what moves only repeats what shapes and words say.
+const MOTION_S: f32 = 4.0;
+
+pub(super) fn plugin(app: &mut App) {
+    app.init_resource::<Views>()
+        .init_resource::<Desk>()
+        .init_resource::<Pulse>()
+        .add_message::<Wish>()
+        .add_systems(Update, apply.in_set(WindowSystems::Apply))
+        .add_systems(Update, (project, pulse).chain().in_set(WindowSystems::Project));
+}
+
+/// Does what was wished, in order.
+fn apply(mut wishes: MessageReader<'_, '_, Wish>, mut open: ResMut<'_, Open>, mut desk: ResMut<'_, Desk>) {
+    for wish in wishes.read() {
+        match wish {
+            Wish::Do(command) => obey(&mut open.0, &mut desk, command),
+            Wish::Place(place) => {
+                desk.place = Some(place.clone());
+                desk.words = false;
+                desk.arrivals += 1;
+            }
+            Wish::Back => {
+                if desk.keys {
+                    desk.keys = false;
+                } else if desk.words {
+                    desk.words = false;
+                } else {
+                    desk.place = None;
+                }
+            }
+            Wish::Accept => {
+                desk.accepted = true;
+                desk.arrivals += 1;
+            }
+            Wish::Stage(stage) => {
+                desk.stage = *stage;
+                desk.arrivals += 1;
+            }
+            Wish::Words => desk.words = !desk.words,
+            Wish::Keys => desk.keys = !desk.keys,
+            Wish::Motion => desk.still = !desk.still,
+        }
+    }
+}
+
+fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
+    let held = session.consequence().is_some();
+    let notices = session.apply(command.clone());
+    // The last notice with words is what the learner reads at once.
+    desk.notice = notices.iter().rev().find(|n| !matches!(n, Notice::Consequence | Notice::Over)).cloned();
+    match command {
+        Command::Open { .. } | Command::Retry | Command::Leave | Command::Finish => {
+            desk.place = None;
+            desk.words = false;
+            desk.keys = false;
+            desk.notice = None;
+            desk.arrivals += 1;
+        }
+        Command::Understood => desk.arrivals += 1,
+        Command::Do(_) | Command::Wait(_) | Command::WaitForEvent | Command::Speak(_) => {}
+    }
+    if !held && session.consequence().is_some() {
+        desk.stage = 0;
+        desk.arrivals += 1;
+    }
+}
+
+/// Takes the views afresh when the session or the open place has changed.
+fn project(
+    open: Res<'_, Open>,
+    desk: Res<'_, Desk>,
+    mut views: ResMut<'_, Views>,
+    mut pulse: ResMut<'_, Pulse>,
+    mut seen: Local<'_, Option<(u64, Option<String>)>>,
+) {
+    let session = &open.0;
+    let now = (session.revision(), desk.place.clone());
+    if seen.as_ref() == Some(&now) {
+        return;
+    }
+    *views = Views {
+        shelf: session.shelf(),
+        street: session.street(),
+        close: desk.place.as_deref().and_then(|place| session.close(place)),
+        plugs: plugs(session),
+        log: session.log(),
+        consequence: session.consequence(),
+        debrief: session.debrief(),
+        languages: session.languages(),
+    };
+    pulse.left_s = MOTION_S;
+    *seen = Some(now);
+}
+
+/// Plugs stand in close views of their own, whatever is open.
+fn plugs(session: &Session) -> Vec<ControlView> {
+    let views = ["cords", "house"].into_iter().filter_map(|place| session.close(place));
+    views.flat_map(|view| view.controls).filter(|c| c.kind == ControlKind::Plug).collect()
+}
+
+/// Lets things move for a while after a change, then rest.
+fn pulse(time: Res<'_, Time>, desk: Res<'_, Desk>, mut pulse: ResMut<'_, Pulse>) {
+    if desk.still || pulse.left_s <= 0.0 {
+        return;
+    }
+    let step = time.delta_secs().min(0.1);
+    pulse.left_s -= step;
+    pulse.turn_s += step;
+}

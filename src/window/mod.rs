@@ -1,0 +1,152 @@
+//! The window: draws what the session's views say, and sends back what the learner wishes.
+//!
+//! It holds no rule of the drill; whatever can be done here can be done in the terminal by the same [`Command`](crate::session::Command).
+//! Scene: meshes from code (Bevy). Panels: immediate mode (egui), drawn only when something was pressed, has changed or moves.
+//! Start reading at [`link`]: the only place that changes the session.
+//! It does not cover sound, touch gestures, or a screen reader's tree.
+
+mod fonts;
+mod input;
+mod link;
+mod panels;
+pub mod picture;
+mod probe;
+mod scene;
+mod screens;
+pub mod theme;
+
+use std::fmt;
+
+use bevy::app::PluginGroupBuilder;
+use bevy::log::LogPlugin;
+use bevy::prelude::*;
+use bevy::render::RenderPlugin;
+use bevy::render::settings::{Backends, WgpuSettings};
+use bevy::window::{ExitCondition, PresentMode, WindowResolution};
+use bevy::winit::{UpdateMode, WinitSettings};
+use bevy_egui::EguiPlugin;
+
+use crate::session::Session;
+
+pub use link::Wish;
+pub use probe::{NoDisplay, probe};
+
+/// How the window opens.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Options {
+    /// Whether the environment names a display.
+    pub display: bool,
+    /// Width and height in logical pixels.
+    pub size: (u32, u32),
+    /// Whether things stand still from the start.
+    pub still: bool,
+}
+
+impl Default for Options {
+    fn default() -> Self {
+        Self { display: true, size: (1280, 720), still: false }
+    }
+}
+
+/// Why the window could not do its work.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum WindowError {
+    /// There is no display or no graphics adapter.
+    NoDisplay(NoDisplay),
+    /// The engine stopped with an error.
+    Stopped,
+}
+
+impl fmt::Display for WindowError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NoDisplay(what) => write!(f, "{what}"),
+            Self::Stopped => f.write_str("stopped"),
+        }
+    }
+}
+
+impl std::error::Error for WindowError {}
+
+/// The phases of a frame, in this order.
+#[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
+pub enum WindowSystems {
+    /// Keys become wishes.
+    ReadInput,
+    /// Wishes go to the session.
+    Apply,
+    /// Views are taken from the session.
+    Project,
+    /// The scene is drawn from the views; panels follow in the egui pass.
+    Draw,
+}
+
+/// Opens the window and stays until it is closed.
+///
+/// # Errors
+/// When there is no display or no adapter, found out before the engine starts; when the engine stops with an error.
+pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
+    if !options.display {
+        return Err(WindowError::NoDisplay(NoDisplay::Display));
+    }
+    let backends = probe().map_err(WindowError::NoDisplay)?;
+    let (width, height) = options.size;
+    let window = Window {
+        title: session.say("window-title"),
+        name: Some("outage-drill".to_owned()),
+        resolution: WindowResolution::new(width, height),
+        present_mode: PresentMode::AutoVsync,
+        ..Window::default()
+    };
+    let mut app = App::new();
+    app.add_plugins(engine(Some(window), backends));
+    app.insert_resource(WinitSettings {
+        focused_mode: UpdateMode::reactive_low_power(REST),
+        unfocused_mode: UpdateMode::reactive_low_power(REST),
+    });
+    build(&mut app, session, options.still);
+    app.add_systems(Startup, |mut commands: Commands<'_, '_>| {
+        commands.spawn(scene::camera());
+    });
+    match app.run() {
+        AppExit::Success => Ok(()),
+        AppExit::Error(_) => Err(WindowError::Stopped),
+    }
+}
+
+/// The longest rest between two frames.
+/// It is finite because an endless one keeps the event loop of this engine version spinning.
+const REST: std::time::Duration = std::time::Duration::from_secs(60);
+
+/// The engine's plugins with or without a window on a display.
+fn engine(window: Option<Window>, backends: Backends) -> PluginGroupBuilder {
+    let settings = WgpuSettings { backends: Some(backends), ..WgpuSettings::default() };
+    // Without a window a picture is wanted, and it has to be whole in its first frame.
+    let synchronous_pipeline_compilation = window.is_none();
+    let exit_condition =
+        if window.is_some() { ExitCondition::OnPrimaryClosed } else { ExitCondition::DontExit };
+    DefaultPlugins
+        .set(WindowPlugin { primary_window: window, exit_condition, ..WindowPlugin::default() })
+        .set(RenderPlugin {
+            render_creation: settings.into(),
+            synchronous_pipeline_compilation,
+            ..RenderPlugin::default()
+        })
+        .set(LogPlugin { level: bevy::log::Level::WARN, filter: LOG.to_owned(), ..LogPlugin::default() })
+}
+
+/// What the engine may say on standard error: warnings of the software adapter are no news.
+const LOG: &str = "wgpu=error,naga=error,bevy_render=error,bevy_winit=error,bevy_egui=error";
+
+/// Adds everything of ours to an engine.
+fn build(app: &mut App, session: Session, still: bool) {
+    app.add_plugins(EguiPlugin::default());
+    app.insert_resource(ClearColor(theme::INK.bevy()));
+    app.insert_resource(link::Open(session));
+    app.configure_sets(
+        Update,
+        (WindowSystems::ReadInput, WindowSystems::Apply, WindowSystems::Project, WindowSystems::Draw).chain(),
+    );
+    app.add_plugins((link::plugin, input::plugin, scene::plugin, screens::plugin));
+    app.world_mut().resource_mut::<link::Desk>().still = still;
+}

@@ -1,0 +1,92 @@
+//! A close view: what is seen at a place, what can be operated there, and what else can be done.
+//!
+//! A panel's breakers are drawn as its face (see [`super::breakers`]); every other control is a row with its choices.
+//! It does not cover dragging: every choice is a button.
+
+use bevy_egui::egui::{RichText, ScrollArea, Ui};
+
+use crate::session::Command;
+use crate::session::view::{CloseView, ControlView, DeedView};
+use crate::window::fonts;
+use crate::window::link::Wish;
+use crate::window::theme;
+
+use super::{Page, aside, body, breakers, card, heading, subheading};
+
+/// A place seen close.
+pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
+    ui.horizontal(|ui| {
+        heading(ui, &view.title);
+        ui.with_layout(bevy_egui::egui::Layout::right_to_left(bevy_egui::egui::Align::Center), |ui| {
+            let back = page.say("window-back");
+            page.button(ui, &back, || Wish::Back);
+        });
+    });
+    ScrollArea::vertical().id_salt(&view.place).auto_shrink([false, false]).show(ui, |ui| {
+        aside(ui, &view.description);
+        readings(ui, &view.readings);
+        let (face, rows): (Vec<_>, Vec<_>) = view.controls.iter().partition(|c| breakers::on_face(c));
+        if !face.is_empty() {
+            breakers::face(ui, &face, view.interlock, page);
+        }
+        for control in rows {
+            row(ui, control, page);
+        }
+        if !view.deeds.is_empty() {
+            subheading(ui, &page.say("window-deeds"));
+            for deed in &view.deeds {
+                self::deed(ui, deed, page);
+            }
+        }
+    });
+}
+
+fn readings(ui: &mut Ui, readings: &[String]) {
+    if readings.is_empty() {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        for reading in readings {
+            ui.label(RichText::new(reading).font(fonts::bold(16.0)).color(theme::LEAD.egui()));
+            ui.add_space(8.0);
+        }
+    });
+}
+
+/// A control with its choices as buttons.
+fn row(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
+    card(ui, theme::HAIRLINE, |ui| {
+        ui.horizontal_wrapped(|ui| {
+            ui.label(RichText::new(&control.label).font(fonts::bold(15.5)).color(theme::CREAM.egui()));
+            if !control.rating.is_empty() {
+                aside(ui, &control.rating);
+            }
+        });
+        aside(ui, &control.position);
+        choices(ui, control, page);
+    });
+}
+
+/// The choices a control offers besides how it stands.
+pub(super) fn choices(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        for choice in control.choices.iter().filter(|c| !c.current) {
+            let response = page.button(ui, &choice.label, || operate(control, &choice.id));
+            page.focus_first(&response);
+            response.on_hover_text(&control.sentence);
+        }
+    });
+}
+
+/// The wish to bring a control into a position.
+pub(super) fn operate(control: &ControlView, choice: &str) -> Wish {
+    Wish::Do(Command::Do(format!("set {} {choice}", control.id)))
+}
+
+fn deed(ui: &mut Ui, deed: &DeedView, page: &mut Page<'_>) {
+    let response = page.button(ui, &deed.label, || Wish::Do(Command::Do(deed.line.clone())));
+    page.focus_first(&response);
+    if !deed.known.is_empty() {
+        ui.indent(&deed.line, |ui| body(ui, &deed.known));
+    }
+}

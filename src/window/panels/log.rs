@@ -1,0 +1,73 @@
+//! The log: what was done and what happened, newest last, each kind with a mark and a word of its own.
+//!
+//! It does not cover rewinding.
+
+use bevy_egui::egui;
+use bevy_egui::egui::{Pos2, RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2};
+
+use crate::session::view::{LogKind, LogLine, LogView};
+use crate::window::fonts;
+use crate::window::theme;
+
+use super::{Page, heading};
+
+/// The whole log.
+pub(crate) fn panel(ui: &mut Ui, view: &LogView, page: &Page<'_>) {
+    heading(ui, &page.say("window-log"));
+    lines(ui, &view.lines, page);
+}
+
+/// Lines with marks.
+pub(crate) fn lines(ui: &mut Ui, lines: &[LogLine], page: &Page<'_>) {
+    ScrollArea::vertical().id_salt("log").auto_shrink([false, false]).stick_to_bottom(true).show(ui, |ui| {
+        for line in lines {
+            one(ui, line, page);
+        }
+    });
+}
+
+fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
+    let (ink, word) = theme::log_look(line.kind);
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 7.0;
+        let (rect, _) = ui.allocate_exact_size(vec2(16.0, 20.0), Sense::hover());
+        mark(ui.painter(), rect.center(), line.kind);
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.y = 1.0;
+            let head = format!("{}  {}", line.clock, page.say(word));
+            ui.label(RichText::new(head).font(fonts::bold(12.5)).color(ink.egui()));
+            ui.label(RichText::new(&line.text).font(fonts::regular(14.5)).color(theme::CREAM.egui()));
+        });
+    });
+}
+
+/// A mark for each kind, of a shape of its own.
+fn mark(painter: &egui::Painter, at: Pos2, kind: LogKind) {
+    let ink = theme::log_look(kind).0.egui();
+    let stroke = Stroke::new(2.2, ink);
+    let p = |x: f32, y: f32| pos2(at.x + x, at.y + y);
+    match kind {
+        LogKind::Did => {
+            painter.circle_filled(at, 5.0, ink);
+        }
+        LogKind::Refused => {
+            painter.circle_stroke(at, 6.0, stroke);
+            painter.line_segment([p(-4.2, 4.2), p(4.2, -4.2)], stroke);
+        }
+        LogKind::Happened => {
+            painter.line(vec![p(-3.0, -6.0), p(4.0, 0.0), p(-3.0, 6.0)], stroke);
+        }
+        LogKind::Learnt => {
+            painter.circle_stroke(p(-1.0, -1.0), 5.0, stroke);
+            painter.line_segment([p(2.6, 2.6), p(6.5, 6.5)], stroke);
+        }
+        LogKind::Mistake => {
+            let corners = vec![p(0.0, -7.0), p(7.0, 6.0), p(-7.0, 6.0)];
+            painter.add(egui::Shape::convex_polygon(corners, ink, Stroke::NONE));
+        }
+        LogKind::Harm => {
+            painter.circle_stroke(at, 6.0, Stroke::new(3.0, ink));
+            painter.circle_filled(at, 2.2, ink);
+        }
+    }
+}

@@ -1,0 +1,119 @@
+//! Panels: each a function from a view to widgets, with wishes as its only result and no engine type in it.
+//!
+//! They are drawn anew in every egui pass and keep nothing between passes but what is unfolded.
+//! Every text comes from a view or by id from the word files.
+
+pub(super) mod breakers;
+pub(super) mod close;
+pub(super) mod consequence;
+pub(super) mod debrief;
+pub(super) mod log;
+pub(super) mod plot;
+pub(super) mod shelf;
+pub(super) mod timeline;
+pub(super) mod top;
+pub(super) mod words;
+
+use bevy_egui::egui;
+use bevy_egui::egui::{CornerRadius, Frame, Margin, Response, RichText, Stroke, Ui};
+
+use super::fonts;
+use super::link::Wish;
+use super::theme;
+use super::theme::Ink;
+
+/// What a panel writes with: the words, where its wishes go, and whether something has just come up.
+pub(super) struct Page<'a> {
+    say: &'a dyn Fn(&str) -> String,
+    /// Wishes so far.
+    pub(super) out: Vec<Wish>,
+    arriving: bool,
+}
+
+impl<'a> Page<'a> {
+    /// A page; `arriving` gives the keyboard's focus to the first leading button.
+    pub(super) fn new(say: &'a dyn Fn(&str) -> String, arriving: bool) -> Self {
+        Self { say, out: Vec::new(), arriving }
+    }
+
+    /// A label of the window's own.
+    pub(super) fn say(&self, id: &str) -> String {
+        (self.say)(id)
+    }
+
+    /// A wish, if the thing was pressed.
+    pub(super) fn on(&mut self, response: &Response, wish: impl FnOnce() -> Wish) {
+        if response.clicked() {
+            self.out.push(wish());
+        }
+    }
+
+    /// A plain button.
+    pub(super) fn button(&mut self, ui: &mut Ui, text: &str, wish: impl FnOnce() -> Wish) -> Response {
+        let response = ui.add(egui::Button::new(text).wrap());
+        self.on(&response, wish);
+        response
+    }
+
+    /// The one button that leads on; it takes the focus when its panel has just come up.
+    pub(super) fn lead(&mut self, ui: &mut Ui, text: &str, wish: impl FnOnce() -> Wish) -> Response {
+        let text = RichText::new(text).font(fonts::bold(16.0)).color(theme::DARK_TEXT.egui());
+        let response = ui.add(egui::Button::new(text).fill(theme::LEAD.egui()).wrap());
+        self.focus_first(&response);
+        outline_focus(ui, &response);
+        self.on(&response, wish);
+        response
+    }
+
+    /// Gives a thing the focus if it is the first that asks since its panel came up.
+    pub(super) fn focus_first(&mut self, response: &Response) {
+        if std::mem::take(&mut self.arriving) {
+            response.request_focus();
+        }
+    }
+}
+
+/// Draws the focus ring around something that paints itself.
+pub(super) fn outline_focus(ui: &Ui, response: &Response) {
+    if response.has_focus() {
+        let rect = response.rect.expand(3.0);
+        let stroke = Stroke::new(3.0, theme::YELLOW.egui());
+        ui.painter().rect_stroke(rect, CornerRadius::same(8), stroke, egui::StrokeKind::Outside);
+    }
+}
+
+/// A raised card.
+pub(super) fn card<R>(ui: &mut Ui, edge: Ink, add: impl FnOnce(&mut Ui) -> R) -> R {
+    Frame::new()
+        .fill(theme::RAISED.egui())
+        .stroke(Stroke::new(1.5, edge.egui()))
+        .corner_radius(CornerRadius::same(9))
+        .inner_margin(Margin::same(11))
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            add(ui)
+        })
+        .inner
+}
+
+/// A heading.
+pub(super) fn heading(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).font(fonts::bold(20.0)).color(theme::CREAM.egui()));
+}
+
+/// A smaller heading.
+pub(super) fn subheading(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).font(fonts::bold(15.0)).color(theme::MUTED.egui()));
+}
+
+/// Running text.
+pub(super) fn body(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).font(fonts::regular(15.5)).color(theme::CREAM.egui()));
+}
+
+/// Lesser text.
+pub(super) fn aside(ui: &mut Ui, text: &str) {
+    if !text.is_empty() {
+        ui.label(RichText::new(text).font(fonts::regular(14.0)).color(theme::MUTED.egui()));
+    }
+}

@@ -1,0 +1,69 @@
+//! The scene in words, and the list of keys: what pointing shows to a pointer, for everybody else.
+//!
+//! Sentences are those of the views, in the order in which energy travels.
+
+use bevy_egui::egui::{RichText, ScrollArea, Ui};
+
+use crate::session::view::StreetView;
+use crate::window::fonts;
+use crate::window::input::KEYS;
+use crate::window::link::Wish;
+use crate::window::theme;
+
+use super::{Page, aside, body, heading, subheading};
+
+/// Everything that can be pointed at, as sentences.
+pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
+    head(ui, "window-words", page);
+    ScrollArea::vertical().id_salt("words").auto_shrink([false, false]).show(ui, |ui| {
+        let wires = street.wires.iter().map(|w| &w.sentence);
+        let people = street.people.iter().map(|p| &p.sentence);
+        let neighbors = street.neighbors.iter().map(|n| &n.sentence);
+        let appliances = street.appliances.iter().map(|a| &a.sentence);
+        let generator = std::iter::once(&street.generator.sentence);
+        part(ui, &page.say("window-words-people"), people.chain(neighbors));
+        part(ui, &page.say("window-words-house"), generator.chain(appliances));
+        part(ui, &page.say("window-words-wires"), wires);
+        if !street.air.is_empty() {
+            body(ui, &street.air);
+        }
+    });
+}
+
+/// The keys.
+pub(crate) fn keys(ui: &mut Ui, page: &mut Page<'_>) {
+    head(ui, "window-keys", page);
+    for (_, name, id) in KEYS {
+        line(ui, name, &page.say(id));
+    }
+    line(ui, "1–9", &page.say("window-key-places"));
+    line(ui, "Tab", &page.say("window-key-walk"));
+    line(ui, "Enter", &page.say("window-key-press"));
+}
+
+fn head(ui: &mut Ui, id: &str, page: &mut Page<'_>) {
+    ui.horizontal(|ui| {
+        heading(ui, &page.say(id));
+        let back = page.say("window-back");
+        let response = page.button(ui, &back, || Wish::Back);
+        page.focus_first(&response);
+    });
+}
+
+fn line(ui: &mut Ui, key: &str, what: &str) {
+    ui.horizontal_top(|ui| {
+        ui.vertical(|ui| {
+            ui.set_width(56.0);
+            ui.label(RichText::new(key).font(fonts::bold(15.0)).color(theme::LEAD.egui()));
+        });
+        ui.vertical(|ui| body(ui, what));
+    });
+}
+
+fn part<'a>(ui: &mut Ui, title: &str, sentences: impl Iterator<Item = &'a String>) {
+    subheading(ui, title);
+    for sentence in sentences.filter(|s| !s.is_empty()) {
+        aside(ui, sentence);
+    }
+    ui.add_space(6.0);
+}

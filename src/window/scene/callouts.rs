@@ -1,0 +1,281 @@
+//! Words on the scene: goal and hint in the sky, numbers where they arise, names under the ground, the legend, and sentences for the pointer.
+//!
+//! Callouts keep out of each other's way: each tries places around what it speaks of and takes the first that is free.
+//! It does not cover the same sentences for keys and screen readers: see [`crate::window::panels::words`].
+
+use bevy::math::Vec2;
+use bevy_egui::egui;
+use bevy_egui::egui::{Align2, CornerRadius, Id, Painter, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+
+use crate::session::view::{ApplianceState, Fed, PersonState, StageView, StreetView, WireView};
+use crate::window::fonts;
+use crate::window::link::Wish;
+use crate::window::panels::Page;
+use crate::window::theme;
+use crate::window::theme::Ink;
+
+use super::plan::{GROUND, PANEL_BOTTOM, PANEL_TOP, Frame, Plan};
+
+/// Something to say at a place.
+struct Call {
+    at: Vec2,
+    title: String,
+    text: String,
+    ink: Ink,
+    /// Larger, and placed before the others.
+    loud: bool,
+}
+
+/// Paints the words and lets things be pointed at.
+pub(crate) fn paint(
+    ui: &mut Ui,
+    street: &StreetView,
+    (plan, frame): (&Plan, Frame),
+    stage: Option<&StageView>,
+    page: &mut Page<'_>,
+) {
+    let painter = ui.painter().clone();
+    let mut taken = vec![goal(&painter, street, frame, page)];
+    names(&painter, street, plan, frame);
+    yard_card(&painter, street, frame);
+    legend(&painter, frame, page);
+    let scene = screen(frame);
+    for call in calls(street, plan, stage) {
+        place(&painter, &call, frame, scene, &mut taken);
+    }
+    pointers(ui, street, plan, frame, page);
+}
+
+fn screen(frame: Frame) -> Rect {
+    let r = frame.rect;
+    Rect::from_min_max(pos2(r.min.x, r.min.y), pos2(r.max.x, r.max.y))
+}
+
+fn point(frame: Frame, at: Vec2) -> Pos2 {
+    let p = frame.pixel(at);
+    pos2(p.x, p.y)
+}
+
+/// Goal and hint, in the sky.
+fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -> Rect {
+    let scene = screen(frame);
+    let width = (scene.width() * 0.56).min(620.0);
+    let mut job = egui::text::LayoutJob::default();
+    job.wrap.max_width = width;
+    let mut add = |text: &str, font, ink: Ink| {
+        job.append(text, 0.0, egui::TextFormat::simple(font, ink.egui()));
+    };
+    add(&page.say("window-goal"), fonts::bold(14.5), theme::LEAD);
+    add(&format!("  {}", street.goal), fonts::regular(15.0), theme::CREAM);
+    if !street.hint.is_empty() {
+        add("\n", fonts::regular(15.0), theme::CREAM);
+        add(&page.say("window-hint"), fonts::bold(14.5), theme::SKY_BLUE);
+        add(&format!("  {}", street.hint), fonts::regular(15.0), theme::CREAM);
+    }
+    let galley = painter.layout_job(job);
+    let rect = Rect::from_min_size(scene.min + vec2(12.0, 10.0), galley.size() + vec2(22.0, 14.0));
+    painter.rect_filled(rect, CornerRadius::same(9), theme::INK.alpha(0.82).egui());
+    painter.galley(rect.min + vec2(11.0, 7.0), galley, theme::CREAM.egui());
+    rect
+}
+
+/// Names under the ground.
+fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
+    let name = |at: Vec2, text: &str, ink: Ink| {
+        painter.text(point(frame, at), Align2::CENTER_TOP, text, fonts::regular(12.5), ink.egui())
+    };
+    for pole in &street.poles {
+        if let Some((_, x)) = plan.poles.iter().find(|(id, _)| *id == pole.id) {
+            name(Vec2::new(*x, GROUND + 17.0), &pole.label, theme::CREAM);
+        }
+    }
+    let (air, ink) = if street.alarm { (street.air.as_str(), theme::YELLOW) } else { (street.air.as_str(), theme::CREAM) };
+    if !air.is_empty() {
+        name(Vec2::new(620.0, 664.0 + 26.0), air, ink);
+    }
+}
+
+/// The generator in words, under the yard.
+fn yard_card(painter: &Painter, street: &StreetView, frame: Frame) {
+    let g = &street.generator;
+    let mut job = egui::text::LayoutJob::default();
+    job.wrap.max_width = 236.0 * frame.scale.max(0.7);
+    job.halign = egui::Align::LEFT;
+    for (text, font, ink) in [
+        (&g.word, fonts::bold(15.0), theme::ORANGE),
+        (&g.load_words, fonts::regular(13.5), theme::CREAM),
+        (&g.place_words, fonts::regular(13.5), theme::CREAM),
+    ] {
+        if !text.is_empty() {
+            job.append(text, 0.0, egui::TextFormat::simple(font, ink.egui()));
+            job.append("\n", 0.0, egui::TextFormat::default());
+        }
+    }
+    let galley = painter.layout_job(job);
+    let at = point(frame, Vec2::new(886.0, GROUND + 40.0));
+    painter.galley(at, galley, theme::CREAM.egui());
+}
+
+const LEGEND: [Fed; 6] =
+    [Fed::Utility, Fed::Generator, Fed::Both, Fed::Grounded, Fed::Unknown, Fed::Dead];
+
+/// Where the samples of the legend are: under the line, where nothing else is.
+pub(super) fn legend_places(frame: Frame) -> Vec<(Fed, Vec2)> {
+    let left = frame.bounds().min.x + 14.0;
+    (0_u8..).zip(LEGEND).map(|(i, fed)| (fed, Vec2::new(left, 584.0 + 25.0 * f32::from(i)))).collect()
+}
+
+fn legend(painter: &Painter, frame: Frame, page: &Page<'_>) {
+    for (fed, at) in legend_places(frame) {
+        let text = page.say(theme::fed_word(fed));
+        let at = point(frame, at + Vec2::new(60.0, 0.0));
+        painter.text(at, Align2::LEFT_CENTER, text, fonts::regular(13.5), theme::CREAM.egui());
+    }
+}
+
+/// What is said where, the loud first.
+fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>) -> Vec<Call> {
+    let mut calls = Vec::new();
+    if let Some(stage) = stage
+        && let Some(at) = plan.anchors.get(&stage.at)
+        && !stage.value.is_empty()
+    {
+        calls.push(Call { at: *at, title: stage.value.clone(), text: String::new(), ink: theme::PURPLE, loud: true });
+    }
+    for person in street.people.iter().filter(|p| p.id == "crew" || p.state != PersonState::Well) {
+        if let Some(at) = plan.anchors.get(&person.id) {
+            let hurt = matches!(person.state, PersonState::Harmed | PersonState::Unwell);
+            let ink = if hurt { theme::PURPLE } else { theme::VEST };
+            calls.push(Call { at: *at, title: person.label.clone(), text: person.word.clone(), ink, loud: false });
+        }
+    }
+    let mut told: Vec<(Fed, &str)> = Vec::new();
+    for wire in street.wires.iter().filter(|w| w.id.starts_with("span-") || w.id == "drop" || is_cord(w)) {
+        let broken = street.broken_spans.contains(&wire.id);
+        let key = (wire.fed, wire.volts.as_str());
+        if broken || told.contains(&key) || (wire.volts.is_empty() && !wire.id.starts_with("span-")) {
+            continue;
+        }
+        told.push(key);
+        if let Some(at) = plan.anchors.get(&wire.id) {
+            calls.push(wire_call(wire, *at));
+        }
+    }
+    for a in &street.appliances {
+        let strained = matches!(a.state, ApplianceState::Strained | ApplianceState::Broken);
+        if (strained || a.worry >= 0.75)
+            && let Some(at) = plan.anchors.get(&a.id)
+        {
+            let ink = if strained { theme::YELLOW } else { theme::VERMILION.mix(theme::CREAM, 0.4) };
+            let at = *at - Vec2::Y * 40.0;
+            calls.push(Call { at, title: a.label.clone(), text: a.word.clone(), ink, loud: false });
+        }
+    }
+    calls
+}
+
+fn is_cord(wire: &WireView) -> bool {
+    wire.id.contains("cord") || wire.id.starts_with("extension")
+}
+
+fn wire_call(wire: &WireView, at: Vec2) -> Call {
+    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()].into_iter().filter(|s| !s.is_empty()).collect();
+    let ink = theme::fed_ink(wire.fed);
+    if numbers.is_empty() {
+        Call { at, title: wire.word.clone(), text: String::new(), ink, loud: false }
+    } else {
+        Call { at, title: numbers.join(" · "), text: wire.word.clone(), ink, loud: false }
+    }
+}
+
+fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut Vec<Rect>) {
+    let (title_size, text_size) = if call.loud { (22.0, 15.0) } else { (15.0, 13.5) };
+    let mut job = egui::text::LayoutJob::default();
+    job.wrap.max_width = 190.0;
+    job.append(&call.title, 0.0, egui::TextFormat::simple(fonts::bold(title_size), call.ink.mix(theme::CREAM, 0.25).egui()));
+    if !call.text.is_empty() {
+        job.append("\n", 0.0, egui::TextFormat::default());
+        job.append(&call.text, 0.0, egui::TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()));
+    }
+    let galley = painter.layout_job(job);
+    let size = galley.size() + vec2(18.0, 10.0);
+    let at = point(frame, call.at);
+    let near = if call.loud { 46.0 } else { 26.0 };
+    let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
+    let offsets = [
+        vec2(0.0, -dy),
+        vec2(dx * 0.7, -dy),
+        vec2(-dx * 0.7, -dy),
+        vec2(dx, 0.0),
+        vec2(-dx, 0.0),
+        vec2(0.0, dy),
+        vec2(dx * 0.7, dy),
+        vec2(0.0, -dy * 2.0),
+        vec2(dx * 0.8, -dy * 2.2),
+    ];
+    let bounds = scene.shrink(6.0);
+    let rect = offsets.iter().find_map(|offset| {
+        let rect = Rect::from_center_size(at + *offset, size);
+        let free = taken.iter().all(|other| !other.expand(4.0).intersects(rect));
+        (bounds.contains_rect(rect) && free).then_some(rect)
+    });
+    let Some(rect) = rect.or_else(|| {
+        let wanted = Rect::from_center_size(at - vec2(0.0, dy), size);
+        Some(inside(wanted, bounds))
+    }) else {
+        return;
+    };
+    let tip = rect.clamp(at);
+    painter.line_segment([at, tip], Stroke::new(2.0, call.ink.egui()));
+    painter.rect_filled(rect, CornerRadius::same(7), theme::INK.alpha(0.9).egui());
+    let width = if call.loud { 3.0 } else { 1.8 };
+    painter.rect_stroke(rect, CornerRadius::same(7), Stroke::new(width, call.ink.egui()), StrokeKind::Inside);
+    painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
+    taken.push(rect);
+}
+
+/// A rectangle moved into bounds.
+fn inside(rect: Rect, bounds: Rect) -> Rect {
+    let dx = (bounds.left() - rect.left()).max(0.0) + (bounds.right() - rect.right()).min(0.0);
+    let dy = (bounds.top() - rect.top()).max(0.0) + (bounds.bottom() - rect.bottom()).min(0.0);
+    rect.translate(vec2(dx, dy))
+}
+
+/// Regions that answer the pointer: a sentence on hovering, a close view on a click where there is one.
+fn pointers(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, page: &mut Page<'_>) {
+    let region = |id: &str, rect: Rect, sentence: &str, sense: Sense| {
+        let response = ui.interact(rect, Id::new(("scene", id)), sense);
+        if sentence.is_empty() { response } else { response.on_hover_text(sentence) }
+    };
+    let around = |at: Vec2, half: Vec2| Rect::from_two_pos(point(frame, at - half), point(frame, at + half));
+    for wire in &street.wires {
+        for (i, piece) in plan.routes.get(&wire.id).iter().flat_map(|r| &r.pieces).enumerate() {
+            for (j, pair) in piece.chunks(6).enumerate() {
+                let (Some(a), Some(b)) = (pair.first(), pair.last()) else { continue };
+                let rect = Rect::from_two_pos(point(frame, *a), point(frame, *b)).expand(7.0);
+                let id = format!("{}/{i}/{j}", wire.id);
+                region(&id, rect, &wire.sentence, Sense::hover());
+            }
+        }
+    }
+    let spots = street
+        .appliances
+        .iter()
+        .map(|a| (&a.id, &a.sentence, Vec2::new(0.0, -30.0), Vec2::new(24.0, 36.0)))
+        .chain(street.people.iter().map(|p| (&p.id, &p.sentence, Vec2::ZERO, Vec2::new(26.0, 40.0))))
+        .chain(street.neighbors.iter().map(|n| (&n.id, &n.sentence, Vec2::ZERO, Vec2::new(38.0, 60.0))));
+    for (id, sentence, shift, half) in spots {
+        if let Some(at) = plan.anchors.get(id) {
+            region(id, around(*at + shift, half), sentence, Sense::hover());
+        }
+    }
+    let panel = around(PANEL_TOP.midpoint(PANEL_BOTTOM), Vec2::new(24.0, 46.0));
+    let generator = around(plan.generator - Vec2::Y * 30.0, Vec2::new(42.0, 36.0));
+    for (id, rect, sentence) in [("panel", panel, ""), ("generator", generator, street.generator.sentence.as_str())] {
+        if let Some(place) = street.places.iter().find(|p| p.id == id) {
+            let sentence = if sentence.is_empty() { &place.sentence } else { sentence };
+            let response = region(&format!("open-{id}"), rect, sentence, Sense::CLICK);
+            page.on(&response, || Wish::Place(id.to_owned()));
+        }
+    }
+}

@@ -1,0 +1,184 @@
+//! The street scene: three meshes, painted anew when a view, the window's size or the light has changed.
+//!
+//! Backdrop: sky, line, house, yard. Moving things: appliances, people, generator. Conductors lie on top.
+//! Words are not painted here: see [`callouts`], which shares the plan.
+//! It does not cover zoom and pan.
+
+mod appliances;
+mod brush;
+pub(super) mod callouts;
+mod house;
+mod people;
+pub(super) mod plan;
+mod sky;
+mod street;
+mod wires;
+mod yard;
+
+use bevy::camera::ScalingMode;
+use bevy::prelude::*;
+
+use crate::session::view::{ApplianceState, ApplianceView, GeneratorView, StreetView};
+
+use super::WindowSystems;
+use super::link::{Desk, Pulse, Views};
+use super::theme;
+
+use brush::Brush;
+use plan::{Frame, Plan};
+
+/// Size of the picture that is drawn into, logical pixels.
+#[derive(Resource, Debug, Clone, Copy, PartialEq)]
+pub(super) struct Surface(pub(super) Vec2);
+
+/// The plan and frame of what is drawn now, for words and rings.
+#[derive(Resource, Debug, Clone)]
+pub(super) struct Drawn {
+    pub(super) plan: Plan,
+    pub(super) frame: Frame,
+}
+
+/// Where the meshes are.
+#[derive(Resource)]
+struct Layers {
+    backdrop: Handle<Mesh>,
+    things: Handle<Mesh>,
+    conductors: Handle<Mesh>,
+}
+
+pub(super) fn plugin(app: &mut App) {
+    let size = Vec2::new(1280.0, 720.0);
+    app.insert_resource(Surface(size))
+        .insert_resource(Drawn { plan: Plan::default(), frame: Frame::new(size) })
+        .add_systems(Startup, set_up)
+        .add_systems(
+            Update,
+            (
+                measure,
+                backdrop.run_if(resource_changed::<Views>.or_else(resource_changed::<Surface>)),
+                moving.run_if(
+                    resource_changed::<Views>
+                        .or_else(resource_changed::<Surface>)
+                        .or_else(resource_changed::<Pulse>)
+                        .or_else(resource_changed::<Desk>),
+                ),
+            )
+                .chain()
+                .in_set(WindowSystems::Draw),
+        );
+}
+
+fn set_up(
+    mut commands: Commands<'_, '_>,
+    mut meshes: ResMut<'_, Assets<Mesh>>,
+    mut materials: ResMut<'_, Assets<ColorMaterial>>,
+) {
+    let material = materials.add(ColorMaterial::default());
+    let mut layer = |z: f32| {
+        let mesh = meshes.add(Brush::new(Frame::new(Vec2::splat(100.0))).finish());
+        commands.spawn((
+            Mesh2d(mesh.clone()),
+            MeshMaterial2d(material.clone()),
+            Transform::from_xyz(0.0, 0.0, z),
+            bevy::camera::visibility::NoFrustumCulling,
+        ));
+        mesh
+    };
+    let layers = Layers { backdrop: layer(0.0), things: layer(1.0), conductors: layer(2.0) };
+    commands.insert_resource(layers);
+}
+
+/// The one camera: scene and panels share it, which saves the software adapter a pass over every pixel.
+pub(super) fn camera() -> impl Bundle {
+    (
+        Camera2d,
+        Msaa::Off,
+        Projection::Orthographic(OrthographicProjection {
+            scaling_mode: ScalingMode::WindowSize,
+            ..OrthographicProjection::default_2d()
+        }),
+    )
+}
+
+fn measure(cameras: Query<'_, '_, &Camera>, mut surface: ResMut<'_, Surface>) {
+    if let Some(size) = cameras.iter().find_map(Camera::logical_target_size)
+        && surface.0 != size
+        && size.min_element() >= 1.0
+    {
+        surface.0 = size;
+    }
+}
+
+fn backdrop(
+    views: Res<'_, Views>,
+    surface: Res<'_, Surface>,
+    layers: Res<'_, Layers>,
+    mut drawn: ResMut<'_, Drawn>,
+    mut meshes: ResMut<'_, Assets<Mesh>>,
+) -> Result {
+    let shelf = shelf_street();
+    let street = views.street.as_ref().unwrap_or(&shelf);
+    let frame = if views.street.is_some() { Frame::new(surface.0) } else { Frame::beside(surface.0) };
+    *drawn = Drawn { plan: Plan::new(street, &views.plugs), frame };
+    let light = theme::light(street.minute_of_day);
+    let mut brush = Brush::new(frame);
+    sky::paint(&mut brush, light);
+    street::paint(&mut brush, street, &drawn.plan, light);
+    yard::paint(&mut brush, light);
+    house::paint(&mut brush, street, light);
+    meshes.insert(&layers.backdrop, brush.finish())?;
+    Ok(())
+}
+
+fn moving(
+    views: Res<'_, Views>,
+    pulse: Res<'_, Pulse>,
+    desk: Res<'_, Desk>,
+    layers: Res<'_, Layers>,
+    drawn: Res<'_, Drawn>,
+    mut meshes: ResMut<'_, Assets<Mesh>>,
+) -> Result {
+    let shelf = shelf_street();
+    let street = views.street.as_ref().unwrap_or(&shelf);
+    let light = theme::light(street.minute_of_day);
+    let mut things = Brush::new(drawn.frame);
+    appliances::paint(&mut things, street, &drawn.plan, pulse.turn_s);
+    yard::generator(&mut things, street, &drawn.plan, pulse.turn_s);
+    people::paint(&mut things, street, &drawn.plan, light);
+    meshes.insert(&layers.things, things.finish())?;
+    let mut conductors = Brush::new(drawn.frame);
+    wires::paint(&mut conductors, street, &drawn.plan, pulse.turn_s * 26.0);
+    if views.street.is_some() {
+        wires::legend(&mut conductors, &callouts::legend_places(drawn.frame));
+    }
+    if let Some(stage) = views.consequence.as_ref().and_then(|c| c.stages.get(desk.stage))
+        && let Some(at) = drawn.plan.anchors.get(&stage.at)
+    {
+        ring(&mut conductors, *at, pulse.turn_s);
+    }
+    meshes.insert(&layers.conductors, conductors.finish())?;
+    Ok(())
+}
+
+/// The ring that says "here": two circles, so that it is no mark of anything else.
+fn ring(brush: &mut Brush, at: Vec2, turn: f32) {
+    let swell = (turn * 2.5).sin() * 2.0;
+    brush.ring(at, 30.0 + swell, 7.0, theme::INK.alpha(0.7));
+    brush.ring(at, 30.0 + swell, 4.0, theme::PURPLE);
+    brush.ring(at, 39.0 + swell, 2.0, theme::CREAM);
+}
+
+/// The street beside the shelf: an evening before anything has happened.
+fn shelf_street() -> StreetView {
+    let lamp = |id: &str| ApplianceView {
+        id: id.to_owned(),
+        state: ApplianceState::Running,
+        ..ApplianceView::default()
+    };
+    StreetView {
+        minute_of_day: 19 * 60,
+        appliances: ["kitchen-lights", "bedroom-lights", "fridge", "furnace", "television"].map(lamp).to_vec(),
+        generator: GeneratorView { place: "shed".to_owned(), ..GeneratorView::default() },
+        ..StreetView::default()
+    }
+}

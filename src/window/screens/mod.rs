@@ -1,0 +1,102 @@
+//! Screens: which panels stand where. Shelf, drill, debrief.
+//!
+//! One egui pass a frame, in which the screen for the views is laid out; what was wished goes out as messages.
+//! Frames come only after an input, after a change, or while something moves: at rest the window uses next to no processor time.
+//! It does not cover what panels say: see [`super::panels`].
+
+mod debrief;
+mod drill;
+mod shelf;
+
+use bevy::prelude::*;
+use bevy::window::RequestRedraw;
+use bevy_egui::egui;
+use bevy_egui::{EguiContexts, EguiInput, EguiPostUpdateSet, EguiPreUpdateSet, EguiPrimaryContextPass};
+
+use super::fonts;
+use super::link::{Desk, Open, Pulse, Views, Wish};
+use super::panels::Page;
+use super::scene::Drawn;
+use super::theme;
+
+/// Whether another frame is wanted soon.
+#[derive(Resource, Debug, Default)]
+struct Again(bool);
+
+pub(super) fn plugin(app: &mut App) {
+    app.init_resource::<Again>()
+        .add_systems(EguiPrimaryContextPass, draw)
+        .add_systems(PreUpdate, quiet.after(EguiPreUpdateSet::ProcessInput).before(EguiPreUpdateSet::BeginPass))
+        .add_systems(PostUpdate, rest.after(EguiPostUpdateSet::PostProcessOutput));
+}
+
+/// What every screen is laid out from.
+pub(super) struct Scene<'a> {
+    pub(super) views: &'a Views,
+    pub(super) desk: &'a Desk,
+    pub(super) drawn: &'a Drawn,
+}
+
+fn draw(
+    mut contexts: EguiContexts<'_, '_>,
+    (open, views, desk, drawn): (Res<'_, Open>, Res<'_, Views>, Res<'_, Desk>, Res<'_, Drawn>),
+    mut wishes: MessageWriter<'_, Wish>,
+    mut again: ResMut<'_, Again>,
+    mut seen: Local<'_, Option<u32>>,
+) -> Result {
+    let ctx = contexts.ctx_mut()?;
+    let Some(arrivals) = *seen else {
+        fonts::dress(ctx);
+        // Fonts come in with the next pass.
+        *seen = Some(u32::MAX);
+        again.0 = true;
+        return Ok(());
+    };
+    let say = |id: &str| open.0.say(id);
+    let mut page = Page::new(&say, arrivals != desk.arrivals);
+    *seen = Some(desk.arrivals);
+    let mut ui = egui::Ui::new(
+        ctx.clone(),
+        egui::Id::new("window"),
+        egui::UiBuilder::new().layer_id(egui::LayerId::background()).max_rect(ctx.content_rect()),
+    );
+    let scene = Scene { views: &views, desk: &desk, drawn: &drawn };
+    if views.debrief.is_some() {
+        debrief::screen(&mut ui, &scene, &mut page);
+    } else if views.street.is_some() && desk.accepted {
+        drill::screen(&mut ui, &scene, &mut page);
+    } else {
+        shelf::screen(&mut ui, &scene, &mut page);
+    }
+    again.0 = !page.out.is_empty();
+    wishes.write_batch(page.out);
+    Ok(())
+}
+
+/// Asks for another frame when a wish waits or something moves; the toolkit asks by itself for what follows from an input.
+fn rest(
+    mut requests: MessageWriter<'_, RequestRedraw>,
+    pulse: Res<'_, Pulse>,
+    desk: Res<'_, Desk>,
+    again: Res<'_, Again>,
+) {
+    if again.0 || (pulse.left_s > 0.0 && !desk.still) {
+        requests.write(RequestRedraw);
+    }
+}
+
+/// Takes out the news, told to the toolkit in every frame, that Shift, Control and the like stand as they did.
+/// It counts as an input, an input asks for a frame, and a frame tells it again: the window would never rest.
+fn quiet(mut inputs: Query<'_, '_, &mut EguiInput>, mut last: Local<'_, Option<egui::Modifiers>>) {
+    for mut input in &mut inputs {
+        input.events.retain(|event| match event {
+            egui::Event::ModifiersChanged(now) => last.replace(*now) != Some(*now),
+            _ => true,
+        });
+    }
+}
+
+/// The frame of a panel at the window's edge.
+pub(super) fn edge(margin: i8) -> egui::Frame {
+    egui::Frame::new().fill(theme::PANEL.egui()).inner_margin(egui::Margin::same(margin))
+}
