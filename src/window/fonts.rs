@@ -7,7 +7,9 @@
 use std::sync::Arc;
 
 use bevy_egui::egui;
-use bevy_egui::egui::{CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Stroke, TextStyle};
+use bevy_egui::egui::{
+    CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Stroke, TextStyle,
+};
 
 use super::theme;
 
@@ -38,14 +40,23 @@ pub(super) fn dress(ctx: &egui::Context) {
 fn definitions() -> FontDefinitions {
     let mut fonts = FontDefinitions::default();
     let add = |fonts: &mut FontDefinitions, name: &str, bytes: &'static [u8]| {
-        fonts.font_data.insert(name.to_owned(), Arc::new(FontData::from_static(bytes)));
+        fonts
+            .font_data
+            .insert(name.to_owned(), Arc::new(FontData::from_static(bytes)));
     };
     add(&mut fonts, "regular", REGULAR);
     add(&mut fonts, BOLD_NAME, BOLD);
     for family in [FontFamily::Proportional, FontFamily::Monospace] {
-        fonts.families.entry(family).or_default().insert(0, "regular".to_owned());
+        fonts
+            .families
+            .entry(family)
+            .or_default()
+            .insert(0, "regular".to_owned());
     }
-    fonts.families.insert(FontFamily::Name(BOLD_NAME.into()), vec![BOLD_NAME.to_owned(), "regular".to_owned()]);
+    fonts.families.insert(
+        FontFamily::Name(BOLD_NAME.into()),
+        vec![BOLD_NAME.to_owned(), "regular".to_owned()],
+    );
     fonts
 }
 
@@ -77,11 +88,31 @@ fn style(style: &mut egui::Style) {
     visuals.selection.stroke = Stroke::new(2.0, theme::YELLOW.egui());
     let widgets = &mut visuals.widgets;
     for (widget, fill, outline) in [
-        (&mut widgets.noninteractive, theme::PANEL, Stroke::new(1.0, theme::HAIRLINE.egui())),
-        (&mut widgets.inactive, theme::BUTTON, Stroke::new(1.2, theme::OUTLINE.egui())),
-        (&mut widgets.hovered, theme::BUTTON_HOVER, Stroke::new(1.6, theme::CREAM.egui())),
-        (&mut widgets.active, theme::BUTTON_HOVER, Stroke::new(3.0, theme::YELLOW.egui())),
-        (&mut widgets.open, theme::BUTTON_HOVER, Stroke::new(1.6, theme::CREAM.egui())),
+        (
+            &mut widgets.noninteractive,
+            theme::PANEL,
+            Stroke::new(1.0, theme::HAIRLINE.egui()),
+        ),
+        (
+            &mut widgets.inactive,
+            theme::BUTTON,
+            Stroke::new(1.2, theme::OUTLINE.egui()),
+        ),
+        (
+            &mut widgets.hovered,
+            theme::BUTTON_HOVER,
+            Stroke::new(1.6, theme::CREAM.egui()),
+        ),
+        (
+            &mut widgets.active,
+            theme::BUTTON_HOVER,
+            Stroke::new(3.0, theme::YELLOW.egui()),
+        ),
+        (
+            &mut widgets.open,
+            theme::BUTTON_HOVER,
+            Stroke::new(1.6, theme::CREAM.egui()),
+        ),
     ] {
         widget.bg_fill = fill.egui();
         widget.weak_bg_fill = fill.egui();

@@ -78,7 +78,10 @@ fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
         KeyCode::F10 => Some(Wish::Do(Command::Finish)),
         digit => {
             let index = DIGITS.iter().position(|d| *d == digit)?;
-            street.places.get(index).map(|place| Wish::Place(place.id.clone()))
+            street
+                .places
+                .get(index)
+                .map(|place| Wish::Place(place.id.clone()))
         }
     }
 }
@@ -86,7 +89,10 @@ fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
 /// The tag of the language after the one that is spoken.
 pub(super) fn next_language(views: &Views) -> Option<String> {
     let now = views.languages.iter().position(|l| l.current)?;
-    views.languages.get((now + 1) % views.languages.len()).map(|l| l.tag.clone())
+    views
+        .languages
+        .get((now + 1) % views.languages.len())
+        .map(|l| l.tag.clone())
 }
 
 #[cfg(test)]
@@ -95,22 +101,38 @@ mod tests {
     use crate::session::view::{LanguageView, PlaceView, StreetView};
 
     fn views() -> Views {
-        let place = |id: &str| PlaceView { id: id.to_owned(), ..PlaceView::default() };
-        let language = |tag: &str, current| LanguageView { tag: tag.to_owned(), current, ..LanguageView::default() };
+        let place = |id: &str| PlaceView {
+            id: id.to_owned(),
+            ..PlaceView::default()
+        };
+        let language = |tag: &str, current| LanguageView {
+            tag: tag.to_owned(),
+            current,
+            ..LanguageView::default()
+        };
         Views {
-            street: Some(StreetView { places: vec![place("panel"), place("generator")], ..StreetView::default() }),
+            street: Some(StreetView {
+                places: vec![place("panel"), place("generator")],
+                ..StreetView::default()
+            }),
             languages: vec![language("en", false), language("es", true)],
             ..Views::default()
         }
     }
 
     fn accepted() -> Desk {
-        Desk { accepted: true, ..Desk::default() }
+        Desk {
+            accepted: true,
+            ..Desk::default()
+        }
     }
 
     #[test]
     fn digits_open_places_in_their_order_and_no_others() {
-        assert_eq!(wish_of(KeyCode::Digit2, &views(), &accepted()), Some(Wish::Place("generator".to_owned())));
+        assert_eq!(
+            wish_of(KeyCode::Digit2, &views(), &accepted()),
+            Some(Wish::Place("generator".to_owned()))
+        );
         assert_eq!(wish_of(KeyCode::Digit3, &views(), &accepted()), None);
     }
 
@@ -128,7 +150,10 @@ mod tests {
     #[test]
     fn every_key_has_one_meaning() {
         for (i, (key, ..)) in KEYS.iter().enumerate() {
-            assert!(KEYS.iter().skip(i + 1).all(|(other, ..)| other != key), "{key:?}");
+            assert!(
+                KEYS.iter().skip(i + 1).all(|(other, ..)| other != key),
+                "{key:?}"
+            );
         }
     }
 }

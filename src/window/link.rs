@@ -7,7 +7,8 @@
 use bevy::prelude::*;
 
 use crate::session::view::{
-    CloseView, ConsequenceView, ControlKind, ControlView, DebriefView, LanguageView, LogView, ShelfView, StreetView,
+    CloseView, ConsequenceView, ControlKind, ControlView, DebriefView, LanguageView, LogView,
+    ShelfView, StreetView,
 };
 use crate::session::{Command, Notice, Session};
 
@@ -92,11 +93,18 @@ pub(super) fn plugin(app: &mut App) {
         .init_resource::<Pulse>()
         .add_message::<Wish>()
         .add_systems(Update, apply.in_set(WindowSystems::Apply))
-        .add_systems(Update, (project, pulse).chain().in_set(WindowSystems::Project));
+        .add_systems(
+            Update,
+            (project, pulse).chain().in_set(WindowSystems::Project),
+        );
 }
 
 /// Does what was wished, in order.
-fn apply(mut wishes: MessageReader<'_, '_, Wish>, mut open: ResMut<'_, Open>, mut desk: ResMut<'_, Desk>) {
+fn apply(
+    mut wishes: MessageReader<'_, '_, Wish>,
+    mut open: ResMut<'_, Open>,
+    mut desk: ResMut<'_, Desk>,
+) {
     for wish in wishes.read() {
         match wish {
             Wish::Do(command) => obey(&mut open.0, &mut desk, command),
@@ -133,7 +141,11 @@ fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
     let held = session.consequence().is_some();
     let notices = session.apply(command.clone());
     // The last notice with words is what the learner reads at once.
-    desk.notice = notices.iter().rev().find(|n| !matches!(n, Notice::Consequence | Notice::Over)).cloned();
+    desk.notice = notices
+        .iter()
+        .rev()
+        .find(|n| !matches!(n, Notice::Consequence | Notice::Over))
+        .cloned();
     match command {
         Command::Open { .. } | Command::Retry | Command::Leave | Command::Finish => {
             desk.place = None;
@@ -180,8 +192,13 @@ fn project(
 
 /// Plugs stand in close views of their own, whatever is open.
 fn plugs(session: &Session) -> Vec<ControlView> {
-    let views = ["cords", "house"].into_iter().filter_map(|place| session.close(place));
-    views.flat_map(|view| view.controls).filter(|c| c.kind == ControlKind::Plug).collect()
+    let views = ["cords", "house"]
+        .into_iter()
+        .filter_map(|place| session.close(place));
+    views
+        .flat_map(|view| view.controls)
+        .filter(|c| c.kind == ControlKind::Plug)
+        .collect()
 }
 
 /// Lets things move for a while after a change, then rest.

@@ -44,7 +44,11 @@ pub struct Options {
 
 impl Default for Options {
     fn default() -> Self {
-        Self { display: true, size: (1280, 720), still: false }
+        Self {
+            display: true,
+            size: (1280, 720),
+            still: false,
+        }
     }
 }
 
@@ -120,19 +124,33 @@ const REST: std::time::Duration = std::time::Duration::from_secs(60);
 
 /// The engine's plugins with or without a window on a display.
 fn engine(window: Option<Window>, backends: Backends) -> PluginGroupBuilder {
-    let settings = WgpuSettings { backends: Some(backends), ..WgpuSettings::default() };
+    let settings = WgpuSettings {
+        backends: Some(backends),
+        ..WgpuSettings::default()
+    };
     // Without a window a picture is wanted, and it has to be whole in its first frame.
     let synchronous_pipeline_compilation = window.is_none();
-    let exit_condition =
-        if window.is_some() { ExitCondition::OnPrimaryClosed } else { ExitCondition::DontExit };
+    let exit_condition = if window.is_some() {
+        ExitCondition::OnPrimaryClosed
+    } else {
+        ExitCondition::DontExit
+    };
     DefaultPlugins
-        .set(WindowPlugin { primary_window: window, exit_condition, ..WindowPlugin::default() })
+        .set(WindowPlugin {
+            primary_window: window,
+            exit_condition,
+            ..WindowPlugin::default()
+        })
         .set(RenderPlugin {
             render_creation: settings.into(),
             synchronous_pipeline_compilation,
             ..RenderPlugin::default()
         })
-        .set(LogPlugin { level: bevy::log::Level::WARN, filter: LOG.to_owned(), ..LogPlugin::default() })
+        .set(LogPlugin {
+            level: bevy::log::Level::WARN,
+            filter: LOG.to_owned(),
+            ..LogPlugin::default()
+        })
 }
 
 /// What the engine may say on standard error: warnings of the software adapter are no news.
@@ -145,7 +163,13 @@ fn build(app: &mut App, session: Session, still: bool) {
     app.insert_resource(link::Open(session));
     app.configure_sets(
         Update,
-        (WindowSystems::ReadInput, WindowSystems::Apply, WindowSystems::Project, WindowSystems::Draw).chain(),
+        (
+            WindowSystems::ReadInput,
+            WindowSystems::Apply,
+            WindowSystems::Project,
+            WindowSystems::Draw,
+        )
+            .chain(),
     );
     app.add_plugins((link::plugin, input::plugin, scene::plugin, screens::plugin));
     app.world_mut().resource_mut::<link::Desk>().still = still;

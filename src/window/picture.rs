@@ -10,7 +10,9 @@ use bevy::asset::RenderAssetUsages;
 use bevy::camera::RenderTarget;
 use bevy::prelude::*;
 use bevy::render::pipelined_rendering::PipelinedRenderingPlugin;
-use bevy::render::render_resource::{Extent3d, PollType, TextureDimension, TextureFormat, TextureUsages};
+use bevy::render::render_resource::{
+    Extent3d, PollType, TextureDimension, TextureFormat, TextureUsages,
+};
 use bevy::render::renderer::RenderDevice;
 use bevy::render::settings::Backends;
 use bevy::render::view::screenshot::{Screenshot, ScreenshotCaptured};
@@ -74,9 +76,13 @@ pub fn picture(
     let mut studio = Studio::new(session, size, backends);
     let mut paths = Vec::new();
     for picture in pictures {
-        let image = studio.draw(&picture.wishes).ok_or_else(|| PictureError::Nothing(picture.name.clone()))?;
+        let image = studio
+            .draw(&picture.wishes)
+            .ok_or_else(|| PictureError::Nothing(picture.name.clone()))?;
         let path = out_dir.join(format!("{}.png", picture.name));
-        image.save(&path).map_err(|why| PictureError::Written(path.clone(), why))?;
+        image
+            .save(&path)
+            .map_err(|why| PictureError::Written(path.clone(), why))?;
         paths.push(path);
     }
     Ok(paths)
@@ -98,7 +104,11 @@ impl Studio {
         build(&mut app, session, true);
         app.finish();
         app.cleanup();
-        let extent = Extent3d { width, height, depth_or_array_layers: 1 };
+        let extent = Extent3d {
+            width,
+            height,
+            depth_or_array_layers: 1,
+        };
         let mut image = Image::new_uninit(
             extent,
             TextureDimension::D2,
@@ -107,14 +117,18 @@ impl Studio {
         );
         image.texture_descriptor.usage |= TextureUsages::RENDER_ATTACHMENT;
         let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
-        app.world_mut().spawn((scene::camera(), RenderTarget::from(target.clone())));
+        app.world_mut()
+            .spawn((scene::camera(), RenderTarget::from(target.clone())));
         Self { app, target }
     }
 
     fn frame(&mut self) {
         self.app.update();
         let device = self.app.world().resource::<RenderDevice>().wgpu_device();
-        if let Err(why) = device.poll(PollType::Wait { submission_index: None, timeout: None }) {
+        if let Err(why) = device.poll(PollType::Wait {
+            submission_index: None,
+            timeout: None,
+        }) {
             bevy::log::warn!("{why}");
         }
     }
@@ -128,13 +142,14 @@ impl Studio {
             self.frame();
         }
         let (sender, receiver) = mpsc::channel();
-        self.app.world_mut().spawn(Screenshot::image(self.target.clone())).observe(
-            move |captured: On<'_, '_, ScreenshotCaptured>| {
+        self.app
+            .world_mut()
+            .spawn(Screenshot::image(self.target.clone()))
+            .observe(move |captured: On<'_, '_, ScreenshotCaptured>| {
                 if let Ok(image) = captured.image.clone().try_into_dynamic() {
                     sender.send(image.to_rgb8()).unwrap_or_default();
                 }
-            },
-        );
+            });
         for _ in 0..PATIENCE {
             self.frame();
             if let Ok(image) = receiver.try_recv() {

@@ -41,8 +41,13 @@ impl fmt::Display for NoDisplay {
 /// When none answers.
 pub fn probe() -> Result<Backends, NoDisplay> {
     let wanted = Backends::from_env();
-    let tries = wanted.map_or(vec![Backends::PRIMARY, Backends::SECONDARY], |only| vec![only]);
-    tries.into_iter().find(|backends| answers(*backends)).ok_or(NoDisplay::Adapter)
+    let tries = wanted.map_or(vec![Backends::PRIMARY, Backends::SECONDARY], |only| {
+        vec![only]
+    });
+    tries
+        .into_iter()
+        .find(|backends| answers(*backends))
+        .ok_or(NoDisplay::Adapter)
 }
 
 fn answers(backends: Backends) -> bool {

@@ -24,7 +24,12 @@ impl Ink {
     pub fn mix(self, other: Self, share: f32) -> Self {
         let t = share.clamp(0.0, 1.0);
         let blend = |a: u8, b: u8| byte(f32::from(a) * (1.0 - t) + f32::from(b) * t);
-        Self(blend(self.0, other.0), blend(self.1, other.1), blend(self.2, other.2), blend(self.3, other.3))
+        Self(
+            blend(self.0, other.0),
+            blend(self.1, other.1),
+            blend(self.2, other.2),
+            blend(self.3, other.3),
+        )
     }
 
     /// For panels.
@@ -43,7 +48,11 @@ impl Ink {
     }
 }
 
-#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to a byte first")]
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "clamped to a byte first"
+)]
 fn byte(value: f32) -> u8 {
     value.round().clamp(0.0, 255.0) as u8
 }
@@ -209,7 +218,10 @@ pub fn log_look(kind: LogKind) -> (Ink, &'static str) {
 pub fn powered(state: ApplianceState) -> bool {
     match state {
         ApplianceState::NoPower | ApplianceState::Broken => false,
-        ApplianceState::Ready | ApplianceState::Starting | ApplianceState::Running | ApplianceState::Strained => true,
+        ApplianceState::Ready
+        | ApplianceState::Starting
+        | ApplianceState::Running
+        | ApplianceState::Strained => true,
     }
 }
 
@@ -323,8 +335,14 @@ pub fn contrast(one: Ink, other: Ink) -> f32 {
 mod tests {
     use super::*;
 
-    const STATES: [Fed; 6] =
-        [Fed::Dead, Fed::Utility, Fed::Generator, Fed::Both, Fed::Grounded, Fed::Unknown];
+    const STATES: [Fed; 6] = [
+        Fed::Dead,
+        Fed::Utility,
+        Fed::Generator,
+        Fed::Both,
+        Fed::Grounded,
+        Fed::Unknown,
+    ];
 
     #[test]
     fn text_stands_out_from_its_ground_by_four_and_a_half() {

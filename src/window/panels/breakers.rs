@@ -5,7 +5,9 @@
 //! It does not cover covers, screws and wires behind the face.
 
 use bevy_egui::egui;
-use bevy_egui::egui::{Align2, Color32, CornerRadius, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+};
 
 use crate::session::view::{ControlKind, ControlView};
 use crate::window::fonts;
@@ -43,12 +45,24 @@ pub(super) fn on_face(control: &ControlView) -> bool {
 /// Draws the face and lets its handles be operated.
 pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page: &mut Page<'_>) {
     let width = ui.available_width();
-    let bottom = controls.iter().map(|c| place(Rect::ZERO, c).bottom()).fold(0.0, f32::max);
+    let bottom = controls
+        .iter()
+        .map(|c| place(Rect::ZERO, c).bottom())
+        .fold(0.0, f32::max);
     let height = bottom + 20.0;
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let painter = ui.painter().clone();
-    painter.rect_filled(rect, CornerRadius::same(8), theme::STEEL.mix(theme::INK, 0.62).egui());
-    painter.rect_stroke(rect, CornerRadius::same(8), Stroke::new(2.0, theme::STEEL.egui()), StrokeKind::Inside);
+    painter.rect_filled(
+        rect,
+        CornerRadius::same(8),
+        theme::STEEL.mix(theme::INK, 0.62).egui(),
+    );
+    painter.rect_stroke(
+        rect,
+        CornerRadius::same(8),
+        Stroke::new(2.0, theme::STEEL.egui()),
+        StrokeKind::Inside,
+    );
     let inner = rect.shrink(9.0);
     let unfold_id = ui.id().with("unfolded");
     let unfolded: Option<String> = ui.data(|d| d.get_temp(unfold_id));
@@ -97,18 +111,36 @@ fn place(inner: Rect, control: &ControlView) -> Rect {
     }
     let half = inner.width() / 2.0;
     let (column, row) = control.slot;
-    let y = inner.top() + MAIN + GAP + SLOT * f32::from(row.saturating_sub(1)) + if row > 1 { 14.0 } else { 0.0 };
+    let y = inner.top()
+        + MAIN
+        + GAP
+        + SLOT * f32::from(row.saturating_sub(1))
+        + if row > 1 { 14.0 } else { 0.0 };
     if column == 0 {
         return Rect::from_min_size(pos2(inner.left(), y), vec2(inner.width(), SLOT + 10.0));
     }
-    let x = if column == 1 { inner.left() } else { inner.left() + half };
-    Rect::from_min_size(pos2(x, y), vec2(half, SLOT * f32::from(control.poles.max(1)))).shrink2(vec2(2.0, 1.5))
+    let x = if column == 1 {
+        inner.left()
+    } else {
+        inner.left() + half
+    };
+    Rect::from_min_size(
+        pos2(x, y),
+        vec2(half, SLOT * f32::from(control.poles.max(1))),
+    )
+    .shrink2(vec2(2.0, 1.5))
 }
 
 fn breaker(ui: &Ui, painter: &egui::Painter, rect: Rect, control: &ControlView) -> Response {
     let response = ui.interact(rect, ui.id().with(&control.id), Sense::click());
-    response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &control.sentence));
-    let ground = if response.hovered() { theme::BUTTON_HOVER } else { theme::RAISED };
+    response.widget_info(|| {
+        egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &control.sentence)
+    });
+    let ground = if response.hovered() {
+        theme::BUTTON_HOVER
+    } else {
+        theme::RAISED
+    };
     painter.rect_filled(rect, CornerRadius::same(4), ground.egui());
     let edge = match control.kind {
         ControlKind::BackfedBreaker => Stroke::new(2.0, theme::ORANGE.egui()),
@@ -143,11 +175,20 @@ fn draw_handle(painter: &egui::Painter, rect: Rect, control: &ControlView, right
     let (x, ink) = if tripped {
         (rect.center().x - knob_width / 2.0, theme::YELLOW)
     } else if knob_left {
-        (rect.left() + 2.0, if on { theme::CREAM } else { theme::STEEL })
+        (
+            rect.left() + 2.0,
+            if on { theme::CREAM } else { theme::STEEL },
+        )
     } else {
-        (rect.right() - 2.0 - knob_width, if on { theme::CREAM } else { theme::STEEL })
+        (
+            rect.right() - 2.0 - knob_width,
+            if on { theme::CREAM } else { theme::STEEL },
+        )
     };
-    let knob = Rect::from_min_size(pos2(x, rect.top() + 2.0), vec2(knob_width, rect.height() - 4.0));
+    let knob = Rect::from_min_size(
+        pos2(x, rect.top() + 2.0),
+        vec2(knob_width, rect.height() - 4.0),
+    );
     painter.rect_filled(knob, CornerRadius::same(3), ink.egui());
     for dx in [-4.0, 0.0, 4.0] {
         let c = knob.center();
@@ -157,19 +198,44 @@ fn draw_handle(painter: &egui::Painter, rect: Rect, control: &ControlView, right
         );
     }
     if on && !tripped {
-        let free = if knob_left { knob.right() + 17.0 } else { knob.left() - 17.0 };
+        let free = if knob_left {
+            knob.right() + 17.0
+        } else {
+            knob.left() - 17.0
+        };
         painter.line_segment(
-            [pos2(free, rect.center().y - 5.0), pos2(free, rect.center().y + 5.0)],
+            [
+                pos2(free, rect.center().y - 5.0),
+                pos2(free, rect.center().y + 5.0),
+            ],
             Stroke::new(2.4, theme::CREAM.egui()),
         );
     } else if !tripped {
-        let free = if knob_left { knob.right() + 17.0 } else { knob.left() - 17.0 };
-        painter.circle_stroke(pos2(free, rect.center().y), 5.0, Stroke::new(2.0, theme::MUTED.egui()));
+        let free = if knob_left {
+            knob.right() + 17.0
+        } else {
+            knob.left() - 17.0
+        };
+        painter.circle_stroke(
+            pos2(free, rect.center().y),
+            5.0,
+            Stroke::new(2.0, theme::MUTED.egui()),
+        );
     }
 }
 
-fn label(painter: &egui::Painter, rect: Rect, handle: Rect, control: &ControlView, right_column: bool) {
-    let word_ink = if control.position_id == "tripped" { theme::YELLOW } else { theme::MUTED };
+fn label(
+    painter: &egui::Painter,
+    rect: Rect,
+    handle: Rect,
+    control: &ControlView,
+    right_column: bool,
+) {
+    let word_ink = if control.position_id == "tripped" {
+        theme::YELLOW
+    } else {
+        theme::MUTED
+    };
     let under = if control.rating.is_empty() {
         control.position.clone()
     } else {
@@ -177,8 +243,20 @@ fn label(painter: &egui::Painter, rect: Rect, handle: Rect, control: &ControlVie
     };
     if control.slot.0 == 0 {
         let y = rect.center().y;
-        text(painter, pos2(rect.left() + 10.0, y), Align2::LEFT_CENTER, &control.label, (15.0, theme::CREAM, handle.left() - rect.left() - 16.0));
-        text(painter, pos2(rect.right() - 10.0, y), Align2::RIGHT_CENTER, &under, (14.0, word_ink, rect.right() - handle.right() - 16.0));
+        text(
+            painter,
+            pos2(rect.left() + 10.0, y),
+            Align2::LEFT_CENTER,
+            &control.label,
+            (15.0, theme::CREAM, handle.left() - rect.left() - 16.0),
+        );
+        text(
+            painter,
+            pos2(rect.right() - 10.0, y),
+            Align2::RIGHT_CENTER,
+            &under,
+            (14.0, word_ink, rect.right() - handle.right() - 16.0),
+        );
         return;
     }
     let room = rect.width() - HANDLE.x - 16.0;
@@ -188,13 +266,32 @@ fn label(painter: &egui::Painter, rect: Rect, handle: Rect, control: &ControlVie
         (handle.left() - 6.0, Align2::RIGHT_CENTER)
     };
     let y = rect.center().y;
-    text(painter, pos2(x, y - 6.5), align, &control.label, (12.5, theme::CREAM, room));
-    text(painter, pos2(x, y + 7.0), align, &under, (11.0, word_ink, room));
+    text(
+        painter,
+        pos2(x, y - 6.5),
+        align,
+        &control.label,
+        (12.5, theme::CREAM, room),
+    );
+    text(
+        painter,
+        pos2(x, y + 7.0),
+        align,
+        &under,
+        (11.0, word_ink, room),
+    );
 }
 
 /// Text on one line, cut with an ellipsis where it does not fit.
-fn text(painter: &egui::Painter, at: Pos2, align: Align2, what: &str, (size, ink, room): (f32, Ink, f32)) {
-    let mut job = egui::text::LayoutJob::simple_singleline(what.to_owned(), fonts::regular(size), ink.egui());
+fn text(
+    painter: &egui::Painter,
+    at: Pos2,
+    align: Align2,
+    what: &str,
+    (size, ink, room): (f32, Ink, f32),
+) {
+    let mut job =
+        egui::text::LayoutJob::simple_singleline(what.to_owned(), fonts::regular(size), ink.egui());
     job.wrap = egui::text::TextWrapping::truncate_at_width(room.max(20.0));
     let galley = painter.layout_job(job);
     let rect = align.anchor_size(at, galley.size());
@@ -202,9 +299,17 @@ fn text(painter: &egui::Painter, at: Pos2, align: Align2, what: &str, (size, ink
 }
 
 /// The plate that lets only one of main and generator breaker be on.
-fn slide(ui: &Ui, painter: &egui::Painter, inner: Rect, controls: &[&ControlView], page: &Page<'_>) {
+fn slide(
+    ui: &Ui,
+    painter: &egui::Painter,
+    inner: Rect,
+    controls: &[&ControlView],
+    page: &Page<'_>,
+) {
     let find = |kind: ControlKind| controls.iter().find(|c| c.kind == kind);
-    let (Some(main), Some(generator)) = (find(ControlKind::Main), find(ControlKind::BackfedBreaker)) else {
+    let (Some(main), Some(generator)) =
+        (find(ControlKind::Main), find(ControlKind::BackfedBreaker))
+    else {
         return;
     };
     let (top, bottom) = (place(inner, main), place(inner, generator));
@@ -215,19 +320,39 @@ fn slide(ui: &Ui, painter: &egui::Painter, inner: Rect, controls: &[&ControlView
     let shift = if up { -3.0 } else { 3.0 };
     let plate = Rect::from_center_size(pos2(x, middle + shift), vec2(HANDLE.x + 16.0, 12.0));
     painter.rect_filled(plate, CornerRadius::same(3), theme::LEAD.egui());
-    painter.rect_stroke(plate, CornerRadius::same(3), Stroke::new(1.5, theme::DARK_TEXT.egui()), StrokeKind::Inside);
+    painter.rect_stroke(
+        plate,
+        CornerRadius::same(3),
+        Stroke::new(1.5, theme::DARK_TEXT.egui()),
+        StrokeKind::Inside,
+    );
     for dx in [-28.0, 28.0] {
         painter.circle_filled(pos2(x + dx, plate.center().y), 2.4, theme::DARK_TEXT.egui());
     }
-    let tip = if up { plate.center_top() - vec2(0.0, 5.0) } else { plate.center_bottom() + vec2(0.0, 5.0) };
+    let tip = if up {
+        plate.center_top() - vec2(0.0, 5.0)
+    } else {
+        plate.center_bottom() + vec2(0.0, 5.0)
+    };
     let base = plate.center();
     painter.add(egui::Shape::convex_polygon(
         vec![tip, pos2(base.x + 7.0, base.y), pos2(base.x - 7.0, base.y)],
         theme::LEAD.egui(),
         Stroke::NONE,
     ));
-    let id = if up { "window-slide-up" } else { "window-slide-down" };
-    ui.interact(plate, ui.id().with("slide"), Sense::hover()).on_hover_text(page.say(id));
+    let id = if up {
+        "window-slide-up"
+    } else {
+        "window-slide-down"
+    };
+    ui.interact(plate, ui.id().with("slide"), Sense::hover())
+        .on_hover_text(page.say(id));
     let at = pos2(plate.right() + 8.0, middle);
-    text(painter, at, Align2::LEFT_CENTER, &page.say("window-slide"), (12.0, theme::LEAD, 150.0));
+    text(
+        painter,
+        at,
+        Align2::LEFT_CENTER,
+        &page.say("window-slide"),
+        (12.0, theme::LEAD, 150.0),
+    );
 }

@@ -17,28 +17,35 @@ use super::{Page, aside, body, breakers, card, heading, subheading};
 pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
     ui.horizontal(|ui| {
         heading(ui, &view.title);
-        ui.with_layout(bevy_egui::egui::Layout::right_to_left(bevy_egui::egui::Align::Center), |ui| {
-            let back = page.say("window-back");
-            page.button(ui, &back, || Wish::Back);
-        });
+        ui.with_layout(
+            bevy_egui::egui::Layout::right_to_left(bevy_egui::egui::Align::Center),
+            |ui| {
+                let back = page.say("window-back");
+                page.button(ui, &back, || Wish::Back);
+            },
+        );
     });
-    ScrollArea::vertical().id_salt(&view.place).auto_shrink([false, false]).show(ui, |ui| {
-        aside(ui, &view.description);
-        readings(ui, &view.readings);
-        let (face, rows): (Vec<_>, Vec<_>) = view.controls.iter().partition(|c| breakers::on_face(c));
-        if !face.is_empty() {
-            breakers::face(ui, &face, view.interlock, page);
-        }
-        for control in rows {
-            row(ui, control, page);
-        }
-        if !view.deeds.is_empty() {
-            subheading(ui, &page.say("window-deeds"));
-            for deed in &view.deeds {
-                self::deed(ui, deed, page);
+    ScrollArea::vertical()
+        .id_salt(&view.place)
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            aside(ui, &view.description);
+            readings(ui, &view.readings);
+            let (face, rows): (Vec<_>, Vec<_>) =
+                view.controls.iter().partition(|c| breakers::on_face(c));
+            if !face.is_empty() {
+                breakers::face(ui, &face, view.interlock, page);
             }
-        }
-    });
+            for control in rows {
+                row(ui, control, page);
+            }
+            if !view.deeds.is_empty() {
+                subheading(ui, &page.say("window-deeds"));
+                for deed in &view.deeds {
+                    self::deed(ui, deed, page);
+                }
+            }
+        });
 }
 
 fn readings(ui: &mut Ui, readings: &[String]) {
@@ -47,7 +54,11 @@ fn readings(ui: &mut Ui, readings: &[String]) {
     }
     ui.horizontal_wrapped(|ui| {
         for reading in readings {
-            ui.label(RichText::new(reading).font(fonts::bold(16.0)).color(theme::LEAD.egui()));
+            ui.label(
+                RichText::new(reading)
+                    .font(fonts::bold(16.0))
+                    .color(theme::LEAD.egui()),
+            );
             ui.add_space(8.0);
         }
     });
@@ -57,7 +68,11 @@ fn readings(ui: &mut Ui, readings: &[String]) {
 fn row(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
     card(ui, theme::HAIRLINE, |ui| {
         ui.horizontal_wrapped(|ui| {
-            ui.label(RichText::new(&control.label).font(fonts::bold(15.5)).color(theme::CREAM.egui()));
+            ui.label(
+                RichText::new(&control.label)
+                    .font(fonts::bold(15.5))
+                    .color(theme::CREAM.egui()),
+            );
             if !control.rating.is_empty() {
                 aside(ui, &control.rating);
             }

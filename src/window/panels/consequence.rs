@@ -15,44 +15,59 @@ use super::{Page, body, card, subheading};
 
 /// The consequence at a stage.
 pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mut Page<'_>) {
-    let ink = if view.harm { theme::PURPLE.mix(theme::CREAM, 0.35) } else { theme::YELLOW };
+    let ink = if view.harm {
+        theme::PURPLE.mix(theme::CREAM, 0.35)
+    } else {
+        theme::YELLOW
+    };
     let last = view.stages.len().saturating_sub(1);
-    ScrollArea::vertical().id_salt("consequence").auto_shrink([false, false]).show(ui, |ui| {
-        subheading(ui, &page.say("window-held"));
-        ui.label(RichText::new(&view.title).font(fonts::bold(19.0)).color(ink.egui()));
-        ui.add_space(2.0);
-        for (i, at) in view.stages.iter().enumerate() {
-            if i <= stage {
-                one(ui, at, i, i == stage);
+    ScrollArea::vertical()
+        .id_salt("consequence")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            subheading(ui, &page.say("window-held"));
+            ui.label(
+                RichText::new(&view.title)
+                    .font(fonts::bold(19.0))
+                    .color(ink.egui()),
+            );
+            ui.add_space(2.0);
+            for (i, at) in view.stages.iter().enumerate() {
+                if i <= stage {
+                    one(ui, at, i, i == stage);
+                }
             }
-        }
-        ui.add_space(4.0);
-        if stage < last {
-            ui.horizontal(|ui| {
-                let next = page.say("window-next");
-                page.lead(ui, &next, || Wish::Stage(stage + 1));
-                let count = format!("{} / {}", stage + 1, last + 1);
-                ui.label(RichText::new(count).font(fonts::regular(15.0)).color(theme::MUTED.egui()));
+            ui.add_space(4.0);
+            if stage < last {
+                ui.horizontal(|ui| {
+                    let next = page.say("window-next");
+                    page.lead(ui, &next, || Wish::Stage(stage + 1));
+                    let count = format!("{} / {}", stage + 1, last + 1);
+                    ui.label(
+                        RichText::new(count)
+                            .font(fonts::regular(15.0))
+                            .color(theme::MUTED.egui()),
+                    );
+                });
+                return;
+            }
+            card(ui, theme::OUTLINE, |ui| {
+                subheading(ui, &page.say("window-why"));
+                body(ui, &view.why);
             });
-            return;
-        }
-        card(ui, theme::OUTLINE, |ui| {
-            subheading(ui, &page.say("window-why"));
-            body(ui, &view.why);
+            card(ui, theme::LEAD, |ui| {
+                subheading(ui, &page.say("window-now"));
+                body(ui, &view.now);
+            });
+            ui.horizontal(|ui| {
+                let understood = page.say("window-understood");
+                page.lead(ui, &understood, || Wish::Do(Command::Understood));
+                if last > 0 {
+                    let again = page.say("window-again");
+                    page.button(ui, &again, || Wish::Stage(0));
+                }
+            });
         });
-        card(ui, theme::LEAD, |ui| {
-            subheading(ui, &page.say("window-now"));
-            body(ui, &view.now);
-        });
-        ui.horizontal(|ui| {
-            let understood = page.say("window-understood");
-            page.lead(ui, &understood, || Wish::Do(Command::Understood));
-            if last > 0 {
-                let again = page.say("window-again");
-                page.button(ui, &again, || Wish::Stage(0));
-            }
-        });
-    });
 }
 
 /// A stage: its number in a disk, the value that matters, the sentence. Earlier ones stay, smaller.
@@ -60,8 +75,17 @@ fn one(ui: &mut Ui, stage: &StageView, index: usize, current: bool) {
     ui.horizontal_top(|ui| {
         let (rect, _) = ui.allocate_exact_size(vec2(26.0, 26.0), Sense::hover());
         let center = rect.center();
-        let (fill, ink) = if current { (theme::LEAD, theme::DARK_TEXT) } else { (theme::RAISED, theme::MUTED) };
-        ui.painter().circle(center, 12.0, fill.egui(), Stroke::new(1.5, theme::OUTLINE.egui()));
+        let (fill, ink) = if current {
+            (theme::LEAD, theme::DARK_TEXT)
+        } else {
+            (theme::RAISED, theme::MUTED)
+        };
+        ui.painter().circle(
+            center,
+            12.0,
+            fill.egui(),
+            Stroke::new(1.5, theme::OUTLINE.egui()),
+        );
         ui.painter().text(
             center,
             bevy_egui::egui::Align2::CENTER_CENTER,
@@ -73,11 +97,19 @@ fn one(ui: &mut Ui, stage: &StageView, index: usize, current: bool) {
             ui.spacing_mut().item_spacing.y = 1.0;
             let size = if current { 27.0 } else { 16.0 };
             if !stage.value.is_empty() {
-                ui.label(RichText::new(&stage.value).font(fonts::bold(size)).color(theme::CREAM.egui()));
+                ui.label(
+                    RichText::new(&stage.value)
+                        .font(fonts::bold(size))
+                        .color(theme::CREAM.egui()),
+                );
             }
             let ink = if current { theme::CREAM } else { theme::MUTED };
             let size = if current { 16.0 } else { 13.5 };
-            ui.label(RichText::new(&stage.text).font(fonts::regular(size)).color(ink.egui()));
+            ui.label(
+                RichText::new(&stage.text)
+                    .font(fonts::regular(size))
+                    .color(ink.egui()),
+            );
         });
     });
     ui.add_space(3.0);

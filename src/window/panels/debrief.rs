@@ -22,8 +22,16 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
         .auto_shrink([false, false])
         .max_height((ui.available_height() - buttons).max(100.0))
         .show(ui, |ui| {
-            let ink = if view.passed { theme::LEAD } else { theme::PURPLE.mix(theme::CREAM, 0.35) };
-            ui.label(RichText::new(&view.heading).font(fonts::bold(25.0)).color(ink.egui()));
+            let ink = if view.passed {
+                theme::LEAD
+            } else {
+                theme::PURPLE.mix(theme::CREAM, 0.35)
+            };
+            ui.label(
+                RichText::new(&view.heading)
+                    .font(fonts::bold(25.0))
+                    .color(ink.egui()),
+            );
             body(ui, &view.summary);
             ui.add_space(6.0);
             for criterion in &view.criteria {
@@ -45,13 +53,27 @@ fn criterion(ui: &mut Ui, view: &CriterionView, page: &Page<'_>) {
         mark(ui.painter(), rect.center(), view.met);
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 1.0;
-            let word = page.say(if view.met { "window-met" } else { "window-not-met" });
-            let ink = if view.met { theme::CREAM } else { theme::PURPLE.mix(theme::CREAM, 0.35) };
-            ui.label(RichText::new(format!("{}: {word}", view.title)).font(fonts::bold(16.0)).color(ink.egui()));
+            let word = page.say(if view.met {
+                "window-met"
+            } else {
+                "window-not-met"
+            });
+            let ink = if view.met {
+                theme::CREAM
+            } else {
+                theme::PURPLE.mix(theme::CREAM, 0.35)
+            };
+            ui.label(
+                RichText::new(format!("{}: {word}", view.title))
+                    .font(fonts::bold(16.0))
+                    .color(ink.egui()),
+            );
             aside(ui, &view.text);
             if view.critical {
                 ui.label(
-                    RichText::new(page.say("window-critical")).font(fonts::bold(12.5)).color(theme::YELLOW.egui()),
+                    RichText::new(page.say("window-critical"))
+                        .font(fonts::bold(12.5))
+                        .color(theme::YELLOW.egui()),
                 );
             }
         });
@@ -65,7 +87,10 @@ fn mark(painter: &egui::Painter, at: egui::Pos2, met: bool) {
     let p = |x: f32, y: f32| pos2(at.x + x, at.y + y);
     if met {
         painter.rect_filled(square, 5.0, theme::BLUISH_GREEN.egui());
-        painter.line(vec![p(-5.5, 0.5), p(-1.5, 5.0), p(6.0, -5.0)], Stroke::new(3.0, theme::CREAM.egui()));
+        painter.line(
+            vec![p(-5.5, 0.5), p(-1.5, 5.0), p(6.0, -5.0)],
+            Stroke::new(3.0, theme::CREAM.egui()),
+        );
     } else {
         let stroke = Stroke::new(2.5, theme::PURPLE.egui());
         painter.rect_stroke(square, 5.0, stroke, egui::StrokeKind::Inside);
@@ -76,52 +101,91 @@ fn mark(painter: &egui::Painter, at: egui::Pos2, met: bool) {
 
 /// Timeline, findings, curves and log, in one scroll.
 pub(crate) fn story(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
-    ScrollArea::vertical().id_salt("story").auto_shrink([false, false]).show(ui, |ui| {
-        heading(ui, &page.say("window-timeline"));
-        timeline::panel(ui, view, page);
-        ui.add_space(8.0);
-        heading(ui, &page.say("window-findings"));
-        if view.findings.is_empty() {
-            body(ui, &page.say("window-no-findings"));
-        }
-        for finding in &view.findings {
-            self::finding(ui, finding, page);
-            ui.add_space(4.0);
-        }
-        for series in &view.series {
-            plot::panel(ui, series, view.length_ms);
-            ui.add_space(6.0);
-        }
-        heading(ui, &page.say("window-log"));
-        for line in &view.log {
-            aside(ui, &format!("{}  {}: {}", line.clock, page.say(theme::log_look(line.kind).1), line.text));
-        }
-    });
+    ScrollArea::vertical()
+        .id_salt("story")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            heading(ui, &page.say("window-timeline"));
+            timeline::panel(ui, view, page);
+            ui.add_space(8.0);
+            heading(ui, &page.say("window-findings"));
+            if view.findings.is_empty() {
+                body(ui, &page.say("window-no-findings"));
+            }
+            for finding in &view.findings {
+                self::finding(ui, finding, page);
+                ui.add_space(4.0);
+            }
+            for series in &view.series {
+                plot::panel(ui, series, view.length_ms);
+                ui.add_space(6.0);
+            }
+            heading(ui, &page.say("window-log"));
+            for line in &view.log {
+                aside(
+                    ui,
+                    &format!(
+                        "{}  {}: {}",
+                        line.clock,
+                        page.say(theme::log_look(line.kind).1),
+                        line.text
+                    ),
+                );
+            }
+        });
 }
 
 fn finding(ui: &mut Ui, view: &FindingView, page: &Page<'_>) {
-    let edge = if view.critical { theme::PURPLE } else { theme::OUTLINE };
+    let edge = if view.critical {
+        theme::PURPLE
+    } else {
+        theme::OUTLINE
+    };
     card(ui, edge, |ui| {
         ui.horizontal_wrapped(|ui| {
-            ui.label(RichText::new(&view.clock).font(fonts::bold(15.5)).color(theme::LEAD.egui()));
-            ui.label(RichText::new(&view.what).font(fonts::bold(15.5)).color(theme::CREAM.egui()));
+            ui.label(
+                RichText::new(&view.clock)
+                    .font(fonts::bold(15.5))
+                    .color(theme::LEAD.egui()),
+            );
+            ui.label(
+                RichText::new(&view.what)
+                    .font(fonts::bold(15.5))
+                    .color(theme::CREAM.egui()),
+            );
         });
         if !view.path.is_empty() {
             ui.horizontal_wrapped(|ui| {
                 for (i, stage) in view.path.iter().enumerate() {
                     if i > 0 {
-                        ui.label(RichText::new("›").font(fonts::bold(18.0)).color(theme::ORANGE.egui()));
+                        ui.label(
+                            RichText::new("›")
+                                .font(fonts::bold(18.0))
+                                .color(theme::ORANGE.egui()),
+                        );
                     }
-                    let shown = if stage.value.is_empty() { &stage.text } else { &stage.value };
-                    ui.label(RichText::new(shown).font(fonts::bold(15.5)).color(theme::LEAD.egui()))
-                        .on_hover_text(&stage.text);
+                    let shown = if stage.value.is_empty() {
+                        &stage.text
+                    } else {
+                        &stage.value
+                    };
+                    ui.label(
+                        RichText::new(shown)
+                            .font(fonts::bold(15.5))
+                            .color(theme::LEAD.egui()),
+                    )
+                    .on_hover_text(&stage.text);
                 }
             });
             for stage in &view.path {
                 aside(ui, &stage.text);
             }
         }
-        for (id, text) in [("window-why", &view.why), ("window-instead", &view.instead), ("window-source", &view.source)] {
+        for (id, text) in [
+            ("window-why", &view.why),
+            ("window-instead", &view.instead),
+            ("window-source", &view.source),
+        ] {
             if !text.is_empty() {
                 ui.horizontal_top(|ui| {
                     ui.vertical(|ui| {

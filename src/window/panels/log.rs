@@ -19,11 +19,15 @@ pub(crate) fn panel(ui: &mut Ui, view: &LogView, page: &Page<'_>) {
 
 /// Lines with marks.
 pub(crate) fn lines(ui: &mut Ui, lines: &[LogLine], page: &Page<'_>) {
-    ScrollArea::vertical().id_salt("log").auto_shrink([false, false]).stick_to_bottom(true).show(ui, |ui| {
-        for line in lines {
-            one(ui, line, page);
-        }
-    });
+    ScrollArea::vertical()
+        .id_salt("log")
+        .auto_shrink([false, false])
+        .stick_to_bottom(true)
+        .show(ui, |ui| {
+            for line in lines {
+                one(ui, line, page);
+            }
+        });
 }
 
 fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
@@ -35,8 +39,16 @@ fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 1.0;
             let head = format!("{}  {}", line.clock, page.say(word));
-            ui.label(RichText::new(head).font(fonts::bold(12.5)).color(ink.egui()));
-            ui.label(RichText::new(&line.text).font(fonts::regular(14.5)).color(theme::CREAM.egui()));
+            ui.label(
+                RichText::new(head)
+                    .font(fonts::bold(12.5))
+                    .color(ink.egui()),
+            );
+            ui.label(
+                RichText::new(&line.text)
+                    .font(fonts::regular(14.5))
+                    .color(theme::CREAM.egui()),
+            );
         });
     });
 }

@@ -33,7 +33,11 @@ pub(super) struct Page<'a> {
 impl<'a> Page<'a> {
     /// A page; `arriving` gives the keyboard's focus to the first leading button.
     pub(super) fn new(say: &'a dyn Fn(&str) -> String, arriving: bool) -> Self {
-        Self { say, out: Vec::new(), arriving }
+        Self {
+            say,
+            out: Vec::new(),
+            arriving,
+        }
     }
 
     /// A label of the window's own.
@@ -49,15 +53,27 @@ impl<'a> Page<'a> {
     }
 
     /// A plain button.
-    pub(super) fn button(&mut self, ui: &mut Ui, text: &str, wish: impl FnOnce() -> Wish) -> Response {
+    pub(super) fn button(
+        &mut self,
+        ui: &mut Ui,
+        text: &str,
+        wish: impl FnOnce() -> Wish,
+    ) -> Response {
         let response = ui.add(egui::Button::new(text).wrap());
         self.on(&response, wish);
         response
     }
 
     /// The one button that leads on; it takes the focus when its panel has just come up.
-    pub(super) fn lead(&mut self, ui: &mut Ui, text: &str, wish: impl FnOnce() -> Wish) -> Response {
-        let text = RichText::new(text).font(fonts::bold(16.0)).color(theme::DARK_TEXT.egui());
+    pub(super) fn lead(
+        &mut self,
+        ui: &mut Ui,
+        text: &str,
+        wish: impl FnOnce() -> Wish,
+    ) -> Response {
+        let text = RichText::new(text)
+            .font(fonts::bold(16.0))
+            .color(theme::DARK_TEXT.egui());
         let response = ui.add(egui::Button::new(text).fill(theme::LEAD.egui()).wrap());
         self.focus_first(&response);
         outline_focus(ui, &response);
@@ -78,7 +94,12 @@ pub(super) fn outline_focus(ui: &Ui, response: &Response) {
     if response.has_focus() {
         let rect = response.rect.expand(3.0);
         let stroke = Stroke::new(3.0, theme::YELLOW.egui());
-        ui.painter().rect_stroke(rect, CornerRadius::same(8), stroke, egui::StrokeKind::Outside);
+        ui.painter().rect_stroke(
+            rect,
+            CornerRadius::same(8),
+            stroke,
+            egui::StrokeKind::Outside,
+        );
     }
 }
 
@@ -98,22 +119,38 @@ pub(super) fn card<R>(ui: &mut Ui, edge: Ink, add: impl FnOnce(&mut Ui) -> R) ->
 
 /// A heading.
 pub(super) fn heading(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).font(fonts::bold(20.0)).color(theme::CREAM.egui()));
+    ui.label(
+        RichText::new(text)
+            .font(fonts::bold(20.0))
+            .color(theme::CREAM.egui()),
+    );
 }
 
 /// A smaller heading.
 pub(super) fn subheading(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).font(fonts::bold(15.0)).color(theme::MUTED.egui()));
+    ui.label(
+        RichText::new(text)
+            .font(fonts::bold(15.0))
+            .color(theme::MUTED.egui()),
+    );
 }
 
 /// Running text.
 pub(super) fn body(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).font(fonts::regular(15.5)).color(theme::CREAM.egui()));
+    ui.label(
+        RichText::new(text)
+            .font(fonts::regular(15.5))
+            .color(theme::CREAM.egui()),
+    );
 }
 
 /// Lesser text.
 pub(super) fn aside(ui: &mut Ui, text: &str) {
     if !text.is_empty() {
-        ui.label(RichText::new(text).font(fonts::regular(14.0)).color(theme::MUTED.egui()));
+        ui.label(
+            RichText::new(text)
+                .font(fonts::regular(14.0))
+                .color(theme::MUTED.egui()),
+        );
     }
 }

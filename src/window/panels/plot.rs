@@ -20,14 +20,26 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
     subheading(ui, &view.label);
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
     let painter = ui.painter_at(rect);
-    let area = Rect::from_min_max(pos2(rect.left() + LABEL, rect.top() + 6.0), pos2(rect.right() - 6.0, rect.bottom() - 18.0));
+    let area = Rect::from_min_max(
+        pos2(rect.left() + LABEL, rect.top() + 6.0),
+        pos2(rect.right() - 6.0, rect.bottom() - 18.0),
+    );
     painter.rect_filled(area, CornerRadius::same(4), theme::INK.egui());
-    let high = view.points.iter().map(|(_, v)| *v).chain(view.limit).fold(0.0, f64::max);
+    let high = view
+        .points
+        .iter()
+        .map(|(_, v)| *v)
+        .chain(view.limit)
+        .fold(0.0, f64::max);
     if high <= 0.0 {
         return;
     }
     let top = high * 1.12;
-    let scale = Scale { left: area.left(), width: area.width(), length_ms: length_ms.max(1) };
+    let scale = Scale {
+        left: area.left(),
+        width: area.width(),
+        length_ms: length_ms.max(1),
+    };
     let y = |value: f64| area.bottom() - share(value, top) * area.height();
     if let Some(limit) = view.limit {
         let at = y(limit);
@@ -46,7 +58,11 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
             theme::YELLOW.egui(),
         );
     }
-    let line: Vec<egui::Pos2> = view.points.iter().map(|(at, value)| pos2(scale.x(*at), y(*value))).collect();
+    let line: Vec<egui::Pos2> = view
+        .points
+        .iter()
+        .map(|(at, value)| pos2(scale.x(*at), y(*value)))
+        .collect();
     painter.line(line, Stroke::new(2.2, theme::ORANGE.egui()));
     axis(&painter, area, &scale);
 }

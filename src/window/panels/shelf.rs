@@ -27,7 +27,11 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
         .show(ui, |ui| {
             for caution in &view.cautions {
                 ui.horizontal_top(|ui| {
-                    ui.label(RichText::new("•").font(fonts::bold(15.5)).color(theme::LEAD.egui()));
+                    ui.label(
+                        RichText::new("•")
+                            .font(fonts::bold(15.5))
+                            .color(theme::LEAD.egui()),
+                    );
                     ui.vertical(|ui| body(ui, caution));
                 });
             }
@@ -38,12 +42,15 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
 
 /// The drills.
 pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
-    ScrollArea::vertical().id_salt("drills").auto_shrink([false, false]).show(ui, |ui| {
-        for drill in &view.drills {
-            card(ui, theme::OUTLINE, |ui| one(ui, drill, page));
-            ui.add_space(4.0);
-        }
-    });
+    ScrollArea::vertical()
+        .id_salt("drills")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            for drill in &view.drills {
+                card(ui, theme::OUTLINE, |ui| one(ui, drill, page));
+                ui.add_space(4.0);
+            }
+        });
 }
 
 fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
@@ -51,15 +58,26 @@ fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
     body(ui, &drill.summary);
     aside(ui, &drill.facts);
     if !drill.content_note.is_empty() {
-        ui.label(RichText::new(&drill.content_note).font(fonts::regular(14.0)).color(theme::YELLOW.egui()));
+        ui.label(
+            RichText::new(&drill.content_note)
+                .font(fonts::regular(14.0))
+                .color(theme::YELLOW.egui()),
+        );
     }
     ui.horizontal_wrapped(|ui| {
         let open = |practice| {
             let drill = drill.name.clone();
-            move || Wish::Do(Command::Open { drill, practice, seed: SEED })
+            move || {
+                Wish::Do(Command::Open {
+                    drill,
+                    practice,
+                    seed: SEED,
+                })
+            }
         };
         page.lead(ui, &drill.open, open(Practice::Coached));
         let assessed = page.say("window-open-assessed");
-        page.button(ui, &assessed, open(Practice::Assessed)).on_hover_text(page.say("window-assessed-means"));
+        page.button(ui, &assessed, open(Practice::Assessed))
+            .on_hover_text(page.say("window-assessed-means"));
     });
 }

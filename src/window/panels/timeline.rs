@@ -19,10 +19,20 @@ const HEAD: f32 = 22.0;
 /// All tracks over the length of the drill.
 pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
     let n_rows = (0..view.tracks.len()).fold(0.0, |n, _| n + 1.0);
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), HEAD + ROW * n_rows + 18.0), Sense::hover());
+    let (rect, _) = ui.allocate_exact_size(
+        vec2(ui.available_width(), HEAD + ROW * n_rows + 18.0),
+        Sense::hover(),
+    );
     let painter = ui.painter_at(rect);
-    let bars = Rect::from_min_max(pos2(rect.left() + LABEL, rect.top() + HEAD), pos2(rect.right() - 6.0, rect.bottom() - 18.0));
-    let scale = Scale { left: bars.left(), width: bars.width(), length_ms: view.length_ms.max(1) };
+    let bars = Rect::from_min_max(
+        pos2(rect.left() + LABEL, rect.top() + HEAD),
+        pos2(rect.right() - 6.0, rect.bottom() - 18.0),
+    );
+    let scale = Scale {
+        left: bars.left(),
+        width: bars.width(),
+        length_ms: view.length_ms.max(1),
+    };
     let mut top = bars.top();
     for track in &view.tracks {
         row(ui, &painter, track, top, &scale);
@@ -31,12 +41,33 @@ pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
     axis(&painter, bars, &scale);
     for finding in &view.findings {
         let x = scale.x(finding.clock_ms);
-        let ink = if finding.critical { theme::PURPLE } else { theme::YELLOW };
-        painter.line_segment([pos2(x, rect.top() + 12.0), pos2(x, bars.bottom())], Stroke::new(2.0, ink.egui()));
-        painter.circle(pos2(x, rect.top() + 9.0), 7.0, theme::INK.egui(), Stroke::new(2.5, ink.egui()));
+        let ink = if finding.critical {
+            theme::PURPLE
+        } else {
+            theme::YELLOW
+        };
+        painter.line_segment(
+            [pos2(x, rect.top() + 12.0), pos2(x, bars.bottom())],
+            Stroke::new(2.0, ink.egui()),
+        );
+        painter.circle(
+            pos2(x, rect.top() + 9.0),
+            7.0,
+            theme::INK.egui(),
+            Stroke::new(2.5, ink.egui()),
+        );
         let pin = Rect::from_center_size(pos2(x, rect.top() + 9.0), vec2(20.0, 20.0));
-        ui.interact(pin, ui.id().with(("pin", finding.clock_ms, &finding.rule)), Sense::hover())
-            .on_hover_text(format!("{} {}: {}", page.say("window-finding"), finding.clock, finding.what));
+        ui.interact(
+            pin,
+            ui.id().with(("pin", finding.clock_ms, &finding.rule)),
+            Sense::hover(),
+        )
+        .on_hover_text(format!(
+            "{} {}: {}",
+            page.say("window-finding"),
+            finding.clock,
+            finding.what
+        ));
     }
 }
 
@@ -48,7 +79,11 @@ pub(super) struct Scale {
 }
 
 impl Scale {
-    #[expect(clippy::cast_precision_loss, clippy::cast_possible_truncation, reason = "a screen is coarser")]
+    #[expect(
+        clippy::cast_precision_loss,
+        clippy::cast_possible_truncation,
+        reason = "a screen is coarser"
+    )]
     pub(super) fn x(&self, at_ms: u64) -> f32 {
         self.left + self.width * (at_ms as f64 / self.length_ms as f64).min(1.0) as f32
     }
@@ -64,9 +99,13 @@ fn row(ui: &Ui, painter: &Painter, track: &TrackView, top: f32, scale: &Scale) {
         theme::CREAM.egui(),
     );
     for (from, to, fed, word) in &track.stretches {
-        let strip = Rect::from_min_max(pos2(scale.x(*from), top + 3.0), pos2(scale.x(*to), top + ROW - 3.0));
+        let strip = Rect::from_min_max(
+            pos2(scale.x(*from), top + 3.0),
+            pos2(scale.x(*to), top + ROW - 3.0),
+        );
         self::strip(painter, strip, *fed, word);
-        ui.interact(strip, ui.id().with((&track.label, from)), Sense::hover()).on_hover_text(word);
+        ui.interact(strip, ui.id().with((&track.label, from)), Sense::hover())
+            .on_hover_text(word);
     }
 }
 
@@ -74,10 +113,26 @@ fn row(ui: &Ui, painter: &Painter, track: &TrackView, top: f32, scale: &Scale) {
 fn strip(painter: &Painter, rect: Rect, fed: Fed, word: &str) {
     let ink = theme::fed_ink(fed).egui();
     painter.rect_filled(rect, CornerRadius::same(3), theme::INK.egui());
-    painter.rect_stroke(rect, CornerRadius::same(3), Stroke::new(1.0, ink), egui::StrokeKind::Inside);
+    painter.rect_stroke(
+        rect,
+        CornerRadius::same(3),
+        Stroke::new(1.0, ink),
+        egui::StrokeKind::Inside,
+    );
     let inner = painter.with_clip_rect(rect.shrink(1.0).intersect(painter.clip_rect()));
-    pattern(&inner, pos2(rect.left() + 3.0, rect.bottom() - 7.0), rect.right() - 3.0, fed);
-    inner.text(pos2(rect.left() + 5.0, rect.top() + 1.0), Align2::LEFT_TOP, word, fonts::regular(12.0), ink);
+    pattern(
+        &inner,
+        pos2(rect.left() + 3.0, rect.bottom() - 7.0),
+        rect.right() - 3.0,
+        fed,
+    );
+    inner.text(
+        pos2(rect.left() + 5.0, rect.top() + 1.0),
+        Align2::LEFT_TOP,
+        word,
+        fonts::regular(12.0),
+        ink,
+    );
 }
 
 /// A pattern along a level line.
@@ -115,19 +170,33 @@ pub(super) fn pattern(painter: &Painter, from: Pos2, to_x: f32, fed: Fed) {
 }
 
 fn chevron(painter: &Painter, at: Pos2, ink: egui::Color32) {
-    let points = vec![at + vec2(-3.0, -4.5), at + vec2(3.0, 0.0), at + vec2(-3.0, 4.5)];
+    let points = vec![
+        at + vec2(-3.0, -4.5),
+        at + vec2(3.0, 0.0),
+        at + vec2(-3.0, 4.5),
+    ];
     painter.line(points, Stroke::new(2.0, ink));
 }
 
 /// Minutes along the bottom.
 pub(super) fn axis(painter: &Painter, bars: Rect, scale: &Scale) {
     let minutes = scale.length_ms / 60_000;
-    let step = [1, 2, 5, 10, 20, 30, 60].into_iter().find(|s| minutes / s <= 10).unwrap_or(120);
+    let step = [1, 2, 5, 10, 20, 30, 60]
+        .into_iter()
+        .find(|s| minutes / s <= 10)
+        .unwrap_or(120);
     let mut minute = 0;
     while minute <= minutes {
         let x = scale.x(minute * 60_000);
-        painter.line_segment([pos2(x, bars.bottom()), pos2(x, bars.bottom() + 4.0)], Stroke::new(1.0, theme::MUTED.egui()));
-        let align = if x > bars.right() - 16.0 { Align2::RIGHT_TOP } else { Align2::CENTER_TOP };
+        painter.line_segment(
+            [pos2(x, bars.bottom()), pos2(x, bars.bottom() + 4.0)],
+            Stroke::new(1.0, theme::MUTED.egui()),
+        );
+        let align = if x > bars.right() - 16.0 {
+            Align2::RIGHT_TOP
+        } else {
+            Align2::CENTER_TOP
+        };
         painter.text(
             pos2(x, bars.bottom() + 4.0),
             align,

@@ -15,11 +15,20 @@ use crate::window::theme;
 use super::Page;
 
 /// The bar on top.
-pub(crate) fn bar(ui: &mut Ui, street: &StreetView, log: &LogView, languages: &[LanguageView], page: &mut Page<'_>) {
+pub(crate) fn bar(
+    ui: &mut Ui,
+    street: &StreetView,
+    log: &LogView,
+    languages: &[LanguageView],
+    page: &mut Page<'_>,
+) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        let clock = RichText::new(&log.clock).font(fonts::bold(26.0)).color(theme::LEAD.egui());
-        ui.add_sized([86.0, 32.0], egui::Label::new(clock)).on_hover_text(page.say("window-clock"));
+        let clock = RichText::new(&log.clock)
+            .font(fonts::bold(26.0))
+            .color(theme::LEAD.egui());
+        ui.add_sized([86.0, 32.0], egui::Label::new(clock))
+            .on_hover_text(page.say("window-clock"));
         for (id, command) in [
             ("window-wait-short", Command::Wait(SHORT)),
             ("window-wait-minute", Command::Wait(MINUTE)),
@@ -36,7 +45,9 @@ pub(crate) fn bar(ui: &mut Ui, street: &StreetView, log: &LogView, languages: &[
         }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
-            let title = RichText::new(&street.title).font(fonts::bold(16.0)).color(theme::MUTED.egui());
+            let title = RichText::new(&street.title)
+                .font(fonts::bold(16.0))
+                .color(theme::MUTED.egui());
             ui.add(egui::Label::new(title).truncate());
         });
     });
@@ -49,7 +60,9 @@ pub(crate) fn ends(ui: &mut Ui, languages: &[LanguageView], page: &mut Page<'_>)
     if let Some(now) = languages.iter().position(|l| l.current)
         && let Some(next) = languages.get((now + 1) % languages.len())
     {
-        let response = page.button(ui, &next.name, || Wish::Do(Command::Speak(next.tag.clone())));
+        let response = page.button(ui, &next.name, || {
+            Wish::Do(Command::Speak(next.tag.clone()))
+        });
         response.on_hover_text(page.say("window-key-language"));
     }
 }
@@ -71,14 +84,28 @@ pub(crate) fn places(
         for (number, place) in (1..).zip(&street.places) {
             let text = format!("{number}  {}", place.label);
             let is_open = open == Some(place.id.as_str());
-            let font = if is_open { fonts::bold(15.5) } else { fonts::regular(15.5) };
-            let ink = if is_open { theme::DARK_TEXT } else { theme::CREAM };
+            let font = if is_open {
+                fonts::bold(15.5)
+            } else {
+                fonts::regular(15.5)
+            };
+            let ink = if is_open {
+                theme::DARK_TEXT
+            } else {
+                theme::CREAM
+            };
             let mut button = egui::Button::new(RichText::new(text).font(font).color(ink.egui()));
             if is_open {
                 button = button.fill(theme::SKY_BLUE.egui());
             }
             let response = ui.add(button);
-            page.on(&response, || if is_open { Wish::Back } else { Wish::Place(place.id.clone()) });
+            page.on(&response, || {
+                if is_open {
+                    Wish::Back
+                } else {
+                    Wish::Place(place.id.clone())
+                }
+            });
             response.on_hover_text(&place.sentence);
         }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
@@ -90,10 +117,16 @@ pub(crate) fn places(
 
 /// What the session answered last, with the word for what kind of answer it is.
 fn answer(ui: &mut Ui, notice: Option<&Notice>, page: &Page<'_>) {
-    let Some((id, ink, text)) = notice.and_then(look) else { return };
-    let word = RichText::new(page.say(id)).font(fonts::bold(15.0)).color(ink.egui());
+    let Some((id, ink, text)) = notice.and_then(look) else {
+        return;
+    };
+    let word = RichText::new(page.say(id))
+        .font(fonts::bold(15.0))
+        .color(ink.egui());
     ui.label(word);
-    let text = RichText::new(text).font(fonts::regular(15.0)).color(theme::CREAM.egui());
+    let text = RichText::new(text)
+        .font(fonts::regular(15.0))
+        .color(theme::CREAM.egui());
     ui.add(egui::Label::new(text).truncate());
 }
 

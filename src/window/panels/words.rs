@@ -15,19 +15,30 @@ use super::{Page, aside, body, heading, subheading};
 /// Everything that can be pointed at, as sentences.
 pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
     head(ui, "window-words", page);
-    ScrollArea::vertical().id_salt("words").auto_shrink([false, false]).show(ui, |ui| {
-        let wires = street.wires.iter().map(|w| &w.sentence);
-        let people = street.people.iter().map(|p| &p.sentence);
-        let neighbors = street.neighbors.iter().map(|n| &n.sentence);
-        let appliances = street.appliances.iter().map(|a| &a.sentence);
-        let generator = std::iter::once(&street.generator.sentence);
-        part(ui, &page.say("window-words-people"), people.chain(neighbors));
-        part(ui, &page.say("window-words-house"), generator.chain(appliances));
-        part(ui, &page.say("window-words-wires"), wires);
-        if !street.air.is_empty() {
-            body(ui, &street.air);
-        }
-    });
+    ScrollArea::vertical()
+        .id_salt("words")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            let wires = street.wires.iter().map(|w| &w.sentence);
+            let people = street.people.iter().map(|p| &p.sentence);
+            let neighbors = street.neighbors.iter().map(|n| &n.sentence);
+            let appliances = street.appliances.iter().map(|a| &a.sentence);
+            let generator = std::iter::once(&street.generator.sentence);
+            part(
+                ui,
+                &page.say("window-words-people"),
+                people.chain(neighbors),
+            );
+            part(
+                ui,
+                &page.say("window-words-house"),
+                generator.chain(appliances),
+            );
+            part(ui, &page.say("window-words-wires"), wires);
+            if !street.air.is_empty() {
+                body(ui, &street.air);
+            }
+        });
 }
 
 /// The keys.
@@ -54,7 +65,11 @@ fn line(ui: &mut Ui, key: &str, what: &str) {
     ui.horizontal_top(|ui| {
         ui.vertical(|ui| {
             ui.set_width(56.0);
-            ui.label(RichText::new(key).font(fonts::bold(15.0)).color(theme::LEAD.egui()));
+            ui.label(
+                RichText::new(key)
+                    .font(fonts::bold(15.0))
+                    .color(theme::LEAD.egui()),
+            );
         });
         ui.vertical(|ui| body(ui, what));
     });

@@ -9,7 +9,9 @@ use bevy::asset::RenderAssetUsages;
 use bevy::math::Vec2;
 use bevy::mesh::{Indices, Mesh, PrimitiveTopology};
 use lyon_tessellation::path::Path;
-use lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers, math};
+use lyon_tessellation::{
+    BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers, math,
+};
 
 use crate::window::theme::Ink;
 
@@ -29,7 +31,12 @@ const FEATHER: f32 = 1.0;
 
 impl Brush {
     pub(super) fn new(frame: Frame) -> Self {
-        Self { frame, positions: Vec::new(), colors: Vec::new(), indices: Vec::new() }
+        Self {
+            frame,
+            positions: Vec::new(),
+            colors: Vec::new(),
+            indices: Vec::new(),
+        }
     }
 
     /// The frame it paints in.
@@ -45,10 +52,13 @@ impl Brush {
             self.colors.push([0.0; 4]);
             self.indices.extend([0, 0, 0]);
         }
-        Mesh::new(PrimitiveTopology::TriangleList, RenderAssetUsages::RENDER_WORLD)
-            .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, self.positions)
-            .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, self.colors)
-            .with_inserted_indices(Indices::U32(self.indices))
+        Mesh::new(
+            PrimitiveTopology::TriangleList,
+            RenderAssetUsages::RENDER_WORLD,
+        )
+        .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, self.positions)
+        .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, self.colors)
+        .with_inserted_indices(Indices::U32(self.indices))
     }
 
     /// A filled polygon of any shape that does not cross itself.
@@ -70,7 +80,9 @@ impl Brush {
         let filled = FillTessellator::new().tessellate_path(
             &path.build(),
             &FillOptions::default(),
-            &mut BuffersBuilder::new(&mut buffers, |vertex: FillVertex<'_>| vertex.position().to_array()),
+            &mut BuffersBuilder::new(&mut buffers, |vertex: FillVertex<'_>| {
+                vertex.position().to_array()
+            }),
         );
         if filled.is_err() {
             return;
@@ -79,7 +91,8 @@ impl Brush {
         for [x, y] in buffers.vertices {
             self.vertex(Vec2::new(x, y), ink);
         }
-        self.indices.extend(buffers.indices.into_iter().map(|i| base + i));
+        self.indices
+            .extend(buffers.indices.into_iter().map(|i| base + i));
         self.soften(&pixels, ink);
     }
 
@@ -129,14 +142,18 @@ impl Brush {
     /// A filled ellipse.
     pub(super) fn ellipse(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
         let sides = sides(radii.max_element() * self.frame.scale);
-        let points: Vec<Vec2> = around(sides).map(|a| center + Vec2::from_angle(a) * radii).collect();
+        let points: Vec<Vec2> = around(sides)
+            .map(|a| center + Vec2::from_angle(a) * radii)
+            .collect();
         self.convex(&points, ink);
     }
 
     /// A ring.
     pub(super) fn ring(&mut self, center: Vec2, radius: f32, width: f32, ink: Ink) {
         let sides = sides(radius * self.frame.scale);
-        let mut points: Vec<Vec2> = around(sides).map(|a| center + Vec2::from_angle(a) * radius).collect();
+        let mut points: Vec<Vec2> = around(sides)
+            .map(|a| center + Vec2::from_angle(a) * radius)
+            .collect();
         if let Some(first) = points.first().copied() {
             points.push(first);
         }
@@ -183,8 +200,13 @@ impl Brush {
         let mut previous: Option<[u32; 4]> = None;
         for (i, at) in pixels.iter().enumerate() {
             let closed = pixels.len() > 2 && pixels.first() == pixels.last();
-            let before = i.checked_sub(1).or(closed.then(|| pixels.len() - 2)).and_then(|j| pixels.get(j));
-            let after = pixels.get(i + 1).or_else(|| closed.then(|| pixels.get(1)).flatten());
+            let before = i
+                .checked_sub(1)
+                .or(closed.then(|| pixels.len() - 2))
+                .and_then(|j| pixels.get(j));
+            let after = pixels
+                .get(i + 1)
+                .or_else(|| closed.then(|| pixels.get(1)).flatten());
             let normal = miter(before.copied(), *at, after.copied());
             let row = [
                 self.vertex(*at + normal * outer, ink.alpha(0.0)),
@@ -215,12 +237,17 @@ impl Brush {
         let ring: Vec<(u32, u32)> = (0..n)
             .map(|i| {
                 let normal = miter(Some(at(i + n - 1)), at(i), Some(at(i + 1)));
-                (self.vertex(at(i), ink), self.vertex(at(i) + normal * outward, ink.alpha(0.0)))
+                (
+                    self.vertex(at(i), ink),
+                    self.vertex(at(i) + normal * outward, ink.alpha(0.0)),
+                )
             })
             .collect();
         for (i, (inner, outer)) in ring.iter().enumerate() {
-            let (next_inner, next_outer) = ring.get((i + 1) % n).copied().unwrap_or((*inner, *outer));
-            self.indices.extend([*inner, *outer, next_outer, *inner, next_outer, next_inner]);
+            let (next_inner, next_outer) =
+                ring.get((i + 1) % n).copied().unwrap_or((*inner, *outer));
+            self.indices
+                .extend([*inner, *outer, next_outer, *inner, next_outer, next_inner]);
         }
     }
 
@@ -231,7 +258,10 @@ impl Brush {
         index
     }
 
-    #[expect(clippy::cast_possible_truncation, reason = "a scene has some ten thousand vertices")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "a scene has some ten thousand vertices"
+    )]
     fn n_vertices(&self) -> u32 {
         self.positions.len() as u32
     }
@@ -253,7 +283,11 @@ fn miter(before: Option<Vec2>, at: Vec2, after: Option<Vec2>) -> Vec2 {
     }
 }
 
-#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped first")]
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "clamped first"
+)]
 fn sides(radius_px: f32) -> u16 {
     (radius_px * std::f32::consts::TAU / 2.0).clamp(10.0, 96.0) as u16
 }
@@ -277,11 +311,16 @@ pub(super) fn hang(from: Vec2, to: Vec2, sag: f32) -> Vec<Vec2> {
 pub(super) fn rounded(points: &[Vec2], radius: f32) -> Vec<Vec2> {
     let mut out = Vec::new();
     for (i, at) in points.iter().enumerate() {
-        let (Some(before), Some(after)) = (i.checked_sub(1).and_then(|j| points.get(j)), points.get(i + 1)) else {
+        let (Some(before), Some(after)) = (
+            i.checked_sub(1).and_then(|j| points.get(j)),
+            points.get(i + 1),
+        ) else {
             out.push(*at);
             continue;
         };
-        let r = radius.min(at.distance(*before) / 2.0).min(at.distance(*after) / 2.0);
+        let r = radius
+            .min(at.distance(*before) / 2.0)
+            .min(at.distance(*after) / 2.0);
         let enter = *at + (*before - *at).normalize_or_zero() * r;
         let leave = *at + (*after - *at).normalize_or_zero() * r;
         for step in 0..=4_u8 {
@@ -314,7 +353,11 @@ mod tests {
         brush.disk(Vec2::splat(50.0), 20.0, theme::CREAM);
         brush.ring(Vec2::splat(50.0), 20.0, 3.0, theme::CREAM);
         brush.glow(Vec2::splat(50.0), Vec2::splat(30.0), theme::YELLOW);
-        brush.stroke(&hang(Vec2::ZERO, Vec2::new(100.0, 0.0), 10.0), 2.0, theme::CREAM);
+        brush.stroke(
+            &hang(Vec2::ZERO, Vec2::new(100.0, 0.0), 10.0),
+            2.0,
+            theme::CREAM,
+        );
         let n = brush.n_vertices();
         assert!(brush.indices.iter().all(|i| *i < n));
         assert_eq!(brush.positions.len(), brush.colors.len());

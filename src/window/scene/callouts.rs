@@ -5,7 +5,9 @@
 
 use bevy::math::Vec2;
 use bevy_egui::egui;
-use bevy_egui::egui::{Align2, CornerRadius, Id, Painter, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use bevy_egui::egui::{
+    Align2, CornerRadius, Id, Painter, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+};
 
 use crate::session::view::{ApplianceState, Fed, PersonState, StageView, StreetView, WireView};
 use crate::window::fonts;
@@ -14,7 +16,7 @@ use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::plan::{GROUND, PANEL_BOTTOM, PANEL_TOP, Frame, Plan};
+use super::plan::{Frame, GROUND, PANEL_BOTTOM, PANEL_TOP, Plan};
 
 /// Something to say at a place.
 struct Call {
@@ -66,14 +68,25 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
         job.append(text, 0.0, egui::TextFormat::simple(font, ink.egui()));
     };
     add(&page.say("window-goal"), fonts::bold(14.5), theme::LEAD);
-    add(&format!("  {}", street.goal), fonts::regular(15.0), theme::CREAM);
+    add(
+        &format!("  {}", street.goal),
+        fonts::regular(15.0),
+        theme::CREAM,
+    );
     if !street.hint.is_empty() {
         add("\n", fonts::regular(15.0), theme::CREAM);
         add(&page.say("window-hint"), fonts::bold(14.5), theme::SKY_BLUE);
-        add(&format!("  {}", street.hint), fonts::regular(15.0), theme::CREAM);
+        add(
+            &format!("  {}", street.hint),
+            fonts::regular(15.0),
+            theme::CREAM,
+        );
     }
     let galley = painter.layout_job(job);
-    let rect = Rect::from_min_size(scene.min + vec2(12.0, 10.0), galley.size() + vec2(22.0, 14.0));
+    let rect = Rect::from_min_size(
+        scene.min + vec2(12.0, 10.0),
+        galley.size() + vec2(22.0, 14.0),
+    );
     painter.rect_filled(rect, CornerRadius::same(9), theme::INK.alpha(0.82).egui());
     painter.galley(rect.min + vec2(11.0, 7.0), galley, theme::CREAM.egui());
     rect
@@ -82,14 +95,24 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
 /// Names under the ground.
 fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
     let name = |at: Vec2, text: &str, ink: Ink| {
-        painter.text(point(frame, at), Align2::CENTER_TOP, text, fonts::regular(12.5), ink.egui())
+        painter.text(
+            point(frame, at),
+            Align2::CENTER_TOP,
+            text,
+            fonts::regular(12.5),
+            ink.egui(),
+        )
     };
     for pole in &street.poles {
         if let Some((_, x)) = plan.poles.iter().find(|(id, _)| *id == pole.id) {
             name(Vec2::new(*x, GROUND + 17.0), &pole.label, theme::CREAM);
         }
     }
-    let (air, ink) = if street.alarm { (street.air.as_str(), theme::YELLOW) } else { (street.air.as_str(), theme::CREAM) };
+    let (air, ink) = if street.alarm {
+        (street.air.as_str(), theme::YELLOW)
+    } else {
+        (street.air.as_str(), theme::CREAM)
+    };
     if !air.is_empty() {
         name(Vec2::new(620.0, 664.0 + 26.0), air, ink);
     }
@@ -116,20 +139,35 @@ fn yard_card(painter: &Painter, street: &StreetView, frame: Frame) {
     painter.galley(at, galley, theme::CREAM.egui());
 }
 
-const LEGEND: [Fed; 6] =
-    [Fed::Utility, Fed::Generator, Fed::Both, Fed::Grounded, Fed::Unknown, Fed::Dead];
+const LEGEND: [Fed; 6] = [
+    Fed::Utility,
+    Fed::Generator,
+    Fed::Both,
+    Fed::Grounded,
+    Fed::Unknown,
+    Fed::Dead,
+];
 
 /// Where the samples of the legend are: under the line, where nothing else is.
 pub(super) fn legend_places(frame: Frame) -> Vec<(Fed, Vec2)> {
     let left = frame.bounds().min.x + 14.0;
-    (0_u8..).zip(LEGEND).map(|(i, fed)| (fed, Vec2::new(left, 584.0 + 25.0 * f32::from(i)))).collect()
+    (0_u8..)
+        .zip(LEGEND)
+        .map(|(i, fed)| (fed, Vec2::new(left, 584.0 + 25.0 * f32::from(i))))
+        .collect()
 }
 
 fn legend(painter: &Painter, frame: Frame, page: &Page<'_>) {
     for (fed, at) in legend_places(frame) {
         let text = page.say(theme::fed_word(fed));
         let at = point(frame, at + Vec2::new(60.0, 0.0));
-        painter.text(at, Align2::LEFT_CENTER, text, fonts::regular(13.5), theme::CREAM.egui());
+        painter.text(
+            at,
+            Align2::LEFT_CENTER,
+            text,
+            fonts::regular(13.5),
+            theme::CREAM.egui(),
+        );
     }
 }
 
@@ -140,20 +178,41 @@ fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>) -> Vec<Cal
         && let Some(at) = plan.anchors.get(&stage.at)
         && !stage.value.is_empty()
     {
-        calls.push(Call { at: *at, title: stage.value.clone(), text: String::new(), ink: theme::PURPLE, loud: true });
+        calls.push(Call {
+            at: *at,
+            title: stage.value.clone(),
+            text: String::new(),
+            ink: theme::PURPLE,
+            loud: true,
+        });
     }
-    for person in street.people.iter().filter(|p| p.id == "crew" || p.state != PersonState::Well) {
+    for person in street
+        .people
+        .iter()
+        .filter(|p| p.id == "crew" || p.state != PersonState::Well)
+    {
         if let Some(at) = plan.anchors.get(&person.id) {
             let hurt = matches!(person.state, PersonState::Harmed | PersonState::Unwell);
             let ink = if hurt { theme::PURPLE } else { theme::VEST };
-            calls.push(Call { at: *at, title: person.label.clone(), text: person.word.clone(), ink, loud: false });
+            calls.push(Call {
+                at: *at,
+                title: person.label.clone(),
+                text: person.word.clone(),
+                ink,
+                loud: false,
+            });
         }
     }
     let mut told: Vec<(Fed, &str)> = Vec::new();
-    for wire in street.wires.iter().filter(|w| w.id.starts_with("span-") || w.id == "drop" || is_cord(w)) {
+    for wire in street
+        .wires
+        .iter()
+        .filter(|w| w.id.starts_with("span-") || w.id == "drop" || is_cord(w))
+    {
         let broken = street.broken_spans.contains(&wire.id);
         let key = (wire.fed, wire.volts.as_str());
-        if broken || told.contains(&key) || (wire.volts.is_empty() && !wire.id.starts_with("span-")) {
+        if broken || told.contains(&key) || (wire.volts.is_empty() && !wire.id.starts_with("span-"))
+        {
             continue;
         }
         told.push(key);
@@ -166,9 +225,19 @@ fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>) -> Vec<Cal
         if (strained || a.worry >= 0.75)
             && let Some(at) = plan.anchors.get(&a.id)
         {
-            let ink = if strained { theme::YELLOW } else { theme::VERMILION.mix(theme::CREAM, 0.4) };
+            let ink = if strained {
+                theme::YELLOW
+            } else {
+                theme::VERMILION.mix(theme::CREAM, 0.4)
+            };
             let at = *at - Vec2::Y * 40.0;
-            calls.push(Call { at, title: a.label.clone(), text: a.word.clone(), ink, loud: false });
+            calls.push(Call {
+                at,
+                title: a.label.clone(),
+                text: a.word.clone(),
+                ink,
+                loud: false,
+            });
         }
     }
     calls
@@ -179,23 +248,53 @@ fn is_cord(wire: &WireView) -> bool {
 }
 
 fn wire_call(wire: &WireView, at: Vec2) -> Call {
-    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()].into_iter().filter(|s| !s.is_empty()).collect();
+    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
+        .into_iter()
+        .filter(|s| !s.is_empty())
+        .collect();
     let ink = theme::fed_ink(wire.fed);
     if numbers.is_empty() {
-        Call { at, title: wire.word.clone(), text: String::new(), ink, loud: false }
+        Call {
+            at,
+            title: wire.word.clone(),
+            text: String::new(),
+            ink,
+            loud: false,
+        }
     } else {
-        Call { at, title: numbers.join(" · "), text: wire.word.clone(), ink, loud: false }
+        Call {
+            at,
+            title: numbers.join(" · "),
+            text: wire.word.clone(),
+            ink,
+            loud: false,
+        }
     }
 }
 
 fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut Vec<Rect>) {
-    let (title_size, text_size) = if call.loud { (22.0, 15.0) } else { (15.0, 13.5) };
+    let (title_size, text_size) = if call.loud {
+        (22.0, 15.0)
+    } else {
+        (15.0, 13.5)
+    };
     let mut job = egui::text::LayoutJob::default();
     job.wrap.max_width = 190.0;
-    job.append(&call.title, 0.0, egui::TextFormat::simple(fonts::bold(title_size), call.ink.mix(theme::CREAM, 0.25).egui()));
+    job.append(
+        &call.title,
+        0.0,
+        egui::TextFormat::simple(
+            fonts::bold(title_size),
+            call.ink.mix(theme::CREAM, 0.25).egui(),
+        ),
+    );
     if !call.text.is_empty() {
         job.append("\n", 0.0, egui::TextFormat::default());
-        job.append(&call.text, 0.0, egui::TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()));
+        job.append(
+            &call.text,
+            0.0,
+            egui::TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()),
+        );
     }
     let galley = painter.layout_job(job);
     let size = galley.size() + vec2(18.0, 10.0);
@@ -216,7 +315,9 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     let bounds = scene.shrink(6.0);
     let rect = offsets.iter().find_map(|offset| {
         let rect = Rect::from_center_size(at + *offset, size);
-        let free = taken.iter().all(|other| !other.expand(4.0).intersects(rect));
+        let free = taken
+            .iter()
+            .all(|other| !other.expand(4.0).intersects(rect));
         (bounds.contains_rect(rect) && free).then_some(rect)
     });
     let Some(rect) = rect.or_else(|| {
@@ -229,7 +330,12 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     painter.line_segment([at, tip], Stroke::new(2.0, call.ink.egui()));
     painter.rect_filled(rect, CornerRadius::same(7), theme::INK.alpha(0.9).egui());
     let width = if call.loud { 3.0 } else { 1.8 };
-    painter.rect_stroke(rect, CornerRadius::same(7), Stroke::new(width, call.ink.egui()), StrokeKind::Inside);
+    painter.rect_stroke(
+        rect,
+        CornerRadius::same(7),
+        Stroke::new(width, call.ink.egui()),
+        StrokeKind::Inside,
+    );
     painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
     taken.push(rect);
 }
@@ -245,13 +351,26 @@ fn inside(rect: Rect, bounds: Rect) -> Rect {
 fn pointers(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, page: &mut Page<'_>) {
     let region = |id: &str, rect: Rect, sentence: &str, sense: Sense| {
         let response = ui.interact(rect, Id::new(("scene", id)), sense);
-        if sentence.is_empty() { response } else { response.on_hover_text(sentence) }
+        if sentence.is_empty() {
+            response
+        } else {
+            response.on_hover_text(sentence)
+        }
     };
-    let around = |at: Vec2, half: Vec2| Rect::from_two_pos(point(frame, at - half), point(frame, at + half));
+    let around =
+        |at: Vec2, half: Vec2| Rect::from_two_pos(point(frame, at - half), point(frame, at + half));
     for wire in &street.wires {
-        for (i, piece) in plan.routes.get(&wire.id).iter().flat_map(|r| &r.pieces).enumerate() {
+        for (i, piece) in plan
+            .routes
+            .get(&wire.id)
+            .iter()
+            .flat_map(|r| &r.pieces)
+            .enumerate()
+        {
             for (j, pair) in piece.chunks(6).enumerate() {
-                let (Some(a), Some(b)) = (pair.first(), pair.last()) else { continue };
+                let (Some(a), Some(b)) = (pair.first(), pair.last()) else {
+                    continue;
+                };
                 let rect = Rect::from_two_pos(point(frame, *a), point(frame, *b)).expand(7.0);
                 let id = format!("{}/{i}/{j}", wire.id);
                 region(&id, rect, &wire.sentence, Sense::hover());
@@ -261,9 +380,26 @@ fn pointers(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, page: &mut 
     let spots = street
         .appliances
         .iter()
-        .map(|a| (&a.id, &a.sentence, Vec2::new(0.0, -30.0), Vec2::new(24.0, 36.0)))
-        .chain(street.people.iter().map(|p| (&p.id, &p.sentence, Vec2::ZERO, Vec2::new(26.0, 40.0))))
-        .chain(street.neighbors.iter().map(|n| (&n.id, &n.sentence, Vec2::ZERO, Vec2::new(38.0, 60.0))));
+        .map(|a| {
+            (
+                &a.id,
+                &a.sentence,
+                Vec2::new(0.0, -30.0),
+                Vec2::new(24.0, 36.0),
+            )
+        })
+        .chain(
+            street
+                .people
+                .iter()
+                .map(|p| (&p.id, &p.sentence, Vec2::ZERO, Vec2::new(26.0, 40.0))),
+        )
+        .chain(
+            street
+                .neighbors
+                .iter()
+                .map(|n| (&n.id, &n.sentence, Vec2::ZERO, Vec2::new(38.0, 60.0))),
+        );
     for (id, sentence, shift, half) in spots {
         if let Some(at) = plan.anchors.get(id) {
             region(id, around(*at + shift, half), sentence, Sense::hover());
@@ -271,9 +407,16 @@ fn pointers(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, page: &mut 
     }
     let panel = around(PANEL_TOP.midpoint(PANEL_BOTTOM), Vec2::new(24.0, 46.0));
     let generator = around(plan.generator - Vec2::Y * 30.0, Vec2::new(42.0, 36.0));
-    for (id, rect, sentence) in [("panel", panel, ""), ("generator", generator, street.generator.sentence.as_str())] {
+    for (id, rect, sentence) in [
+        ("panel", panel, ""),
+        ("generator", generator, street.generator.sentence.as_str()),
+    ] {
         if let Some(place) = street.places.iter().find(|p| p.id == id) {
-            let sentence = if sentence.is_empty() { &place.sentence } else { sentence };
+            let sentence = if sentence.is_empty() {
+                &place.sentence
+            } else {
+                sentence
+            };
             let response = region(&format!("open-{id}"), rect, sentence, Sense::CLICK);
             page.on(&response, || Wish::Place(id.to_owned()));
         }

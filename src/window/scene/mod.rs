@@ -49,7 +49,10 @@ struct Layers {
 pub(super) fn plugin(app: &mut App) {
     let size = Vec2::new(1280.0, 720.0);
     app.insert_resource(Surface(size))
-        .insert_resource(Drawn { plan: Plan::default(), frame: Frame::new(size) })
+        .insert_resource(Drawn {
+            plan: Plan::default(),
+            frame: Frame::new(size),
+        })
         .add_systems(Startup, set_up)
         .add_systems(
             Update,
@@ -84,7 +87,11 @@ fn set_up(
         ));
         mesh
     };
-    let layers = Layers { backdrop: layer(0.0), things: layer(1.0), conductors: layer(2.0) };
+    let layers = Layers {
+        backdrop: layer(0.0),
+        things: layer(1.0),
+        conductors: layer(2.0),
+    };
     commands.insert_resource(layers);
 }
 
@@ -118,8 +125,15 @@ fn backdrop(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    let frame = if views.street.is_some() { Frame::new(surface.0) } else { Frame::beside(surface.0) };
-    *drawn = Drawn { plan: Plan::new(street, &views.plugs), frame };
+    let frame = if views.street.is_some() {
+        Frame::new(surface.0)
+    } else {
+        Frame::beside(surface.0)
+    };
+    *drawn = Drawn {
+        plan: Plan::new(street, &views.plugs),
+        frame,
+    };
     let light = theme::light(street.minute_of_day);
     let mut brush = Brush::new(frame);
     sky::paint(&mut brush, light);
@@ -151,7 +165,10 @@ fn moving(
     if views.street.is_some() {
         wires::legend(&mut conductors, &callouts::legend_places(drawn.frame));
     }
-    if let Some(stage) = views.consequence.as_ref().and_then(|c| c.stages.get(desk.stage))
+    if let Some(stage) = views
+        .consequence
+        .as_ref()
+        .and_then(|c| c.stages.get(desk.stage))
         && let Some(at) = drawn.plan.anchors.get(&stage.at)
     {
         ring(&mut conductors, *at, pulse.turn_s);
@@ -177,8 +194,19 @@ fn shelf_street() -> StreetView {
     };
     StreetView {
         minute_of_day: 19 * 60,
-        appliances: ["kitchen-lights", "bedroom-lights", "fridge", "furnace", "television"].map(lamp).to_vec(),
-        generator: GeneratorView { place: "shed".to_owned(), ..GeneratorView::default() },
+        appliances: [
+            "kitchen-lights",
+            "bedroom-lights",
+            "fridge",
+            "furnace",
+            "television",
+        ]
+        .map(lamp)
+        .to_vec(),
+        generator: GeneratorView {
+            place: "shed".to_owned(),
+            ..GeneratorView::default()
+        },
         ..StreetView::default()
     }
 }

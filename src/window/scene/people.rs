@@ -16,22 +16,41 @@ use super::street::outdoors;
 /// Paints everybody.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: Light) {
     for person in &street.people {
-        let Some(at) = plan.anchors.get(&person.id).copied() else { continue };
+        let Some(at) = plan.anchors.get(&person.id).copied() else {
+            continue;
+        };
         match person.id.as_str() {
             "crew" => crew(brush, person, at, light),
             "learner" => {
                 let indoors = person.place == "house";
-                let cloth = if indoors { theme::BLUE } else { outdoors(theme::BLUE, light).mix(theme::CREAM, 0.1) };
+                let cloth = if indoors {
+                    theme::BLUE
+                } else {
+                    outdoors(theme::BLUE, light).mix(theme::CREAM, 0.1)
+                };
                 if light.dark > 0.4 {
-                    brush.glow(at + Vec2::new(16.0, -46.0), Vec2::new(52.0, 30.0), theme::ROOM_LIT.alpha(0.28));
+                    brush.glow(
+                        at + Vec2::new(16.0, -46.0),
+                        Vec2::new(52.0, 30.0),
+                        theme::ROOM_LIT.alpha(0.28),
+                    );
                 }
                 figure(brush, at, cloth, 1.0);
                 brush.rect(at.x + 1.0, at.y - 59.0, 6.0, 3.0, theme::YELLOW);
             }
             _ => {
-                let cloth = if person.place == "house" { theme::CLOTH } else { outdoors(theme::CLOTH, light) };
+                let cloth = if person.place == "house" {
+                    theme::CLOTH
+                } else {
+                    outdoors(theme::CLOTH, light)
+                };
                 figure(brush, at, cloth, 0.95);
-                figure(brush, at + Vec2::new(-22.0, 0.0), cloth.mix(theme::CREAM, 0.4), 0.66);
+                figure(
+                    brush,
+                    at + Vec2::new(-22.0, 0.0),
+                    cloth.mix(theme::CREAM, 0.4),
+                    0.66,
+                );
             }
         }
     }
@@ -40,21 +59,47 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
 fn crew(brush: &mut Brush, person: &PersonView, at: Vec2, light: Light) {
     let vest = outdoors(theme::VEST, light).mix(theme::VEST, 0.5);
     match person.state {
-        PersonState::Working | PersonState::Harmed | PersonState::Unwell if at.y < GROUND - 100.0 => {
+        PersonState::Working | PersonState::Harmed | PersonState::Unwell
+            if at.y < GROUND - 100.0 =>
+        {
             let bucket = Vec2::new(at.x, PHASE + 62.0);
             let shoulder = bucket + Vec2::new(0.0, -34.0);
-            brush.round_rect(bucket + Vec2::new(-10.0, -38.0), Vec2::new(20.0, 34.0), 6.0, vest);
+            brush.round_rect(
+                bucket + Vec2::new(-10.0, -38.0),
+                Vec2::new(20.0, 34.0),
+                6.0,
+                vest,
+            );
             brush.disk(bucket + Vec2::new(0.0, -48.0), 9.0, theme::PAPER);
-            brush.ellipse(bucket + Vec2::new(0.0, -53.0), Vec2::new(10.5, 6.5), theme::ENAMEL);
+            brush.ellipse(
+                bucket + Vec2::new(0.0, -53.0),
+                Vec2::new(10.5, 6.5),
+                theme::ENAMEL,
+            );
             if person.state == PersonState::Working {
                 let hand = Vec2::new(at.x - 26.0, PHASE + 6.0);
-                brush.stroke(&[shoulder, shoulder + Vec2::new(-14.0, -4.0), hand], 5.0, vest);
+                brush.stroke(
+                    &[shoulder, shoulder + Vec2::new(-14.0, -4.0), hand],
+                    5.0,
+                    vest,
+                );
                 brush.disk(hand, 4.5, theme::ORANGE.mix(theme::PAPER, 0.3));
             } else {
                 brush.stroke(&[shoulder, shoulder + Vec2::new(-12.0, 22.0)], 5.0, vest);
             }
-            brush.round_rect(bucket + Vec2::new(-17.0, -14.0), Vec2::new(34.0, 38.0), 6.0, outdoors(theme::PAPER, light));
-            brush.rect(bucket.x - 17.0, bucket.y - 14.0, 34.0, 5.0, outdoors(theme::STEEL, light));
+            brush.round_rect(
+                bucket + Vec2::new(-17.0, -14.0),
+                Vec2::new(34.0, 38.0),
+                6.0,
+                outdoors(theme::PAPER, light),
+            );
+            brush.rect(
+                bucket.x - 17.0,
+                bucket.y - 14.0,
+                34.0,
+                5.0,
+                outdoors(theme::STEEL, light),
+            );
         }
         PersonState::Well
         | PersonState::Back
@@ -63,7 +108,11 @@ fn crew(brush: &mut Brush, person: &PersonView, at: Vec2, light: Light) {
         | PersonState::Harmed => {
             let feet = Vec2::new(at.x - 60.0, GROUND);
             figure(brush, feet, vest, 1.0);
-            brush.ellipse(feet + Vec2::new(0.0, -62.0), Vec2::new(10.5, 6.5), theme::ENAMEL);
+            brush.ellipse(
+                feet + Vec2::new(0.0, -62.0),
+                Vec2::new(10.5, 6.5),
+                theme::ENAMEL,
+            );
         }
     }
 }
@@ -74,8 +123,21 @@ fn figure(brush: &mut Brush, at: Vec2, cloth: Ink, size: f32) {
     let legs = cloth.mix(theme::RUBBER, 0.5);
     brush.stroke(&[p(-4.0, -28.0), p(-5.0, 0.0)], 6.0 * size, legs);
     brush.stroke(&[p(4.0, -28.0), p(5.0, 0.0)], 6.0 * size, legs);
-    brush.round_rect(p(-9.0, -50.0), Vec2::new(18.0, 26.0) * size, 6.0 * size, cloth);
-    brush.stroke(&[p(-8.0, -45.0), p(-13.0, -26.0)], 4.5 * size, cloth.mix(theme::RUBBER, 0.15));
-    brush.stroke(&[p(8.0, -45.0), p(13.0, -26.0)], 4.5 * size, cloth.mix(theme::RUBBER, 0.15));
+    brush.round_rect(
+        p(-9.0, -50.0),
+        Vec2::new(18.0, 26.0) * size,
+        6.0 * size,
+        cloth,
+    );
+    brush.stroke(
+        &[p(-8.0, -45.0), p(-13.0, -26.0)],
+        4.5 * size,
+        cloth.mix(theme::RUBBER, 0.15),
+    );
+    brush.stroke(
+        &[p(8.0, -45.0), p(13.0, -26.0)],
+        4.5 * size,
+        cloth.mix(theme::RUBBER, 0.15),
+    );
     brush.disk(p(0.0, -58.0), 8.5 * size, theme::PAPER);
 }

@@ -53,7 +53,12 @@ impl Frame {
     /// The frame of a drill in a window of this size: bars above and below, the column at the right.
     pub(crate) fn new(window: Vec2) -> Self {
         let right = Self::column(window.x);
-        let rect = Rect::new(0.0, TOP_BAR, (window.x - right).max(1.0), (window.y - BOTTOM_BAR).max(TOP_BAR + 1.0));
+        let rect = Rect::new(
+            0.0,
+            TOP_BAR,
+            (window.x - right).max(1.0),
+            (window.y - BOTTOM_BAR).max(TOP_BAR + 1.0),
+        );
         Self::fit(window, rect)
     }
 
@@ -61,8 +66,16 @@ impl Frame {
     pub(crate) fn beside(window: Vec2) -> Self {
         let rect = Rect::from_corners(Vec2::ZERO, window.max(Vec2::ONE));
         let scale = rect.height() / (HEIGHT * 0.98);
-        let origin = Vec2::new(rect.width() * 0.74 - 640.0 * scale, rect.height() - HEIGHT * scale);
-        Self { window, rect, scale, origin }
+        let origin = Vec2::new(
+            rect.width() * 0.74 - 640.0 * scale,
+            rect.height() - HEIGHT * scale,
+        );
+        Self {
+            window,
+            rect,
+            scale,
+            origin,
+        }
     }
 
     /// Width of the column at the right in a window of this width.
@@ -74,7 +87,12 @@ impl Frame {
         let scale = (rect.width() / WIDTH).min(rect.height() / HEIGHT);
         let x = rect.min.x + (rect.width() - WIDTH * scale) / 2.0;
         let y = rect.max.y - HEIGHT * scale;
-        Self { window, rect, scale, origin: Vec2::new(x, y) }
+        Self {
+            window,
+            rect,
+            scale,
+            origin: Vec2::new(x, y),
+        }
     }
 
     /// Pixels from the window's upper left corner.
@@ -90,7 +108,10 @@ impl Frame {
 
     /// The scene's part of the window in the plan's units.
     pub(super) fn bounds(&self) -> Rect {
-        Rect::from_corners((self.rect.min - self.origin) / self.scale, (self.rect.max - self.origin) / self.scale)
+        Rect::from_corners(
+            (self.rect.min - self.origin) / self.scale,
+            (self.rect.max - self.origin) / self.scale,
+        )
     }
 }
 
@@ -103,12 +124,18 @@ pub(crate) struct Route {
 
 impl Route {
     fn one(points: Vec<Vec2>) -> Self {
-        Self { pieces: vec![points] }
+        Self {
+            pieces: vec![points],
+        }
     }
 
     /// A point in the middle of the first piece.
     pub(crate) fn middle(&self) -> Vec2 {
-        self.pieces.first().and_then(|p| p.get(p.len() / 2)).copied().unwrap_or_default()
+        self.pieces
+            .first()
+            .and_then(|p| p.get(p.len() / 2))
+            .copied()
+            .unwrap_or_default()
     }
 }
 
@@ -132,7 +159,10 @@ pub(crate) struct Plan {
 impl Plan {
     /// The plan of a street; the controls of its plugs say where the ends of cords are.
     pub(crate) fn new(street: &StreetView, plugs: &[ControlView]) -> Self {
-        let mut plan = Self { generator: stand(&street.generator.place), ..Self::default() };
+        let mut plan = Self {
+            generator: stand(&street.generator.place),
+            ..Self::default()
+        };
         plan.place_poles(street);
         plan.place_appliances(street);
         plan.place_people(street);
@@ -148,7 +178,10 @@ impl Plan {
             ("bus", PANEL_TOP.midpoint(PANEL_BOTTOM)),
             ("inlet", INLET),
             ("house", Vec2::new(620.0, 330.0)),
-            ("transformer", Vec2::new(plan.transformer + 18.0, NEUTRAL - 24.0)),
+            (
+                "transformer",
+                Vec2::new(plan.transformer + 18.0, NEUTRAL - 24.0),
+            ),
         ] {
             plan.anchors.insert(id.to_owned(), at);
         }
@@ -170,21 +203,28 @@ impl Plan {
         for (i, neighbor) in (0_u8..).zip(&street.neighbors) {
             let x = self.transformer - 62.0 - 92.0 * f32::from(i);
             self.neighbors.push(x);
-            self.anchors.insert(neighbor.id.clone(), Vec2::new(x, GROUND - 50.0));
+            self.anchors
+                .insert(neighbor.id.clone(), Vec2::new(x, GROUND - 50.0));
         }
     }
 
     fn place_appliances(&mut self, street: &StreetView) {
         let mut spare = (0_u8..).map(|i| Vec2::new(640.0 + 36.0 * f32::from(i % 4), 384.0));
         for appliance in &street.appliances {
-            let at = spot(&appliance.id).or_else(|| spare.next()).unwrap_or_default();
+            let at = spot(&appliance.id)
+                .or_else(|| spare.next())
+                .unwrap_or_default();
             self.anchors.insert(appliance.id.clone(), at);
         }
     }
 
     fn place_people(&mut self, street: &StreetView) {
         for person in &street.people {
-            let pole = self.poles.iter().find(|(id, _)| *id == person.place).map(|(_, x)| *x);
+            let pole = self
+                .poles
+                .iter()
+                .find(|(id, _)| *id == person.place)
+                .map(|(_, x)| *x);
             let at = match (pole, person.place.as_str(), person.id.as_str()) {
                 (Some(x), _, _) => Vec2::new(x + 34.0, PHASE + 10.0),
                 (None, "house", "learner") => Vec2::new(536.0, 652.0),
@@ -197,7 +237,13 @@ impl Plan {
         }
     }
 
-    fn route(&self, wire: &WireView, track: usize, street: &StreetView, plugs: &[ControlView]) -> Option<Route> {
+    fn route(
+        &self,
+        wire: &WireView,
+        track: usize,
+        street: &StreetView,
+        plugs: &[ControlView],
+    ) -> Option<Route> {
         let secondary = Vec2::new(self.transformer + 20.0, NEUTRAL + 4.0);
         match wire.id.as_str() {
             "drop" => Some(Route::one(hang(secondary, WEATHERHEAD, 16.0))),
@@ -210,7 +256,10 @@ impl Plan {
                 ],
                 6.0,
             ))),
-            "bus" => Some(Route::one(vec![PANEL_TOP + Vec2::Y * 10.0, PANEL_BOTTOM - Vec2::Y * 8.0])),
+            "bus" => Some(Route::one(vec![
+                PANEL_TOP + Vec2::Y * 10.0,
+                PANEL_BOTTOM - Vec2::Y * 8.0,
+            ])),
             "inlet-wire" => Some(Route::one(rounded(
                 &[
                     INLET,
@@ -226,7 +275,11 @@ impl Plan {
                     self.span(number, street)
                 } else if let Some(name) = id.strip_prefix("drop-") {
                     let x = self.anchors.get(name)?.x;
-                    Some(Route::one(hang(secondary, Vec2::new(x + 26.0, GROUND - 92.0), 14.0)))
+                    Some(Route::one(hang(
+                        secondary,
+                        Vec2::new(x + 26.0, GROUND - 92.0),
+                        14.0,
+                    )))
                 } else if let Some(name) = id.strip_prefix("branch-") {
                     Some(Route::one(branch(self.circuit_end(name, street), track)))
                 } else {
@@ -238,10 +291,19 @@ impl Plan {
 
     fn span(&self, number: &str, street: &StreetView) -> Option<Route> {
         let index: usize = number.parse::<usize>().ok()?.checked_sub(1)?;
-        let n_spans = street.wires.iter().filter(|w| w.id.starts_with("span-")).count();
+        let n_spans = street
+            .wires
+            .iter()
+            .filter(|w| w.id.starts_with("span-"))
+            .count();
         let tie = |i: usize| self.poles.get(i).map(|(_, x)| Vec2::new(*x, PHASE));
         let (from, to) = if n_spans >= self.poles.len() {
-            (index.checked_sub(1).map_or(Some(Vec2::new(-20.0, PHASE - 8.0)), tie)?, tie(index)?)
+            (
+                index
+                    .checked_sub(1)
+                    .map_or(Some(Vec2::new(-20.0, PHASE - 8.0)), tie)?,
+                tie(index)?,
+            )
         } else {
             (tie(index)?, tie(index + 1)?)
         };
@@ -263,7 +325,9 @@ impl Plan {
             to - Vec2::new(width * 0.22, -150.0),
             to - Vec2::new(width * 0.24, -236.0),
         ];
-        Some(Route { pieces: vec![rounded(&near, 40.0), rounded(&far, 40.0)] })
+        Some(Route {
+            pieces: vec![rounded(&near, 40.0), rounded(&far, 40.0)],
+        })
     }
 
     /// Where a circuit ends: at its appliance, or at an outlet on the wall.
@@ -271,7 +335,9 @@ impl Plan {
         street
             .appliances
             .iter()
-            .find(|a| a.id == circuit || a.id.starts_with(circuit) || circuit.starts_with(a.id.as_str()))
+            .find(|a| {
+                a.id == circuit || a.id.starts_with(circuit) || circuit.starts_with(a.id.as_str())
+            })
             .and_then(|a| self.anchors.get(&a.id).copied())
             .or_else(|| spot(circuit))
             .unwrap_or(Vec2::new(744.0, 500.0))
@@ -283,7 +349,9 @@ impl Plan {
         if near.is_none() && far.is_none() {
             return None;
         }
-        let start = near.map_or(Vec2::new(1036.0, GROUND - 4.0), |_| self.generator + Vec2::new(-22.0, -22.0));
+        let start = near.map_or(Vec2::new(1036.0, GROUND - 4.0), |_| {
+            self.generator + Vec2::new(-22.0, -22.0)
+        });
         let end = far.map_or(Some(Vec2::new(896.0, GROUND - 4.0)), |place| match place {
             "inlet" => Some(INLET),
             place => {
@@ -294,9 +362,20 @@ impl Plan {
         })?;
         let floor = GROUND + 3.0;
         let along = if end.y > GROUND {
-            vec![start, Vec2::new(start.x - 14.0, floor), Vec2::new(782.0, floor), Vec2::new(760.0, 566.0), end]
+            vec![
+                start,
+                Vec2::new(start.x - 14.0, floor),
+                Vec2::new(782.0, floor),
+                Vec2::new(760.0, 566.0),
+                end,
+            ]
         } else {
-            vec![start, Vec2::new(start.x - 14.0, floor), Vec2::new(end.x + 14.0, floor), end]
+            vec![
+                start,
+                Vec2::new(start.x - 14.0, floor),
+                Vec2::new(end.x + 14.0, floor),
+                end,
+            ]
         };
         Some(Route::one(rounded(&along, 12.0)))
     }
@@ -306,10 +385,15 @@ impl Plan {
 /// A cord with a connector is in use where the plug of an appliance stands at it.
 fn ends<'a>(cord: &str, plugs: &'a [ControlView]) -> (Option<&'a str>, Option<&'a str>) {
     let find = |end: &str| {
-        let control = plugs.iter().find(|c| c.id.strip_prefix(cord) == Some(end))?;
+        let control = plugs
+            .iter()
+            .find(|c| c.id.strip_prefix(cord) == Some(end))?;
         Some(control.position_id.as_str()).filter(|position| *position != "stowed")
     };
-    let appliance = plugs.iter().find(|c| c.position_id == cord).and_then(|c| c.id.strip_suffix("-plug"));
+    let appliance = plugs
+        .iter()
+        .find(|c| c.position_id == cord)
+        .and_then(|c| c.id.strip_suffix("-plug"));
     (find("-generator-end"), find("-house-end").or(appliance))
 }
 
@@ -351,7 +435,10 @@ fn spot(id: &str) -> Option<Vec2> {
         ("kitchen", Vec2::new(540.0, 480.0)),
         ("light", Vec2::new(698.0, 400.0)),
     ];
-    SPOTS.iter().find(|(word, _)| id.contains(word)).map(|(_, at)| *at)
+    SPOTS
+        .iter()
+        .find(|(word, _)| id.contains(word))
+        .map(|(_, at)| *at)
 }
 
 /// A branch circuit's way through walls and floors: each has a track of its own.
@@ -364,12 +451,30 @@ fn branch(end: Vec2, track: usize) -> Vec<Vec2> {
         let rise = Vec2::new(521.0 + lane * 2.5, side.y);
         let drop = if end.y < 545.0 { 6.0 } else { 84.0 };
         let top = Vec2::new(end.x, end.y - drop);
-        return rounded(&[side, rise, Vec2::new(rise.x, ceiling), Vec2::new(end.x, ceiling), top], 3.0);
+        return rounded(
+            &[
+                side,
+                rise,
+                Vec2::new(rise.x, ceiling),
+                Vec2::new(end.x, ceiling),
+                top,
+            ],
+            3.0,
+        );
     }
     let chase = 460.0 + lane * 2.4;
     let out = Vec2::new(PANEL_TOP.x - 19.0, 566.0 + lane * 4.0);
     if end.x < 440.0 {
-        return rounded(&[out, Vec2::new(chase, out.y), Vec2::new(chase, 540.0), Vec2::new(end.x, 540.0), end], 3.0);
+        return rounded(
+            &[
+                out,
+                Vec2::new(chase, out.y),
+                Vec2::new(chase, 540.0),
+                Vec2::new(end.x, 540.0),
+                end,
+            ],
+            3.0,
+        );
     }
     let joist = if end.y < 386.0 {
         if end.y < 300.0 { 264.0 } else { 389.0 + lane }
@@ -378,7 +483,12 @@ fn branch(end: Vec2, track: usize) -> Vec<Vec2> {
     } else {
         523.0 + lane
     };
-    let mut points = vec![out, Vec2::new(chase, out.y), Vec2::new(chase, joist), Vec2::new(end.x, joist)];
+    let mut points = vec![
+        out,
+        Vec2::new(chase, out.y),
+        Vec2::new(chase, joist),
+        Vec2::new(end.x, joist),
+    ];
     if (end.y - joist).abs() > 8.0 {
         points.push(end - Vec2::Y * 12.0);
     }
@@ -391,7 +501,10 @@ mod tests {
     use crate::session::view::{ApplianceView, NeighborView, PoleView};
 
     fn street() -> StreetView {
-        let wire = |id: &str| WireView { id: id.to_owned(), ..WireView::default() };
+        let wire = |id: &str| WireView {
+            id: id.to_owned(),
+            ..WireView::default()
+        };
         StreetView {
             poles: (0_u8..4)
                 .map(|i| PoleView {
@@ -401,12 +514,27 @@ mod tests {
                     ..PoleView::default()
                 })
                 .collect(),
-            wires: ["span-1", "span-2", "span-3", "drop", "service", "bus", "branch-fridge", "drop-neighbor-1"]
-                .map(wire)
-                .to_vec(),
+            wires: [
+                "span-1",
+                "span-2",
+                "span-3",
+                "drop",
+                "service",
+                "bus",
+                "branch-fridge",
+                "drop-neighbor-1",
+            ]
+            .map(wire)
+            .to_vec(),
             broken_spans: vec!["span-2".to_owned()],
-            neighbors: vec![NeighborView { id: "neighbor-1".to_owned(), ..NeighborView::default() }],
-            appliances: vec![ApplianceView { id: "fridge".to_owned(), ..ApplianceView::default() }],
+            neighbors: vec![NeighborView {
+                id: "neighbor-1".to_owned(),
+                ..NeighborView::default()
+            }],
+            appliances: vec![ApplianceView {
+                id: "fridge".to_owned(),
+                ..ApplianceView::default()
+            }],
             ..StreetView::default()
         }
     }
@@ -417,7 +545,11 @@ mod tests {
         let plan = Plan::new(&street, &[]);
         for wire in &street.wires {
             let route = plan.routes.get(&wire.id);
-            assert!(route.is_some_and(|r| r.pieces.iter().all(|p| p.len() >= 2)), "{}", wire.id);
+            assert!(
+                route.is_some_and(|r| r.pieces.iter().all(|p| p.len() >= 2)),
+                "{}",
+                wire.id
+            );
         }
     }
 
@@ -431,7 +563,12 @@ mod tests {
 
     #[test]
     fn the_whole_plan_fits_into_small_and_large_windows() {
-        for (w, h) in [(1024.0, 640.0), (1280.0, 720.0), (1920.0, 1080.0), (3840.0, 2160.0)] {
+        for (w, h) in [
+            (1024.0, 640.0),
+            (1280.0, 720.0),
+            (1920.0, 1080.0),
+            (3840.0, 2160.0),
+        ] {
             let frame = Frame::new(Vec2::new(w, h));
             for corner in [Vec2::ZERO, Vec2::new(WIDTH, HEIGHT)] {
                 let p = frame.pixel(corner);

@@ -16,7 +16,12 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
     let b = brush.frame().bounds();
     let (left, right) = (b.min.x, b.max.x);
     let band = |top: f32, bottom: f32| {
-        [Vec2::new(left, top), Vec2::new(right, top), Vec2::new(right, bottom), Vec2::new(left, bottom)]
+        [
+            Vec2::new(left, top),
+            Vec2::new(right, top),
+            Vec2::new(right, bottom),
+            Vec2::new(left, bottom),
+        ]
     };
     let middle = 250.0;
     brush.shade(band(b.min.y, middle), light.top, light.middle);
@@ -24,12 +29,26 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
     stars(brush, light);
     moon(brush, light);
     clouds(brush, light);
-    ridge(brush, 432.0, 34.0, 0.011, light.hill.mix(light.bottom, 0.45));
+    ridge(
+        brush,
+        432.0,
+        34.0,
+        0.011,
+        light.hill.mix(light.bottom, 0.45),
+    );
     ridge(brush, 470.0, 26.0, 0.017, light.hill);
     trees(brush, light);
-    brush.shade(band(GROUND, GROUND + 14.0), light.grass, light.grass.mix(theme::SOIL, 0.5));
+    brush.shade(
+        band(GROUND, GROUND + 14.0),
+        light.grass,
+        light.grass.mix(theme::SOIL, 0.5),
+    );
     let soil = theme::SOIL.mix(theme::INK, 0.12 + 0.2 * light.dark);
-    brush.shade(band(GROUND + 14.0, b.max.y), soil, soil.mix(theme::INK, 0.35));
+    brush.shade(
+        band(GROUND + 14.0, b.max.y),
+        soil,
+        soil.mix(theme::INK, 0.35),
+    );
     pebbles(brush, light);
 }
 
@@ -42,9 +61,16 @@ fn stars(brush: &mut Brush, light: Light) {
     for i in 0..70_u16 {
         let spread = scatter(i, 7919, 1000);
         let height = scatter(i, 104, 331);
-        let at = Vec2::new(b.min.x + b.width() * spread, b.min.y + (330.0 - b.min.y) * height);
+        let at = Vec2::new(
+            b.min.x + b.width() * spread,
+            b.min.y + (330.0 - b.min.y) * height,
+        );
         let size = 0.7 + f32::from(i % 3) * 0.45;
-        brush.disk(at, size, theme::CREAM.alpha(strength * (0.25 + 0.4 * (1.0 - height))));
+        brush.disk(
+            at,
+            size,
+            theme::CREAM.alpha(strength * (0.25 + 0.4 * (1.0 - height))),
+        );
     }
 }
 
@@ -67,9 +93,21 @@ fn moon(brush: &mut Brush, light: Light) {
 }
 
 fn clouds(brush: &mut Brush, light: Light) {
-    let ink = light.middle.mix(theme::CREAM, 0.10 + 0.35 * (1.0 - light.dark)).alpha(0.75);
-    for (x, y, size) in [(150.0, 132.0, 1.0), (330.0, 96.0, 0.7), (930.0, 246.0, 0.8), (1080.0, 120.0, 1.1)] {
-        for (dx, dy, w, h) in [(-46.0, 4.0, 46.0, 10.0), (0.0, -6.0, 52.0, 17.0), (44.0, 3.0, 50.0, 11.0)] {
+    let ink = light
+        .middle
+        .mix(theme::CREAM, 0.10 + 0.35 * (1.0 - light.dark))
+        .alpha(0.75);
+    for (x, y, size) in [
+        (150.0, 132.0, 1.0),
+        (330.0, 96.0, 0.7),
+        (930.0, 246.0, 0.8),
+        (1080.0, 120.0, 1.1),
+    ] {
+        for (dx, dy, w, h) in [
+            (-46.0, 4.0, 46.0, 10.0),
+            (0.0, -6.0, 52.0, 17.0),
+            (44.0, 3.0, 50.0, 11.0),
+        ] {
             let at = Vec2::new(x + dx * size, y + dy * size);
             brush.ellipse(at, Vec2::new(w, h) * size, ink);
         }
@@ -91,9 +129,26 @@ fn ridge(brush: &mut Brush, base: f32, height: f32, step: f32, ink: theme::Ink) 
 fn trees(brush: &mut Brush, light: Light) {
     let leaf = theme::LEAF.mix(light.hill, 0.35 + 0.35 * light.dark);
     let trunk = theme::WOOD.mix(light.hill, 0.5 + 0.3 * light.dark);
-    for (x, size) in [(14.0, 0.9), (118.0, 0.7), (436.0, 0.6), (900.0, 0.75), (948.0, 1.05), (1108.0, 0.9)] {
-        brush.rect(x - 3.0 * size, GROUND - 48.0 * size, 6.0 * size, 48.0 * size, trunk);
-        for (dx, dy, r) in [(-16.0, -58.0, 20.0), (14.0, -62.0, 22.0), (0.0, -84.0, 22.0)] {
+    for (x, size) in [
+        (14.0, 0.9),
+        (118.0, 0.7),
+        (436.0, 0.6),
+        (900.0, 0.75),
+        (948.0, 1.05),
+        (1108.0, 0.9),
+    ] {
+        brush.rect(
+            x - 3.0 * size,
+            GROUND - 48.0 * size,
+            6.0 * size,
+            48.0 * size,
+            trunk,
+        );
+        for (dx, dy, r) in [
+            (-16.0, -58.0, 20.0),
+            (14.0, -62.0, 22.0),
+            (0.0, -84.0, 22.0),
+        ] {
             brush.disk(Vec2::new(x + dx * size, GROUND + dy * size), r * size, leaf);
         }
     }
@@ -101,7 +156,9 @@ fn trees(brush: &mut Brush, light: Light) {
 
 fn pebbles(brush: &mut Brush, light: Light) {
     let b = brush.frame().bounds();
-    let ink = theme::FLOOR.mix(theme::SOIL, 0.8 + 0.1 * light.dark).alpha(0.5);
+    let ink = theme::FLOOR
+        .mix(theme::SOIL, 0.8 + 0.1 * light.dark)
+        .alpha(0.5);
     for i in 0..40_u16 {
         let x = b.min.x + b.width() * scatter(i, 617, 997);
         let y = GROUND + 26.0 + scatter(i, 389, 155) * 155.0;

@@ -24,8 +24,15 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
     }
     neutral(brush, plan, light);
     if let Some(crew) = street.people.iter().find(|p| p.id == "crew") {
-        let pole = plan.poles.iter().find(|(id, _)| *id == crew.place).map(|(_, x)| *x);
-        let up = matches!(crew.state, PersonState::Working | PersonState::Harmed | PersonState::Unwell);
+        let pole = plan
+            .poles
+            .iter()
+            .find(|(id, _)| *id == crew.place)
+            .map(|(_, x)| *x);
+        let up = matches!(
+            crew.state,
+            PersonState::Working | PersonState::Harmed | PersonState::Unwell
+        );
         truck(brush, pole.unwrap_or(78.0), pole.filter(|_| up), light);
     }
 }
@@ -39,9 +46,17 @@ fn substation(brush: &mut Brush, light: Light) {
     let steel = outdoors(theme::STEEL, light);
     let left = brush.frame().bounds().min.x - 20.0;
     for x in [left, 6.0] {
-        brush.stroke(&[Vec2::new(x, GROUND), Vec2::new(x, PHASE - 30.0)], 5.0, steel);
+        brush.stroke(
+            &[Vec2::new(x, GROUND), Vec2::new(x, PHASE - 30.0)],
+            5.0,
+            steel,
+        );
     }
-    brush.stroke(&[Vec2::new(left, PHASE - 26.0), Vec2::new(14.0, PHASE - 26.0)], 6.0, steel);
+    brush.stroke(
+        &[Vec2::new(left, PHASE - 26.0), Vec2::new(14.0, PHASE - 26.0)],
+        6.0,
+        steel,
+    );
     let rungs: [f32; 6] = [0.0, 1.0, 2.0, 3.0, 4.0, 5.0];
     for rung in rungs {
         let y = PHASE + 10.0 + rung * 52.0;
@@ -58,10 +73,26 @@ fn pole(brush: &mut Brush, x: f32, transformer: bool, light: Light) {
     for dx in [-22.0, 0.0, 22.0] {
         let porcelain = outdoors(theme::PORCELAIN, light);
         let y = if dx == 0.0 { PHASE - 42.0 } else { PHASE - 4.0 };
-        brush.round_rect(Vec2::new(x + dx - 3.5, y), Vec2::new(7.0, 11.0), 3.0, porcelain);
+        brush.round_rect(
+            Vec2::new(x + dx - 3.5, y),
+            Vec2::new(7.0, 11.0),
+            3.0,
+            porcelain,
+        );
     }
-    brush.disk(Vec2::new(x, NEUTRAL), 4.0, outdoors(theme::PORCELAIN, light));
-    brush.line(&[Vec2::new(x - 7.0, NEUTRAL), Vec2::new(x - 7.0, GROUND + 16.0)], 1.5, outdoors(theme::NEUTRAL, light));
+    brush.disk(
+        Vec2::new(x, NEUTRAL),
+        4.0,
+        outdoors(theme::PORCELAIN, light),
+    );
+    brush.line(
+        &[
+            Vec2::new(x - 7.0, NEUTRAL),
+            Vec2::new(x - 7.0, GROUND + 16.0),
+        ],
+        1.5,
+        outdoors(theme::NEUTRAL, light),
+    );
     if transformer {
         can(brush, x, light);
     }
@@ -71,12 +102,26 @@ fn can(brush: &mut Brush, x: f32, light: Light) {
     let steel = outdoors(theme::STEEL, light);
     let at = Vec2::new(x + 6.0, NEUTRAL - 56.0);
     for dx in [9.0, 22.0] {
-        brush.round_rect(at + Vec2::new(dx - 2.5, -16.0), Vec2::new(5.0, 18.0), 2.0, outdoors(theme::PORCELAIN, light));
+        brush.round_rect(
+            at + Vec2::new(dx - 2.5, -16.0),
+            Vec2::new(5.0, 18.0),
+            2.0,
+            outdoors(theme::PORCELAIN, light),
+        );
     }
     brush.round_rect(at, Vec2::new(31.0, 58.0), 6.0, steel);
     brush.rect(at.x, at.y + 10.0, 31.0, 3.0, steel.mix(theme::RUBBER, 0.35));
-    brush.round_rect(at + Vec2::new(21.0, 4.0), Vec2::new(7.0, 50.0), 3.0, steel.mix(theme::RUBBER, 0.2));
-    brush.line(&[Vec2::new(x + 1.0, PHASE), at + Vec2::new(9.0, -14.0)], 1.5, outdoors(theme::NEUTRAL, light));
+    brush.round_rect(
+        at + Vec2::new(21.0, 4.0),
+        Vec2::new(7.0, 50.0),
+        3.0,
+        steel.mix(theme::RUBBER, 0.2),
+    );
+    brush.line(
+        &[Vec2::new(x + 1.0, PHASE), at + Vec2::new(9.0, -14.0)],
+        1.5,
+        outdoors(theme::NEUTRAL, light),
+    );
 }
 
 fn neutral(brush: &mut Brush, plan: &Plan, light: Light) {
@@ -95,19 +140,45 @@ fn house(brush: &mut Brush, x: f32, lit: bool, light: Light) {
     let base = GROUND;
     brush.rect(x - 32.0, base - 74.0, 64.0, 74.0, wall);
     brush.convex(
-        &[Vec2::new(x - 40.0, base - 72.0), Vec2::new(x, base - 112.0), Vec2::new(x + 40.0, base - 72.0)],
+        &[
+            Vec2::new(x - 40.0, base - 72.0),
+            Vec2::new(x, base - 112.0),
+            Vec2::new(x + 40.0, base - 72.0),
+        ],
         roof,
     );
-    brush.rect(x - 5.0, base - 34.0, 13.0, 34.0, roof.mix(theme::RUBBER, 0.3));
-    let pane = if lit { theme::YELLOW.mix(theme::ROOM_LIT, 0.45) } else { theme::ROOM_DARK.mix(light.hill, 0.35) };
+    brush.rect(
+        x - 5.0,
+        base - 34.0,
+        13.0,
+        34.0,
+        roof.mix(theme::RUBBER, 0.3),
+    );
+    let pane = if lit {
+        theme::YELLOW.mix(theme::ROOM_LIT, 0.45)
+    } else {
+        theme::ROOM_DARK.mix(light.hill, 0.35)
+    };
     for (dx, dy) in [(-23.0, -60.0), (9.0, -60.0), (-23.0, -30.0)] {
         let corner = Vec2::new(x + dx, base + dy);
         if lit {
-            brush.glow(corner + Vec2::new(7.0, 8.0), Vec2::splat(30.0), theme::YELLOW.alpha(0.30));
+            brush.glow(
+                corner + Vec2::new(7.0, 8.0),
+                Vec2::splat(30.0),
+                theme::YELLOW.alpha(0.30),
+            );
         }
         brush.rect(corner.x, corner.y, 14.0, 16.0, pane);
-        brush.line(&[corner + Vec2::new(7.0, 0.0), corner + Vec2::new(7.0, 16.0)], 1.2, wall);
-        brush.line(&[corner + Vec2::new(0.0, 8.0), corner + Vec2::new(14.0, 8.0)], 1.2, wall);
+        brush.line(
+            &[corner + Vec2::new(7.0, 0.0), corner + Vec2::new(7.0, 16.0)],
+            1.2,
+            wall,
+        );
+        brush.line(
+            &[corner + Vec2::new(0.0, 8.0), corner + Vec2::new(14.0, 8.0)],
+            1.2,
+            wall,
+        );
     }
 }
 
@@ -117,16 +188,36 @@ fn truck(brush: &mut Brush, x: f32, up: Option<f32>, light: Light) {
     let cab = outdoors(theme::STEEL, light);
     let left = x + 14.0;
     let deck = GROUND - 20.0;
-    brush.round_rect(Vec2::new(left, deck - 26.0), Vec2::new(78.0, 26.0), 4.0, body);
+    brush.round_rect(
+        Vec2::new(left, deck - 26.0),
+        Vec2::new(78.0, 26.0),
+        4.0,
+        body,
+    );
     brush.rect(left, deck - 12.0, 78.0, 5.0, outdoors(theme::VEST, light));
-    brush.round_rect(Vec2::new(left + 72.0, deck - 40.0), Vec2::new(34.0, 40.0), 6.0, cab);
-    brush.round_rect(Vec2::new(left + 84.0, deck - 35.0), Vec2::new(17.0, 15.0), 3.0, theme::ROOM_DARK);
+    brush.round_rect(
+        Vec2::new(left + 72.0, deck - 40.0),
+        Vec2::new(34.0, 40.0),
+        6.0,
+        cab,
+    );
+    brush.round_rect(
+        Vec2::new(left + 84.0, deck - 35.0),
+        Vec2::new(17.0, 15.0),
+        3.0,
+        theme::ROOM_DARK,
+    );
     for dx in [20.0, 84.0] {
         brush.disk(Vec2::new(left + dx, GROUND - 12.0), 12.0, theme::RUBBER);
         brush.disk(Vec2::new(left + dx, GROUND - 12.0), 4.5, cab);
     }
     let foot = Vec2::new(left + 26.0, deck - 26.0);
-    brush.round_rect(foot + Vec2::new(-8.0, -8.0), Vec2::new(16.0, 10.0), 3.0, cab);
+    brush.round_rect(
+        foot + Vec2::new(-8.0, -8.0),
+        Vec2::new(16.0, 10.0),
+        3.0,
+        cab,
+    );
     match up {
         Some(pole) => {
             let bucket = Vec2::new(pole + 34.0, PHASE + 62.0);
@@ -139,7 +230,12 @@ fn truck(brush: &mut Brush, x: f32, up: Option<f32>, light: Light) {
             let elbow = foot + Vec2::new(62.0, -26.0);
             brush.stroke(&[foot, elbow], 9.0, body);
             brush.stroke(&[elbow, elbow + Vec2::new(-48.0, -6.0)], 7.0, body);
-            brush.round_rect(elbow + Vec2::new(-66.0, -24.0), Vec2::new(22.0, 24.0), 4.0, outdoors(theme::PAPER, light));
+            brush.round_rect(
+                elbow + Vec2::new(-66.0, -24.0),
+                Vec2::new(22.0, 24.0),
+                4.0,
+                outdoors(theme::PAPER, light),
+            );
         }
     }
 }

@@ -19,13 +19,19 @@ const PITCH: f32 = 22.0;
 /// Paints all conductors; `phase` moves the marks along, in plan units.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: f32) {
     for wire in &street.wires {
-        let Some(route) = plan.routes.get(&wire.id) else { continue };
+        let Some(route) = plan.routes.get(&wire.id) else {
+            continue;
+        };
         let size = size_of(&wire.id);
         for piece in &route.pieces {
             conductor(brush, piece, wire, phase, size);
         }
     }
-    for stub in street.wires.iter().filter(|w| street.broken_spans.contains(&w.id)) {
+    for stub in street
+        .wires
+        .iter()
+        .filter(|w| street.broken_spans.contains(&w.id))
+    {
         for piece in plan.routes.get(&stub.id).iter().flat_map(|r| &r.pieces) {
             if let Some(end) = piece.last() {
                 frayed(brush, *end);
@@ -37,11 +43,21 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
 /// House wiring and other people's drops are drawn lighter than the line.
 fn size_of(id: &str) -> f32 {
     let light = ["branch-", "drop-", "inlet-wire", "bus"];
-    if light.iter().any(|beginning| id.starts_with(beginning)) { 0.72 } else { 1.0 }
+    if light.iter().any(|beginning| id.starts_with(beginning)) {
+        0.72
+    } else {
+        1.0
+    }
 }
 
 /// One sample of a pattern for the legend's width, drawn from left to right.
-pub(super) fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, size: f32) {
+pub(super) fn conductor(
+    brush: &mut Brush,
+    points: &[Vec2],
+    wire: &WireView,
+    phase: f32,
+    size: f32,
+) {
     let ink = theme::fed_ink(wire.fed);
     let reversed: Vec<Vec2>;
     let (points, flows) = match wire.flow {
@@ -52,7 +68,11 @@ pub(super) fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, pha
             (reversed.as_slice(), true)
         }
     };
-    let shift = if flows { phase.rem_euclid(PITCH * 2.0 * size) } else { 0.0 };
+    let shift = if flows {
+        phase.rem_euclid(PITCH * 2.0 * size)
+    } else {
+        0.0
+    };
     match theme::fed_pattern(wire.fed) {
         Pattern::Thin => brush.line(points, 1.4, ink),
         Pattern::Dots => {
@@ -142,8 +162,16 @@ fn along(points: &[Vec2], pitch: f32, shift: f32) -> Vec<(Vec2, Vec2)> {
 /// A sample of each pattern, for the legend; shown under the ground where nothing else is.
 pub(super) fn legend(brush: &mut Brush, places: &[(Fed, Vec2)]) {
     for (fed, at) in places {
-        let flow = if *fed == Fed::Generator || *fed == Fed::Both { Flow::Forward } else { Flow::None };
-        let wire = WireView { fed: *fed, flow, ..WireView::default() };
+        let flow = if *fed == Fed::Generator || *fed == Fed::Both {
+            Flow::Forward
+        } else {
+            Flow::None
+        };
+        let wire = WireView {
+            fed: *fed,
+            flow,
+            ..WireView::default()
+        };
         conductor(brush, &[*at, *at + Vec2::new(52.0, 0.0)], &wire, 8.0, 0.9);
     }
 }
@@ -157,7 +185,11 @@ mod tests {
         let points = [Vec2::ZERO, Vec2::new(100.0, 0.0), Vec2::new(100.0, 50.0)];
         let marks = along(&points, 10.0, 5.0);
         assert_eq!(marks.len(), 15);
-        assert!(marks.iter().all(|(p, _)| (p.y == 0.0 && p.x <= 100.0) || (p.x == 100.0 && p.y <= 50.0)));
+        assert!(
+            marks
+                .iter()
+                .all(|(p, _)| (p.y == 0.0 && p.x <= 100.0) || (p.x == 100.0 && p.y <= 50.0))
+        );
     }
 
     #[test]

@@ -21,7 +21,11 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
     brush.rect(1052.0, GROUND - 84.0, 62.0, 84.0, wood);
     for i in 0..5_u8 {
         let x = 1062.0 + f32::from(i) * 11.0;
-        brush.line(&[Vec2::new(x, GROUND - 84.0), Vec2::new(x, GROUND)], 1.0, wood.mix(theme::RUBBER, 0.35));
+        brush.line(
+            &[Vec2::new(x, GROUND - 84.0), Vec2::new(x, GROUND)],
+            1.0,
+            wood.mix(theme::RUBBER, 0.35),
+        );
     }
     brush.convex(
         &[
@@ -31,13 +35,24 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
         ],
         outdoors(theme::ROOF, light).mix(theme::WOOD, 0.4),
     );
-    brush.rect(1066.0, GROUND - 62.0, 34.0, 62.0, wood.mix(theme::RUBBER, 0.45));
+    brush.rect(
+        1066.0,
+        GROUND - 62.0,
+        34.0,
+        62.0,
+        wood.mix(theme::RUBBER, 0.45),
+    );
     inlet(brush, light);
 }
 
 fn inlet(brush: &mut Brush, light: Light) {
     let box_ink = outdoors(theme::STEEL, light);
-    brush.round_rect(INLET + Vec2::new(-5.0, -13.0), Vec2::new(16.0, 26.0), 3.0, box_ink);
+    brush.round_rect(
+        INLET + Vec2::new(-5.0, -13.0),
+        Vec2::new(16.0, 26.0),
+        3.0,
+        box_ink,
+    );
     brush.disk(INLET + Vec2::new(4.0, 0.0), 5.0, theme::RUBBER);
     brush.ring(INLET + Vec2::new(4.0, 0.0), 5.0, 1.6, theme::PORCELAIN);
 }
@@ -46,7 +61,11 @@ fn inlet(brush: &mut Brush, light: Light) {
 pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f32) {
     let g = &street.generator;
     let at = plan.generator;
-    let shake = if g.running { (turn * 19.0).sin() * 0.8 } else { 0.0 };
+    let shake = if g.running {
+        (turn * 19.0).sin() * 0.8
+    } else {
+        0.0
+    };
     let body = at + Vec2::new(0.0, shake);
     let p = |x: f32, y: f32| body + Vec2::new(x, y);
     for dx in [-20.0, 20.0] {
@@ -54,12 +73,30 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
         brush.disk(at + Vec2::new(dx, -8.0), 3.0, theme::STEEL);
     }
     let housing = theme::ENGINE;
-    brush.stroke(&[p(-32.0, -14.0), p(-32.0, -52.0), p(32.0, -52.0), p(32.0, -14.0)], 4.0, housing.mix(theme::RUBBER, 0.4));
+    brush.stroke(
+        &[
+            p(-32.0, -14.0),
+            p(-32.0, -52.0),
+            p(32.0, -52.0),
+            p(32.0, -14.0),
+        ],
+        4.0,
+        housing.mix(theme::RUBBER, 0.4),
+    );
     brush.round_rect(p(-29.0, -46.0), Vec2::new(58.0, 36.0), 7.0, housing);
-    brush.round_rect(p(-24.0, -56.0), Vec2::new(48.0, 14.0), 7.0, theme::CLOTH.mix(theme::ENGINE, 0.25));
+    brush.round_rect(
+        p(-24.0, -56.0),
+        Vec2::new(48.0, 14.0),
+        7.0,
+        theme::CLOTH.mix(theme::ENGINE, 0.25),
+    );
     brush.round_rect(p(-27.0, -36.0), Vec2::new(22.0, 22.0), 3.0, theme::INK);
     for (i, dy) in [-31.0, -22.0].into_iter().enumerate() {
-        let lamp = if g.running && i == 0 { theme::YELLOW } else { theme::HAIRLINE };
+        let lamp = if g.running && i == 0 {
+            theme::YELLOW
+        } else {
+            theme::HAIRLINE
+        };
         brush.disk(p(-21.0, dy), 2.6, lamp);
         brush.disk(p(-12.0, dy), 3.4, theme::ENGINE);
     }
@@ -88,13 +125,21 @@ fn gauge(brush: &mut Brush, at: Vec2, load: f32, running: bool) {
     brush.stroke(&arc(320.0, 360.0), 3.5, theme::VERMILION);
     let share = if running { load.clamp(0.0, 1.25) } else { 0.0 };
     let angle = (180.0 + share * 140.0).to_radians();
-    brush.stroke(&[at, at + Vec2::from_angle(angle) * 8.5], 2.0, theme::RUBBER);
+    brush.stroke(
+        &[at, at + Vec2::from_angle(angle) * 8.5],
+        2.0,
+        theme::RUBBER,
+    );
 }
 
 fn fumes(brush: &mut Brush, at: Vec2, turn: f32) {
     for i in 0..3_u8 {
         let t = (turn * 0.5 + f32::from(i) / 3.0).fract();
-        let drift = at + Vec2::new(8.0 + 26.0 * t, -22.0 * t + (turn + f32::from(i)).sin() * 2.0);
+        let drift = at
+            + Vec2::new(
+                8.0 + 26.0 * t,
+                -22.0 * t + (turn + f32::from(i)).sin() * 2.0,
+            );
         brush.disk(drift, 4.0 + 7.0 * t, theme::MUTED.alpha(0.34 * (1.0 - t)));
     }
 }

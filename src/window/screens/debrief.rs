@@ -9,18 +9,26 @@ use crate::window::theme;
 use super::{Scene, edge};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
-    let Some(view) = &scene.views.debrief else { return };
+    let Some(view) = &scene.views.debrief else {
+        return;
+    };
     let width = (ui.max_rect().width() * 0.33).clamp(330.0, 620.0);
-    egui::Panel::left("verdict").exact_size(width).resizable(false).show_separator_line(false).frame(edge(18)).show(
-        ui,
-        |ui| {
+    egui::Panel::left("verdict")
+        .exact_size(width)
+        .resizable(false)
+        .show_separator_line(false)
+        .frame(edge(18))
+        .show(ui, |ui| {
             ui.with_layout(Layout::bottom_up(Align::LEFT), |ui| {
                 ui.horizontal(|ui| top::ends(ui, &scene.views.languages, page));
-                ui.with_layout(Layout::top_down(Align::LEFT), |ui| debrief::verdict(ui, view, page));
+                ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
+                    debrief::verdict(ui, view, page)
+                });
             });
-        },
-    );
-    let frame = egui::Frame::new().fill(theme::INK.egui()).inner_margin(egui::Margin::same(16));
+        });
+    let frame = egui::Frame::new()
+        .fill(theme::INK.egui())
+        .inner_margin(egui::Margin::same(16));
     egui::CentralPanel::default().frame(frame).show(ui, |ui| {
         if scene.desk.keys {
             words::keys(ui, page);

@@ -12,29 +12,53 @@ use crate::window::scene::plan::{BOTTOM_BAR, Frame, TOP_BAR};
 use super::{Scene, edge};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
-    let Some(street) = &scene.views.street else { return };
+    let Some(street) = &scene.views.street else {
+        return;
+    };
     let held = scene.views.consequence.is_some();
     let column = Frame::column(ui.max_rect().width());
     let line = |panel: egui::Panel| panel.show_separator_line(false).resizable(false);
-    line(egui::Panel::top("top").exact_size(TOP_BAR)).frame(edge(8)).show(ui, |ui| {
-        if held {
-            ui.disable();
-        }
-        top::bar(ui, street, &scene.views.log, &scene.views.languages, page);
-    });
-    line(egui::Panel::bottom("bottom").exact_size(BOTTOM_BAR)).frame(edge(10)).show(ui, |ui| {
-        if held {
-            ui.disable();
-        }
-        top::places(ui, street, scene.desk.place.as_deref(), scene.desk.notice.as_ref(), page);
-    });
-    line(egui::Panel::right("column").exact_size(column)).frame(edge(12)).show(ui, |ui| {
-        self::column(ui, scene, page);
-    });
-    let stage = scene.views.consequence.as_ref().and_then(|c| c.stages.get(scene.desk.stage));
+    line(egui::Panel::top("top").exact_size(TOP_BAR))
+        .frame(edge(8))
+        .show(ui, |ui| {
+            if held {
+                ui.disable();
+            }
+            top::bar(ui, street, &scene.views.log, &scene.views.languages, page);
+        });
+    line(egui::Panel::bottom("bottom").exact_size(BOTTOM_BAR))
+        .frame(edge(10))
+        .show(ui, |ui| {
+            if held {
+                ui.disable();
+            }
+            top::places(
+                ui,
+                street,
+                scene.desk.place.as_deref(),
+                scene.desk.notice.as_ref(),
+                page,
+            );
+        });
+    line(egui::Panel::right("column").exact_size(column))
+        .frame(edge(12))
+        .show(ui, |ui| {
+            self::column(ui, scene, page);
+        });
+    let stage = scene
+        .views
+        .consequence
+        .as_ref()
+        .and_then(|c| c.stages.get(scene.desk.stage));
     let clip = ui.available_rect_before_wrap();
     ui.set_clip_rect(clip);
-    callouts::paint(ui, street, (&scene.drawn.plan, scene.drawn.frame), stage, page);
+    callouts::paint(
+        ui,
+        street,
+        (&scene.drawn.plan, scene.drawn.frame),
+        stage,
+        page,
+    );
 }
 
 fn column(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {

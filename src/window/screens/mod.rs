@@ -11,7 +11,9 @@ mod shelf;
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 use bevy_egui::egui;
-use bevy_egui::{EguiContexts, EguiInput, EguiPostUpdateSet, EguiPreUpdateSet, EguiPrimaryContextPass};
+use bevy_egui::{
+    EguiContexts, EguiInput, EguiPostUpdateSet, EguiPreUpdateSet, EguiPrimaryContextPass,
+};
 
 use super::fonts;
 use super::link::{Desk, Open, Pulse, Views, Wish};
@@ -26,7 +28,12 @@ struct Again(bool);
 pub(super) fn plugin(app: &mut App) {
     app.init_resource::<Again>()
         .add_systems(EguiPrimaryContextPass, draw)
-        .add_systems(PreUpdate, quiet.after(EguiPreUpdateSet::ProcessInput).before(EguiPreUpdateSet::BeginPass))
+        .add_systems(
+            PreUpdate,
+            quiet
+                .after(EguiPreUpdateSet::ProcessInput)
+                .before(EguiPreUpdateSet::BeginPass),
+        )
         .add_systems(PostUpdate, rest.after(EguiPostUpdateSet::PostProcessOutput));
 }
 
@@ -58,9 +65,15 @@ fn draw(
     let mut ui = egui::Ui::new(
         ctx.clone(),
         egui::Id::new("window"),
-        egui::UiBuilder::new().layer_id(egui::LayerId::background()).max_rect(ctx.content_rect()),
+        egui::UiBuilder::new()
+            .layer_id(egui::LayerId::background())
+            .max_rect(ctx.content_rect()),
     );
-    let scene = Scene { views: &views, desk: &desk, drawn: &drawn };
+    let scene = Scene {
+        views: &views,
+        desk: &desk,
+        drawn: &drawn,
+    };
     if views.debrief.is_some() {
         debrief::screen(&mut ui, &scene, &mut page);
     } else if views.street.is_some() && desk.accepted {
@@ -98,5 +111,7 @@ fn quiet(mut inputs: Query<'_, '_, &mut EguiInput>, mut last: Local<'_, Option<e
 
 /// The frame of a panel at the window's edge.
 pub(super) fn edge(margin: i8) -> egui::Frame {
-    egui::Frame::new().fill(theme::PANEL.egui()).inner_margin(egui::Margin::same(margin))
+    egui::Frame::new()
+        .fill(theme::PANEL.egui())
+        .inner_margin(egui::Margin::same(margin))
 }

@@ -14,12 +14,24 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let width = (ui.max_rect().width() * 0.5).clamp(460.0, 720.0);
     let frame = egui::Frame::new()
         .fill(theme::INK.alpha(0.88).egui())
-        .inner_margin(egui::Margin { left: 28, right: 22, top: 22, bottom: 18 });
-    egui::Panel::left("shelf").exact_size(width).resizable(false).show_separator_line(false).frame(frame).show(
-        ui,
-        |ui| {
+        .inner_margin(egui::Margin {
+            left: 28,
+            right: 22,
+            top: 22,
+            bottom: 18,
+        });
+    egui::Panel::left("shelf")
+        .exact_size(width)
+        .resizable(false)
+        .show_separator_line(false)
+        .frame(frame)
+        .show(ui, |ui| {
             ui.horizontal(|ui| {
-                ui.label(RichText::new(&view.title).font(fonts::bold(36.0)).color(theme::LEAD.egui()));
+                ui.label(
+                    RichText::new(&view.title)
+                        .font(fonts::bold(36.0))
+                        .color(theme::LEAD.egui()),
+                );
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                     top::ends(ui, &scene.views.languages, page);
                 });
@@ -33,6 +45,5 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             } else {
                 shelf::cautions(ui, view, page);
             }
-        },
-    );
+        });
 }
