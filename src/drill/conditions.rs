@@ -69,6 +69,15 @@ pub struct EngineCondition {
     pub broken: bool,
 }
 
+/// What is joined that should not be, so that its beginning is told once.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Joined {
+    /// The generator is tied to the utility, hot to hot.
+    pub tied: bool,
+    /// Current goes through the crew.
+    pub shocked: bool,
+}
+
 /// Everything that drifts.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Conditions {
@@ -98,10 +107,8 @@ pub struct Conditions {
     pub overcome: bool,
     /// Whether the crew is harmed.
     pub crew_harmed: bool,
-    /// Whether the generator is tied to the utility, hot to hot.
-    pub tied: bool,
-    /// Whether current goes through the crew.
-    pub shocked: bool,
+    /// What is joined that should not be.
+    pub joined: Joined,
     /// How much later than told the world's story runs.
     pub delay: DrillTime,
     /// How many of the story's happenings are done.

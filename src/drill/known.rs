@@ -9,7 +9,8 @@ use crate::site::PointReading;
 use crate::units::DrillTime;
 
 use super::action::{Callee, Listener, Sight};
-use super::trace::{Trace, What};
+use super::event::Event;
+use super::trace::{Moment, Trace, What};
 
 /// One thing learnt.
 #[derive(Debug, Clone, PartialEq)]
@@ -58,14 +59,18 @@ pub struct Known {
 impl Known {
     /// What a learner knows after a trace.
     pub fn from_trace(trace: &Trace) -> Self {
+        Self::from_moments(&trace.moments)
+    }
+
+    /// What a learner knows after these moments, from the first of a run on.
+    pub fn from_moments(moments: &[Moment]) -> Self {
         let mut known = Self::default();
-        let returned = trace.return_at();
-        for moment in &trace.moments {
+        let mut returned = false;
+        for moment in moments {
+            returned |= matches!(moment.what, What::Happened(Event::UtilityReturned));
             match &moment.what {
                 What::Did(super::action::Action::Set(..)) => known.points.clear(),
-                What::Learnt(learnt) => {
-                    known.learn(moment.at, learnt, returned.is_some_and(|t| t <= moment.at));
-                }
+                What::Learnt(learnt) => known.learn(moment.at, learnt, returned),
                 What::Began
                 | What::Did(_)
                 | What::Refused(..)

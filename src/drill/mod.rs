@@ -19,7 +19,7 @@ pub use action::{
     Action, CALLEES, Callee, Expected, LISTENERS, Line, Listener, NotAnAction, SIGHTS, Sight,
     duration, parse_clock, parse_length, parse_line, write_action,
 };
-pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition, Phase};
+pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition, Joined, Phase};
 pub use engine::{Drill, Outcome};
 pub use event::Event;
 pub use known::{Known, Learnt};

@@ -73,22 +73,22 @@ impl Drill {
         for _ in 0..MOST_CONSEQUENCES {
             self.read(self.angle_deg());
             let tied = self.readings().generator.tied;
-            if tied && !self.conditions.tied {
+            if tied && !self.conditions.joined.tied {
                 self.collide(&site);
                 while self.readings().generator.tied && self.snap_open(&site) {
                     self.read(self.closing_angle_deg);
                 }
-                self.conditions.tied = self.readings().generator.tied;
+                self.conditions.joined.tied = self.readings().generator.tied;
                 continue;
             }
-            self.conditions.tied = tied;
+            self.conditions.joined.tied = tied;
             let shocked = self.readings().shock.is_some();
-            if shocked && !self.conditions.shocked {
-                self.conditions.shocked = true;
+            if shocked && !self.conditions.joined.shocked {
+                self.conditions.joined.shocked = true;
                 self.shock();
                 continue;
             }
-            self.conditions.shocked = shocked;
+            self.conditions.joined.shocked = shocked;
             if self.snap_open(&site) {
                 continue;
             }
@@ -104,7 +104,7 @@ impl Drill {
 
     /// The angle between the two sources: the one drawn while they meet, none once they are tied.
     pub(super) fn angle_deg(&self) -> f64 {
-        if self.conditions.tied {
+        if self.conditions.joined.tied {
             0.0
         } else {
             self.closing_angle_deg

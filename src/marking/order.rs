@@ -191,11 +191,9 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
 
 /// Going back with no sign that the utility is back is not dangerous behind an interlock: advice, not a breach.
 fn blind_return(trace: &Trace, index: usize, after: &Moment) -> Option<Finding> {
-    let seen = Trace {
-        moments: trace.moments.get(..index).unwrap_or_default().to_vec(),
-    };
+    let before = trace.moments.get(..index).unwrap_or_default();
     let outage = trace.outage_at().is_some_and(|at| at < after.at);
-    let known = Known::from_trace(&seen).utility_back.is_some();
+    let known = Known::from_moments(before).utility_back.is_some();
     (outage && !known).then(|| Finding {
         breach: false,
         ..Finding::breach(Rule::BlindReturn, after.at, index)

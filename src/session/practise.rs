@@ -70,7 +70,7 @@ impl Session {
             return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
         };
         let site = open.drill.site();
-        match parse_line(site, &site.point_names(), line) {
+        match parse_line(site, &open.drill.readings().names.points, line) {
             Ok(None) => Vec::new(),
             Ok(Some(line)) => {
                 let action = line.action;
