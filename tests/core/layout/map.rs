@@ -63,7 +63,14 @@ pub(crate) const MAP: &[Module] = &[
     module(
         "marking",
         &[
-            "units", "words", "circuit", "hazard", "site", "scenario", "drill",
+            "units",
+            "words",
+            "circuit",
+            "apparatus",
+            "hazard",
+            "site",
+            "scenario",
+            "drill",
         ],
         &[],
     ),
