@@ -51,7 +51,8 @@ impl Session {
             .iter()
             .zip(0_u8..)
             .filter(|(p, _)| *p != "tripped");
-        let label = self.words.label(&name_of(&control.name));
+        let name = self.words.label(&name_of(&control.name));
+        let label = self.handle_label(drill.site(), id, &name);
         let position = self.words.say(&name_of(position_id));
         let rating = if control.plate.rating_a > 0 {
             self.words
@@ -61,7 +62,7 @@ impl Session {
         };
         let sentence = self.words.say(
             &Message::new("close-control")
-                .with("name", Arg::Verbatim(label.clone()))
+                .with("name", Arg::Verbatim(name))
                 .with("position", Arg::Verbatim(position.clone())),
         );
         Some(ControlView {
@@ -78,6 +79,15 @@ impl Session {
             poles: control.plate.poles,
             sentence,
         })
+    }
+
+    /// What stands beside a handle: a branch breaker is known by what it feeds.
+    fn handle_label(&self, site: &Site, id: ControlId, name: &str) -> String {
+        let circuit = site.panel.circuits.iter().find(|c| c.breaker == id);
+        circuit.map_or_else(
+            || name.to_owned(),
+            |c| self.words.label(&name_of(&format!("circuit-{}", c.name))),
+        )
     }
 
     fn choice(&self, control: &Control, position: &str, current: bool) -> ChoiceView {

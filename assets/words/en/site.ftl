@@ -18,6 +18,22 @@ name-breaker-range = range breaker
 name-breaker-garage = garage breaker
 name-breaker-bathroom = bathroom breaker
 
+# What stands beside the handles of the branch breakers.
+name-circuit-fridge = fridge
+name-circuit-furnace = furnace
+name-circuit-sump = sump pump
+name-circuit-kitchen-lights = kitchen lights
+name-circuit-bedroom-lights = bedroom lights
+name-circuit-microwave = microwave
+name-circuit-living-room = living room
+name-circuit-washer = washer
+name-circuit-dryer = dryer
+name-circuit-air-conditioner = air conditioner
+name-circuit-water-heater = water heater
+name-circuit-range = range
+name-circuit-garage = garage
+name-circuit-bathroom = bathroom
+
 name-generator-place = generator
 name-engine = engine
 name-generator-output = breaker on the generator
