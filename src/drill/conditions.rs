@@ -3,11 +3,10 @@
 //! Every law here is in closed form for constant readings, so a stretch can be cut anywhere.
 //! Integration error against a cut at other points is rounding only; the engine cuts at fixed instants, so the bits agree too.
 
-use crate::apparatus::breaker::Breaker;
 use crate::apparatus::cord::Lay;
 use crate::apparatus::motor::protector_s;
 use crate::hazard::monoxide;
-use crate::site::{Positions, Readings, Site, Work};
+use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
 /// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
@@ -136,6 +135,12 @@ impl Conditions {
         }
     }
 
+    /// Heat of a control's trip element, 0 for those without.
+    pub fn heat_of(&self, control: ControlId) -> f64 {
+        let heat = self.breaker_heat.get(usize::from(control.0));
+        heat.copied().unwrap_or_default()
+    }
+
     /// Lets `seconds` pass with these positions and readings.
     pub fn drift(&mut self, site: &Site, positions: &Positions, readings: &Readings, seconds: f64) {
         self.drift_breakers(site, readings, seconds);
@@ -146,11 +151,8 @@ impl Conditions {
     }
 
     fn drift_breakers(&mut self, site: &Site, readings: &Readings, seconds: f64) {
-        for (control, heat) in site.controls.iter().zip(&mut self.breaker_heat) {
-            if control.is_breaker() {
-                let breaker = Breaker {
-                    rating_a: f64::from(control.plate.rating_a),
-                };
+        for (id, control, breaker) in site.breakers() {
+            if let Some(heat) = self.breaker_heat.get_mut(usize::from(id.0)) {
                 *heat = breaker.heat_after(*heat, readings.amps_of(&control.name), seconds);
             }
         }

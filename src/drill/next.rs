@@ -2,7 +2,6 @@
 //!
 //! Computed from the committed state alone, so that it doesn't depend on who asks or when.
 
-use crate::apparatus::breaker::Breaker;
 use crate::apparatus::motor::protector_s;
 use crate::site::{Demand, Work};
 use crate::units::DrillTime;
@@ -40,15 +39,10 @@ impl Drill {
     fn breaker_crossing(&self) -> Option<f64> {
         let site = self.site();
         let readings = self.readings();
-        let heats = site.controls.iter().zip(&self.conditions().breaker_heat);
-        let seconds = heats
-            .filter(|(c, _)| c.is_breaker())
-            .filter_map(|(control, heat)| {
-                let breaker = Breaker {
-                    rating_a: f64::from(control.plate.rating_a),
-                };
-                breaker.seconds_to_trip(*heat, readings.amps_of(&control.name))
-            });
+        let conditions = self.conditions();
+        let seconds = site.breakers().filter_map(|(id, control, breaker)| {
+            breaker.seconds_to_trip(conditions.heat_of(id), readings.amps_of(&control.name))
+        });
         seconds.reduce(f64::min)
     }
 

@@ -5,7 +5,6 @@
 
 use std::sync::Arc;
 
-use crate::apparatus::breaker::Breaker;
 use crate::apparatus::motor::{LEAST_START_PU, PROTECTOR_RESET_S};
 use crate::site::{ControlId, Demand, LoadState, PositionId, Range, Site, Work};
 
@@ -143,21 +142,9 @@ impl Drill {
     /// Opens the breaker that is furthest above its instantaneous trip, if any is.
     fn snap_open(&mut self, site: &Site) -> bool {
         let mut worst: Option<(f64, ControlId, f64)> = None;
-        for (index, control) in site
-            .controls
-            .iter()
-            .enumerate()
-            .filter(|(_, c)| c.is_breaker())
-        {
-            let Ok(id) = u16::try_from(index).map(ControlId) else {
-                continue;
-            };
+        for (id, control, breaker) in site.breakers() {
             let amps = self.readings().amps_of(&control.name);
-            let over = amps
-                / Breaker {
-                    rating_a: f64::from(control.plate.rating_a),
-                }
-                .instantaneous_a();
+            let over = amps / breaker.instantaneous_a();
             if over >= 1.0 && worst.is_none_or(|(o, _, _)| over > o) {
                 worst = Some((over, id, amps));
             }

@@ -2,7 +2,6 @@
 
 use std::sync::Arc;
 
-use crate::apparatus::breaker::Breaker;
 use crate::apparatus::cord::SOFTENING_C;
 use crate::apparatus::generator::{exhaust_c, exhaust_hot};
 use crate::hazard::monoxide;
@@ -114,24 +113,8 @@ impl Drill {
     fn fire_breakers(&mut self) -> bool {
         let site = Arc::clone(&self.scenario().site);
         let mut changed = false;
-        for (index, control) in site
-            .controls
-            .iter()
-            .enumerate()
-            .filter(|(_, c)| c.is_breaker())
-        {
-            let Ok(id) = u16::try_from(index).map(ControlId) else {
-                continue;
-            };
-            let heat = self
-                .conditions
-                .breaker_heat
-                .get(index)
-                .copied()
-                .unwrap_or_default();
-            let breaker = Breaker {
-                rating_a: f64::from(control.plate.rating_a),
-            };
+        for (id, control, breaker) in site.breakers() {
+            let heat = self.conditions.heat_of(id);
             if heat >= breaker.trip_heat() && self.positions.get(id) == PositionId(1) {
                 let amps = self.readings().amps_of(&control.name);
                 self.trip(id, amps);

@@ -1,5 +1,7 @@
 //! What is wrong in a file: where, what, and what to do.
 
+use serde::de::DeserializeOwned;
+
 use crate::words::{Arg, Message};
 
 /// A fault of a file.
@@ -79,6 +81,26 @@ impl Source<'_> {
         }
     }
 
+    /// Reads a file of one of our formats and checks its version.
+    ///
+    /// # Errors
+    /// The syntax fault, or that the file is of another version.
+    pub(super) fn parse<T: DeserializeOwned>(
+        &self,
+        known: u32,
+        version: impl Fn(&T) -> u32,
+    ) -> Result<T, Vec<Diagnostic>> {
+        let file: T = ron::from_str(self.text).map_err(|e| vec![self.syntax(&e)])?;
+        let found = version(&file);
+        if found == known {
+            return Ok(file);
+        }
+        let message = Message::new("error-version")
+            .with("found", Arg::Count(i64::from(found)))
+            .with("known", Arg::Count(i64::from(known)));
+        Err(vec![self.at(&["version", ":"], message)])
+    }
+
     fn line_column(&self, offset: usize) -> (usize, usize) {
         let before = self.text.get(..offset).unwrap_or_default();
         let line = before.matches('\n').count() + 1;
@@ -122,7 +144,7 @@ impl Diagnostic {
 }
 
 /// The hint that names the nearest known name, or lists the known ones.
-pub fn nearest(wrong: &str, known: &[&str]) -> Option<Message> {
+pub(super) fn nearest(wrong: &str, known: &[&str]) -> Option<Message> {
     const NEAR: f64 = 0.7;
     const MOST: usize = 24;
     let wrong = wrong.trim_matches('"');

@@ -14,15 +14,7 @@ use super::site_build::Built;
 
 /// Reads a drill file's text.
 pub(super) fn parse_drill(source: &Source<'_>) -> Result<DrillFile, Vec<Diagnostic>> {
-    let file: DrillFile = ron::from_str(source.text).map_err(|e| vec![source.syntax(&e)])?;
-    if file.version == DRILL_VERSION {
-        Ok(file)
-    } else {
-        let message = Message::new("error-version")
-            .with("found", Arg::Count(i64::from(file.version)))
-            .with("known", Arg::Count(i64::from(DRILL_VERSION)));
-        Err(vec![source.at(&["version", ":"], message)])
-    }
+    source.parse(DRILL_VERSION, |file: &DrillFile| file.version)
 }
 
 /// Builds a scenario on a site.

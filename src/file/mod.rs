@@ -14,6 +14,6 @@ mod site_build;
 mod site_build_house;
 mod site_file;
 
-pub use diagnostic::{Diagnostic, Source, nearest};
+pub use diagnostic::{Diagnostic, Source};
 pub use library::Library;
-pub use run_file::{RUN_VERSION, read_actions, read_run, write_run};
+pub use run_file::{RUN_VERSION, not_understood, read_actions, read_run, write_run};

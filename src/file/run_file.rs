@@ -123,7 +123,7 @@ fn read_body<'a>(
     seed: u64,
 ) -> Result<Run, Vec<Diagnostic>> {
     let mut run = Run::new(&scenario.name, &scenario.digest, seed);
-    let points = points_of(scenario);
+    let points = scenario.site.point_names();
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
@@ -165,14 +165,19 @@ fn read_body<'a>(
     }
 }
 
-fn points_of(scenario: &Scenario) -> Vec<String> {
-    scenario.site.point_names()
-}
-
 fn not_an_action(source: &Source<'_>, line: usize, text: &str, wrong: &NotAnAction) -> Diagnostic {
     let column = text.find(&wrong.word).map_or(1, |offset| {
         text.get(..offset).unwrap_or_default().chars().count() + 1
     });
+    let (message, hint) = not_understood(wrong);
+    Diagnostic {
+        hint,
+        ..source.at_line(line, column, &wrong.word, message)
+    }
+}
+
+/// What to say of a line that is not an action, and the hint that goes with it.
+pub fn not_understood(wrong: &NotAnAction) -> (Message, Option<Message>) {
     let kind = match wrong.expected {
         Expected::Verb => "verb",
         Expected::Control => "control",
@@ -184,16 +189,12 @@ fn not_an_action(source: &Source<'_>, line: usize, text: &str, wrong: &NotAnActi
         Expected::Time => "time",
         Expected::End => "end",
     };
+    let kind = Message::new(format!("error-kind-{kind}"));
     let message = if wrong.word.is_empty() {
-        Message::new("error-missing-word").said("kind", Message::new(format!("error-kind-{kind}")))
+        Message::new("error-missing-word")
     } else {
-        Message::new("error-unknown-name")
-            .with("name", Arg::Verbatim(wrong.word.clone()))
-            .said("kind", Message::new(format!("error-kind-{kind}")))
+        Message::new("error-unknown-name").with("name", Arg::Verbatim(wrong.word.clone()))
     };
     let known: Vec<&str> = wrong.known.iter().map(String::as_str).collect();
-    Diagnostic {
-        hint: nearest(&wrong.word, &known),
-        ..source.at_line(line, column, &wrong.word, message)
-    }
+    (message.said("kind", kind), nearest(&wrong.word, &known))
 }

@@ -38,15 +38,7 @@ pub(super) struct Build<'a> {
 
 /// Reads a site file's text.
 pub(super) fn parse_site(source: &Source<'_>) -> Result<SiteFile, Vec<Diagnostic>> {
-    let file: SiteFile = ron::from_str(source.text).map_err(|e| vec![source.syntax(&e)])?;
-    if file.version == SITE_VERSION {
-        Ok(file)
-    } else {
-        let message = Message::new("error-version")
-            .with("found", Arg::Count(i64::from(file.version)))
-            .with("known", Arg::Count(i64::from(SITE_VERSION)));
-        Err(vec![source.at(&["version", ":"], message)])
-    }
+    source.parse(SITE_VERSION, |file: &SiteFile| file.version)
 }
 
 /// Builds a site.

@@ -1,7 +1,7 @@
 //! Doing and waiting: from a line to an action, from what followed to notices.
 
-use crate::drill::{Action, Expected, What, parse_line};
-use crate::file::{Diagnostic, Library, Source, read_actions};
+use crate::drill::{Action, NotAnAction, What, parse_line};
+use crate::file::{Diagnostic, Library, Source, not_understood, read_actions};
 use crate::marking::{Verdict, mark, mark_so_far};
 use crate::words::{Arg, Message};
 
@@ -85,33 +85,10 @@ impl Session {
         }
     }
 
-    fn not_understood(&self, wrong: &crate::drill::NotAnAction) -> String {
-        let kind = match wrong.expected {
-            Expected::Verb => "verb",
-            Expected::Control => "control",
-            Expected::Position => "position",
-            Expected::Sight => "sight",
-            Expected::Point => "point",
-            Expected::Callee => "callee",
-            Expected::Listener => "listener",
-            Expected::Time => "time",
-            Expected::End => "end",
-        };
-        let kind = Message::new(format!("error-kind-{kind}"));
-        let message = if wrong.word.is_empty() {
-            Message::new("error-missing-word").said("kind", kind)
-        } else {
-            Message::new("error-unknown-name")
-                .with("name", Arg::Verbatim(wrong.word.clone()))
-                .said("kind", kind)
-        };
-        let mut text = self.words.say(&message);
-        let known: Vec<&str> = wrong.known.iter().map(String::as_str).collect();
-        if let Some(hint) = crate::file::nearest(&wrong.word, &known) {
-            text.push(' ');
-            text.push_str(&self.words.say(&hint));
-        }
-        text
+    fn not_understood(&self, wrong: &NotAnAction) -> String {
+        let (message, hint) = not_understood(wrong);
+        let hint = hint.map(|h| format!(" {}", self.words.say(&h)));
+        self.words.say(&message) + &hint.unwrap_or_default()
     }
 
     /// Lets the drill do something and tells what followed.

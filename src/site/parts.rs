@@ -2,6 +2,7 @@
 //!
 //! A site file is checked before it becomes a [`Site`]; nothing here checks again.
 
+use crate::apparatus::breaker::Breaker;
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::cord;
 use crate::apparatus::generator::GeneratorSpec;
@@ -300,6 +301,15 @@ impl Site {
     /// A control.
     pub fn control(&self, id: ControlId) -> Option<&Control> {
         self.controls.get(usize::from(id.0))
+    }
+
+    /// All breakers, with their controls.
+    pub fn breakers(&self) -> impl Iterator<Item = (ControlId, &Control, Breaker)> {
+        let numbered = (0..).map(ControlId).zip(&self.controls);
+        numbered.filter(|(_, c)| c.is_breaker()).map(|(id, c)| {
+            let rating_a = f64::from(c.plate.rating_a);
+            (id, c, Breaker { rating_a })
+        })
     }
 
     /// The name of the position a control stands in.
