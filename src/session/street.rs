@@ -117,14 +117,15 @@ impl Session {
                 None => (None, Fed::Unknown, fed_word(Fed::Unknown)),
             }
         };
-        let amps = if open.truth_is_shown() {
+        // A number that did not converge is not shown.
+        let amps = if open.truth_is_shown() && readings.converged {
             readings.amps_of(&wire.thing)
         } else {
             0.0
         };
         let word = self.words.say_id(said);
         let volts = reading
-            .filter(|r| r.volts > 0.5)
+            .filter(|r| readings.converged && r.volts > 0.5)
             .map(|r| r.volts.max(r.volts_across));
         let volts = volts
             .map(|v| self.words.quantity(v, Unit::Volts))
