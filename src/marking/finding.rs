@@ -110,6 +110,9 @@ impl Rule {
 /// A length of time in words: seconds below a minute, minutes and seconds above.
 pub(super) fn lasting(time: DrillTime) -> Arg {
     const MINUTE: DrillTime = DrillTime::from_secs(60);
+    if time == DrillTime::ZERO {
+        return Arg::Said(Box::new(Message::new("lasting-moment")));
+    }
     if time < MINUTE {
         return Arg::Quantity(time.seconds(), Unit::Seconds);
     }

@@ -2,6 +2,7 @@
 
 clock = { $time }
 value = { $value }
+lasting-moment = a moment
 lasting-minutes = { $time } (minutes and seconds)
 
 shelf-title = Outage Drill
