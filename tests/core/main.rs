@@ -21,4 +21,6 @@ mod layout;
 #[cfg(test)]
 mod published;
 #[cfg(test)]
+mod session;
+#[cfg(test)]
 mod words;

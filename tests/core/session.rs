@@ -1,0 +1,224 @@
+//! The boundary that both front ends share: commands in, notices and views out.
+
+use outage_drill::file::Library;
+use outage_drill::session::view::{Fed, LogKind};
+use outage_drill::session::{Command, Notice, Practice, Session};
+use outage_drill::units::DrillTime;
+
+/// The deadly way on the house without an interlock, up to the moment before the line is fed.
+const NEARLY: [&str; 7] = [
+    "wait 1m",
+    "set generator-place yard",
+    "set generator-breaker on",
+    "set inlet-cord-house-end inlet",
+    "set inlet-cord-generator-end generator",
+    "set engine running",
+    "wait 1m5s",
+];
+
+fn opened(drill: &str, practice: Practice) -> Session {
+    let (library, faults) = Library::shipped();
+    assert!(faults.is_empty(), "{faults:?}");
+    let mut session = Session::new(library, "en");
+    let drill = drill.to_owned();
+    let notices = session.apply(Command::Open {
+        drill,
+        practice,
+        seed: 1,
+    });
+    assert!(notices.is_empty(), "{notices:?}");
+    session
+}
+
+fn do_all(session: &mut Session, lines: &[&str]) -> Vec<Notice> {
+    lines
+        .iter()
+        .flat_map(|line| session.apply(Command::Do((*line).to_owned())))
+        .collect()
+}
+
+fn wire(session: &Session, id: &str) -> outage_drill::session::view::WireView {
+    let street = session.street().expect("a drill is open");
+    street
+        .wires
+        .into_iter()
+        .find(|w| w.id == id)
+        .expect("a wire of this id")
+}
+
+#[test]
+fn a_coached_learner_sees_the_truth_and_an_assessed_one_what_was_tested() {
+    let coached = opened("there-and-back", Practice::Coached);
+    assert_eq!(wire(&coached, "bus").fed, Fed::Utility);
+    assert!(wire(&coached, "bus").volts.contains("V"));
+    let mut assessed = opened("there-and-back", Practice::Assessed);
+    assert_eq!(wire(&assessed, "bus").fed, Fed::Unknown);
+    assert_eq!(wire(&assessed, "bus").volts, "");
+    do_all(&mut assessed, &["wait 1m", "test bus"]);
+    assert_eq!(wire(&assessed, "bus").fed, Fed::Dead);
+    assert_eq!(wire(&assessed, "drop").fed, Fed::Unknown);
+}
+
+#[test]
+fn a_test_is_stale_once_something_was_moved() {
+    let mut session = opened("there-and-back", Practice::Assessed);
+    do_all(&mut session, &["wait 1m", "test bus", "set main off"]);
+    assert_eq!(wire(&session, "bus").fed, Fed::Unknown);
+}
+
+#[test]
+fn a_tester_tells_live_from_dead_and_nothing_of_the_source() {
+    let mut session = opened("there-and-back", Practice::Assessed);
+    do_all(&mut session, &["test bus"]);
+    let bus = wire(&session, "bus");
+    assert_eq!(bus.fed, Fed::Unknown);
+    assert_eq!(bus.word, session.say("fed-live"));
+    assert!(!bus.volts.is_empty());
+}
+
+#[test]
+fn a_coached_mistake_is_held_at_once_and_an_assessed_one_stays_sealed() {
+    let mut coached = opened("no-slide", Practice::Coached);
+    do_all(&mut coached, &NEARLY);
+    assert!(coached.consequence().is_none());
+    let notices = do_all(&mut coached, &["set generator-output on"]);
+    assert!(notices.contains(&Notice::Consequence), "{notices:?}");
+    let held = coached.consequence().expect("a consequence is held");
+    assert!(
+        held.stages.iter().any(|s| s.at == "transformer"),
+        "{held:?}"
+    );
+    coached.apply(Command::Understood);
+    assert_ne!(coached.consequence(), Some(held));
+
+    let mut assessed = opened("no-slide", Practice::Assessed);
+    do_all(&mut assessed, &NEARLY);
+    let notices = do_all(&mut assessed, &["set generator-output on"]);
+    assert!(!notices.contains(&Notice::Consequence), "{notices:?}");
+    assert!(assessed.consequence().is_none() && assessed.debrief().is_none());
+    assessed.apply(Command::Finish);
+    let debrief = assessed.debrief().expect("the drill is over");
+    assert!(!debrief.passed && debrief.findings.iter().any(|f| f.rule == "line-fed"));
+}
+
+#[test]
+fn a_refused_action_is_an_answer_and_the_drill_goes_on() {
+    let mut session = opened("there-and-back", Practice::Coached);
+    let notices = do_all(&mut session, &["set generator-breaker on"]);
+    assert!(
+        matches!(notices.as_slice(), [Notice::Refused(why)] if !why.contains('[')),
+        "{notices:?}"
+    );
+    assert_eq!(
+        session.log().lines.last().map(|l| l.kind),
+        Some(LogKind::Refused)
+    );
+    let notices = do_all(&mut session, &["set main off"]);
+    assert!(
+        notices.iter().any(|n| matches!(n, Notice::Done(_))),
+        "{notices:?}"
+    );
+}
+
+#[test]
+fn an_unknown_word_is_answered_with_the_nearest_known_one() {
+    let mut session = opened("there-and-back", Practice::Coached);
+    let notices = do_all(&mut session, &["set man off"]);
+    assert!(
+        matches!(notices.as_slice(), [Notice::Unknown(text)] if text.contains("main")),
+        "{notices:?}"
+    );
+    let before = session.log().clock_ms;
+    do_all(
+        &mut session,
+        &["dance", "test moon", "look nowhere", "wait soon"],
+    );
+    assert_eq!(
+        session.log().clock_ms,
+        before,
+        "what is not understood takes no time"
+    );
+}
+
+#[test]
+fn another_language_says_the_same_drill() {
+    let mut session = opened("there-and-back", Practice::Coached);
+    let english = session.street().expect("open").goal;
+    session.apply(Command::Speak("es".to_owned()));
+    let spanish = session.street().expect("open").goal;
+    assert_ne!(english, spanish);
+    assert_eq!(session.languages().iter().filter(|l| l.current).count(), 1);
+    assert!(matches!(
+        session.apply(Command::Speak("tlh".to_owned())).as_slice(),
+        [Notice::Unknown(_)]
+    ));
+}
+
+#[test]
+fn try_again_starts_the_same_drill_with_the_same_seed() {
+    let mut session = opened("no-slide", Practice::Coached);
+    do_all(&mut session, &NEARLY);
+    session.apply(Command::Finish);
+    session.apply(Command::Retry);
+    assert_eq!(session.log().clock_ms, 0);
+    assert!(session.debrief().is_none() && session.street().is_some());
+    let run = session.drill().map(outage_drill::drill::Drill::run);
+    assert_eq!(run.map(|r| (r.seed, r.actions.len())), Some((1, 0)));
+}
+
+#[test]
+fn waiting_for_something_ends_with_it_or_after_ten_minutes() {
+    let mut session = opened("there-and-back", Practice::Coached);
+    session.apply(Command::WaitForEvent);
+    assert_eq!(
+        session.log().clock_ms,
+        30_000,
+        "the outage comes at half a minute"
+    );
+    for _ in 0..40 {
+        let before = session.log().clock_ms;
+        session.apply(Command::WaitForEvent);
+        let after = session.log().clock_ms;
+        assert!(after - before <= 600_000, "{before} to {after}");
+    }
+    assert!(
+        session.log().over && session.debrief().is_some(),
+        "the drill ends by itself"
+    );
+    assert!(matches!(
+        session
+            .apply(Command::Wait(DrillTime::from_secs(1)))
+            .as_slice(),
+        [Notice::Unknown(_)]
+    ));
+}
+
+#[test]
+fn every_place_and_every_deed_can_be_opened_and_done() {
+    let mut session = opened("no-slide", Practice::Coached);
+    let places = session.street().expect("open").places;
+    for place in places {
+        let close = session
+            .close(&place.id)
+            .expect("a place of the street opens");
+        for deed in &close.deeds {
+            let notices = session.apply(Command::Do(deed.line.clone()));
+            assert!(
+                !notices.iter().any(|n| matches!(n, Notice::Unknown(_))),
+                "{}: {notices:?}",
+                deed.line
+            );
+        }
+        for control in &close.controls {
+            for choice in &control.choices {
+                let line = format!("set {} {}", control.id, choice.id);
+                let notices = session.apply(Command::Do(line.clone()));
+                assert!(
+                    !notices.iter().any(|n| matches!(n, Notice::Unknown(_))),
+                    "{line}: {notices:?}"
+                );
+            }
+        }
+    }
+    assert!(session.close("attic").is_none());
+}
