@@ -1,7 +1,9 @@
 //! The street in one section, as a view.
 
 use crate::drill::{Drill, Phase};
-use crate::site::{Appliance, Demand, PointReading, Site};
+use crate::site::{
+    Appliance, Demand, FarEnd, PointReading, PositionId, Positions, Site,
+};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::view::{
@@ -17,12 +19,23 @@ const LEAST_FLOW_A: f64 = 0.05;
 /// Volts below which nothing glows.
 const GLOW_V: f64 = 30.0;
 
-/// A conductor to show: its id, the point that tells its state, the thing that tells its amps, whether its first end is the generator's.
+/// A conductor to show: its id, the point that tells its state, the thing that tells its amps, and what is at its first end.
 struct Wire {
     id: String,
     point: String,
     thing: String,
-    from_generator: bool,
+    first_end: FirstEnd,
+}
+
+/// What is at the first end of a conductor.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum FirstEnd {
+    /// The utility: a generator's power comes the other way.
+    Utility,
+    /// The generator: the utility's power comes the other way.
+    Generator,
+    /// Whatever feeds it: power always goes to the second end.
+    Source,
 }
 
 impl Session {
@@ -42,7 +55,8 @@ impl Session {
             goal: about("goal"),
             hint: String::new(),
             poles: self.poles(site),
-            wires: wires(site).iter().map(|w| self.wire(open, w)).collect(),
+            wires: wires(site, drill.positions())
+                .iter().map(|w| self.wire(open, w)).collect(),
             broken_spans: broken_spans(drill),
             people: self.people(open),
             neighbors: site
@@ -139,7 +153,11 @@ impl Session {
         let sentence = self
             .words
             .say(&wire_sentence(&label, said, &volts, &shown_amps));
-        let forward = wire.from_generator == (fed == Fed::Generator);
+        let forward = match wire.first_end {
+            FirstEnd::Utility => fed != Fed::Generator,
+            FirstEnd::Generator => fed == Fed::Generator,
+            FirstEnd::Source => true,
+        };
         let flow = match (amps >= LEAST_FLOW_A, forward) {
             (false, _) => Flow::None,
             (true, true) => Flow::Forward,
@@ -346,27 +364,27 @@ fn wire_sentence(label: &str, fed: &str, volts: &str, amps: &str) -> Message {
 }
 
 /// The conductors of a site that a street shows.
-fn wires(site: &Site) -> Vec<Wire> {
-    let wire = |id: &str, point: &str, thing: &str, from_generator: bool| Wire {
+fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
+    let wire = |id: &str, point: &str, thing: &str, first_end: FirstEnd| Wire {
         id: id.to_owned(),
         point: point.to_owned(),
         thing: thing.to_owned(),
-        from_generator,
+        first_end,
     };
     let mut all = Vec::new();
     for span in &site.line.spans {
         // A span's state is that of its far pole: a broken one is told by its own mark.
         let pole = site.line.poles.get(span.to).map_or("", |p| p.name.as_str());
-        all.push(wire(&span.name, pole, &span.name, false));
+        all.push(wire(&span.name, pole, &span.name, FirstEnd::Utility));
     }
     for neighbor in &site.neighbors {
         let id = format!("drop-{}", neighbor.name);
-        all.push(wire(&id, &neighbor.name, &id, false));
+        all.push(wire(&id, &neighbor.name, &id, FirstEnd::Source));
     }
-    all.push(wire("drop", "service", "drop", false));
-    all.push(wire("bus", "bus", "main", false));
-    all.push(wire("inlet", "inlet", "inlet", true));
-    for circuit in &site.panel.circuits {
+    all.push(wire("drop", "service", "drop", FirstEnd::Utility));
+    all.push(wire("bus", "bus", "main", FirstEnd::Utility));
+    all.push(wire("inlet", "inlet", "inlet", FirstEnd::Generator));
+    for (index, circuit) in site.panel.circuits.iter().enumerate() {
         let (point, thing) = (
             format!("outlet-{}", circuit.name),
             format!("breaker-{}", circuit.name),
@@ -375,7 +393,7 @@ fn wires(site: &Site) -> Vec<Wire> {
             &format!("branch-{}", circuit.name),
             &point,
             &thing,
-            false,
+            branch_end(site, positions, index),
         ));
     }
     for cord in &site.cords {
@@ -384,10 +402,23 @@ fn wires(site: &Site) -> Vec<Wire> {
             &cord.name,
             &format!("{}-far-end", cord.name),
             &cord.name,
-            true,
+            FirstEnd::Generator,
         ));
     }
     all
+}
+
+/// A branch leads from the panel to its outlet, unless a cord with bare blades is plugged in there.
+fn branch_end(site: &Site, positions: &Positions, circuit: usize) -> FirstEnd {
+    let backfed = site.cords.iter().any(|cord| match cord.far {
+        FarEnd::Blades(end, at) => at == circuit && positions.get(end) != PositionId(0),
+        FarEnd::Inlet(_) | FarEnd::Connector => false,
+    });
+    if backfed {
+        FirstEnd::Utility
+    } else {
+        FirstEnd::Source
+    }
 }
 
 fn broken_spans(drill: &Drill) -> Vec<String> {
@@ -401,7 +432,7 @@ fn broken_spans(drill: &Drill) -> Vec<String> {
 
 fn fed_view(
     site: &Site,
-    positions: &crate::site::Positions,
+    positions: &Positions,
     reading: PointReading,
     point: &str,
 ) -> Fed {

@@ -59,31 +59,43 @@ fn read_keys(
 
 /// What a key wishes for as things stand.
 fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
-    match key {
-        KeyCode::F1 => return Some(Wish::Keys),
-        KeyCode::F8 => return next_language(views).map(|tag| Wish::Do(Command::Speak(tag))),
-        KeyCode::F9 => return Some(Wish::Motion),
-        KeyCode::Escape => return Some(Wish::Back),
-        _ => {}
-    }
+    anywhere(key, views).or_else(|| in_drill(key, views, desk))
+}
+
+fn anywhere(key: KeyCode, views: &Views) -> Option<Wish> {
+    let speak = || next_language(views).map(|tag| Wish::Do(Command::Speak(tag)));
+    let known = [
+        (KeyCode::F1, Some(Wish::Keys)),
+        (KeyCode::F8, speak()),
+        (KeyCode::F9, Some(Wish::Motion)),
+        (KeyCode::Escape, Some(Wish::Back)),
+    ];
+    known.into_iter().find(|(k, _)| *k == key)?.1
+}
+
+/// Keys of the drill rest while a consequence is held, before the cautions are read, and in the debrief.
+fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
     let street = views.street.as_ref().filter(|_| views.debrief.is_none())?;
     if views.consequence.is_some() || !desk.accepted {
         return None;
     }
-    match key {
-        KeyCode::F2 => Some(Wish::Do(Command::Wait(SHORT))),
-        KeyCode::F3 => Some(Wish::Do(Command::Wait(MINUTE))),
-        KeyCode::F4 => Some(Wish::Do(Command::WaitForEvent)),
-        KeyCode::F6 => Some(Wish::Words),
-        KeyCode::F10 => Some(Wish::Do(Command::Finish)),
-        digit => {
-            let index = DIGITS.iter().position(|d| *d == digit)?;
-            street
-                .places
-                .get(index)
-                .map(|place| Wish::Place(place.id.clone()))
-        }
+    if let Some(index) = DIGITS.iter().position(|digit| *digit == key) {
+        return street
+            .places
+            .get(index)
+            .map(|place| Wish::Place(place.id.clone()));
     }
+    let known = [
+        (KeyCode::F2, Wish::Do(Command::Wait(SHORT))),
+        (KeyCode::F3, Wish::Do(Command::Wait(MINUTE))),
+        (KeyCode::F4, Wish::Do(Command::WaitForEvent)),
+        (KeyCode::F6, Wish::Words),
+        (KeyCode::F10, Wish::Do(Command::Finish)),
+    ];
+    known
+        .into_iter()
+        .find(|(k, _)| *k == key)
+        .map(|(_, wish)| wish)
 }
 
 /// The tag of the language after the one that is spoken.

@@ -62,16 +62,31 @@ pub(super) struct Desk {
     pub(super) stage: usize,
     /// Whether the cautions were read since the start.
     pub(super) accepted: bool,
-    /// Whether the scene is shown in words.
-    pub(super) words: bool,
-    /// Whether the keys are shown.
-    pub(super) keys: bool,
+    /// What lies on top of a close view or the log.
+    pub(super) sheet: Option<Sheet>,
     /// Whether motion is switched off.
     pub(super) still: bool,
     /// What the session answered last.
     pub(super) notice: Option<Notice>,
     /// Grows when the keyboard's focus should go to the first thing of what has just come up.
     pub(super) arrivals: u32,
+}
+
+/// A sheet of text that can be laid on the desk.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Sheet {
+    /// The scene in words.
+    Words,
+    /// The keys.
+    Keys,
+}
+
+impl Desk {
+    /// Lays a sheet down, or takes it away if it lies there.
+    fn turn(&mut self, sheet: Sheet) {
+        self.sheet = (self.sheet != Some(sheet)).then_some(sheet);
+        self.arrivals += 1;
+    }
 }
 
 /// Whether the scene moves, and since when.
@@ -110,15 +125,11 @@ fn apply(
             Wish::Do(command) => obey(&mut open.0, &mut desk, command),
             Wish::Place(place) => {
                 desk.place = Some(place.clone());
-                desk.words = false;
+                desk.sheet = None;
                 desk.arrivals += 1;
             }
             Wish::Back => {
-                if desk.keys {
-                    desk.keys = false;
-                } else if desk.words {
-                    desk.words = false;
-                } else {
+                if desk.sheet.take().is_none() {
                     desk.place = None;
                 }
             }
@@ -130,8 +141,8 @@ fn apply(
                 desk.stage = *stage;
                 desk.arrivals += 1;
             }
-            Wish::Words => desk.words = !desk.words,
-            Wish::Keys => desk.keys = !desk.keys,
+            Wish::Words => desk.turn(Sheet::Words),
+            Wish::Keys => desk.turn(Sheet::Keys),
             Wish::Motion => desk.still = !desk.still,
         }
     }
@@ -149,8 +160,7 @@ fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
     match command {
         Command::Open { .. } | Command::Retry | Command::Leave | Command::Finish => {
             desk.place = None;
-            desk.words = false;
-            desk.keys = false;
+            desk.sheet = None;
             desk.notice = None;
             desk.arrivals += 1;
         }
@@ -173,7 +183,7 @@ fn project(
 ) {
     let session = &open.0;
     let now = (session.revision(), desk.place.clone());
-    if seen.as_ref() == Some(&now) {
+    if seen.as_ref() == Some(&now) && !open.is_added() && !open.is_changed() {
         return;
     }
     *views = Views {

@@ -6,6 +6,7 @@
 //! It does not cover sound, touch gestures, or a screen reader's tree.
 
 mod fonts;
+pub mod gallery;
 mod input;
 mod link;
 mod panels;
@@ -120,7 +121,7 @@ pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
 
 /// The longest rest between two frames.
 /// It is finite because an endless one keeps the event loop of this engine version spinning.
-const REST: std::time::Duration = std::time::Duration::from_secs(60);
+const REST: std::time::Duration = std::time::Duration::from_mins(1);
 
 /// The engine's plugins with or without a window on a display.
 fn engine(window: Option<Window>, backends: Backends) -> PluginGroupBuilder {

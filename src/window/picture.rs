@@ -20,7 +20,7 @@ use bevy::winit::WinitPlugin;
 
 use crate::session::Session;
 
-use super::link::Wish;
+use super::link::{Desk, Open, Wish};
 use super::{NoDisplay, build, engine, probe, scene};
 
 /// One picture to draw.
@@ -61,21 +61,21 @@ const SETTLE: usize = 6;
 /// Frames that may pass until the picture is read back.
 const PATIENCE: usize = 24;
 
-/// Draws pictures of a session one after the other and writes each as PNG into a folder.
-/// Each goes on from where the one before it left the session.
+/// Draws pictures one after the other, each from a session as it is handed in, and writes each as PNG into a folder.
 ///
 /// # Errors
 /// When there is no adapter, when nothing is read back, or when the folder can't be written.
 pub fn picture(
-    session: Session,
+    session: &Session,
     pictures: &[Picture],
     size: (u32, u32),
     out_dir: &Path,
 ) -> Result<Vec<PathBuf>, PictureError> {
     let backends = probe().map_err(PictureError::NoDisplay)?;
-    let mut studio = Studio::new(session, size, backends);
+    let mut studio = Studio::new(session.clone(), size, backends);
     let mut paths = Vec::new();
     for picture in pictures {
+        studio.begin(session.clone());
         let image = studio
             .draw(&picture.wishes)
             .ok_or_else(|| PictureError::Nothing(picture.name.clone()))?;
@@ -131,6 +131,17 @@ impl Studio {
         }) {
             bevy::log::warn!("{why}");
         }
+    }
+
+    /// Lays a fresh session on a cleared desk.
+    fn begin(&mut self, session: Session) {
+        let world = self.app.world_mut();
+        *world.resource_mut::<Desk>() = Desk {
+            still: true,
+            ..Desk::default()
+        };
+        *world.resource_mut::<Open>() = Open(session);
+        self.frame();
     }
 
     fn draw(&mut self, wishes: &[Wish]) -> Option<image::RgbImage> {

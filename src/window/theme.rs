@@ -16,11 +16,13 @@ pub struct Ink(u8, u8, u8, u8);
 
 impl Ink {
     /// This color with another opacity, 0 clear to 1 solid.
+    #[must_use]
     pub fn alpha(self, opacity: f32) -> Self {
         Self(self.0, self.1, self.2, byte(opacity * 255.0))
     }
 
     /// A mixture: 0 gives this color, 1 the other.
+    #[must_use]
     pub fn mix(self, other: Self, share: f32) -> Self {
         let t = share.clamp(0.0, 1.0);
         let blend = |a: u8, b: u8| byte(f32::from(a) * (1.0 - t) + f32::from(b) * t);

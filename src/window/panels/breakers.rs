@@ -142,10 +142,12 @@ fn breaker(ui: &Ui, painter: &egui::Painter, rect: Rect, control: &ControlView) 
         theme::RAISED
     };
     painter.rect_filled(rect, CornerRadius::same(4), ground.egui());
-    let edge = match control.kind {
-        ControlKind::BackfedBreaker => Stroke::new(2.0, theme::ORANGE.egui()),
-        ControlKind::Main => Stroke::new(2.0, theme::SKY_BLUE.egui()),
-        _ => Stroke::new(1.0, theme::HAIRLINE.egui()),
+    let edge = if control.kind == ControlKind::Main {
+        Stroke::new(2.0, theme::SKY_BLUE.egui())
+    } else if control.kind == ControlKind::BackfedBreaker {
+        Stroke::new(2.0, theme::ORANGE.egui())
+    } else {
+        Stroke::new(1.0, theme::HAIRLINE.egui())
     };
     painter.rect_stroke(rect, CornerRadius::same(4), edge, StrokeKind::Inside);
     let right_column = control.slot.0 > 1;
@@ -316,7 +318,7 @@ fn slide(
     // With the generator's breaker on, the plate is up and stands in the main's way; otherwise it is down.
     let up = generator.position_id == "on";
     let x = inner.center().x;
-    let middle = (top.bottom() + bottom.top()) / 2.0;
+    let middle = f32::midpoint(top.bottom(), bottom.top());
     let shift = if up { -3.0 } else { 3.0 };
     let plate = Rect::from_center_size(pos2(x, middle + shift), vec2(HANDLE.x + 16.0, 12.0));
     painter.rect_filled(plate, CornerRadius::same(3), theme::LEAD.egui());

@@ -48,18 +48,16 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
         });
 }
 
+/// What meters and gauges show, a line each.
 fn readings(ui: &mut Ui, readings: &[String]) {
-    if readings.is_empty() {
-        return;
-    }
-    ui.horizontal_wrapped(|ui| {
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 2.0;
         for reading in readings {
             ui.label(
                 RichText::new(reading)
-                    .font(fonts::bold(16.0))
+                    .font(fonts::bold(14.5))
                     .color(theme::LEAD.egui()),
             );
-            ui.add_space(8.0);
         }
     });
 }
@@ -73,11 +71,13 @@ fn row(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
                     .font(fonts::bold(15.5))
                     .color(theme::CREAM.egui()),
             );
-            if !control.rating.is_empty() {
-                aside(ui, &control.rating);
-            }
+            ui.label(
+                RichText::new(&control.position)
+                    .font(fonts::regular(15.5))
+                    .color(theme::LEAD.egui()),
+            );
+            aside(ui, &control.rating);
         });
-        aside(ui, &control.position);
         choices(ui, control, page);
     });
 }

@@ -85,6 +85,7 @@ impl<'a> Page<'a> {
     pub(super) fn focus_first(&mut self, response: &Response) {
         if std::mem::take(&mut self.arriving) {
             response.request_focus();
+            response.scroll_to_me(None);
         }
     }
 }
@@ -109,7 +110,7 @@ pub(super) fn card<R>(ui: &mut Ui, edge: Ink, add: impl FnOnce(&mut Ui) -> R) ->
         .fill(theme::RAISED.egui())
         .stroke(Stroke::new(1.5, edge.egui()))
         .corner_radius(CornerRadius::same(9))
-        .inner_margin(Margin::same(11))
+        .inner_margin(Margin::symmetric(11, 8))
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
             add(ui)

@@ -10,10 +10,9 @@ use crate::window::fonts;
 use crate::window::theme;
 
 use super::subheading;
-use super::timeline::{Scale, axis};
+use super::timeline::{LABEL, Scale, axis};
 
 const HEIGHT: f32 = 118.0;
-const LABEL: f32 = 128.0;
 
 /// One curve.
 pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {

@@ -12,7 +12,7 @@ use crate::window::theme::Pattern;
 
 use super::Page;
 
-const LABEL: f32 = 128.0;
+pub(super) const LABEL: f32 = 176.0;
 const ROW: f32 = 34.0;
 const HEAD: f32 = 22.0;
 

@@ -26,17 +26,14 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f
 
 fn one(brush: &mut Brush, a: &ApplianceView, at: Vec2, turn: f32) {
     let on = theme::powered(a.state);
-    let runs = matches!(
-        a.state,
-        ApplianceState::Running | ApplianceState::Starting | ApplianceState::Strained
-    );
+    let runs = turns(a.state);
     let has = |word: &str| a.id.contains(word);
     if has("light") || has("lamp") {
-        lamp(brush, at, lamp_on(a), a.state == ApplianceState::Strained);
+        lamp(brush, at, a);
     } else if has("fridge") || has("freezer") {
         fridge(brush, at, on, a.worry);
     } else if has("microwave") {
-        microwave(brush, at, on, runs);
+        microwave(brush, at, a.state);
     } else if has("furnace") || has("blower") {
         furnace(brush, at, on, if runs { turn } else { 0.0 });
     } else if has("heater") {
@@ -44,7 +41,7 @@ fn one(brush: &mut Brush, a: &ApplianceView, at: Vec2, turn: f32) {
     } else if has("dryer") || has("washer") {
         drum(brush, at, on, if runs { turn } else { 0.0 });
     } else if has("sump") {
-        sump(brush, at, on, runs, a.worry);
+        sump(brush, at, a);
     } else if has("condition") {
         air_conditioner(brush, at, if runs { turn } else { 0.0 });
     } else if has("range") || has("oven") {
@@ -54,6 +51,14 @@ fn one(brush: &mut Brush, a: &ApplianceView, at: Vec2, turn: f32) {
     } else {
         plain(brush, at, on);
     }
+}
+
+/// Whether its motor turns or its heater glows.
+fn turns(state: ApplianceState) -> bool {
+    matches!(
+        state,
+        ApplianceState::Running | ApplianceState::Starting | ApplianceState::Strained
+    )
 }
 
 fn enamel(on: bool) -> Ink {
@@ -72,7 +77,9 @@ fn pilot(brush: &mut Brush, at: Vec2, on: bool) {
     brush.disk(at, 2.6, if on { theme::YELLOW } else { theme::RUBBER });
 }
 
-fn lamp(brush: &mut Brush, at: Vec2, lit: bool, dim: bool) {
+fn lamp(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
+    let lit = lamp_on(view);
+    let dim = view.state == ApplianceState::Strained;
     if lit {
         let strength = if dim { 0.25 } else { 0.55 };
         let reach = Vec2::new(0.0, 104.0);
@@ -139,7 +146,8 @@ fn fridge(brush: &mut Brush, at: Vec2, on: bool, worry: f32) {
     pilot(brush, corner + Vec2::new(10.0, 12.0), on);
 }
 
-fn microwave(brush: &mut Brush, at: Vec2, on: bool, runs: bool) {
+fn microwave(brush: &mut Brush, at: Vec2, state: ApplianceState) {
+    let (on, runs) = (theme::powered(state), turns(state));
     let corner = at - Vec2::new(20.0, 14.0);
     brush.round_rect(corner, Vec2::new(40.0, 22.0), 3.0, enamel(on));
     let door = if runs { theme::YELLOW } else { theme::INK };
@@ -216,7 +224,8 @@ fn drum(brush: &mut Brush, at: Vec2, on: bool, turn: f32) {
     pilot(brush, corner + Vec2::new(38.0, 8.0), on);
 }
 
-fn sump(brush: &mut Brush, at: Vec2, on: bool, runs: bool, worry: f32) {
+fn sump(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
+    let (on, runs, worry) = (theme::powered(view.state), turns(view.state), view.worry);
     let pit = Vec2::new(at.x - 16.0, 652.0);
     brush.rect(pit.x, pit.y, 32.0, 28.0, theme::INK);
     let depth = 28.0 * worry.clamp(0.04, 1.0);

@@ -15,7 +15,7 @@ use lyon_tessellation::{
 
 use crate::window::theme::Ink;
 
-use super::plan::Frame;
+use super::frame::Frame;
 
 /// Paint in one mesh.
 #[derive(Debug)]

@@ -6,27 +6,19 @@
 use bevy::math::Vec2;
 use bevy_egui::egui;
 use bevy_egui::egui::{
-    Align2, CornerRadius, Id, Painter, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+    Align2, CornerRadius, Painter, Pos2, Rect, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use crate::session::view::{ApplianceState, Fed, PersonState, StageView, StreetView, WireView};
+use crate::session::view::{Fed, StageView, StreetView};
 use crate::window::fonts;
-use crate::window::link::Wish;
 use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::plan::{Frame, GROUND, PANEL_BOTTOM, PANEL_TOP, Plan};
-
-/// Something to say at a place.
-struct Call {
-    at: Vec2,
-    title: String,
-    text: String,
-    ink: Ink,
-    /// Larger, and placed before the others.
-    loud: bool,
-}
+use super::calls::{Call, calls};
+use super::frame::Frame;
+use super::plan::{GROUND, Plan};
+use super::pointers;
 
 /// Paints the words and lets things be pointed at.
 pub(crate) fn paint(
@@ -45,7 +37,7 @@ pub(crate) fn paint(
     for call in calls(street, plan, stage) {
         place(&painter, &call, frame, scene, &mut taken);
     }
-    pointers(ui, street, plan, frame, page);
+    pointers::answer(ui, street, plan, frame, page);
 }
 
 fn screen(frame: Frame) -> Rect {
@@ -53,7 +45,7 @@ fn screen(frame: Frame) -> Rect {
     Rect::from_min_max(pos2(r.min.x, r.min.y), pos2(r.max.x, r.max.y))
 }
 
-fn point(frame: Frame, at: Vec2) -> Pos2 {
+pub(super) fn point(frame: Frame, at: Vec2) -> Pos2 {
     let p = frame.pixel(at);
     pos2(p.x, p.y)
 }
@@ -171,107 +163,6 @@ fn legend(painter: &Painter, frame: Frame, page: &Page<'_>) {
     }
 }
 
-/// What is said where, the loud first.
-fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>) -> Vec<Call> {
-    let mut calls = Vec::new();
-    if let Some(stage) = stage
-        && let Some(at) = plan.anchors.get(&stage.at)
-        && !stage.value.is_empty()
-    {
-        calls.push(Call {
-            at: *at,
-            title: stage.value.clone(),
-            text: String::new(),
-            ink: theme::PURPLE,
-            loud: true,
-        });
-    }
-    for person in street
-        .people
-        .iter()
-        .filter(|p| p.id == "crew" || p.state != PersonState::Well)
-    {
-        if let Some(at) = plan.anchors.get(&person.id) {
-            let hurt = matches!(person.state, PersonState::Harmed | PersonState::Unwell);
-            let ink = if hurt { theme::PURPLE } else { theme::VEST };
-            calls.push(Call {
-                at: *at,
-                title: person.label.clone(),
-                text: person.word.clone(),
-                ink,
-                loud: false,
-            });
-        }
-    }
-    let mut told: Vec<(Fed, &str)> = Vec::new();
-    for wire in street
-        .wires
-        .iter()
-        .filter(|w| w.id.starts_with("span-") || w.id == "drop" || is_cord(w))
-    {
-        let broken = street.broken_spans.contains(&wire.id);
-        let key = (wire.fed, wire.volts.as_str());
-        if broken || told.contains(&key) || (wire.volts.is_empty() && !wire.id.starts_with("span-"))
-        {
-            continue;
-        }
-        told.push(key);
-        if let Some(at) = plan.anchors.get(&wire.id) {
-            calls.push(wire_call(wire, *at));
-        }
-    }
-    for a in &street.appliances {
-        let strained = matches!(a.state, ApplianceState::Strained | ApplianceState::Broken);
-        if (strained || a.worry >= 0.75)
-            && let Some(at) = plan.anchors.get(&a.id)
-        {
-            let ink = if strained {
-                theme::YELLOW
-            } else {
-                theme::VERMILION.mix(theme::CREAM, 0.4)
-            };
-            let at = *at - Vec2::Y * 40.0;
-            calls.push(Call {
-                at,
-                title: a.label.clone(),
-                text: a.word.clone(),
-                ink,
-                loud: false,
-            });
-        }
-    }
-    calls
-}
-
-fn is_cord(wire: &WireView) -> bool {
-    wire.id.contains("cord") || wire.id.starts_with("extension")
-}
-
-fn wire_call(wire: &WireView, at: Vec2) -> Call {
-    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
-        .into_iter()
-        .filter(|s| !s.is_empty())
-        .collect();
-    let ink = theme::fed_ink(wire.fed);
-    if numbers.is_empty() {
-        Call {
-            at,
-            title: wire.word.clone(),
-            text: String::new(),
-            ink,
-            loud: false,
-        }
-    } else {
-        Call {
-            at,
-            title: numbers.join(" · "),
-            text: wire.word.clone(),
-            ink,
-            loud: false,
-        }
-    }
-}
-
 fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut Vec<Rect>) {
     let (title_size, text_size) = if call.loud {
         (22.0, 15.0)
@@ -345,80 +236,4 @@ fn inside(rect: Rect, bounds: Rect) -> Rect {
     let dx = (bounds.left() - rect.left()).max(0.0) + (bounds.right() - rect.right()).min(0.0);
     let dy = (bounds.top() - rect.top()).max(0.0) + (bounds.bottom() - rect.bottom()).min(0.0);
     rect.translate(vec2(dx, dy))
-}
-
-/// Regions that answer the pointer: a sentence on hovering, a close view on a click where there is one.
-fn pointers(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, page: &mut Page<'_>) {
-    let region = |id: &str, rect: Rect, sentence: &str, sense: Sense| {
-        let response = ui.interact(rect, Id::new(("scene", id)), sense);
-        if sentence.is_empty() {
-            response
-        } else {
-            response.on_hover_text(sentence)
-        }
-    };
-    let around =
-        |at: Vec2, half: Vec2| Rect::from_two_pos(point(frame, at - half), point(frame, at + half));
-    for wire in &street.wires {
-        for (i, piece) in plan
-            .routes
-            .get(&wire.id)
-            .iter()
-            .flat_map(|r| &r.pieces)
-            .enumerate()
-        {
-            for (j, pair) in piece.chunks(6).enumerate() {
-                let (Some(a), Some(b)) = (pair.first(), pair.last()) else {
-                    continue;
-                };
-                let rect = Rect::from_two_pos(point(frame, *a), point(frame, *b)).expand(7.0);
-                let id = format!("{}/{i}/{j}", wire.id);
-                region(&id, rect, &wire.sentence, Sense::hover());
-            }
-        }
-    }
-    let spots = street
-        .appliances
-        .iter()
-        .map(|a| {
-            (
-                &a.id,
-                &a.sentence,
-                Vec2::new(0.0, -30.0),
-                Vec2::new(24.0, 36.0),
-            )
-        })
-        .chain(
-            street
-                .people
-                .iter()
-                .map(|p| (&p.id, &p.sentence, Vec2::ZERO, Vec2::new(26.0, 40.0))),
-        )
-        .chain(
-            street
-                .neighbors
-                .iter()
-                .map(|n| (&n.id, &n.sentence, Vec2::ZERO, Vec2::new(38.0, 60.0))),
-        );
-    for (id, sentence, shift, half) in spots {
-        if let Some(at) = plan.anchors.get(id) {
-            region(id, around(*at + shift, half), sentence, Sense::hover());
-        }
-    }
-    let panel = around(PANEL_TOP.midpoint(PANEL_BOTTOM), Vec2::new(24.0, 46.0));
-    let generator = around(plan.generator - Vec2::Y * 30.0, Vec2::new(42.0, 36.0));
-    for (id, rect, sentence) in [
-        ("panel", panel, ""),
-        ("generator", generator, street.generator.sentence.as_str()),
-    ] {
-        if let Some(place) = street.places.iter().find(|p| p.id == id) {
-            let sentence = if sentence.is_empty() {
-                &place.sentence
-            } else {
-                sentence
-            };
-            let response = region(&format!("open-{id}"), rect, sentence, Sense::CLICK);
-            page.on(&response, || Wish::Place(id.to_owned()));
-        }
-    }
 }

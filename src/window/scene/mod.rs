@@ -7,9 +7,12 @@
 mod appliances;
 mod brush;
 pub(super) mod callouts;
+mod calls;
+pub(super) mod frame;
 mod house;
 mod people;
-pub(super) mod plan;
+mod plan;
+mod pointers;
 mod sky;
 mod street;
 mod wires;
@@ -25,7 +28,8 @@ use super::link::{Desk, Pulse, Views};
 use super::theme;
 
 use brush::Brush;
-use plan::{Frame, Plan};
+use frame::Frame;
+use plan::Plan;
 
 /// Size of the picture that is drawn into, logical pixels.
 #[derive(Resource, Debug, Clone, Copy, PartialEq)]

@@ -1,21 +1,17 @@
 //! Where everything of the street stands: one section from the substation end to the yard, in the order in which energy travels.
 //!
 //! The plan is made from the views alone, without the engine, so that the scene, its labels and its tests share one set of places.
-//! Units: the plan is 1 120 wide and 720 high with y downward; a [`Frame`] fits it into the window.
+//! Units: the plan is 1 120 wide and 720 high with y downward; a [`super::frame::Frame`] fits it into the window.
 //! It does not draw to scale: heights and distances are chosen to be read from the back of a hall; lengths stand in words.
 
 use std::collections::BTreeMap;
 
-use bevy::math::{Rect, Vec2};
+use bevy::math::Vec2;
 
 use crate::session::view::{ControlView, StreetView, WireView};
 
 use super::brush::{hang, rounded};
 
-/// Width of the plan.
-const WIDTH: f32 = 1120.0;
-/// Height of the plan.
-const HEIGHT: f32 = 720.0;
 /// Where the ground is.
 pub(super) const GROUND: f32 = 530.0;
 /// Height of the phase wire on poles.
@@ -31,90 +27,6 @@ pub(super) const PANEL_BOTTOM: Vec2 = Vec2::new(496.0, 640.0);
 /// The inlet on the outer wall.
 pub(super) const INLET: Vec2 = Vec2::new(876.0, 486.0);
 
-/// Height of the bar on top, points.
-pub(crate) const TOP_BAR: f32 = 54.0;
-/// Height of the bar below, points.
-pub(crate) const BOTTOM_BAR: f32 = 92.0;
-
-/// Fits the plan into the window.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Frame {
-    /// The window's size in pixels of the engine's logical kind.
-    window: Vec2,
-    /// The part of it that the scene has.
-    pub(crate) rect: Rect,
-    /// Pixels per unit of the plan.
-    pub(crate) scale: f32,
-    /// The plan's upper left corner, pixels from the window's.
-    origin: Vec2,
-}
-
-impl Frame {
-    /// The frame of a drill in a window of this size: bars above and below, the column at the right.
-    pub(crate) fn new(window: Vec2) -> Self {
-        let right = Self::column(window.x);
-        let rect = Rect::new(
-            0.0,
-            TOP_BAR,
-            (window.x - right).max(1.0),
-            (window.y - BOTTOM_BAR).max(TOP_BAR + 1.0),
-        );
-        Self::fit(window, rect)
-    }
-
-    /// The frame beside the shelf: the house large in the right half, the rest of the plan cut by the window.
-    pub(crate) fn beside(window: Vec2) -> Self {
-        let rect = Rect::from_corners(Vec2::ZERO, window.max(Vec2::ONE));
-        let scale = rect.height() / (HEIGHT * 0.98);
-        let origin = Vec2::new(
-            rect.width() * 0.74 - 640.0 * scale,
-            rect.height() - HEIGHT * scale,
-        );
-        Self {
-            window,
-            rect,
-            scale,
-            origin,
-        }
-    }
-
-    /// Width of the column at the right in a window of this width.
-    pub(crate) fn column(window_width: f32) -> f32 {
-        (window_width * 0.315).clamp(340.0, 560.0)
-    }
-
-    fn fit(window: Vec2, rect: Rect) -> Self {
-        let scale = (rect.width() / WIDTH).min(rect.height() / HEIGHT);
-        let x = rect.min.x + (rect.width() - WIDTH * scale) / 2.0;
-        let y = rect.max.y - HEIGHT * scale;
-        Self {
-            window,
-            rect,
-            scale,
-            origin: Vec2::new(x, y),
-        }
-    }
-
-    /// Pixels from the window's upper left corner.
-    pub(crate) fn pixel(&self, at: Vec2) -> Vec2 {
-        self.origin + at * self.scale
-    }
-
-    /// The engine's units: from the window's middle, y upward.
-    pub(super) fn world(&self, at: Vec2) -> Vec2 {
-        let p = self.pixel(at);
-        Vec2::new(p.x - self.window.x / 2.0, self.window.y / 2.0 - p.y)
-    }
-
-    /// The scene's part of the window in the plan's units.
-    pub(super) fn bounds(&self) -> Rect {
-        Rect::from_corners(
-            (self.rect.min - self.origin) / self.scale,
-            (self.rect.max - self.origin) / self.scale,
-        )
-    }
-}
-
 /// A conductor's course.
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Route {
@@ -129,11 +41,11 @@ impl Route {
         }
     }
 
-    /// A point in the middle of the first piece.
+    /// A point on the first piece, in the middle of a hanging wire.
     pub(crate) fn middle(&self) -> Vec2 {
         self.pieces
             .first()
-            .and_then(|p| p.get(p.len() / 2))
+            .and_then(|p| p.get((p.len() / 2).min(9)))
             .copied()
             .unwrap_or_default()
     }
@@ -175,8 +87,8 @@ impl Plan {
         for (id, at) in [
             ("generator", plan.generator + Vec2::new(0.0, -30.0)),
             ("panel", PANEL_TOP.midpoint(PANEL_BOTTOM)),
-            ("bus", PANEL_TOP.midpoint(PANEL_BOTTOM)),
-            ("inlet", INLET),
+            ("main", PANEL_TOP + Vec2::Y * 14.0),
+            ("generator-breaker", PANEL_TOP + Vec2::Y * 20.0),
             ("house", Vec2::new(620.0, 330.0)),
             (
                 "transformer",
@@ -229,9 +141,9 @@ impl Plan {
                 (Some(x), _, _) => Vec2::new(x + 34.0, PHASE + 10.0),
                 (None, "house", "learner") => Vec2::new(536.0, 652.0),
                 (None, "house", _) => Vec2::new(690.0, 520.0),
-                (None, _, "crew") => Vec2::new(110.0, GROUND),
+                (None, "away", _) => continue,
                 (None, _, "learner") => Vec2::new(936.0, GROUND),
-                (None, _, _) => Vec2::new(908.0, GROUND),
+                (None, _, _) => Vec2::new(972.0, GROUND),
             };
             self.anchors.insert(person.id.clone(), at);
         }
@@ -246,21 +158,23 @@ impl Plan {
     ) -> Option<Route> {
         let secondary = Vec2::new(self.transformer + 20.0, NEUTRAL + 4.0);
         match wire.id.as_str() {
-            "drop" => Some(Route::one(hang(secondary, WEATHERHEAD, 16.0))),
-            "service" => Some(Route::one(rounded(
-                &[
-                    WEATHERHEAD,
-                    Vec2::new(446.0, 262.0),
-                    Vec2::new(446.0, 600.0),
-                    Vec2::new(477.0, 600.0),
-                ],
-                6.0,
-            ))),
+            "drop" => {
+                let mut points = hang(secondary, WEATHERHEAD, 16.0);
+                points.extend(rounded(
+                    &[
+                        Vec2::new(446.0, 262.0),
+                        Vec2::new(446.0, 600.0),
+                        Vec2::new(477.0, 600.0),
+                    ],
+                    6.0,
+                ));
+                Some(Route::one(points))
+            }
             "bus" => Some(Route::one(vec![
                 PANEL_TOP + Vec2::Y * 10.0,
                 PANEL_BOTTOM - Vec2::Y * 8.0,
             ])),
-            "inlet-wire" => Some(Route::one(rounded(
+            "inlet" => Some(Route::one(rounded(
                 &[
                     INLET,
                     Vec2::new(862.0, 486.0),
@@ -519,7 +433,7 @@ mod tests {
                 "span-2",
                 "span-3",
                 "drop",
-                "service",
+                "inlet",
                 "bus",
                 "branch-fridge",
                 "drop-neighbor-1",
@@ -558,23 +472,6 @@ mod tests {
         let plan = Plan::new(&street(), &[]);
         for (id, n) in [("span-1", 1), ("span-2", 2), ("span-3", 1)] {
             assert_eq!(plan.routes.get(id).map(|r| r.pieces.len()), Some(n), "{id}");
-        }
-    }
-
-    #[test]
-    fn the_whole_plan_fits_into_small_and_large_windows() {
-        for (w, h) in [
-            (1024.0, 640.0),
-            (1280.0, 720.0),
-            (1920.0, 1080.0),
-            (3840.0, 2160.0),
-        ] {
-            let frame = Frame::new(Vec2::new(w, h));
-            for corner in [Vec2::ZERO, Vec2::new(WIDTH, HEIGHT)] {
-                let p = frame.pixel(corner);
-                let rect = frame.rect.inflate(0.5);
-                assert!(rect.contains(p), "{w}x{h}: {p} outside {rect:?}");
-            }
         }
     }
 }

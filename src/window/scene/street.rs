@@ -24,16 +24,19 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
     }
     neutral(brush, plan, light);
     if let Some(crew) = street.people.iter().find(|p| p.id == "crew") {
-        let pole = plan
+        let Some(x) = plan
             .poles
             .iter()
             .find(|(id, _)| *id == crew.place)
-            .map(|(_, x)| *x);
+            .map(|(_, x)| *x)
+        else {
+            return;
+        };
         let up = matches!(
             crew.state,
             PersonState::Working | PersonState::Harmed | PersonState::Unwell
         );
-        truck(brush, pole.unwrap_or(78.0), pole.filter(|_| up), light);
+        truck(brush, x, up.then_some(x), light);
     }
 }
 
@@ -218,24 +221,23 @@ fn truck(brush: &mut Brush, x: f32, up: Option<f32>, light: Light) {
         3.0,
         cab,
     );
-    match up {
-        Some(pole) => {
-            let bucket = Vec2::new(pole + 34.0, PHASE + 62.0);
-            let elbow = Vec2::new(left + 64.0, PHASE + 190.0);
-            brush.stroke(&[foot, elbow], 9.0, body);
-            brush.stroke(&[elbow, bucket], 7.0, body);
-            brush.disk(elbow, 6.0, cab);
-        }
-        None => {
-            let elbow = foot + Vec2::new(62.0, -26.0);
-            brush.stroke(&[foot, elbow], 9.0, body);
-            brush.stroke(&[elbow, elbow + Vec2::new(-48.0, -6.0)], 7.0, body);
-            brush.round_rect(
-                elbow + Vec2::new(-66.0, -24.0),
-                Vec2::new(22.0, 24.0),
-                4.0,
-                outdoors(theme::PAPER, light),
-            );
-        }
+    let elbow = if up.is_some() {
+        Vec2::new(left + 64.0, PHASE + 190.0)
+    } else {
+        foot + Vec2::new(62.0, -26.0)
+    };
+    brush.stroke(&[foot, elbow], 9.0, body);
+    if let Some(pole) = up {
+        let bucket = Vec2::new(pole + 34.0, PHASE + 62.0);
+        brush.stroke(&[elbow, bucket], 7.0, body);
+    } else {
+        brush.stroke(&[elbow, elbow + Vec2::new(-48.0, -6.0)], 7.0, body);
+        brush.round_rect(
+            elbow + Vec2::new(-66.0, -24.0),
+            Vec2::new(22.0, 24.0),
+            4.0,
+            outdoors(theme::PAPER, light),
+        );
     }
+    brush.disk(elbow, 6.0, cab);
 }

@@ -18,14 +18,20 @@ const PITCH: f32 = 22.0;
 
 /// Paints all conductors; `phase` moves the marks along, in plan units.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: f32) {
+    let mut before: Option<&WireView> = None;
     for wire in &street.wires {
         let Some(route) = plan.routes.get(&wire.id) else {
             continue;
         };
         let size = size_of(&wire.id);
-        for piece in &route.pieces {
-            conductor(brush, piece, wire, phase, size);
+        for (i, piece) in route.pieces.iter().enumerate() {
+            // A span has the state of its far pole, so what still hangs on the near one is as the span before.
+            let near = (route.pieces.len() > 1 && i == 0)
+                .then_some(before)
+                .flatten();
+            conductor(brush, piece, near.unwrap_or(wire), phase, size);
         }
+        before = wire.id.starts_with("span-").then_some(wire);
     }
     for stub in street
         .wires
@@ -42,7 +48,7 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
 
 /// House wiring and other people's drops are drawn lighter than the line.
 fn size_of(id: &str) -> f32 {
-    let light = ["branch-", "drop-", "inlet-wire", "bus"];
+    let light = ["branch-", "drop-", "inlet", "bus"];
     if light.iter().any(|beginning| id.starts_with(beginning)) {
         0.72
     } else {

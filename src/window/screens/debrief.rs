@@ -3,6 +3,7 @@
 use bevy_egui::egui;
 use bevy_egui::egui::{Align, Layout, Ui};
 
+use crate::window::link::Sheet;
 use crate::window::panels::{Page, debrief, top, words};
 use crate::window::theme;
 
@@ -22,7 +23,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             ui.with_layout(Layout::bottom_up(Align::LEFT), |ui| {
                 ui.horizontal(|ui| top::ends(ui, &scene.views.languages, page));
                 ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
-                    debrief::verdict(ui, view, page)
+                    debrief::verdict(ui, view, page);
                 });
             });
         });
@@ -30,7 +31,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         .fill(theme::INK.egui())
         .inner_margin(egui::Margin::same(16));
     egui::CentralPanel::default().frame(frame).show(ui, |ui| {
-        if scene.desk.keys {
+        if scene.desk.sheet == Some(Sheet::Keys) {
             words::keys(ui, page);
         } else {
             debrief::story(ui, view, page);

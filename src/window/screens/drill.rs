@@ -5,9 +5,10 @@
 use bevy_egui::egui;
 use bevy_egui::egui::Ui;
 
+use crate::window::link::Sheet;
 use crate::window::panels::{Page, close, consequence, log, top, words};
 use crate::window::scene::callouts;
-use crate::window::scene::plan::{BOTTOM_BAR, Frame, TOP_BAR};
+use crate::window::scene::frame::{BOTTOM_BAR, Frame, TOP_BAR};
 
 use super::{Scene, edge};
 
@@ -67,13 +68,16 @@ fn column(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         consequence::panel(ui, held, desk.stage, page);
         return;
     }
-    if desk.keys {
-        words::keys(ui, page);
-        return;
-    }
-    if let (true, Some(street)) = (desk.words, &views.street) {
-        words::scene(ui, street, page);
-        return;
+    match (desk.sheet, &views.street) {
+        (Some(Sheet::Keys), _) => {
+            words::keys(ui, page);
+            return;
+        }
+        (Some(Sheet::Words), Some(street)) => {
+            words::scene(ui, street, page);
+            return;
+        }
+        (Some(Sheet::Words) | None, _) => {}
     }
     let Some(view) = &views.close else {
         log::panel(ui, &views.log, page);

@@ -102,9 +102,12 @@ fn rest(
 /// It counts as an input, an input asks for a frame, and a frame tells it again: the window would never rest.
 fn quiet(mut inputs: Query<'_, '_, &mut EguiInput>, mut last: Local<'_, Option<egui::Modifiers>>) {
     for mut input in &mut inputs {
-        input.events.retain(|event| match event {
-            egui::Event::ModifiersChanged(now) => last.replace(*now) != Some(*now),
-            _ => true,
+        input.events.retain(|event| {
+            if let egui::Event::ModifiersChanged(now) = event {
+                last.replace(*now) != Some(*now)
+            } else {
+                true
+            }
         });
     }
 }

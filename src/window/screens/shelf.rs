@@ -4,6 +4,7 @@ use bevy_egui::egui;
 use bevy_egui::egui::{Align, Layout, RichText, Ui};
 
 use crate::window::fonts;
+use crate::window::link::Sheet;
 use crate::window::panels::{Page, body, shelf, top, words};
 use crate::window::theme;
 
@@ -38,7 +39,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             });
             body(ui, &view.intro);
             ui.add_space(8.0);
-            if scene.desk.keys {
+            if scene.desk.sheet == Some(Sheet::Keys) {
                 words::keys(ui, page);
             } else if scene.desk.accepted {
                 shelf::drills(ui, view, page);

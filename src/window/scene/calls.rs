@@ -1,0 +1,189 @@
+//! What is said on the scene and where: the stage that is told, people, the line's numbers, things in trouble.
+//!
+//! It decides what is worth a callout; [`super::callouts`] finds room for it.
+
+use bevy::math::Vec2;
+
+use crate::session::view::{
+    ApplianceState, ApplianceView, Fed, PersonState, PersonView, StageView, StreetView, WireView,
+};
+use crate::window::theme;
+use crate::window::theme::Ink;
+
+use super::plan::Plan;
+
+/// Something to say at a place.
+pub(super) struct Call {
+    pub(super) at: Vec2,
+    pub(super) title: String,
+    pub(super) text: String,
+    pub(super) ink: Ink,
+    /// Larger, and placed before the others.
+    pub(super) loud: bool,
+}
+
+/// How many things in trouble are named at once; a mark stands at each of the others.
+const TROUBLES: usize = 3;
+
+/// What is said where, the loud first.
+pub(super) fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>) -> Vec<Call> {
+    let at = |id: &str| plan.anchors.get(id).copied();
+    let mut calls: Vec<Call> = stage
+        .filter(|stage| !stage.value.is_empty())
+        .and_then(|stage| {
+            Some(Call {
+                at: at(&stage.at)?,
+                title: stage.value.clone(),
+                text: String::new(),
+                ink: theme::PURPLE,
+                loud: true,
+            })
+        })
+        .into_iter()
+        .collect();
+    calls.extend(street.people.iter().filter_map(|p| person(p, at(&p.id)?)));
+    calls.extend(conductors(street, plan));
+    if stage.is_none() {
+        let troubled = street
+            .appliances
+            .iter()
+            .filter_map(|a| trouble(a, at(&a.id)?));
+        calls.extend(troubled.take(TROUBLES));
+    }
+    calls
+}
+
+/// The crew when it is here, and anybody who isn't well.
+fn person(view: &PersonView, at: Vec2) -> Option<Call> {
+    let hurt = matches!(view.state, PersonState::Harmed | PersonState::Unwell);
+    (hurt || view.id == "crew").then(|| Call {
+        at,
+        title: view.label.clone(),
+        text: view.word.clone(),
+        ink: if hurt { theme::PURPLE } else { theme::VEST },
+        loud: false,
+    })
+}
+
+/// One callout for each thing that feeds the line, and one for each that feeds drop and cords.
+fn conductors(street: &StreetView, plan: &Plan) -> Vec<Call> {
+    let mut told: Vec<(Fed, bool)> = Vec::new();
+    let mut calls = Vec::new();
+    for wire in &street.wires {
+        let on_line = wire.id.starts_with("span-");
+        let worth = on_line || ((wire.id == "drop" || is_cord(wire)) && !wire.volts.is_empty());
+        let key = (wire.fed, on_line);
+        if !worth || told.contains(&key) || street.broken_spans.contains(&wire.id) {
+            continue;
+        }
+        if let Some(at) = plan.anchors.get(&wire.id) {
+            told.push(key);
+            calls.push(conductor(wire, *at));
+        }
+    }
+    calls
+}
+
+fn is_cord(wire: &WireView) -> bool {
+    wire.id.contains("cord") || wire.id.starts_with("extension")
+}
+
+fn conductor(wire: &WireView, at: Vec2) -> Call {
+    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
+        .into_iter()
+        .filter(|s| !s.is_empty())
+        .collect();
+    let (title, text) = if numbers.is_empty() {
+        (wire.word.clone(), String::new())
+    } else {
+        (numbers.join(" · "), wire.word.clone())
+    };
+    Call {
+        at,
+        title,
+        text,
+        ink: theme::fed_ink(wire.fed),
+        loud: false,
+    }
+}
+
+/// A machine that is strained or broken, or that the household begins to miss.
+fn trouble(view: &ApplianceView, at: Vec2) -> Option<Call> {
+    let strained = matches!(
+        view.state,
+        ApplianceState::Strained | ApplianceState::Broken
+    );
+    (strained || view.worry >= 0.75).then(|| Call {
+        at: at - Vec2::Y * 40.0,
+        title: view.label.clone(),
+        text: view.word.clone(),
+        ink: if strained {
+            theme::YELLOW
+        } else {
+            theme::VERMILION.mix(theme::CREAM, 0.4)
+        },
+        loud: false,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn street() -> StreetView {
+        let wire = |id: &str, fed: Fed| WireView {
+            id: id.to_owned(),
+            fed,
+            word: format!("{fed:?}"),
+            volts: "7 200 V".to_owned(),
+            ..WireView::default()
+        };
+        let weak = |id: &str| ApplianceView {
+            id: id.to_owned(),
+            state: ApplianceState::Strained,
+            ..ApplianceView::default()
+        };
+        let pole = |n: u8| crate::session::view::PoleView {
+            id: format!("pole-{n}"),
+            at_ft: f32::from(n) * 100.0,
+            ..crate::session::view::PoleView::default()
+        };
+        StreetView {
+            poles: (0..5).map(pole).collect(),
+            wires: vec![
+                wire("span-1", Fed::Utility),
+                wire("span-2", Fed::Utility),
+                wire("span-3", Fed::Generator),
+            ],
+            appliances: ["fridge", "furnace", "sump", "dryer", "microwave"]
+                .map(weak)
+                .to_vec(),
+            ..StreetView::default()
+        }
+    }
+
+    #[test]
+    fn each_source_of_the_line_is_told_once() {
+        let street = street();
+        let calls = calls(&street, &Plan::new(&street, &[]), None);
+        let of = |text: &str| calls.iter().filter(|c| c.text == text).count();
+        assert_eq!((of("Utility"), of("Generator")), (1, 1));
+    }
+
+    #[test]
+    fn a_stage_has_the_word_alone_and_first() {
+        let street = street();
+        let stage = StageView {
+            at: "span-3".to_owned(),
+            value: "7 000 V".to_owned(),
+            ..StageView::default()
+        };
+        let calls = calls(&street, &Plan::new(&street, &[]), Some(&stage));
+        assert!(
+            calls
+                .first()
+                .is_some_and(|c| c.loud && c.title == "7 000 V")
+        );
+        assert!(calls.iter().all(|c| c.title != "fridge"));
+    }
+}
