@@ -1,14 +1,14 @@
 //! A site with a solver on it: positions and load states in, readings out.
 //!
 //! The generator is held by its regulator, its field's and its engine's ceilings while it stands alone.
-//! Tied to the utility it has a fixed EMF behind its transient impedance at a given angle, the case of the first cycles.
+//! Tied to the utility it has a fixed EMF behind its subtransient impedance at a given angle, the case of the first cycles.
 //! A body's resistance follows its touch voltage (IEC 60479-1), by iteration.
 
 use std::sync::Arc;
 
 use crate::apparatus::generator::Reactance;
 use crate::circuit::{Ceiling, Limit, Load, NetworkError, NodeId, Solution, Solver};
-use crate::hazard::body::{Percentile, body_ohm};
+use crate::hazard::body::{Path, Percentile, path_ohm};
 use crate::units::Complex;
 
 use super::control::Positions;
@@ -20,6 +20,8 @@ use super::wiring::{OWN, UTILITY, Wiring, wire};
 
 /// Passes that settle a body's resistance on its touch voltage; above 1000 V it is constant, so few are needed.
 const BODY_PASSES: usize = 6;
+/// From the hand on the wire to the feet.
+const PATH: Path = Path::LeftHandToFeet;
 /// Below this fraction of rated volts a constant-power load behaves as an impedance.
 const FLOOR_PU: f64 = 0.8;
 
@@ -119,10 +121,12 @@ impl Plant {
             .contains(wiring.utility)
             && drive.running;
         if tied {
-            solver.set_source_ceiling(wiring.generator, None);
-            solver.set_source_group(wiring.generator, UTILITY);
-            solver.set_source_angle(wiring.generator, drive.angle_deg);
+            self.regulate(site, drive, Reactance::Subtransient);
+            self.solver.set_source_group(self.wiring.generator, UTILITY);
+            self.solver
+                .set_source_angle(self.wiring.generator, drive.angle_deg);
         }
+        let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
         let shock = (body.touching && (fed.utility || fed.generator))
             .then(|| self.shock(site, drive, tied));
@@ -196,14 +200,14 @@ impl Plant {
     fn touch(&mut self, site: &Site, percentile: Percentile) -> (f64, f64) {
         let body = self.wiring.body;
         self.solver.set_shunt(body, true);
-        let mut ohm = body_ohm(site.line.volts, percentile);
+        let mut ohm = path_ohm(site.line.volts, percentile, PATH);
         let mut felt = (0.0, 0.0);
         for _ in 0..BODY_PASSES {
             self.solver
                 .set_shunt_impedance(body, Complex::new(ohm + site.line.footing_ohm, 0.0));
             let amps = self.solver.solve().amps(body);
             felt = (amps * ohm, amps);
-            ohm = body_ohm(felt.0, percentile);
+            ohm = path_ohm(felt.0, percentile, PATH);
         }
         felt
     }
