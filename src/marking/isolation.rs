@@ -6,7 +6,7 @@
 
 use crate::drill::{Event, Moment, Trace};
 use crate::scenario::Scenario;
-use crate::site::Site;
+use crate::site::{FarEnd, Site};
 use crate::words::{Arg, Unit};
 
 use super::episode::{Episode, episodes};
@@ -18,7 +18,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     for episode in episodes(trace, |m| line_fed(site, m)) {
         found.push(line_fed_finding(site, trace, &episode));
     }
-    for episode in episodes(trace, |m| unguarded(site, m)) {
+    for episode in episodes(trace, |m| unguarded_volts(site, m).is_some()) {
         found.push(unguarded_finding(site, trace, &episode));
     }
     for (index, moment) in trace.moments.iter().enumerate() {
@@ -51,18 +51,26 @@ fn line_fed(site: &Site, moment: &Moment) -> bool {
     line || neighbors || readings.point("service").fed.generator
 }
 
-/// Whether the generator feeds the house wiring by a way that no transfer equipment guards.
-fn unguarded(site: &Site, moment: &Moment) -> bool {
-    let fed = moment.readings.point("bus").fed.generator;
-    let through_inlet = site.stands(&moment.positions, site.panel.backfed, "on");
-    let other_way = site.cords.iter().any(|c| match c.far {
-        crate::site::FarEnd::Blades(end, _) => {
-            site.position_name(&moment.positions, end) != "stowed"
-                && site.stands(&moment.positions, c.near, "generator")
+/// Volts on house wiring that the generator feeds by a way that no transfer equipment guards; none if it feeds none so.
+///
+/// An inlet without an interlock counts from its pins on, an outlet with a two-plug cord from its contacts on:
+/// one handle away from the line is a finding before that handle is moved.
+fn unguarded_volts(site: &Site, moment: &Moment) -> Option<f64> {
+    let mut points = Vec::new();
+    if !site.panel.interlock {
+        points.push("inlet".to_owned());
+    }
+    for cord in &site.cords {
+        if let FarEnd::Blades(end, _) = cord.far {
+            let plugged = site.position_name(&moment.positions, end) != "stowed";
+            if plugged && site.stands(&moment.positions, cord.near, "generator") {
+                points.push(format!("{}-far-end", cord.name));
+            }
         }
-        crate::site::FarEnd::Inlet(_) | crate::site::FarEnd::Connector => false,
-    });
-    fed && (other_way || !through_inlet || !site.panel.interlock)
+    }
+    let readings = points.iter().map(|p| moment.readings.point(p));
+    let fed = readings.filter(|r| r.fed.generator);
+    fed.map(|r| r.volts.max(r.volts_across)).reduce(f64::max)
 }
 
 fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
@@ -107,7 +115,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let moments = episode.moments(trace);
     let volts = moments
         .iter()
-        .map(|m| m.readings.point("bus").volts)
+        .filter_map(|m| unguarded_volts(site, m))
         .fold(0.0, f64::max);
     let open = moments
         .iter()
