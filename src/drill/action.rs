@@ -307,16 +307,20 @@ pub fn parse_length(text: &str) -> Option<DrillTime> {
     (!text.is_empty() && seconds <= 24 * 3600).then(|| DrillTime::from_secs(seconds))
 }
 
-/// Reads a drill clock: `12:30` or `12:30.250`.
+/// Reads a drill clock: `12:30` or `12:30.250`; `12:30.5` is half a second past.
 pub fn parse_clock(text: &str) -> Option<DrillTime> {
     let (minutes, rest) = text.split_once(':')?;
-    let (seconds, millis) = rest.split_once('.').unwrap_or((rest, "0"));
-    let (minutes, seconds, millis): (u64, u64, u64) = (
-        minutes.parse().ok()?,
-        seconds.parse().ok()?,
-        millis.parse().ok()?,
-    );
-    let fits = minutes <= 24 * 60 && seconds < 60 && millis < 1000;
+    let (seconds, fraction) = rest.split_once('.').unwrap_or((rest, "0"));
+    if fraction.len() > 3 {
+        return None;
+    }
+    let number = |digits: &str| -> Option<u64> {
+        let plain = digits.bytes().all(|b| b.is_ascii_digit());
+        plain.then(|| digits.parse().ok()).flatten()
+    };
+    let millis = number(&format!("{fraction:0<3}")).filter(|_| !fraction.is_empty())?;
+    let (minutes, seconds) = (number(minutes)?, number(seconds)?);
+    let fits = minutes <= 24 * 60 && seconds < 60;
     fits.then(|| DrillTime::from_millis((minutes * 60 + seconds) * 1000 + millis))
 }
 

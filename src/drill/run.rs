@@ -47,7 +47,7 @@ impl Run {
         }
     }
 
-    /// Plays the run out again.
+    /// Plays the run out again, to its end.
     ///
     /// # Errors
     /// When the site can't be wired, which a checked file rules out.
@@ -57,6 +57,7 @@ impl Run {
             drill.act_at(timed.at, &timed.action);
         }
         drill.advance(self.ended_at.since(drill.now()));
+        drill.end();
         Ok(drill)
     }
 }
