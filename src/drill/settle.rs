@@ -5,8 +5,9 @@
 
 use std::sync::Arc;
 
+use crate::apparatus::breaker::Breaker;
 use crate::apparatus::motor::{LEAST_START_PU, PROTECTOR_RESET_S};
-use crate::site::{ControlId, Demand, LoadState, PositionId, Range, Site, Work};
+use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Range, Site, Work};
 
 use crate::units::DrillTime;
 
@@ -14,6 +15,7 @@ use super::conditions::{ApplianceCondition, Phase};
 use super::engine::Drill;
 use super::event::Event;
 use super::next::whole_millis;
+use super::trace::What;
 
 /// Consequences that may follow from one change; a limit, never met in the drills that are shipped.
 const MOST_CONSEQUENCES: usize = 200;
@@ -66,8 +68,16 @@ impl Drill {
         self.read(0.0);
     }
 
-    /// Lets everything follow that follows at once.
+    /// Lets everything follow that follows at once, and records where that ends if nothing told of it did.
     pub(super) fn settle(&mut self) {
+        self.follow_up();
+        let told = self.trace().moments.last();
+        if told.is_some_and(|m| *m.readings != *self.readings()) {
+            self.record(What::Sampled);
+        }
+    }
+
+    fn follow_up(&mut self) {
         let site = Arc::clone(&self.scenario().site);
         for _ in 0..MOST_CONSEQUENCES {
             self.read(self.angle_deg());
@@ -141,19 +151,44 @@ impl Drill {
 
     /// Opens the breaker that is furthest above its instantaneous trip, if any is.
     fn snap_open(&mut self, site: &Site) -> bool {
-        let mut worst: Option<(f64, ControlId, f64)> = None;
-        for (id, control, breaker) in site.breakers() {
-            let amps = self.readings().amps_of(&control.name);
+        let weakest = self.weakest_breaker(site, |_, breaker, amps| {
             let over = amps / breaker.instantaneous_a();
-            if over >= 1.0 && worst.is_none_or(|(o, _, _)| over > o) {
-                worst = Some((over, id, amps));
-            }
-        }
-        let Some((_, control, amps)) = worst else {
+            (over >= 1.0).then_some(over)
+        });
+        let Some((control, amps)) = weakest else {
             return false;
         };
         self.trip(control, amps);
         true
+    }
+
+    /// The closed breaker for which `over` is highest, with the amps it sees.
+    /// Of two that are equally far over, as equal breakers in one line are, the one on the generator's face goes first: the smaller device, common practice.
+    pub(super) fn weakest_breaker(
+        &self,
+        site: &Site,
+        over: impl Fn(ControlId, Breaker, f64) -> Option<f64>,
+    ) -> Option<(ControlId, f64)> {
+        const EQUAL: f64 = 1.0 + 1e-9;
+        let mut weakest: Option<(f64, ControlId, f64)> = None;
+        for (id, control, breaker) in site.breakers() {
+            if self.positions.get(id) != PositionId(1) {
+                continue;
+            }
+            let amps = self.readings().amps_of(&control.name);
+            let Some(over) = over(id, breaker, amps) else {
+                continue;
+            };
+            let margin = if control.kind == Kind::Output {
+                1.0 / EQUAL
+            } else {
+                EQUAL
+            };
+            if weakest.is_none_or(|(most, _, _)| over > most * margin) {
+                weakest = Some((over, id, amps));
+            }
+        }
+        weakest.map(|(_, control, amps)| (control, amps))
     }
 
     /// A breaker opens by itself.

@@ -23,7 +23,7 @@ pub enum What {
     Learnt(Learnt),
     /// It happened.
     Happened(Event),
-    /// Nothing changed; taken every ten seconds for curves.
+    /// Nothing to tell of: taken every ten seconds for curves, and when readings have come to rest.
     Sampled,
 }
 

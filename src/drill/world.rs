@@ -6,7 +6,7 @@ use crate::apparatus::cord::SOFTENING_C;
 use crate::apparatus::generator::{exhaust_c, exhaust_hot};
 use crate::hazard::monoxide;
 use crate::scenario::Happening;
-use crate::site::{ControlId, Kind, PositionId};
+use crate::site::{ControlId, Kind, PositionId, Site};
 use crate::units::DrillTime;
 
 use super::action::{Action, Callee, Listener, Sight};
@@ -110,18 +110,26 @@ impl Drill {
         }
     }
 
+    /// Opens the breakers whose bimetals let go, one after the other: what one opens spares the others.
     fn fire_breakers(&mut self) -> bool {
         let site = Arc::clone(&self.scenario().site);
         let mut changed = false;
-        for (id, control, breaker) in site.breakers() {
-            let heat = self.conditions.heat_of(id);
-            if heat >= breaker.trip_heat() && self.positions.get(id) == PositionId(1) {
-                let amps = self.readings().amps_of(&control.name);
-                self.trip(id, amps);
-                changed = true;
-            }
+        while let Some((control, amps)) = self.breaker_that_lets_go(&site) {
+            self.trip(control, amps);
+            self.read(self.angle_deg());
+            changed = true;
         }
         changed
+    }
+
+    /// The closed breaker that is furthest past its trip heat and still carries what bends it further.
+    fn breaker_that_lets_go(&self, site: &Site) -> Option<(ControlId, f64)> {
+        self.weakest_breaker(site, |id, breaker, amps| {
+            let heat = self.conditions.heat_of(id);
+            let multiple = amps / breaker.rating_a;
+            let past = heat / breaker.trip_heat();
+            (past >= 1.0 && multiple * multiple >= breaker.trip_heat()).then_some(past)
+        })
     }
 
     fn fire_engine(&mut self) -> bool {
@@ -348,9 +356,9 @@ impl Drill {
             in_service,
         };
         let crew = line.crew;
-        if callee == Callee::Utility && live && !self.crew_touches() {
+        let testing = self.site().stands(&self.positions, crew, "testing");
+        if callee == Callee::Utility && live && testing {
             self.conditions.delay = self.conditions.delay + STAND_BACK;
-            self.stand(crew, "testing");
         }
         self.record(What::Learnt(learnt));
     }
