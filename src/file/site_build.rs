@@ -262,7 +262,7 @@ impl Build<'_> {
             plate(file.main_amps, 2, (0, 0)),
             true,
         );
-        let lock = f.add("main-lock", Kind::Lock, &["off", "on"], "panel", 0);
+        let lock = f.add("main-lock", Kind::Lock, &["removed", "fitted"], "panel", 0);
         let backfed_plate = plate(file.generator_breaker_amps, 2, (0, 1));
         let backfed = f.breaker(
             "generator-breaker",

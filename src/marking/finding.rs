@@ -116,7 +116,10 @@ pub(super) fn lasting(time: DrillTime) -> Arg {
     if time < MINUTE {
         return Arg::Quantity(time.seconds(), Unit::Seconds);
     }
-    let message = Message::new("lasting-minutes").with("time", Arg::Clock(time));
+    let seconds = i64::try_from(time.millis() / 1000).unwrap_or(i64::MAX);
+    let message = Message::new("lasting-minutes")
+        .with("minutes", Arg::Count(seconds / 60))
+        .with("seconds", Arg::Count(seconds % 60));
     Arg::Said(Box::new(message))
 }
 

@@ -10,7 +10,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
-use super::finding::{Finding, Rule};
+use super::finding::{Finding, Rule, lasting};
 
 /// Watts from which a generator counts as loaded.
 const LOADED_W: f64 = 50.0;
@@ -181,7 +181,7 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
     (under_load || rested < site.generator.spec.cooldown_s).then(|| {
         let rested = DrillTime::from_millis(loaded.map_or(0, |at| after.at.since(at).millis()));
         Finding::breach(Rule::NoCoolDown, after.at, index)
-            .with("rested", Arg::Clock(rested))
+            .with("rested", lasting(rested))
             .with(
                 "cool",
                 Arg::Quantity(site.generator.spec.cooldown_s, Unit::Seconds),

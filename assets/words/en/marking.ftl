@@ -1,7 +1,7 @@
 # Marking: criteria, findings, stages, sources.
 
 criterion-isolation-title = Isolation
-criterion-isolation-text = No power from the house ever reaches the utility's line. Nothing but proper equipment keeps the two apart.
+criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment, and not one handle, keeps the two apart.
 criterion-people-title = People
 criterion-people-text = Nobody is hurt or put in harm's way.
 criterion-order-title = Order
@@ -14,105 +14,105 @@ criterion-restoration-text = What matters gets power in time. At the end the hou
 finding-line-fed-what = Your generator fed the street. The line stood at up to { $volts } for { $lasted }.
 finding-line-fed-why = The pole transformer works both ways. It turns the 240 volts of the house into thousands of volts on the line. { $neighbors ->
     [0] Whoever works on that line trusts that it is dead.
-    [one] One neighbor hung on your generator too. Whoever works on that line trusts that it is dead.
-   *[other] { $neighbors } neighbors hung on your generator too. Whoever works on that line trusts that it is dead.
+    [one] One neighbor was on your generator too. Whoever works on that line trusts that it is dead.
+   *[other] { $neighbors } neighbors were on your generator too. Whoever works on that line trusts that it is dead.
 } The engine was asked for { $asked } and is made for { $rated }. If it stalls, that is luck, not protection.
-finding-line-fed-now = Stop the engine. Then call the utility and say that the line may have been live.
-finding-line-fed-instead = Open the main breaker before the generator feeds anything, with an interlock or a transfer switch in place. If there is none, use cords only.
-source-line-fed = NEC 702.5 (transfer equipment, checked in a copy). NIOSH FACE 90-02: a worker killed through a main breaker left on (checked).
+finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
+finding-line-fed-instead = Turn the main breaker off before the generator feeds the house, with an interlock or a transfer switch in place. If there is none, use extension cords only.
+source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = For { $lasted } your generator fed the house wiring with no transfer equipment in between.
 finding-no-transfer-equipment-why = { $main-open ->
-    [1] Only one handle kept { $volts } off the street: the main breaker, and nothing holds it open. One wrong move by anyone and the line is live.
-   *[other] Nothing kept { $volts } off the street. The main breaker was on.
+    [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
+   *[other] The main breaker was on. At most one other handle kept { $volts } off the street.
 }
-finding-no-transfer-equipment-now = Stop the engine and keep it off. Then turn the generator breaker off. If the utility is back already, touch no cord and call an electrician.
-finding-no-transfer-equipment-instead = Use cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
-source-no-transfer-equipment = NEC 702.5 (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
+finding-no-transfer-equipment-now = Stop the engine and keep it off. If the utility is back already, touch nothing, keep people away and call an electrician. If not, turn off the output breaker on the generator. Then turn off the panel breaker it feeds, and the main breaker if you can reach it safely. Unplug the house end of the cord first, then the generator end.
+finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
+source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
 
 finding-collision-what = The utility and your generator met out of step, { $angle } apart. { $amps } surged through the generator.
-finding-collision-why = Two sources that do not turn together fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. Shafts break, breakers blow, things burn.
-finding-collision-now = Keep back. Leave both breakers off and the engine off. Call an electrician before anything is used again.
-finding-collision-instead = Turn the generator breaker off before the main breaker goes on. An interlock makes this the only way.
-source-collision = NEC 702.5 (checked in a copy). The current is computed from both impedances.
+finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. Shafts can break, windings can burn, and things can catch fire.
+finding-collision-now = Stand back. Keep the engine off. Leave the main breaker and the generator breaker off. Call an electrician before anything is used again.
+finding-collision-instead = Turn the generator breaker off before the main breaker goes on. An interlock allows no other order.
+source-collision = NEC 702.5: transfer equipment (checked in a copy). The current is computed from both impedances.
 
-finding-shock-what = A line worker had the line in hand when your generator made it live. { $volts } stood on it, and { $amps } went through the body.
-finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. Nobody survives this by luck alone.
-finding-shock-now = Stop the engine. Call the emergency number. Do not go near the line.
-finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use cords only.
+finding-shock-what = A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
+finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. The heart may stop at once.
+finding-shock-now = Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
+finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
 source-shock = IEEE Std 80: 0.116 A over the root of the seconds, for 50 kg (checked). Body resistance by IEC 60479-1:2018 (median checked, range from memory).
 
 finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
-finding-live-blades-why = A plug with bare blades is made to be dead when it is out of its outlet. Anyone who touches these blades closes the circuit.
-finding-live-blades-now = Stop the engine before anyone touches that cord. If the utility feeds it, touch nothing and call an electrician.
-finding-live-blades-instead = Never use a cord with a plug on each end. Plug in the house end of a proper cord before the generator makes voltage.
+finding-live-blades-why = Bare blades and pins are made to be dead when nothing is plugged onto them. Anyone who touches them closes the circuit.
+finding-live-blades-now = Keep everyone away from the bare metal. Stop the engine and keep it off. If the utility feeds it, touch nothing and call an electrician.
+finding-live-blades-instead = Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage. Keep the generator breaker off while the utility feeds the house.
 source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
 finding-gas-what = The carbon monoxide alarm went off. There were { $ppm } in the house.
-finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside, and it keeps rising while the engine runs.
+finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising while the engine runs.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
 finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut.
 source-gas = UL 2034 alarm times (checked). CPSC: at least 20 feet from the house (checked).
 
 finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
-finding-overcome-why = Beyond this point people cannot save themselves.
-finding-overcome-now = Call the emergency number. Stay out yourself.
+finding-overcome-why = At this point people can no longer save themselves.
+finding-overcome-now = Call the emergency number at once. Do not go in: the gas can take you too.
 finding-overcome-instead = Never run an engine in a garage, a basement or a porch, even with the doors open.
-source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level of 40 % is from memory.
+source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level at which people pass out is from memory.
 
 finding-fuel-fire-what = Fuel ran over an engine at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
-finding-fuel-fire-now = Get away and call the emergency number.
+finding-fuel-fire-now = Get away from it. Get everyone out of the house. Call the emergency number.
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
-source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). How it cools is an assumption.
+source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes are common practice.
 
-finding-live-plug-what = The { $plug } was moved while it was live at { $volts }.
+finding-live-plug-what = This was moved while it was live at { $volts }: { $plug }.
 finding-live-plug-why = Plugs that meet or part under voltage can arc, burn the blades and shock the hand that holds them.
-finding-live-plug-now = Turn the breaker on the generator off before you move another plug.
-finding-live-plug-instead = Connect both ends before the engine starts. Take them apart after it has stopped.
-source-live-plug = Common practice, in many makers' manuals.
+finding-live-plug-now = Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine. If the utility feeds a plug, touch nothing and call an electrician.
+finding-live-plug-instead = Connect both ends of a proper cord before the engine starts. Take them apart after it has stopped.
+source-live-plug = Common practice, found in many makers' manuals.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
 finding-start-under-load-why = While it comes up to speed its voltage is low. Motors on it groan and heat up.
-finding-start-under-load-now = Turn the breaker on the generator off and let the engine settle.
-finding-start-under-load-instead = Start the engine with the breaker on the generator off.
-source-start-under-load = Common practice. Starting with no load is in utility advice (checked).
+finding-start-under-load-now = Turn the output breaker on the generator off and let the engine settle.
+finding-start-under-load-instead = Start the engine with the output breaker on the generator off.
+source-start-under-load = Common practice. Utility advice: start with no load (checked).
 
 finding-not-settled-what = The generator carried up to { $watts } before it had warmed up.
 finding-not-settled-why = In its first { $settle } the engine hunts for its speed. The voltage swings with it.
 finding-not-settled-now = Take the load off until the engine runs evenly.
-finding-not-settled-instead = Let the engine settle before you turn its breaker on.
-source-not-settled = Common practice. Small sets need 5 to 15 seconds or more (checked).
+finding-not-settled-instead = Let the engine settle before you turn its output breaker on.
+source-not-settled = Common practice. Small generators need 5 to 15 seconds or more (checked).
 
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
 finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns.
-finding-all-at-once-now = Turn the branch breakers off, then on again one by one.
+finding-all-at-once-now = Turn the branch breakers off. Then turn them on again one by one.
 finding-all-at-once-instead = Turn all branch breakers off first. Then turn them on one at a time, largest motor first.
 source-all-at-once = NEMA MG 1 locked-rotor code letters (checked). The order is common practice.
 
-finding-no-cool-down-what = The engine was stopped { $rested } after it last carried load.
+finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
 finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. It should run { $cool } without load first.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
-finding-no-cool-down-instead = Turn the breaker on the generator off, let the engine run a few minutes, then stop it.
-source-no-cool-down = Common practice. Standby controllers cool down 1 to 10 minutes (checked).
+finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run for a few minutes, then stop it.
+source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked).
 
-finding-blind-return-what = The main breaker went on with no sign that the utility was back.
+finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
 finding-blind-return-why = Behind an open main breaker the house cannot see the street. Closing it blind only brings the dark back.
-finding-blind-return-now = Look at the street or call the utility.
+finding-blind-return-now = Look at the street, or call the utility.
 finding-blind-return-instead = Look for lights in the street, or ask the utility, before you switch back.
 source-blind-return = Common practice.
 
 finding-too-near-what = The engine ran { $feet } from an opening of the house.
-finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away, and even that is a rule and not a wall.
+finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away. Even that is a rule of thumb and not a wall.
 finding-too-near-now = Stop the engine, let it cool and move it.
-finding-too-near-instead = Put the generator on the far side of the yard before you start it.
+finding-too-near-instead = Put the generator at the far side of the yard before you start it.
 source-too-near = CPSC: at least 20 feet from the house, exhaust pointed away (checked).
 
-finding-overload-what = The generator was asked for { $watts }. It is made for { $rated }.
+finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
 finding-overload-now = Turn the largest load off.
 finding-overload-instead = Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
-source-overload = Rating of the set. Running load within 90 % of it: a public power district's guide (checked).
+source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked).
 
 finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
 finding-tripped-why = A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
@@ -120,7 +120,7 @@ finding-tripped-now = Find out what asked for so much before you reset it.
 finding-tripped-instead = Turn loads on one at a time and watch the meter.
 source-tripped = UL 489 hold and trip points (checked).
 
-finding-starved-what = Too little voltage, { $volts }: { $appliance }.
+finding-starved-what = Too little voltage, only { $volts }: { $appliance }.
 finding-starved-why = A motor with too little voltage draws more current, gets hot and may never start.
 finding-starved-now = Turn it off until less runs on the generator.
 finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start.
@@ -128,32 +128,32 @@ source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked).
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
-finding-cord-hot-now = Turn the load off and let the cord cool.
+finding-cord-hot-now = Turn the load off and let the cord cool. If it feels soft, throw it away.
 finding-cord-hot-instead = Lay the cord out flat, and use a heavier one for this load.
-source-cord-hot = NEC Table 400.5(A)(1) (two-wire column checked to 12 AWG). How a coil traps heat is an assumption.
+source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory above). How a coil traps heat is an assumption.
 
-finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage, in minutes and seconds.
+finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.
 finding-goal-late-why = That is what this household counts on.
 finding-goal-late-now = Carry on, safely.
 finding-goal-late-instead = Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
 source-goal-late = The goal of this drill.
 
-finding-lost-what = Too late for what this takes care of: { $appliance }.
-finding-lost-why = Food, heat or a dry basement is lost.
+finding-lost-what = Too long without power: { $appliance }.
+finding-lost-why = The food, the warmth or the dry basement is lost.
 finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.
 
-finding-not-restored-what = At the end: { $control } is { $stands }. It should be { $wanted }.
+finding-not-restored-what = At the end, { $control }: { $stands }. It should be: { $wanted }.
 finding-not-restored-why = What is left half done waits for the next person, in the dark.
-finding-not-restored-now = Go back and finish.
+finding-not-restored-now = Stop the engine first, then finish. If the utility feeds a cord with two plugs, touch nothing and call an electrician.
 finding-not-restored-instead = Walk the whole way back: panel, generator, cords.
 source-not-restored = The goal of this drill.
 
 finding-not-back-what = At the end the house is not on the utility.
-finding-not-back-why = The drill is there and back: the way back is where tired people make mistakes.
-finding-not-back-now = Look for the utility's return, then switch back.
-finding-not-back-instead = Wait until the street is lit, then switch back in order.
+finding-not-back-why = The way back is part of the job. It is where tired people make mistakes.
+finding-not-back-now = Look for a sign that the utility is back. Then switch back.
+finding-not-back-instead = Wait until the street is lit. Turn the generator breaker off, then the main breaker on.
 source-not-back = The goal of this drill.
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.

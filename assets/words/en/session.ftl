@@ -2,27 +2,25 @@
 
 clock = { $time }
 value = { $value }
-lasting-moment = a moment
-lasting-minutes = { $time } (minutes and seconds)
 
 shelf-title = Outage Drill
 shelf-intro = Practice switching a home from the utility to a generator and back. Here a mistake hurts no one.
 shelf-cautions-title = Before you start
 shelf-cautions-accept = I have read this
-shelf-facts = Up to { $minutes } minutes on the drill clock. A panel of { $circuits } circuits.
+shelf-facts = Up to { $minutes } minutes on the drill clock. A panel with { $circuits } circuits.
 shelf-open = Start this drill
 
 session-no-drill = There is no drill named “{ $name }”.
 session-no-language = There is no language “{ $name }” here.
 session-nothing-open = No drill is running. Open one first.
-session-broken-site = This house cannot be wired: { $detail }.
+session-broken-site = The file of this house holds a fault: { $detail }.
 
 place-panel = Panel
-place-panel-about = Breakers, the main breaker and the generator breaker.
+place-panel-about = The main breaker, the generator breaker and the branch breakers.
 place-generator = Generator
 place-generator-about = Move it, start it, stop it, fill it.
 place-cords = Cords
-place-cords-about = Lay cords out, plug them in, put them away.
+place-cords-about = Lay the cords out, plug them in, put them away.
 place-house = House
 place-house-about = Switches, plugs, the window and the people inside.
 place-line = Street
@@ -30,11 +28,11 @@ place-line-about = Look at the line, the crew and the neighbors' lights.
 place-phone = Phone
 place-phone-about = Call the utility, an electrician or the emergency number.
 
-close-panel-interlock = A metal slide sits between the main breaker and the generator breaker. Only one of the two can be on.
+close-panel-interlock = A metal slide sits between the main breaker and the generator breaker. It lets only one of the two be on.
 close-panel-no-interlock = Someone has added a generator breaker. There is no slide. Nothing keeps both breakers from being on.
 close-generator = A portable generator. Keep it at least 20 feet (6 meters) from doors, windows and vents.
 close-cords = The cords of this house, and where each end is.
-close-house = The rooms of the house. Some machines have a plug, some are wired in.
+close-house = The rooms of the house. Some appliances have a plug, some are wired in.
 close-line = The line along the street. Look, and stay away from it.
 close-phone = Who do you want to talk to?
 close-control = { $name }: { $position }
@@ -72,7 +70,7 @@ fed-generator = fed by the generator
 fed-both = fed by both
 fed-grounded = grounded
 fed-unknown = not tested yet
-fed-live = live by test
+fed-live = tested live
 
 state-well = well
 state-unwell = feeling ill
@@ -105,7 +103,7 @@ debrief-summary-not-passed = { $findings ->
    *[other] { $findings } things stood in the way of a pass. They are explained below.
 }
 track-line = Line at the crew's pole
-track-house = Panel bus
+track-house = Panel
 track-inlet = Power inlet
 series-load = Generator load, watts
 series-load-limit = rated load

@@ -36,7 +36,7 @@ name-circuit-bathroom = bathroom
 
 name-generator-place = generator
 name-engine = engine
-name-generator-output = breaker on the generator
+name-generator-output = output breaker on the generator
 name-inlet-cord = generator cord
 name-inlet-cord-generator-end = generator cord, generator end
 name-inlet-cord-house-end = generator cord, house end
@@ -81,6 +81,8 @@ name-neighbor-2 = house across the street
 # Positions.
 name-off = off
 name-on = on
+name-removed = removed
+name-fitted = fitted
 name-tripped = tripped
 name-stopped = stopped
 name-running = running
@@ -113,7 +115,7 @@ name-neighbors = neighbors
 
 # Points to test, and conductors.
 name-service = wires from the street, ahead of the main breaker
-name-bus = panel bus
+name-bus = bars inside the panel
 name-generator-outlet = outlets on the generator
 name-inlet-cord-far-end = house end of the generator cord
 name-inlet-cord-near-end = generator end of the generator cord

@@ -15,6 +15,17 @@ unit-degrees = { $number }°
 unit-seconds = { $number }{"\u00A0s"}
 unit-plain = { $number }
 
+# Lengths of time: whole minutes and seconds, or too short to measure.
+lasting-moment = a moment
+lasting-minutes = { $minutes ->
+    [one] 1 minute
+   *[other] { $minutes } minutes
+}{ $seconds ->
+    [0] {""}
+    [one] {" and 1 second"}
+   *[other] {" and "}{ $seconds } seconds
+}
+
 # $number is degrees Celsius, $fahrenheit the same temperature in degrees Fahrenheit.
 unit-celsius = { $fahrenheit }{"\u00A0°F"} ({ $number }{"\u00A0°C"})
 

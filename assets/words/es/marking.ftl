@@ -1,1 +1,170 @@
 # Evaluación: criterios, hallazgos, etapas, fuentes.
+
+criterion-isolation-title = Aislamiento
+criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no una sola palanca.
+criterion-people-title = Personas
+criterion-people-text = Nadie sale herido ni corre peligro.
+criterion-order-title = Orden
+criterion-order-text = Las cosas suceden en un orden que cuida a las personas y a las máquinas.
+criterion-load-title = Carga
+criterion-load-text = A nada se le exige de más, nada recibe de menos y nada se calienta demasiado.
+criterion-restoration-title = Vuelta a lo normal
+criterion-restoration-text = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo quedó guardado.
+
+finding-line-fed-what = Su generador alimentó la calle. La línea llegó a tener { $volts } durante { $lasted }.
+finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte los 240 voltios de la casa en miles de voltios en la línea. { $neighbors ->
+    [0] Quien trabaja en esa línea confía en que no tiene voltaje.
+    [one] Un vecino también recibía de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
+   *[other] { $neighbors } vecinos también recibían de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
+} Al motor se le pidieron { $asked }, y está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
+finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
+finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa, con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
+source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
+
+finding-no-transfer-equipment-what = Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
+finding-no-transfer-equipment-why = { $main-open ->
+    [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
+   *[other] El interruptor principal estaba encendido. A lo más, otra palanca separaba { $volts } de la calle.
+}
+finding-no-transfer-equipment-now = Detenga el motor y déjelo detenido. Si la red ya volvió, no toque nada, aleje a la gente y llame a un electricista. Si no ha vuelto, apague el interruptor de salida del generador. Luego apague el interruptor del tablero por donde entra, y también el principal si puede llegar a él sin peligro. Desenchufe primero el extremo de la casa y después el del generador.
+finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
+source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
+
+finding-collision-what = La red y su generador se encontraron fuera de paso, a { $angle } una de otro. Golpe de corriente por el generador: { $amps }.
+finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. Se pueden romper ejes, quemar devanados e incendiar cosas.
+finding-collision-now = Apártese. Deje el motor detenido. Deje apagados el interruptor principal y el del generador. Llame a un electricista antes de volver a usar algo.
+finding-collision-instead = Apague el interruptor del generador antes de encender el principal. Un bloqueo mecánico no permite otro orden.
+source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). La corriente se calcula con las dos impedancias.
+
+finding-shock-what = Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
+finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. El corazón puede pararse de inmediato.
+finding-shock-now = Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
+finding-shock-instead = Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
+source-shock = IEEE Std 80: 0,116 A entre la raíz de los segundos, para 50 kg (verificado). Resistencia del cuerpo según IEC 60479-1:2018 (mediana verificada, rango de memoria).
+
+finding-live-blades-what = Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
+finding-live-blades-why = Las clavijas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
+finding-live-blades-now = Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido. Si lo alimenta la red, no toque nada y llame a un electricista.
+finding-live-blades-instead = Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje. Deje apagado el interruptor del generador mientras la red alimente la casa.
+source-live-blades = OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado). 29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
+
+finding-gas-what = Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
+finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras el motor está en marcha.
+finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
+finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas.
+source-gas = UL 2034: tiempos de alarma (verificado). CPSC: a por lo menos 20 pies de la casa (verificado).
+
+finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
+finding-overcome-why = A esta altura, las personas ya no pueden salvarse solas.
+finding-overcome-now = Llame de inmediato al número de emergencia. No entre: el gas también puede vencerlo a usted.
+finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni con las puertas abiertas.
+source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria.
+
+finding-fuel-fire-what = El combustible se derramó sobre un motor a { $surface } y se prendió.
+finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
+finding-fuel-fire-now = Aléjese. Saque a todos de la casa. Llame al número de emergencia.
+finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
+source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos son práctica común.
+
+finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
+finding-live-plug-why = Un enchufe que se mete o se saca con voltaje puede hacer arco, quemar las clavijas y dar un choque a la mano.
+finding-live-plug-now = Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta un enchufe, no toque nada y llame a un electricista.
+finding-live-plug-instead = Conecte los dos extremos de un cable adecuado antes de arrancar el motor. Desconéctelos después de detenerlo.
+source-live-plug = Práctica común; está en muchos manuales de fabricantes.
+
+finding-start-under-load-what = El motor arrancó con una carga de { $watts }.
+finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo. Los motores conectados se quejan y se calientan.
+finding-start-under-load-now = Apague el interruptor de salida del generador y deje que el motor se estabilice.
+finding-start-under-load-instead = Arranque el motor con el interruptor de salida del generador apagado.
+source-start-under-load = Práctica común. Consejo de compañías eléctricas: arrancar sin carga (verificado).
+
+finding-not-settled-what = El generador llevó hasta { $watts } antes de calentarse.
+finding-not-settled-why = En los primeros { $settle }, el motor todavía busca su velocidad. El voltaje sube y baja con ella.
+finding-not-settled-now = Quite la carga hasta que el motor ande parejo.
+finding-not-settled-instead = Deje que el motor se estabilice antes de encender su interruptor de salida.
+source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más (verificado).
+
+finding-all-at-once-what = { $motors } motores arrancaron al mismo tiempo y tomaron { $amps } entre todos.
+finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire.
+finding-all-at-once-now = Apague los interruptores de circuito. Luego enciéndalos otra vez, uno por uno.
+finding-all-at-once-instead = Primero apague todos los interruptores de circuito. Luego enciéndalos uno por uno, con el motor más grande primero.
+source-all-at-once = NEMA MG 1: letras de código de rotor bloqueado (verificado). El orden es práctica común.
+
+finding-no-cool-down-what = El motor todavía llevaba carga { $rested } antes de detenerse.
+finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar { $cool } sin carga.
+finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
+finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor unos minutos y luego deténgalo.
+source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado).
+
+finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
+finding-blind-return-why = Con el interruptor principal apagado, la casa no ve la calle. Encenderlo a ciegas solo trae de vuelta la oscuridad.
+finding-blind-return-now = Mire la calle, o llame a la compañía eléctrica.
+finding-blind-return-instead = Busque luces en la calle, o pregunte a la compañía eléctrica, antes de volver a la red.
+source-blind-return = Práctica común.
+
+finding-too-near-what = El motor anduvo a { $feet } de una abertura de la casa.
+finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
+finding-too-near-now = Detenga el motor, déjelo enfriar y muévalo.
+finding-too-near-instead = Ponga el generador al fondo del jardín antes de arrancarlo.
+source-too-near = CPSC: a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado).
+
+finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
+finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalientan, y el generador se apaga o su interruptor se dispara.
+finding-overload-now = Apague la carga más grande.
+finding-overload-instead = Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
+source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado).
+
+finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
+finding-tripped-why = Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
+finding-tripped-now = Averigüe qué pidió tanto antes de encenderlo de nuevo.
+finding-tripped-instead = Encienda las cargas una por una y mire el medidor.
+source-tripped = UL 489: puntos en que aguanta y en que se dispara (verificado).
+
+finding-starved-what = Muy poco voltaje, solo { $volts }: { $appliance }.
+finding-starved-why = Un motor con muy poco voltaje toma más corriente, se calienta y quizá nunca arranque.
+finding-starved-now = Apáguelo hasta que el generador lleve menos carga.
+finding-starved-instead = Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
+source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado).
+
+finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Está hecho para { $rated }.
+finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
+finding-cord-hot-now = Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
+finding-cord-hot-instead = Extienda el cable, y use uno más grueso para esta carga.
+source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para más gruesos). Cuánto calor guarda un rollo es un supuesto.
+
+finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
+finding-goal-late-why = Con eso cuentan las personas de esta casa.
+finding-goal-late-now = Siga, con seguridad.
+finding-goal-late-instead = Prepárese antes de la tormenta: cables, combustible y una tarjeta con los pasos junto al tablero.
+source-goal-late = La meta de este simulacro.
+
+finding-lost-what = Demasiado tiempo sin electricidad: { $appliance }.
+finding-lost-why = Se perdió la comida, el calor o el sótano seco.
+finding-lost-now = Siga, con seguridad.
+finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
+source-lost = La meta de este simulacro.
+
+finding-not-restored-what = Al final, { $control }: { $stands }. Debe quedar así: { $wanted }.
+finding-not-restored-why = Lo que queda a medias espera, a oscuras, a la persona que sigue.
+finding-not-restored-now = Primero detenga el motor, y luego termine. Si la red alimenta un cable de dos enchufes, no toque nada y llame a un electricista.
+finding-not-restored-instead = Recorra todo el camino de vuelta: tablero, generador, cables.
+source-not-restored = La meta de este simulacro.
+
+finding-not-back-what = Al final, la casa no está en la red.
+finding-not-back-why = La vuelta es parte del trabajo. Ahí se equivoca la gente cansada.
+finding-not-back-now = Busque una señal de que la red ha vuelto. Luego regrese a ella.
+finding-not-back-instead = Espere a que la calle tenga luz. Apague el interruptor del generador y luego encienda el principal.
+source-not-back = La meta de este simulacro.
+
+stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
+stage-cord = Lleva { $amps }: { $name }.
+stage-inlet = Por la entrada de corriente entran { $amps }.
+stage-branch = Deja pasar { $amps } al revés: { $name }.
+stage-breaker = Deja pasar { $amps }: { $name }.
+stage-main = Está encendido: { $name }. Salen { $amps } de la casa.
+stage-drop = Lleva { $amps } hasta el poste: { $name }.
+stage-transformer = El transformador del poste convierte { $low } en { $high }.
+stage-span = Tiene { $volts }: { $name }.
+stage-neighbor = Recibe { $volts } de su generador: { $name }.
+stage-crew = Las manos de quien trabaja en la línea cierran el circuito. Voltaje: { $volts }. Corriente por el cuerpo: { $amps }.
+stage-crew-value = { $amps }

@@ -1,1 +1,112 @@
-# Lo que dice una sesión en la ventana y en la terminal.
+# Lo que una sesión dice en la ventana y en la terminal.
+
+clock = { $time }
+value = { $value }
+
+shelf-title = Simulacro de apagón
+shelf-intro = Practique cómo pasar una casa de la red a un generador, y de vuelta. Aquí un error no lastima a nadie.
+shelf-cautions-title = Antes de empezar
+shelf-cautions-accept = Ya leí esto
+shelf-facts = Hasta { $minutes } minutos en el reloj del simulacro. Un tablero con { $circuits } circuitos.
+shelf-open = Empezar este simulacro
+
+session-no-drill = No existe ningún simulacro “{ $name }”.
+session-no-language = Aquí no existe el idioma “{ $name }”.
+session-nothing-open = No hay ningún simulacro en marcha. Primero abra uno.
+session-broken-site = El archivo de esta casa tiene una falla: { $detail }.
+
+place-panel = Tablero
+place-panel-about = El interruptor principal, el del generador y los interruptores de circuito.
+place-generator = Generador
+place-generator-about = Muévalo, arránquelo, deténgalo, llene el tanque.
+place-cords = Cables
+place-cords-about = Extienda los cables, enchúfelos, guárdelos.
+place-house = Casa
+place-house-about = Apagadores, enchufes, la ventana y las personas que están adentro.
+place-line = Calle
+place-line-about = Mire la línea, la cuadrilla y las luces de los vecinos.
+place-phone = Teléfono
+place-phone-about = Llame a la compañía eléctrica, a un electricista o al número de emergencia.
+
+close-panel-interlock = Entre el interruptor principal y el del generador hay una corredera de metal. Solo deja que uno de los dos esté encendido.
+close-panel-no-interlock = Alguien agregó un interruptor del generador. No hay corredera. Nada impide que los dos interruptores estén encendidos.
+close-generator = Un generador portátil. Manténgalo a por lo menos 6 metros (20 pies) de puertas, ventanas y respiraderos.
+close-cords = Los cables de esta casa, y dónde está cada extremo.
+close-house = Los cuartos de la casa. Unos aparatos tienen enchufe, otros están conectados con cables fijos.
+close-line = La línea a lo largo de la calle. Mire, y no se acerque.
+close-phone = ¿Con quién quiere hablar?
+close-control = { $name }: { $position }
+close-choice = { $position }
+close-choice-plug = { $position }
+close-choice-place = ponerlo aquí: { $position }
+close-choice-send = que vayan { $position }
+
+deed-look = mirar: { $place }
+deed-test = medir: { $point }
+deed-call = llamar: { $who }
+deed-tell = avisar: { $who }
+deed-refuel = llenar el tanque
+known-live = Medido en el minuto { $time }: con voltaje, { $volts }
+known-dead = Medido en el minuto { $time }: sin voltaje
+known-seen = Visto en el minuto { $time }
+
+gauge-generator = Medidor: { $volts }, { $hertz }, { $amps }
+gauge-fuel = Combustible en el tanque: { $gallons }
+generator-load = Carga: { $watts } de { $rated }
+generator-place = Está aquí: { $place }. Abertura más cercana: a { $feet }.
+generator-sentence = Generador: { $state }. { $place } { $load }.
+
+street-wire = { $name }: { $fed }
+street-wire-volts = { $name }: { $fed }, { $volts }
+street-wire-volts-amps = { $name }: { $fed }, { $volts }, { $amps }
+street-thing = { $name }: { $state }
+street-neighbor-lit = { $name }: con luces encendidas
+street-neighbor-dark = { $name }: a oscuras
+street-air = Monóxido de carbono en la casa: { $ppm }
+
+fed-dead = sin voltaje
+fed-utility = con voltaje de la red
+fed-generator = con voltaje del generador
+fed-both = con voltaje de la red y del generador
+fed-grounded = con puesta a tierra
+fed-unknown = sin medir todavía
+fed-live = con voltaje, según el medidor
+
+state-well = bien
+state-unwell = con malestar
+state-harmed = con heridas graves
+state-crew-away = no está aquí
+state-crew-testing = mide la línea
+state-crew-hands-on = trabaja con la línea en la mano
+state-crew-clear = lejos de la línea
+state-no-power = sin electricidad
+state-ready = con electricidad, en espera
+state-starting = arrancando
+state-running = funcionando, { $watts }
+state-strained = con problemas, { $volts }
+state-broken = con daños
+state-engine-stopped = detenido
+state-engine-warming = calentándose
+state-engine-idle = en marcha, sin carga
+state-engine-loaded = en marcha, con carga
+state-engine-broken = dañado
+
+debrief-passed = Aprobado
+debrief-not-passed = Todavía no aprobado
+debrief-summary-passed = { $findings ->
+    [0] Nadie corrió peligro, y la casa está de nuevo en la red.
+    [one] Se cumplieron todos los puntos críticos. Una cosa puede salir mejor.
+   *[other] Se cumplieron todos los puntos críticos. { $findings } cosas pueden salir mejor.
+}
+debrief-summary-not-passed = { $findings ->
+    [one] Una cosa impidió aprobar. Se explica abajo.
+   *[other] { $findings } cosas impidieron aprobar. Se explican abajo.
+}
+track-line = Línea en el poste de la cuadrilla
+track-house = Tablero
+track-inlet = Entrada de corriente
+series-load = Carga del generador, en vatios
+series-load-limit = capacidad del generador
+series-line = Línea en el poste de la cuadrilla, en voltios
+series-air = Monóxido de carbono en la casa, en partes por millón
+series-air-limit = punto de alarma

@@ -20,3 +20,13 @@ unit-feet = { $meters }{"\u00A0m"} ({ $number }{"\u00A0ft"})
 range = de { $low } a { $high }
 
 quantity-unknown = sin dato
+
+lasting-moment = un momento
+lasting-minutes = { $minutes ->
+    [one] 1 minuto
+   *[other] { $minutes } minutos
+}{ $seconds ->
+    [0] {""}
+    [one] {" y 1 segundo"}
+   *[other] {" y "}{ $seconds } segundos
+}
