@@ -24,5 +24,7 @@ pub mod file;
 
 pub mod session;
 
+pub mod terminal;
+
 #[cfg(feature = "window")]
 pub mod window;

@@ -9,6 +9,7 @@ mod command;
 mod debrief;
 mod log;
 mod practise;
+mod read;
 mod shelf;
 mod street;
 pub mod view;
@@ -23,7 +24,8 @@ use crate::units::DrillTime;
 use crate::words::{Message, OFFERED, Words, find};
 
 pub use command::{Command, Notice, Practice};
-pub use practise::{Played, play};
+pub use practise::{Played, play, replay};
+pub use read::{PointRead, SiteRead, ThingRead, read};
 
 use view::LanguageView;
 

@@ -1,7 +1,7 @@
 //! Doing and waiting: from a line to an action, from what followed to notices.
 
 use crate::drill::{Action, NotAnAction, What, parse_line};
-use crate::file::{Diagnostic, Library, Source, not_understood, read_actions};
+use crate::file::{Diagnostic, Library, Source, not_understood, read_actions, read_run};
 use crate::marking::{Verdict, mark, mark_so_far};
 use crate::words::{Arg, Message};
 
@@ -55,13 +55,48 @@ pub fn play(
             };
         }
     }
+    Ok(finished(session))
+}
+
+/// Plays a saved run again from its file alone and marks it.
+///
+/// # Errors
+/// When the file is torn, of another version, or of a scenario that isn't there or has changed.
+pub fn replay(
+    library: &Library,
+    language: &str,
+    run_file: Source<'_>,
+) -> Result<Played, Vec<Diagnostic>> {
+    let run = read_run(run_file, library)?;
+    let broken = |detail: String| {
+        let message = Message::new("session-broken-site").with("detail", Arg::Verbatim(detail));
+        vec![run_file.whole(message)]
+    };
+    let scenario = library
+        .scenario(&run.scenario)
+        .ok_or_else(|| broken(run.scenario.clone()))?;
+    let drill = run
+        .replay(scenario)
+        .map_err(|error| broken(error.to_string()))?;
+    let mut session = Session::new(library.clone(), language);
+    session.open = Some(Open {
+        drill,
+        practice: Practice::Coached,
+        told: Vec::new(),
+        held: Vec::new(),
+        verdict: None,
+    });
+    Ok(finished(session))
+}
+
+fn finished(mut session: Session) -> Played {
     session.apply(Command::Finish);
     let verdict = session.verdict().cloned().unwrap_or_else(|| Verdict {
         passed: false,
         criteria: Vec::new(),
         findings: Vec::new(),
     });
-    Ok(Played { session, verdict })
+    Played { session, verdict }
 }
 
 impl Session {

@@ -25,7 +25,8 @@ macro_rules! word_files {
 }
 
 word_files![
-    "units", "cautions", "site", "drill", "marking", "session", "terminal", "window"
+    "units", "cautions", "site", "refusals", "errors", "drill", "marking", "session", "terminal",
+    "window"
 ];
 
 /// The word files of a language's folder; none for a folder that is not there.

@@ -23,4 +23,6 @@ mod published;
 #[cfg(test)]
 mod session;
 #[cfg(test)]
+mod terminal;
+#[cfg(test)]
 mod words;

@@ -1,0 +1,44 @@
+# Faults of files and of what is typed: what is wrong; a hint says what to do.
+# $detail is what the reader of the format says, in English.
+
+error-syntax = This cannot be read: { $detail }.
+error-unreadable = The file or folder cannot be read: { $detail }. Check the name.
+error-version = The file has version { $found }. This program reads version { $known }.
+error-not-positive = “{ $field }” is { $value }. It has to be more than zero.
+error-unknown-name = There is no { $kind } named “{ $name }”.
+error-missing-word = A { $kind } is missing here.
+error-gauge = “{ $value }” is not a wire size for this. Write a gauge such as "12" or "10".
+error-cord-letters = “{ $value }” is not a cord type. Write letters such as "SJTW" or "STW".
+error-code-letter = “{ $value }” is not a code letter of a motor. Write one from 'A' to 'V'.
+error-store-levels = The levels do not fit. “off_level” has to be below “on_level”, and both from 0 to 1.
+error-share = The share is { $value }. It has to be from 0 to 1.
+error-story-order = This happens before the line above it can be over. Put the story in order of time.
+
+error-run-cut = The run file was cut short: its last line is missing. Save the run again.
+error-run-head = This is not the head of a run file. Give a file that “--save” has written.
+error-run-version = The run file has version { $found }. This program reads version { $known }.
+error-run-changed = The drill “{ $name }” has changed since this run was saved. Play it again to mark it.
+error-run-seed = The seed has to be a whole number.
+error-run-line = This line does not belong here. Each line before the end needs a time, such as @0:48.
+error-run-backwards = The times of the actions run backwards. Use the file as it was saved.
+
+# Kinds of names, as in “There is no … named …”.
+error-kind-verb = action or control
+error-kind-control = control
+error-kind-position = position
+error-kind-sight = place to look at
+error-kind-point = point to test
+error-kind-callee = person to call
+error-kind-listener = person to tell
+error-kind-time = length of time
+error-kind-end = further word
+error-kind-drill = drill
+error-kind-site = site
+error-kind-cord = cord
+error-kind-pole = pole
+error-kind-span = span
+error-kind-circuit = circuit
+error-kind-appliance = appliance
+
+error-hint-nearest = Did you mean “{ $name }”?
+error-hint-known = Use one of these: { $names }.

@@ -1,0 +1,13 @@
+# What the world refuses, and why: an answer, not an error.
+
+refused-already = It stands that way already.
+refused-reset-first = A tripped breaker does not go straight to on. Turn it off first, then on.
+refused-engine-broken = The engine does not start. The generator is damaged.
+refused-no-fuel = The engine does not start. The tank is empty.
+refused-in-shed = Take the generator out of the shed first.
+refused-move-running = Stop the engine before you move the generator.
+refused-move-corded = Unplug the cord from the generator before you move it.
+refused-locked = The padlock holds the handle. Take the padlock off first.
+refused-lock-needs-off = The padlock fits only when the main breaker is off.
+refused-interlock = The slide of the interlock blocks the handle. Only one of the two breakers can be on.
+refused-outlet-taken = Something is plugged in there already. Unplug that first.

@@ -1,0 +1,42 @@
+# Fallas de los archivos y de lo que se escribe.
+
+error-syntax = Esto no se puede leer: { $detail }.
+error-unreadable = El archivo o la carpeta no se puede leer: { $detail }. Revise el nombre.
+error-version = El archivo tiene la versión { $found }. Este programa lee la versión { $known }.
+error-not-positive = “{ $field }” es { $value }. Debe ser mayor que cero.
+error-unknown-name = No existe “{ $name }” ({ $kind }).
+error-missing-word = Aquí falta una palabra: { $kind }.
+error-gauge = “{ $value }” no es un calibre de cable que sirva aquí. Escriba un calibre como "12" o "10".
+error-cord-letters = “{ $value }” no es un tipo de cable. Escriba letras como "SJTW" o "STW".
+error-code-letter = “{ $value }” no es una letra de código de un motor. Escriba una de 'A' a 'V'.
+error-store-levels = Los niveles no cuadran. “off_level” debe ser menor que “on_level”, y ambos de 0 a 1.
+error-share = La parte es { $value }. Debe ser de 0 a 1.
+error-story-order = Esto sucede antes de que pueda terminar lo de la línea anterior. Ponga la historia en orden de tiempo.
+
+error-run-cut = El archivo de ejecución está cortado: le falta la última línea. Guarde la ejecución otra vez.
+error-run-head = Así no empieza un archivo de ejecución. Use un archivo escrito con “--save”.
+error-run-version = El archivo de ejecución tiene la versión { $found }. Este programa lee la versión { $known }.
+error-run-changed = La práctica “{ $name }” cambió desde que se guardó esta ejecución. Hágala de nuevo para evaluarla.
+error-run-seed = La semilla debe ser un número entero.
+error-run-line = Esta línea no va aquí. Cada línea antes del final lleva una hora, como @0:48.
+error-run-backwards = Las horas de las acciones van hacia atrás. Use el archivo tal como se guardó.
+
+error-kind-verb = acción o mando
+error-kind-control = mando
+error-kind-position = posición
+error-kind-sight = lugar que mirar
+error-kind-point = punto que medir
+error-kind-callee = persona a quien llamar
+error-kind-listener = persona a quien avisar
+error-kind-time = cantidad de tiempo
+error-kind-end = palabra de más
+error-kind-drill = práctica
+error-kind-site = sitio
+error-kind-cord = cable
+error-kind-pole = poste
+error-kind-span = tramo
+error-kind-circuit = circuito
+error-kind-appliance = aparato
+
+error-hint-nearest = ¿Quiso decir “{ $name }”?
+error-hint-known = Use uno de estos: { $names }.

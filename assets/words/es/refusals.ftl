@@ -1,0 +1,13 @@
+# Lo que el mundo no deja hacer, y por qué: una respuesta, no un error.
+
+refused-already = Ya está así.
+refused-reset-first = Un interruptor disparado no se enciende de una vez. Primero apáguelo, y luego enciéndalo.
+refused-engine-broken = El motor no arranca. El generador está dañado.
+refused-no-fuel = El motor no arranca. El tanque está vacío.
+refused-in-shed = Primero saque el generador del cobertizo.
+refused-move-running = Detenga el motor antes de mover el generador.
+refused-move-corded = Desenchufe el cable del generador antes de moverlo.
+refused-locked = El candado sujeta la palanca. Primero quite el candado.
+refused-lock-needs-off = El candado solo entra con el interruptor principal apagado.
+refused-interlock = La corredera del bloqueo mecánico frena la palanca. De los dos interruptores, solo uno puede estar encendido.
+refused-outlet-taken = Ahí ya hay algo enchufado. Primero desenchúfelo.

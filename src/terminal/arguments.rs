@@ -1,0 +1,100 @@
+//! The command line: what can be asked, and how it is written.
+//!
+//! Help texts are English, as those of the argument parser itself are.
+
+use std::path::PathBuf;
+
+use clap::Args;
+use clap::Parser;
+use clap::Subcommand;
+
+/// Practice switching a home from the utility to a generator and back, safely.
+///
+/// Without a command, the window opens.
+/// Exit status: 0 done or passed, 1 done and not passed, 2 bad input or usage.
+#[derive(Debug, Parser)]
+#[command(name = "outage-drill", version, disable_help_subcommand = true)]
+pub(super) struct Arguments {
+    /// What to do.
+    #[command(subcommand)]
+    pub(super) command: Option<Ask>,
+    /// Language to speak, such as en or es; the system's language if left out.
+    #[arg(long, global = true, value_name = "TAG")]
+    pub(super) language: Option<String>,
+}
+
+/// The commands.
+#[derive(Debug, Subcommand)]
+pub(super) enum Ask {
+    /// Lists the drills.
+    List,
+    /// Shows what can be operated in a drill, and how an action is written.
+    Actions {
+        /// Name of the drill.
+        name: String,
+    },
+    /// Plays a drill as text, from the keyboard or from a file of actions.
+    Play(Play),
+    /// Plays saved runs again and marks them.
+    Mark {
+        /// Run files.
+        #[arg(required = true, value_name = "FILE")]
+        files: Vec<PathBuf>,
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Reads scenario files and reports every fault.
+    Check {
+        /// Files or folders; the drills that come with the program if left out.
+        #[arg(value_name = "PATH")]
+        paths: Vec<PathBuf>,
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Shows the readings of a site with its controls in given positions.
+    Read {
+        /// Name of the site, or of a drill that stands on it.
+        site: String,
+        /// How a control stands, as NAME=POSITION; may be given more than once.
+        #[arg(long = "set", value_name = "NAME=POSITION")]
+        sets: Vec<String>,
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Draws screens into files, without a window.
+    Picture {
+        /// Names of the screens.
+        #[arg(required = true, value_name = "SCREEN")]
+        screens: Vec<String>,
+        /// Folder to write to.
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+    },
+    /// Shows how far each language is translated.
+    Languages,
+}
+
+/// How to play.
+#[derive(Debug, Args)]
+pub(super) struct Play {
+    /// Name of the drill.
+    pub(super) name: String,
+    /// Explains mistakes as they happen; this is how it is played unless asked otherwise.
+    #[arg(long, conflicts_with = "assessed")]
+    pub(super) coached: bool,
+    /// Gives no help until the end.
+    #[arg(long)]
+    pub(super) assessed: bool,
+    /// Seed of what is left to chance.
+    #[arg(long, default_value_t = 1, value_name = "N")]
+    pub(super) seed: u64,
+    /// Takes the actions from a file, one a line, and marks them.
+    #[arg(long, value_name = "FILE")]
+    pub(super) actions: Option<PathBuf>,
+    /// Writes the run to a file, to be marked again later.
+    #[arg(long, value_name = "FILE")]
+    pub(super) save: Option<PathBuf>,
+}
