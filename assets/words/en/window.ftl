@@ -18,11 +18,11 @@ window-next = Next
 window-again = From the start
 window-why = Why it matters
 window-now = What to do now
-window-instead = Instead
+window-instead = Next time
 window-source = Source
 window-understood = Understood
 window-retry = Try again
-window-leave = Back to the shelf
+window-leave = Back to the drills
 window-met = met
 window-not-met = not met
 window-critical = Must be met
@@ -51,7 +51,7 @@ window-log-happened = Happened
 window-log-learnt = Learned
 window-log-mistake = Mistake
 window-log-harm = Harm
-window-log-unknown = Not known
+window-log-unknown = Not understood
 
 # The scene in words.
 window-words-people = People and neighbors

@@ -1,12 +1,12 @@
 # La ventana.
 
 window-title = Simulacro de apagón
-window-clock = Reloj del ejercicio
+window-clock = Reloj del simulacro
 window-goal = Meta
-window-hint = Ahora
+window-hint = Siguiente paso
 window-wait-short = Esperar 10 s
 window-wait-minute = Esperar 1 min
-window-wait-event = Hasta que pase algo
+window-wait-event = Esperar hasta que pase algo
 window-finish = Terminar
 window-keys = Teclas
 window-words = En palabras
@@ -18,11 +18,11 @@ window-next = Siguiente
 window-again = Desde el principio
 window-why = Por qué importa
 window-now = Qué hacer ahora
-window-instead = En su lugar
+window-instead = La próxima vez
 window-source = Fuente
 window-understood = Entendido
 window-retry = Intentar de nuevo
-window-leave = Volver al estante
+window-leave = Volver a los simulacros
 window-met = cumplido
 window-not-met = no cumplido
 window-critical = Debe cumplirse
@@ -31,27 +31,27 @@ window-findings = Hallazgos
 window-finding = Hallazgo
 window-no-findings = Nada que explicar: se cumplieron todas las reglas.
 window-open-assessed = Abrir como prueba
-window-assessed-means = Sin ayuda, y solo lo que usted miró o probó, hasta el final.
-window-slide = placa de enclavamiento
-window-slide-up = La placa está arriba. Impide encender el interruptor principal.
-window-slide-down = La placa está abajo. Impide encender el interruptor del generador mientras el principal está encendido.
+window-assessed-means = Sin ayuda, y solo lo que usted miró o midió, hasta el final.
+window-slide = corredera del bloqueo mecánico
+window-slide-up = La corredera está arriba. No deja encender el interruptor principal.
+window-slide-down = La corredera está abajo. No deja encender el interruptor del generador mientras el principal está encendido.
 
 # Qué alimenta un conductor, en la leyenda.
-window-fed-dead = probado sin tensión
-window-fed-utility = alimentado por la compañía
-window-fed-generator = alimentado por un generador
-window-fed-both = alimentado por ambos
-window-fed-grounded = puesto a tierra por la cuadrilla
-window-fed-unknown = sin probar todavía
+window-fed-dead = medido, sin voltaje
+window-fed-utility = con voltaje de la red
+window-fed-generator = con voltaje de un generador
+window-fed-both = con voltaje de la red y de un generador
+window-fed-grounded = con puesta a tierra de la cuadrilla
+window-fed-unknown = sin medir todavía
 
 # Tipos de líneas del registro y de respuestas.
 window-log-did = Hecho
-window-log-refused = Rechazado
+window-log-refused = No se pudo
 window-log-happened = Sucedió
-window-log-learnt = Visto
+window-log-learnt = Se supo
 window-log-mistake = Error
 window-log-harm = Daño
-window-log-unknown = No se conoce
+window-log-unknown = No se entiende
 
 # La escena en palabras.
 window-words-people = Personas y vecinos
@@ -62,12 +62,12 @@ window-words-wires = Cables
 window-key-keys = Mostrar u ocultar estas teclas
 window-key-words = La escena en palabras
 window-key-language = Otro idioma
-window-key-motion = Movimiento sí o no
+window-key-motion = Con movimiento o sin él
 window-key-back = Volver
 window-key-places = Abrir un lugar
-window-key-walk = Recorrer lo que se puede pulsar, también con las flechas
-window-key-press = Pulsar, también con la barra espaciadora
+window-key-walk = Recorrer lo que se puede oprimir, también con las flechas
+window-key-press = Oprimir, también con la barra espaciadora
 
 # Se dice en la terminal cuando no puede abrirse una ventana.
-window-no-display = Aquí no hay pantalla para una ventana. El ejercicio también funciona como texto: outage-drill play.
-window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por software. En Debian lo trae el paquete mesa-vulkan-drivers. El ejercicio también funciona como texto: outage-drill play.
+window-no-display = Aquí no hay pantalla para una ventana. El simulacro también funciona como texto: outage-drill play.
+window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por software. En Debian lo trae el paquete mesa-vulkan-drivers. El simulacro también funciona como texto: outage-drill play.
