@@ -6,7 +6,7 @@
 use crate::drill::{Drill, Moment};
 use crate::marking::{Finding, Rule};
 use crate::site::Readings;
-use crate::words::{Message, Unit, name_of};
+use crate::words::{Message, Unit};
 
 /// One stage of the way.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,6 +59,10 @@ fn path(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     let Some(moment) = drill.trace().moments.get(finding.moment) else {
         return Vec::new();
     };
+    // Two sources that are tied push power both ways: that is told by the collision, not as one way.
+    if moment.readings.generator.tied {
+        return Vec::new();
+    }
     let way = if matches!(finding.rule, Rule::LineFed | Rule::Shock) {
         drill.plant().way_to_crew(&moment.positions)
     } else if finding.rule == Rule::NoTransferEquipment {
@@ -126,7 +130,9 @@ fn generator_stage(readings: &Readings) -> Stage {
 
 /// A stage at a thing; the generator's own breaker is told with the generator.
 fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
-    let amps = readings.amps_of(thing);
+    const LEAST_A: f64 = 0.05;
+    let breaker = thing.replacen("branch-", "breaker-", 1);
+    let amps = readings.amps_of(&breaker);
     let with = |id: &str| {
         Message::new(id)
             .name("name", thing)
@@ -134,6 +140,11 @@ fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
     };
     let (text, value) = match thing {
         "generator-output" => return None,
+        _ if amps < LEAST_A && !on_the_line(thing) => {
+            let volts = readings.generator.volts;
+            let text = Message::new("stage-live").name("name", thing);
+            (text, value(volts, Unit::Volts))
+        }
         "transformer" => {
             let line = &drill.site().line;
             let high = line
@@ -165,14 +176,7 @@ fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
         _ if drill.site().cords.iter().any(|c| c.name == thing) => {
             (with("stage-cord"), value(amps, Unit::Amps))
         }
-        _ if thing.starts_with("branch-") => {
-            let circuit = thing.trim_start_matches("branch-");
-            let amps = readings.amps_of(&format!("breaker-{circuit}"));
-            let text = Message::new("stage-branch")
-                .said("name", name_of(&format!("breaker-{circuit}")))
-                .quantity("amps", amps, Unit::Amps);
-            (text, value(amps, Unit::Amps))
-        }
+        _ if thing.starts_with("branch-") => (with("stage-branch"), value(amps, Unit::Amps)),
         _ => (with("stage-breaker"), value(amps, Unit::Amps)),
     };
     Some(Stage {
@@ -180,6 +184,11 @@ fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
         text,
         value,
     })
+}
+
+/// Whether a thing's stage speaks of volts, which need no current.
+fn on_the_line(thing: &str) -> bool {
+    thing == "transformer" || thing.starts_with("span-")
 }
 
 fn value(value: f64, unit: Unit) -> Message {

@@ -2,7 +2,7 @@
 
 use crate::scenario::Criterion;
 use crate::units::DrillTime;
-use crate::words::{Arg, Message, Unit};
+use crate::words::Arg;
 
 /// What the rules look for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -105,22 +105,6 @@ impl Rule {
             Self::NotBack => "not-back",
         }
     }
-}
-
-/// A length of time in words: seconds below a minute, minutes and seconds above.
-pub(super) fn lasting(time: DrillTime) -> Arg {
-    const MINUTE: DrillTime = DrillTime::from_secs(60);
-    if time == DrillTime::ZERO {
-        return Arg::Said(Box::new(Message::new("lasting-moment")));
-    }
-    if time < MINUTE {
-        return Arg::Quantity(time.seconds(), Unit::Seconds);
-    }
-    let seconds = i64::try_from(time.millis() / 1000).unwrap_or(i64::MAX);
-    let message = Message::new("lasting-minutes")
-        .with("minutes", Arg::Count(seconds / 60))
-        .with("seconds", Arg::Count(seconds % 60));
-    Arg::Said(Box::new(message))
 }
 
 /// Something a rule found.

@@ -10,7 +10,7 @@ use crate::site::{FarEnd, Site};
 use crate::words::{Arg, Unit};
 
 use super::episode::{Episode, episodes};
-use super::finding::{Finding, Rule, lasting};
+use super::finding::{Finding, Rule};
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
@@ -94,6 +94,8 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         .iter()
         .map(|m| m.readings.generator.asked_w)
         .fold(0.0, f64::max);
+    let mut fed = moments.iter().filter(|m| line_fed(site, m));
+    let tied = fed.all(|m| m.readings.generator.tied);
     Finding {
         lasted: episode.length(),
         ..Finding::breach(Rule::LineFed, episode.from, episode.first)
@@ -108,7 +110,8 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         "rated",
         Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
     )
-    .with("lasted", lasting(episode.length()))
+    .with("lasted", Arg::lasting(episode.length()))
+    .with("tied", Arg::Count(i64::from(tied)))
 }
 
 fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
@@ -125,6 +128,6 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first)
     }
     .with("volts", Arg::Quantity(volts, Unit::Volts))
-    .with("lasted", lasting(episode.length()))
+    .with("lasted", Arg::lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))
 }

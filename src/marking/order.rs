@@ -10,7 +10,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
-use super::finding::{Finding, Rule, lasting};
+use super::finding::{Finding, Rule};
 
 /// Watts from which a generator counts as loaded.
 const LOADED_W: f64 = 50.0;
@@ -59,7 +59,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::TooNear, episode.from, episode.first)
             }
             .with("feet", Arg::Quantity(feet, Unit::Feet))
-            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet)),
+            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet))
+            .with("indoors", Arg::Count(i64::from(feet <= 0.0))),
         );
     }
     found
@@ -181,7 +182,7 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
     (under_load || rested < site.generator.spec.cooldown_s).then(|| {
         let rested = DrillTime::from_millis(loaded.map_or(0, |at| after.at.since(at).millis()));
         Finding::breach(Rule::NoCoolDown, after.at, index)
-            .with("rested", lasting(rested))
+            .with("rested", Arg::lasting(rested))
             .with(
                 "cool",
                 Arg::Quantity(site.generator.spec.cooldown_s, Unit::Seconds),

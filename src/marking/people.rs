@@ -10,7 +10,7 @@ use crate::site::{FarEnd, Site};
 use crate::words::{Arg, Unit};
 
 use super::episode::episodes;
-use super::finding::{Finding, Rule, lasting};
+use super::finding::{Finding, Rule};
 
 /// Volts from which bare contacts within reach count as a hazard.
 const GUARDED_V: f64 = 50.0;
@@ -39,7 +39,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::LiveBlades, episode.from, episode.first)
             }
             .with("volts", Arg::Quantity(volts, Unit::Volts))
-            .with("lasted", lasting(episode.length())),
+            .with("lasted", Arg::lasting(episode.length())),
         );
     }
     found

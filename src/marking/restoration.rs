@@ -4,7 +4,7 @@ use crate::drill::{Event, Trace, What};
 use crate::scenario::Scenario;
 use crate::words::{Arg, name_of};
 
-use super::finding::{Finding, Rule, lasting};
+use super::finding::{Finding, Rule};
 
 /// Fraction of rated volts from which an appliance counts as supplied: NEMA MG 1-12.44 tolerance, checked.
 const SUPPLIED_PU: f64 = 0.9;
@@ -63,7 +63,7 @@ fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.push(
                 Finding::breach(Rule::GoalLate, at, moment)
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
-                    .with("within", lasting(scenario.goal.within)),
+                    .with("within", Arg::lasting(scenario.goal.within)),
             );
         }
     }

@@ -220,7 +220,10 @@ impl Session {
         let spec = &drill.site().generator.spec;
         let view = self.generator(drill);
         let running = drill.conditions().engine.running_since.is_some();
-        let mut lines = vec![view.word, view.place_words, view.load_words];
+        let engine = Message::new("street-thing")
+            .with("name", Arg::Verbatim(self.words.label(&name_of("engine"))))
+            .with("state", Arg::Verbatim(view.word));
+        let mut lines = vec![self.words.say(&engine), view.place_words, view.load_words];
         if running {
             lines.push(
                 self.words.say(

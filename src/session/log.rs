@@ -121,7 +121,7 @@ pub(super) fn did_message(site: &Site, action: &Action) -> Message {
         Action::Call(callee) => Message::new("log-call").name("who", callee.name()),
         Action::Tell(listener) => Message::new("log-tell").name("who", listener.name()),
         Action::Refuel => Message::new("log-refuel"),
-        Action::Wait(time) => Message::new("log-wait").with("time", Arg::Clock(*time)),
+        Action::Wait(time) => Message::new("log-wait").with("time", Arg::lasting(*time)),
     }
 }
 

@@ -158,7 +158,7 @@ impl Session {
             What::Did(Action::Wait(_)) | What::Began | What::Sampled => None,
             What::Did(action) => Some(Notice::Done(
                 self.words
-                    .say(&super::log::did_message(drill.site(), action)),
+                    .label(&super::log::did_message(drill.site(), action)),
             )),
             What::Refused(action, why) => Some(Notice::Refused(
                 self.words

@@ -1,9 +1,7 @@
 //! The street in one section, as a view.
 
 use crate::drill::{Drill, Phase};
-use crate::site::{
-    Appliance, Demand, FarEnd, PointReading, PositionId, Positions, Site,
-};
+use crate::site::{Appliance, Demand, FarEnd, PointReading, PositionId, Positions, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::view::{
@@ -56,7 +54,9 @@ impl Session {
             hint: String::new(),
             poles: self.poles(site),
             wires: wires(site, drill.positions())
-                .iter().map(|w| self.wire(open, w)).collect(),
+                .iter()
+                .map(|w| self.wire(open, w))
+                .collect(),
             broken_spans: broken_spans(drill),
             people: self.people(open),
             neighbors: site
@@ -310,11 +310,12 @@ impl Session {
                 .quantity("watts", reading.watts.max(0.0), Unit::Watts)
                 .quantity("rated", spec.rated_w, Unit::Watts),
         );
-        let place_words = self.words.say(
-            &Message::new("generator-place")
-                .name("place", place_name)
-                .quantity("feet", feet, Unit::Feet),
-        );
+        let stands = if feet > 0.0 {
+            Message::new("generator-place").quantity("feet", feet, Unit::Feet)
+        } else {
+            Message::new("generator-place-indoors")
+        };
+        let place_words = self.words.say(&stands.name("place", place_name));
         let sentence = self.words.say(
             &Message::new("generator-sentence")
                 .with("state", Arg::Verbatim(word.clone()))
@@ -430,12 +431,7 @@ fn broken_spans(drill: &Drill) -> Vec<String> {
     span.map(|s| s.name.clone()).into_iter().collect()
 }
 
-fn fed_view(
-    site: &Site,
-    positions: &Positions,
-    reading: PointReading,
-    point: &str,
-) -> Fed {
+fn fed_view(site: &Site, positions: &Positions, reading: PointReading, point: &str) -> Fed {
     let grounded = site.stands(positions, site.line.grounds, "on") && point.starts_with("pole-");
     match (reading.fed.utility, reading.fed.generator, grounded) {
         (_, _, true) => Fed::Grounded,

@@ -31,6 +31,24 @@ pub enum Arg {
     Verbatim(String),
 }
 
+impl Arg {
+    /// A length of time in words: a moment below a second, seconds below a minute, minutes and seconds above.
+    pub fn lasting(time: DrillTime) -> Self {
+        const MINUTE: DrillTime = DrillTime::from_secs(60);
+        if time < DrillTime::from_secs(1) {
+            return Self::Said(Box::new(Message::new("lasting-moment")));
+        }
+        if time < MINUTE {
+            return Self::Quantity(time.seconds(), Unit::Seconds);
+        }
+        let seconds = i64::try_from(time.millis() / 1000).unwrap_or(i64::MAX);
+        let message = Message::new("lasting-minutes")
+            .with("minutes", Self::Count(seconds / 60))
+            .with("seconds", Self::Count(seconds % 60));
+        Self::Said(Box::new(message))
+    }
+}
+
 /// Units that messages speak of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Unit {

@@ -11,12 +11,18 @@ criterion-load-text = Nothing is overloaded, starved or overheated.
 criterion-restoration-title = Back to normal
 criterion-restoration-text = What matters gets power in time. At the end the house is back on the utility and all is put away.
 
-finding-line-fed-what = Your generator fed the street. The line stood at up to { $volts } for { $lasted }.
+finding-line-fed-what = { $tied ->
+    [one] Your generator and the utility were on the line together. The line stood at up to { $volts } for { $lasted }.
+   *[other] Your generator fed the street. The line stood at up to { $volts } for { $lasted }.
+}
 finding-line-fed-why = The pole transformer works both ways. It turns the 240 volts of the house into thousands of volts on the line. { $neighbors ->
     [0] Whoever works on that line trusts that it is dead.
     [one] One neighbor was on your generator too. Whoever works on that line trusts that it is dead.
    *[other] { $neighbors } neighbors were on your generator too. Whoever works on that line trusts that it is dead.
-} The engine was asked for { $asked } and is made for { $rated }. If it stalls, that is luck, not protection.
+} { $tied ->
+    [one] Two sources on one line fight, and either can feed it.
+   *[other] The engine was asked for { $asked } and is made for { $rated }. If it stalls, that is luck, not protection.
+}
 finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
 finding-line-fed-instead = Turn the main breaker off before the generator feeds the house, with an interlock or a transfer switch in place. If there is none, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
@@ -24,7 +30,7 @@ source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 
 finding-no-transfer-equipment-what = For { $lasted } your generator fed the house wiring with no transfer equipment in between.
 finding-no-transfer-equipment-why = { $main-open ->
     [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
-   *[other] The main breaker was on. At most one other handle kept { $volts } off the street.
+   *[other] The main breaker was on for at least part of that time. At most one other handle then kept { $volts } off the street.
 }
 finding-no-transfer-equipment-now = Stop the engine and keep it off. If the utility is back already, touch nothing, keep people away and call an electrician. If not, turn off the output breaker on the generator. Then turn off the panel breaker it feeds, and the main breaker if you can reach it safely. Unplug the house end of the cord first, then the generator end.
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
@@ -32,7 +38,7 @@ source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy)
 
 finding-collision-what = The utility and your generator met out of step, { $angle } apart. { $amps } surged through the generator.
 finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. Shafts can break, windings can burn, and things can catch fire.
-finding-collision-now = Stand back. Keep the engine off. Leave the main breaker and the generator breaker off. Call an electrician before anything is used again.
+finding-collision-now = Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
 finding-collision-instead = Turn the generator breaker off before the main breaker goes on. An interlock allows no other order.
 source-collision = NEC 702.5: transfer equipment (checked in a copy). The current is computed from both impedances.
 
@@ -102,11 +108,17 @@ finding-blind-return-now = Look at the street, or call the utility.
 finding-blind-return-instead = Look for lights in the street, or ask the utility, before you switch back.
 source-blind-return = Common practice.
 
-finding-too-near-what = The engine ran { $feet } from an opening of the house.
+finding-too-near-what = { $indoors ->
+    [one] The engine ran indoors.
+   *[other] The engine ran { $feet } from an opening of the house.
+}
 finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away. Even that is a rule of thumb and not a wall.
-finding-too-near-now = Stop the engine, let it cool and move it.
+finding-too-near-now = { $indoors ->
+    [one] Get everyone out to fresh air. Stop the engine only if you can stay in clean air. Let it cool, then move it outdoors.
+   *[other] Stop the engine, let it cool and move it farther away.
+}
 finding-too-near-instead = Put the generator at the far side of the yard before you start it.
-source-too-near = CPSC: at least 20 feet from the house, exhaust pointed away (checked).
+source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked).
 
 finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
@@ -144,7 +156,7 @@ finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.
 
-finding-not-restored-what = At the end, { $control }: { $stands }. It should be: { $wanted }.
+finding-not-restored-what = Left undone: { $control } ({ $stands }). It should be: { $wanted }.
 finding-not-restored-why = What is left half done waits for the next person, in the dark.
 finding-not-restored-now = Stop the engine first, then finish. If the utility feeds a cord with two plugs, touch nothing and call an electrician.
 finding-not-restored-instead = Walk the whole way back: panel, generator, cords.
@@ -161,6 +173,7 @@ stage-cord = The { $name } carries { $amps }.
 stage-inlet = The power inlet takes in { $amps }.
 stage-branch = Through the { $name }, { $amps } flow the wrong way.
 stage-breaker = The { $name } lets { $amps } through.
+stage-live = The { $name } is live, with no current yet.
 stage-main = The { $name } is on. { $amps } leave the house.
 stage-drop = The { $name } carries { $amps } up to the pole.
 stage-transformer = The pole transformer turns { $low } into { $high }.

@@ -52,8 +52,9 @@ known-seen = Seen at { $time }
 
 gauge-generator = Meter: { $volts }, { $hertz }, { $amps }
 gauge-fuel = Fuel in the tank: { $gallons }
-generator-load = Load { $watts } of { $rated }
+generator-load = Load: { $watts } of { $rated }
 generator-place = It stands here: { $place }. Nearest opening: { $feet }.
+generator-place-indoors = It stands here: { $place }, indoors.
 generator-sentence = Generator: { $state }. { $place } { $load }.
 
 street-wire = { $name }: { $fed }

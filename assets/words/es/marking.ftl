@@ -11,12 +11,18 @@ criterion-load-text = A nada se le exige de más, nada recibe de menos y nada se
 criterion-restoration-title = Vuelta a lo normal
 criterion-restoration-text = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo quedó guardado.
 
-finding-line-fed-what = Su generador alimentó la calle. La línea llegó a tener { $volts } durante { $lasted }.
+finding-line-fed-what = { $tied ->
+    [one] Su generador y la red estuvieron juntos en la línea. La línea llegó a tener { $volts } durante { $lasted }.
+   *[other] Su generador alimentó la calle. La línea llegó a tener { $volts } durante { $lasted }.
+}
 finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte los 240 voltios de la casa en miles de voltios en la línea. { $neighbors ->
     [0] Quien trabaja en esa línea confía en que no tiene voltaje.
     [one] Un vecino también recibía de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
    *[other] { $neighbors } vecinos también recibían de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
-} Al motor se le pidieron { $asked }, y está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
+} { $tied ->
+    [one] Dos fuentes en una línea luchan entre sí, y cualquiera de las dos puede alimentarla.
+   *[other] Al motor se le pidieron { $asked }, y está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
+}
 finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
 finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa, con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
@@ -24,7 +30,7 @@ source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). 
 finding-no-transfer-equipment-what = Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
 finding-no-transfer-equipment-why = { $main-open ->
     [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
-   *[other] El interruptor principal estaba encendido. A lo más, otra palanca separaba { $volts } de la calle.
+   *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. Entonces, a lo más otra palanca separaba { $volts } de la calle.
 }
 finding-no-transfer-equipment-now = Detenga el motor y déjelo detenido. Si la red ya volvió, no toque nada, aleje a la gente y llame a un electricista. Si no ha vuelto, apague el interruptor de salida del generador. Luego apague el interruptor del tablero por donde entra, y también el principal si puede llegar a él sin peligro. Desenchufe primero el extremo de la casa y después el del generador.
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
@@ -32,7 +38,7 @@ source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en
 
 finding-collision-what = La red y su generador se encontraron fuera de paso, a { $angle } una de otro. Golpe de corriente por el generador: { $amps }.
 finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. Se pueden romper ejes, quemar devanados e incendiar cosas.
-finding-collision-now = Apártese. Deje el motor detenido. Deje apagados el interruptor principal y el del generador. Llame a un electricista antes de volver a usar algo.
+finding-collision-now = Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
 finding-collision-instead = Apague el interruptor del generador antes de encender el principal. Un bloqueo mecánico no permite otro orden.
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). La corriente se calcula con las dos impedancias.
 
@@ -102,11 +108,17 @@ finding-blind-return-now = Mire la calle, o llame a la compañía eléctrica.
 finding-blind-return-instead = Busque luces en la calle, o pregunte a la compañía eléctrica, antes de volver a la red.
 source-blind-return = Práctica común.
 
-finding-too-near-what = El motor anduvo a { $feet } de una abertura de la casa.
+finding-too-near-what = { $indoors ->
+    [one] El motor anduvo bajo techo.
+   *[other] El motor anduvo a { $feet } de una abertura de la casa.
+}
 finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
-finding-too-near-now = Detenga el motor, déjelo enfriar y muévalo.
+finding-too-near-now = { $indoors ->
+    [one] Saque a todos al aire libre. Detenga el motor solo si puede hacerlo sin respirar el gas. Déjelo enfriar y luego sáquelo.
+   *[other] Detenga el motor, déjelo enfriar y llévelo más lejos.
+}
 finding-too-near-instead = Ponga el generador al fondo del jardín antes de arrancarlo.
-source-too-near = CPSC: a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado).
+source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado).
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
 finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalientan, y el generador se apaga o su interruptor se dispara.
@@ -144,7 +156,7 @@ finding-lost-now = Siga, con seguridad.
 finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.
 
-finding-not-restored-what = Al final, { $control }: { $stands }. Debe quedar así: { $wanted }.
+finding-not-restored-what = Quedó sin hacer: { $control } ({ $stands }). Debe quedar así: { $wanted }.
 finding-not-restored-why = Lo que queda a medias espera, a oscuras, a la persona que sigue.
 finding-not-restored-now = Primero detenga el motor, y luego termine. Si la red alimenta un cable de dos enchufes, no toque nada y llame a un electricista.
 finding-not-restored-instead = Recorra todo el camino de vuelta: tablero, generador, cables.
@@ -161,6 +173,7 @@ stage-cord = Lleva { $amps }: { $name }.
 stage-inlet = Por la entrada de corriente entran { $amps }.
 stage-branch = Deja pasar { $amps } al revés: { $name }.
 stage-breaker = Deja pasar { $amps }: { $name }.
+stage-live = Tiene voltaje, todavía sin corriente: { $name }.
 stage-main = Está encendido: { $name }. Salen { $amps } de la casa.
 stage-drop = Lleva { $amps } hasta el poste: { $name }.
 stage-transformer = El transformador del poste convierte { $low } en { $high }.

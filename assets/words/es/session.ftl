@@ -54,6 +54,7 @@ gauge-generator = Medidor: { $volts }, { $hertz }, { $amps }
 gauge-fuel = Combustible en el tanque: { $gallons }
 generator-load = Carga: { $watts } de { $rated }
 generator-place = Está aquí: { $place }. Abertura más cercana: a { $feet }.
+generator-place-indoors = Está aquí: { $place }, bajo techo.
 generator-sentence = Generador: { $state }. { $place } { $load }.
 
 street-wire = { $name }: { $fed }
