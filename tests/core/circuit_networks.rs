@@ -89,6 +89,7 @@ pub(crate) struct SplitPhase {
     pub(crate) pole: [NodeId; 2],
     /// Leg 1, leg 2, neutral.
     pub(crate) generator: [NodeId; 3],
+    pub(crate) loads: [BranchId; 3],
     pub(crate) body: BranchId,
     pub(crate) utility_source: BranchId,
     pub(crate) generator_source: BranchId,
@@ -109,9 +110,8 @@ pub(crate) fn split_phase(case: Case) -> SplitPhase {
     let (secondary, panel, generator) = (legs(&mut n), legs(&mut n), legs(&mut n));
     let utility_source = line_side(&mut n, case, pole);
     let main = service(&mut n, case, pole, secondary, panel);
-    for (a, b, ohms) in [(0, 2, 9.6), (1, 2, 48.0), (0, 1, 14.4)] {
-        n.load(panel[a], panel[b], Load::Impedance(c(ohms, 0.0)));
-    }
+    let loads = [(0, 2, 9.6), (1, 2, 48.0), (0, 1, 14.4)];
+    let loads = loads.map(|(a, b, ohms)| n.load(panel[a], panel[b], Load::Impedance(c(ohms, 0.0))));
     let generator_source = generator_side(&mut n, case, generator, panel);
     if case == Case::Neighbors {
         for (a, b) in [(0, 2), (2, 1), (0, 2), (2, 1)] {
@@ -127,6 +127,7 @@ pub(crate) fn split_phase(case: Case) -> SplitPhase {
         panel,
         pole,
         generator,
+        loads,
         body,
         utility_source,
         generator_source,

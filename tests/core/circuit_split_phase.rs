@@ -222,3 +222,15 @@ fn opening_the_main_takes_the_generator_off_the_line() {
         115.661_539,
     );
 }
+
+#[test]
+fn the_loads_take_what_their_resistance_and_voltage_say() {
+    let built = split_phase(Case::Backfeed);
+    let mut solver = Solver::new(built.network).unwrap();
+    let s = solver.solve();
+    // 116.147 393 5^2 / 9.6, 116.752 456 6^2 / 48 and 232.899 771^2 / 14.4, from the reference volts
+    let expected = [1_405.230_939, 283.982_002_5, 3_766.826_620];
+    for (load, watts) in built.loads.into_iter().zip(expected) {
+        assert_agrees(Case::Backfeed, "watts of a load", s.power(load).re, watts);
+    }
+}
