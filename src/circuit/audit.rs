@@ -4,7 +4,7 @@
 //! Per unit here means: of the currents that meet at the node, or of 100 kVA at the node's voltage class where less
 //! flows; the powers of all elements together, or 100 kVA.
 
-use crate::circuit::network::BranchId;
+use crate::circuit::network::{BranchId, Kind};
 use crate::circuit::solution::Solution;
 use crate::units::Complex;
 use crate::units::portable::magnitude;
@@ -42,33 +42,36 @@ impl Solution {
     pub(super) fn residual(&self, sums: &mut NodeSums) -> f64 {
         let mut largest = 0.0_f64;
         for group in self.groups() {
-            sums.fill((Complex::ZERO, 0.0));
-            for (index, part) in self.layout.parts.iter().enumerate() {
-                let branch = self.branch(index);
-                for port in 0..part.n_ports {
-                    let (a, b) = self.port_rows[part.first_port + port];
-                    let mut current = self.current(branch, part, port, group);
-                    if branch.source_ordinal().is_some() {
-                        current = -current;
-                    }
-                    let size = current.re.abs() + current.im.abs();
-                    let (from, to) = (a as usize, b as usize);
-                    sums[from] = (sums[from].0 + current, sums[from].1 + size);
-                    sums[to] = (sums[to].0 - current, sums[to].1 + size);
-                }
-            }
-            for (node, base_v) in self.layout.base_v.iter().enumerate().skip(1) {
-                let (left, size) = sums[self.row_of_node[node] as usize];
-                let share = (left.re.abs() + left.im.abs()) / size.max(BASE_VA / base_v);
+            self.sum_currents(group, sums);
+            for (base_v, &row) in self.layout.base_v.iter().zip(&self.row_of_node).skip(1) {
+                let (left, size) = sums[row as usize];
+                let (left, size) = (left.re.abs() + left.im.abs(), size.max(BASE_VA / base_v));
                 // a value that is not a number must not pass
-                largest = if share.is_nan() {
-                    f64::INFINITY
-                } else {
-                    largest.max(share)
-                };
+                if left.is_nan() || left > largest * size {
+                    largest = if left.is_nan() { f64::INFINITY } else { left / size };
+                }
             }
         }
         largest
+    }
+
+    /// The currents that meet at each row in one group, and how much there is of them.
+    fn sum_currents(&self, group: usize, sums: &mut NodeSums) {
+        sums.fill((Complex::ZERO, 0.0));
+        for (index, part) in self.layout.parts.iter().enumerate() {
+            let branch = self.branch(index);
+            for port in 0..part.n_ports {
+                let (a, b) = self.port_rows[part.first_port + port];
+                let mut current = self.current(branch, part, port, group);
+                if part.kind == Kind::Source {
+                    current = -current;
+                }
+                let size = current.re.abs() + current.im.abs();
+                let (from, to) = (a as usize, b as usize);
+                sums[from] = (sums[from].0 + current, sums[from].1 + size);
+                sums[to] = (sums[to].0 - current, sums[to].1 + size);
+            }
+        }
     }
 
     fn branch(&self, index: usize) -> BranchId {

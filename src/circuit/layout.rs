@@ -66,6 +66,7 @@ impl Layout {
     }
 
     /// The index of an element among the parts.
+    #[inline]
     pub(super) fn part_index(&self, branch: BranchId) -> Option<usize> {
         match branch.source_ordinal() {
             Some(ordinal) => Some(self.n_plain + ordinal).filter(|&i| i < self.parts.len()),
@@ -73,6 +74,7 @@ impl Layout {
         }
     }
 
+    #[inline]
     pub(super) fn part(&self, branch: BranchId) -> Option<&Part> {
         self.part_index(branch).map(|i| &self.parts[i])
     }

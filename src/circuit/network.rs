@@ -39,10 +39,12 @@ impl BranchId {
     }
 
     /// The ordinal of a source, none for any other element.
+    #[inline]
     pub(super) fn source_ordinal(self) -> Option<usize> {
         (self.0 & SOURCE_MARK != 0).then_some((self.0 & !SOURCE_MARK) as usize)
     }
 
+    #[inline]
     pub(super) fn plain_index(self) -> Option<usize> {
         (self.0 & SOURCE_MARK == 0).then_some(self.0 as usize)
     }

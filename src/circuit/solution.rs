@@ -34,7 +34,9 @@ pub struct Solution {
     pub(super) y: Vec<Complex>,
     /// Volts by group and row; the last row is earth.
     pub(super) volts: [Vec<Complex>; MAX_GROUPS],
-    pub(super) active: [bool; MAX_GROUPS],
+    /// Groups with a source that is on: the first `n_active` of these.
+    pub(super) active: [u8; MAX_GROUPS],
+    pub(super) n_active: usize,
     pub(super) graph: Graph,
     pub(super) sources: Vec<SourceState>,
     /// Loads that fell back, by element.
@@ -52,12 +54,14 @@ impl Solution {
     }
 
     /// Volts to remote earth; none where the node's island has no path to earth.
+    #[inline]
     pub fn volts(&self, node: NodeId) -> Option<f64> {
         let floating = *self.graph.floating.get(node.index())?;
         (!floating).then(|| self.combine(|g| self.at(node, g)))
     }
 
     /// Volts between two nodes; meaningful within one island, floating or not.
+    #[inline]
     pub fn volts_between(&self, a: NodeId, b: NodeId) -> f64 {
         self.combine(|g| self.at(a, g) - self.at(b, g))
     }
@@ -73,21 +77,18 @@ impl Solution {
     }
 
     /// Amps through an element; the largest of its ports where it has several.
+    #[inline]
     pub fn amps(&self, branch: BranchId) -> f64 {
-        let Some(part) = self.layout.part(branch) else {
-            return 0.0;
-        };
+        let Some(part) = self.layout.part(branch) else { return 0.0 };
         let mut largest = 0.0;
         for port in 0..part.n_ports {
-            largest = f64::max(
-                largest,
-                self.combine(|g| self.current(branch, part, port, g)),
-            );
+            largest = f64::max(largest, self.sum_squares(|g| self.current(branch, part, port, g)));
         }
-        largest
+        largest.sqrt()
     }
 
     /// Amps through one port of an element: one EMF of a source, one conductor of several, one winding.
+    #[inline]
     pub fn port_amps(&self, branch: BranchId, port: usize) -> f64 {
         self.port(branch, port).map_or(0.0, |part| {
             self.combine(|g| self.current(branch, part, port, g))
@@ -162,27 +163,47 @@ impl Solution {
             .unwrap_or_default()
     }
 
+    /// Lists the groups with a source that is on, in their order.
+    pub(super) fn find_active(&mut self) {
+        self.n_active = 0;
+        for group in 0..MAX_GROUPS {
+            if self.sources.iter().any(|s| s.on && s.group == group) {
+                self.active[self.n_active] = u8::try_from(group).unwrap_or(0);
+                self.n_active += 1;
+            }
+        }
+    }
+
     /// Groups with a source that is on.
+    #[inline]
     pub(super) fn groups(&self) -> impl Iterator<Item = usize> + '_ {
-        (0..MAX_GROUPS).filter(|&g| self.active[g])
+        self.active.iter().take(self.n_active).map(|&group| usize::from(group))
     }
 
     /// Root-sum-square over the groups.
+    #[inline]
     pub(super) fn combine(&self, phasor: impl Fn(usize) -> Complex) -> f64 {
+        self.sum_squares(phasor).sqrt()
+    }
+
+    #[inline]
+    fn sum_squares(&self, phasor: impl Fn(usize) -> Complex) -> f64 {
         let mut sum = 0.0;
-        for g in self.groups() {
-            sum += phasor(g).norm_sqr();
+        for group in self.groups() {
+            sum += phasor(group).norm_sqr();
         }
-        sum.sqrt()
+        sum
     }
 
     /// Volts across one port.
+    #[inline]
     pub(super) fn drop(&self, part: &Part, port: usize, group: usize) -> Complex {
         let (a, b) = self.port_rows[part.first_port + port];
         self.volts[group][a as usize] - self.volts[group][b as usize]
     }
 
     /// Amps through one port, out of the positive terminal for a source.
+    #[inline]
     pub(super) fn current(
         &self,
         branch: BranchId,
@@ -210,6 +231,7 @@ impl Solution {
         sum
     }
 
+    #[inline]
     fn at(&self, node: NodeId, group: usize) -> Complex {
         self.row_of_node
             .get(node.index())

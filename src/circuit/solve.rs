@@ -11,7 +11,6 @@ use crate::circuit::regulate::{PortLine, Sums, lower_for_current};
 use crate::circuit::solution::Solution;
 use crate::circuit::solver::Solver;
 use crate::circuit::source::Limit;
-use crate::circuit::source::MAX_GROUPS;
 use crate::units::Complex;
 
 /// What refers a floating island to earth, siemens; it carries no current, so its size doesn't show.
@@ -39,28 +38,29 @@ impl Solver {
 
     fn update(&mut self) {
         self.forget_fallen();
+        let is_only_values = !self.topology_changed && self.constant_list.is_empty();
         if self.topology_changed {
             self.update_topology();
         }
         self.update_factor();
-        for group in 0..MAX_GROUPS {
-            self.solution.active[group] = self
-                .solution
-                .sources
-                .iter()
-                .any(|s| s.on && s.group == group);
-        }
+        self.solution.find_active();
         for source in &mut self.solution.sources {
             source.scale = 1.0;
             source.limit = None;
         }
-        for compensation in &mut self.compensation {
-            compensation.volts.fill(Complex::ZERO);
+        if self.is_compensated {
+            for compensation in &mut self.compensation {
+                compensation.volts.fill(Complex::ZERO);
+            }
+            self.is_compensated = false;
         }
         let settled = self.settle();
-        let is_sound = self.factor.is_sound() && !self.invalid.contains(&true);
-        let residual = self.solution.residual(&mut self.node_sums);
-        self.solution.converged = settled && is_sound && residual <= RESIDUAL_PU;
+        let is_sound = self.factor.is_sound() && self.n_invalid == 0;
+        // another value in a linear network of the same graph keeps the residual that was found for it
+        if !is_only_values || !self.is_balanced {
+            self.is_balanced = self.solution.residual(&mut self.node_sums) <= RESIDUAL_PU;
+        }
+        self.solution.converged = settled && is_sound && self.is_balanced;
     }
 
     /// Back to the admittance at rated voltage for loads that fell back in the last solve.
@@ -202,10 +202,8 @@ impl Solver {
 
     /// Injects what constant-power loads take beyond their admittance in the matrix, and solves for it.
     fn compensate(&mut self) {
-        for group in 0..MAX_GROUPS {
-            if !self.solution.active[group] {
-                continue;
-            }
+        self.is_compensated = true;
+        for group in self.solution.groups() {
             let compensation = &mut self.compensation[group];
             compensation.injected.fill(Complex::ZERO);
             for &index in &self.constant_list {
@@ -257,17 +255,29 @@ impl Solver {
 
     /// Sums the responses to all sources, group by group.
     fn superpose(&mut self) {
-        for group in 0..MAX_GROUPS {
-            let volts = &mut self.solution.volts[group];
-            volts.copy_from_slice(&self.compensation[group].volts);
-            for (response, source) in self.responses.iter().zip(&self.solution.sources) {
-                if source.on && source.group == group {
-                    let factor = source.factor();
-                    for (sum, unit) in volts.iter_mut().zip(&response.volts) {
-                        *sum += unit * factor;
-                    }
-                }
+        for (group, volts) in self.solution.volts.iter_mut().enumerate() {
+            let mut is_begun = false;
+            if self.is_compensated {
+                volts.copy_from_slice(&self.compensation[group].volts);
+                is_begun = true;
             }
+            for (response, source) in self.responses.iter().zip(&self.solution.sources) {
+                if !source.on || source.group != group {
+                    continue;
+                }
+                let factor = source.factor();
+                let pairs = volts.iter_mut().zip(&response.volts);
+                if is_begun {
+                    pairs.for_each(|(sum, unit)| *sum += unit * factor);
+                } else {
+                    pairs.for_each(|(sum, unit)| *sum = unit * factor);
+                }
+                is_begun = true;
+            }
+            if !is_begun && core::mem::replace(&mut self.is_filled[group], false) {
+                volts.fill(Complex::ZERO);
+            }
+            self.is_filled[group] |= is_begun;
         }
     }
 

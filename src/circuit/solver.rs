@@ -57,6 +57,7 @@ pub struct Solver {
     /// Which elements are present, and which have a value out of range.
     pub(super) present: Vec<bool>,
     pub(super) invalid: Vec<bool>,
+    pub(super) n_invalid: usize,
     /// Constant-power loads by element, and which elements those are.
     pub(super) constant: Vec<Option<Compensated>>,
     pub(super) constant_list: Vec<u32>,
@@ -69,6 +70,12 @@ pub struct Solver {
     /// One for each source, and one for each group's injections of constant-power loads.
     pub(super) responses: Vec<Response>,
     pub(super) compensation: [Response; MAX_GROUPS],
+    /// Whether the compensation holds anything but zeros.
+    pub(super) is_compensated: bool,
+    /// Which groups' volts hold anything but zeros.
+    pub(super) is_filled: [bool; MAX_GROUPS],
+    /// Whether Kirchhoff's current law held when it was last looked at.
+    pub(super) is_balanced: bool,
     pub(super) node_sums: Vec<(Complex, f64)>,
 }
 
@@ -100,6 +107,7 @@ impl Solver {
             in_matrix: vec![Complex::ZERO; n_slots],
             present,
             invalid: vec![false; n_parts],
+            n_invalid: 0,
             constant,
             constant_list: Vec::with_capacity(n_parts),
             changed_slots: Vec::with_capacity(n_slots),
@@ -109,6 +117,9 @@ impl Solver {
             tied_rows: vec![false; n],
             responses: network.sources.iter().map(|_| Response::new(n)).collect(),
             compensation: core::array::from_fn(|_| Response::new(n)),
+            is_compensated: false,
+            is_filled: [false; MAX_GROUPS],
+            is_balanced: false,
             node_sums: vec![(Complex::ZERO, 0.0); n + 1],
             symbolic,
         };
@@ -286,7 +297,8 @@ impl Solver {
     /// Sets one slot of an element; none is a value out of range, which leaves the slot out.
     fn set_admittance(&mut self, index: usize, port: usize, y: Option<Complex>) {
         let part = self.solution.layout.parts[index];
-        self.invalid[index] = y.is_none();
+        let was_invalid = core::mem::replace(&mut self.invalid[index], y.is_none());
+        self.n_invalid = self.n_invalid + usize::from(y.is_none()) - usize::from(was_invalid);
         self.when_present[part.first_slot + port] = y.unwrap_or(Complex::ZERO);
         self.anything_changed = true;
         self.refresh(index);
@@ -388,7 +400,8 @@ fn empty_solution(
             .collect(),
         y: vec![Complex::ZERO; n_slots],
         volts: core::array::from_fn(|_| vec![Complex::ZERO; symbolic.n + 1]),
-        active: [false; MAX_GROUPS],
+        active: [0; MAX_GROUPS],
+        n_active: 0,
         graph: Graph::new(n_nodes),
         sources: sources.iter().map(state).collect(),
         fallen: vec![false; n_plain],
