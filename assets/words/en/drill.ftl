@@ -26,7 +26,7 @@ learnt-dead = { $point }: no voltage. You proved the tester before and after.
 learnt-crew-at-work = The utility says: a crew is at work on your line.
 learnt-in-service = The utility says: your line is in service.
 learnt-line-down = The utility says: your line is out. A crew is on its way or has just left.
-learnt-electrician = The electrician says: keep to cords until the panel has been put right. I will come when the roads are clear.
+learnt-electrician = The electrician says: use extension cords only, until the panel has been put right. I will come when the roads are clear.
 learnt-emergency = The emergency number says: get everyone out to fresh air. Stay away from anything that may be live.
 learnt-told = Now they know what is going on: { $who }.
 

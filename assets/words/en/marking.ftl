@@ -46,7 +46,7 @@ finding-shock-what = A line worker had the line in hand when your generator made
 finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. The heart may stop at once.
 finding-shock-now = Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
 finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
-source-shock = IEEE Std 80: 0.116 A over the root of the seconds, for 50 kg (checked). Body resistance by IEC 60479-1:2018 (median checked, range from memory).
+source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).
 
 finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
 finding-live-blades-why = Bare blades and pins are made to be dead when nothing is plugged onto them. Anyone who touches them closes the circuit.
@@ -58,7 +58,7 @@ finding-gas-what = The carbon monoxide alarm went off. There were { $ppm } in th
 finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising while the engine runs.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
 finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut.
-source-gas = UL 2034 alarm times (checked). CPSC: at least 20 feet from the house (checked).
+source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy).
 
 finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
 finding-overcome-why = At this point people can no longer save themselves.
@@ -88,19 +88,19 @@ finding-not-settled-what = The generator carried up to { $watts } before it had 
 finding-not-settled-why = In its first { $settle } the engine hunts for its speed. The voltage swings with it.
 finding-not-settled-now = Take the load off until the engine runs evenly.
 finding-not-settled-instead = Let the engine settle before you turn its output breaker on.
-source-not-settled = Common practice. Small generators need 5 to 15 seconds or more (checked).
+source-not-settled = Common practice. Small generators need 5 to 15 seconds or more (checked in a copy).
 
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
 finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns.
 finding-all-at-once-now = Turn the branch breakers off. Then turn them on again one by one.
 finding-all-at-once-instead = Turn all branch breakers off first. Then turn them on one at a time, largest motor first.
-source-all-at-once = NEMA MG 1 locked-rotor code letters (checked). The order is common practice.
+source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a copy). The order is common practice.
 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
 finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. It should run { $cool } without load first.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
 finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run for a few minutes, then stop it.
-source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked).
+source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part).
 
 finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
 finding-blind-return-why = Behind an open main breaker the house cannot see the street. Closing it blind only brings the dark back.
@@ -118,31 +118,31 @@ finding-too-near-now = { $indoors ->
    *[other] Stop the engine, let it cool and move it farther away.
 }
 finding-too-near-instead = Put the generator at the far side of the yard before you start it.
-source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked).
+source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy).
 
 finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
 finding-overload-now = Turn the largest load off.
 finding-overload-instead = Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
-source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked).
+source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked in a copy).
 
 finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
 finding-tripped-why = A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
 finding-tripped-now = Find out what asked for so much before you reset it.
 finding-tripped-instead = Turn loads on one at a time and watch the meter.
-source-tripped = UL 489 hold and trip points (checked).
+source-tripped = UL 489: currents at which a breaker holds and trips (checked in part).
 
 finding-starved-what = Too little voltage, only { $volts }: { $appliance }.
 finding-starved-why = A motor with too little voltage draws more current, gets hot and may never start.
 finding-starved-now = Turn it off until less runs on the generator.
 finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start.
-source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked).
+source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part).
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
 finding-cord-hot-now = Turn the load off and let the cord cool. If it feels soft, throw it away.
 finding-cord-hot-instead = Lay the cord out flat, and use a heavier one for this load.
-source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory above). How a coil traps heat is an assumption.
+source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory for thicker cords). How a coil traps heat is an assumption.
 
 finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.
 finding-goal-late-why = That is what this household counts on.

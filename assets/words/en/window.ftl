@@ -1,7 +1,7 @@
 # The window.
 
 window-title = Outage Drill
-window-clock = Clock of the drill
+window-clock = Drill clock
 window-goal = Goal
 window-hint = Next
 window-wait-short = Wait 10 s

@@ -46,7 +46,7 @@ finding-shock-what = Una persona de la cuadrilla tenía la línea en la mano cua
 finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. El corazón puede pararse de inmediato.
 finding-shock-now = Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
 finding-shock-instead = Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
-source-shock = IEEE Std 80: 0,116 A entre la raíz de los segundos, para 50 kg (verificado). Resistencia del cuerpo según IEC 60479-1:2018 (mediana verificada, rango de memoria).
+source-shock = IEEE Std 80: 0,116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
 
 finding-live-blades-what = Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
 finding-live-blades-why = Las clavijas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
@@ -58,7 +58,7 @@ finding-gas-what = Sonó la alarma de monóxido de carbono. En la casa había { 
 finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras el motor está en marcha.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
 finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas.
-source-gas = UL 2034: tiempos de alarma (verificado). CPSC: a por lo menos 20 pies de la casa (verificado).
+source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia).
 
 finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
 finding-overcome-why = A esta altura, las personas ya no pueden salvarse solas.
@@ -88,19 +88,19 @@ finding-not-settled-what = El generador llevó hasta { $watts } antes de calenta
 finding-not-settled-why = En los primeros { $settle }, el motor todavía busca su velocidad. El voltaje sube y baja con ella.
 finding-not-settled-now = Quite la carga hasta que el motor ande parejo.
 finding-not-settled-instead = Deje que el motor se estabilice antes de encender su interruptor de salida.
-source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más (verificado).
+source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más (verificado en una copia).
 
 finding-all-at-once-what = { $motors } motores arrancaron al mismo tiempo y tomaron { $amps } entre todos.
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire.
 finding-all-at-once-now = Apague los interruptores de circuito. Luego enciéndalos otra vez, uno por uno.
 finding-all-at-once-instead = Primero apague todos los interruptores de circuito. Luego enciéndalos uno por uno, con el motor más grande primero.
-source-all-at-once = NEMA MG 1: letras de código de rotor bloqueado (verificado). El orden es práctica común.
+source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
 finding-no-cool-down-what = El motor todavía llevaba carga { $rested } antes de detenerse.
 finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar { $cool } sin carga.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
 finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor unos minutos y luego deténgalo.
-source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado).
+source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte).
 
 finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
 finding-blind-return-why = Con el interruptor principal apagado, la casa no ve la calle. Encenderlo a ciegas solo trae de vuelta la oscuridad.
@@ -118,31 +118,31 @@ finding-too-near-now = { $indoors ->
    *[other] Detenga el motor, déjelo enfriar y llévelo más lejos.
 }
 finding-too-near-instead = Ponga el generador al fondo del jardín antes de arrancarlo.
-source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado).
+source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia).
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
 finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalientan, y el generador se apaga o su interruptor se dispara.
 finding-overload-now = Apague la carga más grande.
 finding-overload-instead = Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
-source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado).
+source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado en una copia).
 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
 finding-tripped-why = Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
 finding-tripped-now = Averigüe qué pidió tanto antes de encenderlo de nuevo.
 finding-tripped-instead = Encienda las cargas una por una y mire el medidor.
-source-tripped = UL 489: puntos en que aguanta y en que se dispara (verificado).
+source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara (verificado en parte).
 
 finding-starved-what = Muy poco voltaje, solo { $volts }: { $appliance }.
 finding-starved-why = Un motor con muy poco voltaje toma más corriente, se calienta y quizá nunca arranque.
 finding-starved-now = Apáguelo hasta que el generador lleve menos carga.
 finding-starved-instead = Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
-source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado).
+source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte).
 
 finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Está hecho para { $rated }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
 finding-cord-hot-now = Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
 finding-cord-hot-instead = Extienda el cable, y use uno más grueso para esta carga.
-source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para más gruesos). Cuánto calor guarda un rollo es un supuesto.
+source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para cables más gruesos). Cuánto calor guarda un rollo es un supuesto.
 
 finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
 finding-goal-late-why = Con eso cuentan las personas de esta casa.
