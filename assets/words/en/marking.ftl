@@ -55,7 +55,7 @@ finding-live-blades-instead = Never use a cord with a plug at both ends. Connect
 source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
 finding-gas-what = The carbon monoxide alarm went off. There were { $ppm } in the house.
-finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising while the engine runs.
+finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising for as long as they breathe it.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
 finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut.
 source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy).
@@ -103,7 +103,7 @@ finding-no-cool-down-instead = Turn the output breaker on the generator off. Let
 source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part).
 
 finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
-finding-blind-return-why = Behind an open main breaker the house cannot see the street. Closing it blind only brings the dark back.
+finding-blind-return-why = Behind an open main breaker the house cannot see the street. Turning it on blind may only bring the dark back.
 finding-blind-return-now = Look at the street, or call the utility.
 finding-blind-return-instead = Look for lights in the street, or ask the utility, before you switch back.
 source-blind-return = Common practice.

@@ -55,7 +55,7 @@ finding-live-blades-instead = Nunca use un cable con enchufe en los dos extremos
 source-live-blades = OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado). 29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
 
 finding-gas-what = Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
-finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras el motor está en marcha.
+finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras lo respiren.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
 finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas.
 source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia).
@@ -103,7 +103,7 @@ finding-no-cool-down-instead = Apague el interruptor de salida del generador. De
 source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte).
 
 finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
-finding-blind-return-why = Con el interruptor principal apagado, la casa no ve la calle. Encenderlo a ciegas solo trae de vuelta la oscuridad.
+finding-blind-return-why = Con el interruptor principal apagado, la casa no ve la calle. Encenderlo a ciegas quizá solo traiga de vuelta la oscuridad.
 finding-blind-return-now = Mire la calle, o llame a la compañía eléctrica.
 finding-blind-return-instead = Busque luces en la calle, o pregunte a la compañía eléctrica, antes de volver a la red.
 source-blind-return = Práctica común.
