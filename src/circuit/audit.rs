@@ -48,7 +48,11 @@ impl Solution {
                 let (left, size) = (left.re.abs() + left.im.abs(), size.max(BASE_VA / base_v));
                 // a value that is not a number must not pass
                 if left.is_nan() || left > largest * size {
-                    largest = if left.is_nan() { f64::INFINITY } else { left / size };
+                    largest = if left.is_nan() {
+                        f64::INFINITY
+                    } else {
+                        left / size
+                    };
                 }
             }
         }

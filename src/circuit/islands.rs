@@ -5,7 +5,7 @@
 //! "Fed by" is a second union-find over ungrounded nodes, whatever the volts there.
 
 use crate::circuit::layout::Layout;
-use crate::circuit::network::{BranchId, Conductor};
+use crate::circuit::network::{BranchId, Conductor, Kind};
 
 /// A set of sources.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
@@ -86,6 +86,14 @@ impl Disjoint {
         let (a, b) = (self.find(a), self.find(b));
         self.parent[a.max(b) as usize] = a.min(b);
     }
+
+    /// Points every node straight at the lowest of its set; a parent is never above its node, so one pass does it.
+    fn flatten(&mut self) -> &[u32] {
+        for node in 0..self.parent.len() {
+            self.parent[node] = self.parent[self.parent[node] as usize];
+        }
+        &self.parent
+    }
 }
 
 /// What the graph says of each node.
@@ -93,7 +101,7 @@ impl Disjoint {
 pub(super) struct Graph {
     sets: Disjoint,
     /// Node that refers its island to earth where nothing else does; 0 for islands that have earth.
-    tie_of_island: Vec<u32>,
+    tie_of_island: Vec<usize>,
     /// Nodes with a tie, true for each.
     pub(super) tied: Vec<bool>,
     /// Whether each node's island has no path to earth.
@@ -132,21 +140,20 @@ impl Graph {
                 self.sets.join(a, b);
             }
         }
+        let island = self.sets.flatten();
         self.tie_of_island.fill(0);
-        self.tied.fill(false);
-        // a grounded conductor is the natural reference; the lowest node otherwise
-        for wanted in [Some(Conductor::Grounded), None] {
-            for node in (1..).take(layout.n_nodes() - 1) {
-                let island = self.sets.find(node) as usize;
-                let suits = wanted.is_none_or(|kind| layout.conductor[node as usize] == kind);
-                if island != 0 && suits && self.tie_of_island[island] == 0 {
-                    self.tie_of_island[island] = node;
-                    self.tied[node as usize] = true;
-                }
+        let is_grounded = |node: usize| layout.conductor[node] == Conductor::Grounded;
+        for (node, &island) in island.iter().enumerate() {
+            self.floating[node] = island != 0;
+            self.tied[node] = false;
+            // a grounded conductor is the natural reference; the lowest node otherwise
+            let tie = &mut self.tie_of_island[island as usize];
+            if island != 0 && (*tie == 0 || (is_grounded(node) && !is_grounded(*tie))) {
+                *tie = node;
             }
         }
-        for node in (0..).take(layout.n_nodes()) {
-            self.floating[node as usize] = self.sets.find(node) != 0;
+        for &tie in self.tie_of_island.iter().filter(|&&tie| tie != 0) {
+            self.tied[tie] = true;
         }
     }
 
@@ -165,7 +172,7 @@ impl Graph {
                 if is_open(a) && is_open(b) {
                     self.sets.join(a, b);
                 }
-                if part.kind == crate::circuit::network::Kind::Windings {
+                if part.kind == Kind::Windings {
                     for node in [a, b].into_iter().filter(|&node| is_open(node)) {
                         self.sets.join(*wound.get_or_insert(node), node);
                     }
@@ -184,12 +191,10 @@ impl Graph {
                 }
             }
         }
-        for node in (0..).take(layout.n_nodes()) {
-            let island = self.sets.find(node) as usize;
-            self.fed[node as usize] = if is_open(node) {
-                self.fed_of_island[island]
-            } else {
-                SourceSet::EMPTY
+        for (node, &island) in self.sets.flatten().iter().enumerate() {
+            self.fed[node] = match layout.conductor[node] {
+                Conductor::Ungrounded => self.fed_of_island[island as usize],
+                Conductor::Grounded => SourceSet::EMPTY,
             };
         }
     }

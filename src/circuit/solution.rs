@@ -79,10 +79,18 @@ impl Solution {
     /// Amps through an element; the largest of its ports where it has several.
     #[inline]
     pub fn amps(&self, branch: BranchId) -> f64 {
-        let Some(part) = self.layout.part(branch) else { return 0.0 };
+        let Some(part) = self.layout.part(branch) else {
+            return 0.0;
+        };
+        if part.n_ports == 1 && part.kind != Kind::Source {
+            return self.combine(|g| self.y[part.first_slot] * self.drop(part, 0, g));
+        }
         let mut largest = 0.0;
         for port in 0..part.n_ports {
-            largest = f64::max(largest, self.sum_squares(|g| self.current(branch, part, port, g)));
+            largest = f64::max(
+                largest,
+                self.sum_squares(|g| self.current(branch, part, port, g)),
+            );
         }
         largest.sqrt()
     }
@@ -177,7 +185,10 @@ impl Solution {
     /// Groups with a source that is on.
     #[inline]
     pub(super) fn groups(&self) -> impl Iterator<Item = usize> + '_ {
-        self.active.iter().take(self.n_active).map(|&group| usize::from(group))
+        self.active
+            .iter()
+            .take(self.n_active)
+            .map(|&group| usize::from(group))
     }
 
     /// Root-sum-square over the groups.
