@@ -16,7 +16,6 @@ import time
 from dss import DSS
 
 LIB = DSS._api_util.lib
-FFI = DSS._api_util.ffi
 TEXT = DSS.Text
 CIRCUIT = DSS.ActiveCircuit
 BATCHES = 15
@@ -108,8 +107,6 @@ def run(houses):
     text_us = best(by_text)
 
     # objects and the index of their R, for calls without names
-    resistance = [FFI.string(LIB.DSS_Get_PropertyName(1, i)) for i in ()]
-    del resistance
     CIRCUIT.Reactors.First
     index_of = {name.lower(): i + 1 for i, name in enumerate(CIRCUIT.Reactors.AllNames)}
     indexed = draws([index_of[name] for name in loads])
