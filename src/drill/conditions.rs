@@ -242,9 +242,12 @@ impl Conditions {
         let inside = site
             .control_id("household")
             .is_none_or(|id| site.stands(positions, id, "inside"));
-        let breathed = if inside { self.ppm } else { 0.0 };
+        let after = monoxide::ppm_after(self.ppm, generation, site.air_m3, changes, seconds);
+        // Blood and alarm see the middle of the stretch, which is a second long at most.
+        let middle = f64::midpoint(self.ppm, after);
+        let breathed = if inside { middle } else { 0.0 };
         self.cohb_pct = monoxide::cohb_after(self.cohb_pct, breathed, seconds);
-        self.alarm_dose = monoxide::alarm_after(self.alarm_dose, self.ppm, seconds);
-        self.ppm = monoxide::ppm_after(self.ppm, generation, site.air_m3, changes, seconds);
+        self.alarm_dose = monoxide::alarm_after(self.alarm_dose, middle, seconds);
+        self.ppm = after;
     }
 }

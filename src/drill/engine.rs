@@ -184,6 +184,7 @@ impl Drill {
     pub fn end(&mut self) {
         let now = self.now;
         self.commit(now);
+        self.fire_due();
         self.run.ended_at = now;
         self.record(What::Sampled);
     }
