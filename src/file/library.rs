@@ -51,6 +51,15 @@ struct ReadSite {
     file: SiteFile,
 }
 
+/// Sites whose own faults are told already.
+#[derive(Default)]
+struct Broken {
+    /// Those that could be read, by name.
+    named: Vec<String>,
+    /// Whether there are others, whose names nobody knows.
+    nameless: bool,
+}
+
 impl Library {
     /// The shipped scenarios, and whatever is wrong with them.
     pub fn shipped() -> (Self, Vec<Diagnostic>) {
@@ -87,6 +96,7 @@ impl Library {
     fn read(site_texts: Vec<Text>, drill_texts: Vec<Text>) -> (Self, Vec<Diagnostic>) {
         let mut faults = Vec::new();
         let mut sites = Vec::new();
+        let mut broken = Broken::default();
         for text in site_texts {
             match parse_site(&source(&text)) {
                 Ok(file) => {
@@ -101,18 +111,21 @@ impl Library {
                         },
                     ) {
                         faults.append(&mut wrong);
+                        broken.named.push(file.name);
                     } else {
                         sites.push(ReadSite { text, file });
                     }
                 }
-                Err(mut wrong) => faults.append(&mut wrong),
+                Err(mut wrong) => {
+                    faults.append(&mut wrong);
+                    broken.nameless = true;
+                }
             }
         }
         let mut scenarios = Vec::new();
-        let site_is_broken = !faults.is_empty();
         for text in &drill_texts {
             match parse_drill(&source(text)) {
-                Ok(file) => match scenario(text, &file, &sites, site_is_broken) {
+                Ok(file) => match scenario(text, &file, &sites, &broken) {
                     Ok(scenario) => scenarios.extend(scenario.map(Arc::new)),
                     Err(mut wrong) => faults.append(&mut wrong),
                 },
@@ -128,12 +141,15 @@ fn scenario(
     text: &Text,
     file: &DrillFile,
     sites: &[ReadSite],
-    site_is_broken: bool,
+    broken: &Broken,
 ) -> Result<Option<Scenario>, Vec<Diagnostic>> {
     let own = source(text);
     let Some(site) = sites.iter().find(|s| s.file.name == file.site) else {
-        let known: Vec<&str> = sites.iter().map(|s| s.file.name.as_str()).collect();
-        return if site_is_broken {
+        let sound = sites.iter().map(|s| s.file.name.as_str());
+        let known: Vec<&str> = sound
+            .chain(broken.named.iter().map(String::as_str))
+            .collect();
+        return if broken.nameless || known.contains(&file.site.as_str()) {
             Ok(None)
         } else {
             Err(vec![unknown_site(&own, file, &known)])
@@ -164,7 +180,9 @@ fn source(text: &Text) -> Source<'_> {
 fn digest(texts: &[&str]) -> String {
     let mut hash = Sha256::new();
     for text in texts {
-        hash.update(text.len().to_le_bytes());
+        // Eight bytes on every platform.
+        let length = u64::try_from(text.len()).unwrap_or(u64::MAX);
+        hash.update(length.to_le_bytes());
         hash.update(text.as_bytes());
     }
     let mut text = String::new();

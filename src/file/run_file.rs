@@ -90,7 +90,7 @@ pub fn read_run(source: Source<'_>, library: &Library) -> Result<Run, Vec<Diagno
         let message = Message::new("error-run-version")
             .with("found", Arg::Verbatim(version.clone()))
             .with("known", Arg::Count(i64::from(RUN_VERSION)));
-        return Err(vec![source.at_line(1, 1, &version, message)]);
+        return Err(vec![source.at_line(1, MAGIC.len() + 1, &version, message)]);
     }
     let name = head("scenario ")?;
     let digest = head("digest ")?;
@@ -152,10 +152,12 @@ fn read_body<'a>(
         .actions
         .windows(2)
         .any(|w| matches!(w, [a, b] if b.at < a.at));
-    if backwards {
+    let ends_early = ended && run.actions.last().is_some_and(|t| t.at > run.ended_at);
+    if backwards || ends_early {
         faults.push(source.whole(Message::new("error-run-backwards")));
     }
-    if !ended {
+    // The last line's own end tells that its clock is whole.
+    if !ended || !source.text.ends_with('\n') {
         faults.push(source.whole(Message::new("error-run-cut")));
     }
     if faults.is_empty() {
