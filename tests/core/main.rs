@@ -17,12 +17,26 @@ mod circuit_sources;
 #[cfg(test)]
 mod circuit_split_phase;
 #[cfg(test)]
+mod drills;
+#[cfg(test)]
 mod layout;
 #[cfg(test)]
+mod oracle;
+#[cfg(test)]
+mod playing;
+#[cfg(test)]
 mod published;
+#[cfg(test)]
+mod runs;
+#[cfg(test)]
+mod same_bits;
 #[cfg(test)]
 mod session;
 #[cfg(test)]
 mod terminal;
 #[cfg(test)]
+mod time_law;
+#[cfg(test)]
 mod words;
+#[cfg(test)]
+mod wrong_files;

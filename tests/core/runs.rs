@@ -1,0 +1,230 @@
+//! Run files: what is stored plays out to the same bits and the same verdict, and a bad file says what is wrong with it.
+
+use std::sync::Arc;
+
+use outage_drill::file::{Diagnostic, Library, Source, read_run, write_run};
+use outage_drill::marking::mark;
+
+use crate::playing::{every_bit, list, play_text, shipped};
+
+fn library() -> Library {
+    Library::shipped().0
+}
+
+fn stored(name: &str, drill: &str, seed: u64) -> String {
+    let scenario = shipped(drill);
+    write_run(
+        play_text(&scenario, seed, &list(name)).drill.run(),
+        &scenario,
+    )
+}
+
+fn faults(text: &str) -> Vec<Diagnostic> {
+    read_run(
+        Source {
+            file: "a.run",
+            text,
+        },
+        &library(),
+    )
+    .unwrap_err()
+}
+
+/// The only fault of a text: its message id, line, column and offending text.
+fn fault(text: &str) -> (String, usize, usize, String) {
+    let found = faults(text);
+    assert_eq!(found.len(), 1, "{found:?}");
+    let only = &found[0];
+    assert_eq!(only.file, "a.run");
+    (
+        only.message.id.clone(),
+        only.line,
+        only.column,
+        only.text.clone(),
+    )
+}
+
+fn head_of(text: &str, lines: usize) -> String {
+    text.split_inclusive('\n').take(lines).collect()
+}
+
+#[test]
+fn a_stored_run_is_read_back_as_it_was_and_replays_to_the_bit_and_to_the_same_verdict() {
+    let lists = [
+        ("slide-branches-first", "there-and-back"),
+        ("slide-refused", "there-and-back"),
+        ("slide-garage", "there-and-back"),
+        ("deadly-main-left-on", "no-slide"),
+        ("deadly-before-the-crew", "no-slide"),
+        ("collision-utility-returns", "no-slide"),
+    ];
+    for (name, drill) in lists {
+        let scenario = shipped(drill);
+        let played = play_text(&scenario, 5, &list(name));
+        let text = write_run(played.drill.run(), &scenario);
+        let run = read_run(
+            Source {
+                file: "a.run",
+                text: &text,
+            },
+            &library(),
+        )
+        .unwrap();
+        assert_eq!(&run, played.drill.run(), "{name}");
+        assert_eq!(write_run(&run, &scenario), text, "{name}");
+        let again = run.replay(&scenario).unwrap();
+        let (one, other) = (&played.drill.trace().moments, &again.trace().moments);
+        assert_eq!(one.len(), other.len(), "{name}");
+        for (a, b) in one.iter().zip(other) {
+            assert_eq!(every_bit(a), every_bit(b), "{name} at {}", a.at);
+        }
+        assert_eq!(mark(&scenario, again.trace()), played.verdict, "{name}");
+    }
+}
+
+#[test]
+fn another_seed_is_another_run() {
+    let scenario = shipped("there-and-back");
+    let text = list("slide-branches-first");
+    let returns = |seed| play_text(&scenario, seed, &text).drill.trace().return_at();
+    let times: std::collections::BTreeSet<_> = (0..8).map(returns).collect();
+    assert!(times.len() > 4, "{times:?}");
+}
+
+#[test]
+fn a_run_cut_short_anywhere_says_so_and_is_never_taken_for_a_whole_one() {
+    let text = stored("slide-branches-first", "there-and-back", 1);
+    let lines = text.lines().count();
+    for kept in 0..lines {
+        let cut = head_of(&text, kept);
+        let found = faults(&cut);
+        assert!(
+            found.iter().any(|f| f.message.id == "error-run-cut"),
+            "{kept} lines: {found:?}"
+        );
+    }
+    let end = text.trim_end().rfind('\n').unwrap() + 1;
+    for kept in (0..end).step_by(7) {
+        assert!(!faults(&text[..kept]).is_empty(), "{kept} bytes");
+    }
+}
+
+#[test]
+fn a_run_of_another_version_of_the_program_names_both() {
+    let text = stored("slide-nothing", "there-and-back", 1).replacen("run 1", "run 7", 1);
+    assert_eq!(
+        fault(&text),
+        ("error-run-version".to_owned(), 1, 18, "7".to_owned())
+    );
+}
+
+#[test]
+fn a_file_that_is_no_run_is_refused_in_its_first_line() {
+    for text in [
+        "garbage\n",
+        "\u{fffd}\u{0}\u{1}\n",
+        "set main off\n",
+        "(version: 1)\n",
+    ] {
+        let (id, line, column, _) = fault(text);
+        assert_eq!(
+            (id.as_str(), line, column),
+            ("error-run-head", 1, 1),
+            "{text:?}"
+        );
+    }
+    assert_eq!(fault("").0, "error-run-cut");
+}
+
+#[test]
+fn a_run_of_a_changed_scenario_is_refused() {
+    let text = stored("slide-nothing", "there-and-back", 1);
+    let digest = shipped("there-and-back").digest.clone();
+    let other = digest.replace(|c: char| c.is_ascii_digit(), "0");
+    let (id, line, column, _) = fault(&text.replace(&digest, &other));
+    assert_eq!((id.as_str(), line, column), ("error-run-changed", 3, 8));
+    let changed = text.replace("scenario there-and-back", "scenario no-slide");
+    assert_eq!(
+        fault(&changed).0,
+        "error-run-changed",
+        "the digest belongs to the other drill"
+    );
+}
+
+#[test]
+fn a_run_of_an_unknown_scenario_names_the_nearest() {
+    let text = stored("slide-nothing", "there-and-back", 1);
+    let found = faults(&text.replace("scenario there-and-back", "scenario there-and-bakc"));
+    let only = &found[0];
+    assert_eq!(
+        (only.message.id.as_str(), only.line, only.column),
+        ("error-unknown-name", 2, 10)
+    );
+    assert_eq!(
+        only.hint.as_ref().map(|h| h.id.as_str()),
+        Some("error-hint-nearest")
+    );
+}
+
+#[test]
+fn lines_that_make_no_sense_are_each_told_with_their_place() {
+    let text = stored("slide-nothing", "there-and-back", 1);
+    let head = head_of(&text, 4);
+    let cases = [
+        ("@1:00 set mian off\n", "error-unknown-name", 5, 11, "mian"),
+        (
+            "@1:00 set main sideways\n",
+            "error-unknown-name",
+            5,
+            16,
+            "sideways",
+        ),
+        ("@1:77 set main off\n", "error-unknown-name", 5, 1, "@1:77"),
+        ("set main off\n", "error-run-line", 5, 1, "set main off"),
+        ("@1:00\n", "error-missing-word", 5, 1, ""),
+        ("@1:00 set crew away\n", "error-unknown-name", 5, 11, "crew"),
+        (
+            "@1:00 set main tripped\n",
+            "error-unknown-name",
+            5,
+            16,
+            "tripped",
+        ),
+        ("@1:00 refuel now\n", "error-unknown-name", 5, 14, "now"),
+    ];
+    for (line, id, row, column, offending) in cases {
+        let found = fault(&format!("{head}{line}end 2:00\n"));
+        assert_eq!(
+            found,
+            (id.to_owned(), row, column, offending.to_owned()),
+            "{line}"
+        );
+    }
+    let late = format!("{head}@2:00 set main off\n@1:00 set main on\nend 3:00\n");
+    assert_eq!(fault(&late).0, "error-run-backwards");
+    let after = format!("{head}end 1:00\n@2:00 set main off\n");
+    assert_eq!(
+        fault(&after).0,
+        "error-run-line",
+        "nothing comes after the end"
+    );
+    let seed = head.replace("seed 1", "seed one");
+    let found = fault(&format!("{seed}end 1:00\n"));
+    assert_eq!(found, ("error-run-seed".to_owned(), 4, 6, "one".to_owned()));
+}
+
+#[test]
+fn an_end_before_the_last_action_is_refused() {
+    let head = head_of(&stored("slide-nothing", "there-and-back", 1), 4);
+    let text = format!("{head}@2:00 set main off\nend 1:00\n");
+    assert_eq!(fault(&text).0, "error-run-backwards");
+}
+
+#[test]
+fn a_drill_of_a_shared_scenario_leaves_it_as_it_was() {
+    let scenario = shipped("no-slide");
+    let before = scenario.as_ref().clone();
+    let _played = play_text(&scenario, 1, &list("deadly-main-left-on"));
+    assert_eq!(*scenario, before);
+    assert_eq!(Arc::strong_count(&scenario), 2, "the drill holds it once");
+}
