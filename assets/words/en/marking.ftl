@@ -24,7 +24,7 @@ finding-line-fed-why = The pole transformer works both ways. It turns the 240 vo
    *[other] The engine was asked for { $asked } and is made for { $rated }. If it stalls, that is luck, not protection.
 }
 finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
-finding-line-fed-instead = Turn the main breaker off before the generator feeds the house, with an interlock or a transfer switch in place. If there is none, use extension cords only.
+finding-line-fed-instead = Turn the main breaker off before the generator feeds the house. Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = For { $lasted } your generator fed the house wiring with no transfer equipment in between.
@@ -73,7 +73,7 @@ finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minu
 source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes are common practice.
 
 finding-live-plug-what = This was moved while it was live at { $volts }: { $plug }.
-finding-live-plug-why = Plugs that meet or part under voltage can arc, burn the blades and shock the hand that holds them.
+finding-live-plug-why = A plug that is moved under voltage can arc and burn its blades. It can shock the hand that holds it.
 finding-live-plug-now = Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine. If the utility feeds a plug, touch nothing and call an electrician.
 finding-live-plug-instead = Connect both ends of a proper cord before the engine starts. Take them apart after it has stopped.
 source-live-plug = Common practice, found in many makers' manuals.

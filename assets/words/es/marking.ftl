@@ -24,7 +24,7 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
    *[other] Al motor se le pidieron { $asked }, y está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
 finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
-finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa, con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
+finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa. Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
@@ -73,7 +73,7 @@ finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 m
 source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos son práctica común.
 
 finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
-finding-live-plug-why = Un enchufe que se mete o se saca con voltaje puede hacer arco, quemar las clavijas y dar un choque a la mano.
+finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus clavijas. Puede dar un choque a la mano que lo sujeta.
 finding-live-plug-now = Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta un enchufe, no toque nada y llame a un electricista.
 finding-live-plug-instead = Conecte los dos extremos de un cable adecuado antes de arrancar el motor. Desconéctelos después de detenerlo.
 source-live-plug = Práctica común; está en muchos manuales de fabricantes.
@@ -138,7 +138,7 @@ finding-starved-now = Apáguelo hasta que el generador lleve menos carga.
 finding-starved-instead = Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
 source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte).
 
-finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Está hecho para { $rated }.
+finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
 finding-cord-hot-now = Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
 finding-cord-hot-instead = Extienda el cable, y use uno más grueso para esta carga.
