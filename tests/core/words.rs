@@ -9,6 +9,8 @@ mod sources;
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
+use outage_drill::file::Library;
+use outage_drill::session::{Command, Practice, Session};
 use outage_drill::words::OFFERED;
 use outage_drill::words::PSEUDO;
 use outage_drill::words::REFERENCE;
@@ -46,6 +48,7 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("place-", &["", "-about"], "session, from a place"),
     ("close-", &[""], "session, from a place"),
     ("caution-", &[""], "session, by number"),
+    ("error-kind-", &[""], "file, from the kind of a name"),
     ("log-", &[""], "drill, from the verb of an action"),
     ("event-", &[""], "drill, from the kind of an event"),
     ("event-lost-", &[""], "session, from an appliance"),
@@ -284,5 +287,91 @@ fn no_text_for_people_is_written_in_the_front_ends() {
         found.is_empty(),
         "say it through the word files:\n{}",
         listed(&found)
+    );
+}
+
+#[test]
+fn no_view_of_any_drill_has_a_gap_in_any_language() {
+    let (library, faults) = Library::shipped();
+    assert!(faults.is_empty(), "{faults:?}");
+    for language in OFFERED {
+        for name in library.names() {
+            for practice in [Practice::Coached, Practice::Assessed] {
+                let mut session = Session::new(library.clone(), language.tag);
+                let mut shown = format!("{:?}", session.shelf());
+                session.apply(Command::Open {
+                    drill: name.to_owned(),
+                    practice,
+                    seed: 3,
+                });
+                for line in every_deed(&session) {
+                    shown += &format!("{:?}", session.apply(Command::Do(line)));
+                    shown += &format!("{:?}", session.consequence());
+                    session.apply(Command::Understood);
+                }
+                shown += &views(&session);
+                session.apply(Command::Finish);
+                shown += &views(&session);
+                let gaps = gaps(&shown);
+                assert!(gaps.is_empty(), "{} {name}: {gaps:?}", language.tag);
+            }
+        }
+    }
+}
+
+/// Every deed and every choice of every control that any place offers.
+fn every_deed(session: &Session) -> Vec<String> {
+    let places = session.street().unwrap().places;
+    let views = places.iter().filter_map(|place| session.close(&place.id));
+    views
+        .flat_map(|view| {
+            let deeds = view.deeds.into_iter().map(|deed| deed.line);
+            let choices = view.controls.into_iter().flat_map(|control| {
+                let id = control.id;
+                control
+                    .choices
+                    .into_iter()
+                    .rev()
+                    .map(move |choice| format!("set {id} {}", choice.id))
+            });
+            choices.chain(deeds).collect::<Vec<_>>()
+        })
+        .collect()
+}
+
+fn views(session: &Session) -> String {
+    let street = session.street().unwrap();
+    let places: Vec<_> = street
+        .places
+        .iter()
+        .map(|place| session.close(&place.id))
+        .collect();
+    format!(
+        "{street:?}{places:?}{:?}{:?}",
+        session.log(),
+        session.debrief()
+    )
+}
+
+/// Ids in brackets and arguments in braces, as words that are missing show themselves.
+fn gaps(shown: &str) -> BTreeSet<String> {
+    let between = |open: &'static str, close: char| {
+        shown.match_indices(open).filter_map(move |(at, _)| {
+            let inside = shown[at + open.len()..].split(close).next()?;
+            let is_id = inside.contains('-')
+                && inside
+                    .chars()
+                    .all(|c| c.is_ascii_alphanumeric() || c == '-');
+            (is_id || open == "{$").then(|| inside.to_owned())
+        })
+    };
+    between("[", ']').chain(between("{$", '}')).collect()
+}
+
+#[test]
+fn a_gap_is_seen() {
+    assert_eq!(
+        gaps("[ShelfView { a: \"[name-x]: on\" }] {$volts}").len(),
+        2
     );
 }

@@ -69,5 +69,5 @@ window-key-walk = Walk through what can be pressed, also with the arrow keys
 window-key-press = Press, also with the space bar
 
 # Said in the terminal when no window can open.
-window-no-display = There is no display for a window here. The drill also runs as text: outage-drill play.
-window-no-adapter = No graphics adapter answers here, not even one in software. On Debian the package mesa-vulkan-drivers brings one. The drill also runs as text: outage-drill play.
+window-no-display = There is no display for a window here.
+window-no-adapter = No graphics adapter answers here, not even one in software. On Debian the package mesa-vulkan-drivers brings one.

@@ -1,11 +1,11 @@
-# La terminal: la práctica como texto, y los informes.
+# La terminal: el simulacro como texto, y los informes.
 
 terminal-no-window = Esta versión no tiene ventana.
-terminal-as-text = La práctica también se hace como texto. Escriba: { $command }
+terminal-as-text = El simulacro también se hace como texto. Escriba: { $command }
 
 terminal-language-unknown = Aquí no hay ningún idioma “{ $tag }”. Use uno de estos: { $available }.
 
-terminal-drills = Prácticas:
+terminal-drills = Simulacros:
 terminal-place = En { $place }:
 terminal-stands = Ahora: { $position }.
 terminal-hint = Siguiente paso: { $hint }
@@ -49,7 +49,7 @@ terminal-help-call = call QUIÉN, o tell QUIÉN, habla con alguien.
 terminal-help-refuel = refuel echa combustible en el tanque.
 terminal-help-wait = wait 2m30s deja pasar el tiempo.
 terminal-help-event = wait sin más espera hasta que suceda algo.
-terminal-help-own = help muestra esto. status dice cómo está todo. finish termina la práctica y la evalúa. quit sale sin evaluar.
+terminal-help-own = help muestra esto. status dice cómo está todo. finish termina el simulacro y lo evalúa. quit sale sin evaluar.
 terminal-left = Salió antes del final. No se evaluó nada.
 
 terminal-file-unreadable = No se puede leer { $file }: { $reason }. Revise el nombre e inténtelo otra vez.
@@ -65,7 +65,7 @@ terminal-not-done = { $count ->
 
 terminal-grammar = Un archivo de acciones lleva una acción por línea, escrita como abajo. Cada una dura lo normal.
 terminal-grammar-comment = Lo que sigue a un # es un comentario. Puede omitir “set”.
-terminal-grammar-time = Ponga @12:30 antes de una acción para hacerla cuando el reloj de la práctica marque 12:30.
+terminal-grammar-time = Ponga @12:30 antes de una acción para hacerla cuando el reloj del simulacro marque 12:30.
 
 read-points = En los puntos que se pueden medir:
 read-things = Corrientes:

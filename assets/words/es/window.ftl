@@ -69,5 +69,5 @@ window-key-walk = Recorrer lo que se puede oprimir, también con las flechas
 window-key-press = Oprimir, también con la barra espaciadora
 
 # Se dice en la terminal cuando no puede abrirse una ventana.
-window-no-display = Aquí no hay pantalla para una ventana. El simulacro también funciona como texto: outage-drill play.
-window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por software. En Debian lo trae el paquete mesa-vulkan-drivers. El simulacro también funciona como texto: outage-drill play.
+window-no-display = Aquí no hay pantalla para una ventana.
+window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por software. En Debian lo trae el paquete mesa-vulkan-drivers.
