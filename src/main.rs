@@ -1,22 +1,33 @@
-//! The binary: hands the arguments to the terminal or the window and turns the answer into an exit status.
+//! The binary: gives the command line its streams, its surroundings and its window, and ends with its status.
 
 use std::env;
 use std::io;
 use std::process::ExitCode;
 
-use outage_drill::terminal::{self, Answer, Surroundings};
+use outage_drill::terminal::{self, Streams, Surroundings, Window};
 
 fn main() -> ExitCode {
-    let surroundings = Surroundings::of_this_machine();
-    let answer = terminal::run(
+    ExitCode::from(terminal::run(
         env::args_os(),
-        &surroundings,
-        &mut io::stdin().lock(),
-        &mut io::stdout().lock(),
-        &mut io::stderr().lock(),
-    );
-    ExitCode::from(match answer {
-        Answer::Status(status) => status,
-        Answer::Window(_) | Answer::Pictures { .. } => 2,
+        &Surroundings::of_this_machine(),
+        window(),
+        Streams {
+            input: &mut io::stdin().lock(),
+            out: &mut io::stdout(),
+            err: &mut io::stderr(),
+        },
+    ))
+}
+
+#[cfg(feature = "window")]
+fn window() -> Option<Window> {
+    Some(Window {
+        open: outage_drill::window::open,
+        draw: outage_drill::window::draw,
     })
+}
+
+#[cfg(not(feature = "window"))]
+fn window() -> Option<Window> {
+    None
 }

@@ -142,7 +142,7 @@ fn set_all(
         let (control, position) = set.split_once('=').unwrap_or((set, ""));
         match place(site, control, position) {
             Ok((id, position)) => positions.set(id, position),
-            Err(fault) => faults.push(fault),
+            Err(fault) => faults.push(*fault),
         }
     }
     if faults.is_empty() {
@@ -152,19 +152,23 @@ fn set_all(
     }
 }
 
-fn place(site: &Site, name: &str, position: &str) -> Result<(ControlId, PositionId), Diagnostic> {
+fn place(
+    site: &Site,
+    name: &str,
+    position: &str,
+) -> Result<(ControlId, PositionId), Box<Diagnostic>> {
     let found = site
         .control_id(name)
         .and_then(|id| site.control(id).map(|control| (id, control)));
     let Some((id, control)) = found else {
         let known: Vec<&str> = site.controls.iter().map(|c| c.name.as_str()).collect();
-        return Err(unknown("control", name, &known));
+        return Err(Box::new(unknown("control", name, &known)));
     };
     let known: Vec<&str> = control.positions.iter().map(String::as_str).collect();
     let found = control.position(position);
     found
         .map(|position| (id, position))
-        .ok_or_else(|| unknown("position", position, &known))
+        .ok_or_else(|| Box::new(unknown("position", position, &known)))
 }
 
 fn unknown(kind: &str, name: &str, known: &[&str]) -> Diagnostic {

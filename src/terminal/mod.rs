@@ -13,13 +13,13 @@ mod reports;
 
 use std::env;
 use std::ffi::OsString;
+use std::fmt;
 use std::fs;
 use std::io;
 use std::io::BufRead;
 use std::io::IsTerminal as _;
 use std::io::Write;
 use std::path::Path;
-use std::path::PathBuf;
 
 use clap::Parser as _;
 
@@ -48,8 +48,6 @@ pub struct Surroundings {
     pub languages: Vec<String>,
     /// Whether there is a display to open a window on.
     pub display: bool,
-    /// Whether this build has a window.
-    pub window: bool,
     /// Whether lines are typed by a person at a terminal.
     pub typed: bool,
 }
@@ -62,74 +60,88 @@ impl Surroundings {
         Self {
             languages: sys_locale::get_locales().collect(),
             display: !needs_a_server || named("DISPLAY") || named("WAYLAND_DISPLAY"),
-            window: cfg!(feature = "window"),
             typed: io::stdin().is_terminal(),
         }
     }
 }
 
-/// What is left to do after the command line has been read.
-#[derive(Debug)]
-pub enum Answer {
-    /// Nothing: end with this status.
-    Status(u8),
-    /// Open the window on this session.
-    Window(Box<Session>),
-    /// Draw screens of this session into a folder.
-    Pictures {
-        /// The session.
-        session: Box<Session>,
-        /// Names of the screens.
-        screens: Vec<String>,
-        /// The folder.
-        out: PathBuf,
-    },
+/// The window of this build, as functions, so that the command line needs to know nothing of it.
+/// What goes wrong comes back as a message.
+#[derive(Debug, Clone, Copy)]
+pub struct Window {
+    /// Opens it and stays until it is closed.
+    pub open: fn(Session) -> Result<(), Message>,
+    /// Draws the screens of these names into a folder.
+    pub draw: fn(&Session, &[String], &Path) -> Result<(), Message>,
 }
 
-/// Reads the command line and does what it asks, as far as no window is needed.
+/// The streams of the process.
+pub struct Streams<'a> {
+    /// What is typed.
+    pub input: &'a mut dyn BufRead,
+    /// What was asked for.
+    pub out: &'a mut dyn Write,
+    /// What went wrong.
+    pub err: &'a mut dyn Write,
+}
+
+impl fmt::Debug for Streams<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Streams").finish_non_exhaustive()
+    }
+}
+
+/// Reads the command line and does what it asks; the status to end with.
 pub fn run(
     arguments: impl IntoIterator<Item = OsString>,
     surroundings: &Surroundings,
-    input: &mut dyn BufRead,
-    out: &mut dyn Write,
-    err: &mut dyn Write,
-) -> Answer {
+    window: Option<Window>,
+    streams: Streams<'_>,
+) -> u8 {
     let wishes: Vec<&str> = surroundings.languages.iter().map(String::as_str).collect();
-    let mut output = Output::new(out, err, Words::new(words::choose(&wishes)));
+    let words = Words::new(words::choose(&wishes));
+    let mut output = Output::new(streams.out, streams.err, words);
     let arguments = match Arguments::try_parse_from(arguments) {
         Ok(arguments) => arguments,
-        Err(usage) => return Answer::Status(usage_status(&usage, &mut output)),
+        Err(usage) => return usage_status(&usage, &mut output),
     };
     if let Some(tag) = &arguments.language {
         let Some(language) = words::find(tag) else {
-            return Answer::Status(unknown_language(tag, &mut output));
+            return unknown_language(tag, &mut output);
         };
         output.words = Words::new(language.tag);
     }
     let (library, faults) = Library::shipped();
     if !faults.is_empty() {
-        return Answer::Status(faults::print_and_stop(&faults, &mut output));
+        return faults::print_and_stop(&faults, &mut output);
     }
-    match arguments.command {
-        None if !surroundings.window => {
-            Answer::Status(say_no_window("terminal-no-window", &mut output))
+    match (arguments.command, window) {
+        (None, None) => no_window(&Message::new("terminal-no-window"), &mut output),
+        (None, Some(_)) if !surroundings.display => {
+            no_window(&Message::new("window-no-display"), &mut output)
         }
-        None if !surroundings.display => {
-            Answer::Status(say_no_window("window-no-display", &mut output))
+        (None, Some(window)) => {
+            let opened = (window.open)(Session::new(library, output.words.tag()));
+            opened.map_or_else(|why| no_window(&why, &mut output), |()| DONE)
         }
-        None => Answer::Window(Box::new(Session::new(library, output.words.tag()))),
-        Some(Ask::Picture { screens, out }) if surroundings.window => Answer::Pictures {
-            session: Box::new(Session::new(library, output.words.tag())),
-            screens,
-            out,
-        },
-        Some(ask) => Answer::Status(report(
+        (Some(Ask::Picture { screens, out }), Some(window)) => {
+            let session = Session::new(library, output.words.tag());
+            let drawn = (window.draw)(&session, &screens, &out);
+            drawn.map_or_else(
+                |why| {
+                    output.say_error(&why);
+                    BAD_INPUT
+                },
+                |()| DONE,
+            )
+        }
+        (Some(ask), _) => report(
             &ask,
             library,
             surroundings.typed,
-            input,
+            streams.input,
             &mut output,
-        )),
+        ),
     }
 }
 
@@ -148,22 +160,14 @@ fn report(
         Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
         Ask::Check { paths, json } => reports::check(paths, *json, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
-        Ask::Picture { .. } => say_no_window("terminal-no-window", output),
+        Ask::Picture { .. } => no_window(&Message::new("terminal-no-window"), output),
         Ask::Languages => reports::languages(output),
     }
 }
 
-/// Says why no window opens, by the id of the message, and how to play without one; the status to end with.
-pub fn no_window(why: &str, language: &str, err: &mut dyn Write) -> u8 {
-    let mut nowhere = io::sink();
-    say_no_window(
-        why,
-        &mut Output::new(&mut nowhere, err, Words::new(language)),
-    )
-}
-
-fn say_no_window(why: &str, output: &mut Output<'_>) -> u8 {
-    output.say_error(&Message::new(why));
+/// Says why no window is open, and how to play without one.
+fn no_window(why: &Message, output: &mut Output<'_>) -> u8 {
+    output.say_error(why);
     let command = Arg::Verbatim(format!("outage-drill play {FIRST_DRILL}"));
     output.say_error(&Message::new("terminal-as-text").with("command", command));
     BAD_INPUT

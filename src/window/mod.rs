@@ -6,6 +6,7 @@
 //! It does not cover sound, touch gestures, or a screen reader's tree.
 
 mod fonts;
+mod front;
 pub mod gallery;
 mod input;
 mod link;
@@ -29,6 +30,7 @@ use bevy_egui::EguiPlugin;
 
 use crate::session::Session;
 
+pub use front::{draw, open};
 pub use link::Wish;
 pub use probe::{NoDisplay, probe};
 

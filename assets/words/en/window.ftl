@@ -71,3 +71,6 @@ window-key-press = Press, also with the space bar
 # Said in the terminal when no window can open.
 window-no-display = There is no display for a window here.
 window-no-adapter = No graphics adapter answers here, not even one in software. On Debian the package mesa-vulkan-drivers brings one.
+window-stopped = The window stopped because of a fault in its engine.
+window-no-screen = There is no screen named “{ $name }”. Use one of these: { $known }.
+window-no-picture = The screen “{ $name }” was not drawn: no picture came back.

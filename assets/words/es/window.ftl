@@ -71,3 +71,6 @@ window-key-press = Oprimir, también con la barra espaciadora
 # Se dice en la terminal cuando no puede abrirse una ventana.
 window-no-display = Aquí no hay pantalla para una ventana.
 window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por software. En Debian lo trae el paquete mesa-vulkan-drivers.
+window-stopped = La ventana se detuvo por una falla de su motor gráfico.
+window-no-screen = No existe la vista “{ $name }”. Use una de estas: { $known }.
+window-no-picture = La vista “{ $name }” no se dibujó: no llegó ninguna imagen.
