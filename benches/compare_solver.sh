@@ -1,21 +1,30 @@
 #!/usr/bin/env bash
-# Times our solver and a general-purpose distribution solver on the same networks, in one run, and prints the ratios.
-#
-#   benches/compare_solver.sh
-#
-# Needs Python 3 and the package index; the reference solver goes into an environment of its own below target/.
-# Nothing of it is part of the program.
+# Times our circuit solver and a general-purpose distribution solver on the same networks, in one run, and prints ratios.
+# Usage: benches/compare_solver.sh [HOUSES...]
+# Needs Python 3 and, the first time, the package index, for a private environment under target/reference-solver.
 set -euo pipefail
-cd "$(dirname "${BASH_SOURCE[0]}")/.."
-place="${CARGO_TARGET_DIR:-target}/reference-solver"
-[ -x "$place/bin/python" ] || python3 -m venv "$place"
-"$place/bin/python" -c 'import dss' 2>/dev/null || "$place/bin/pip" install --quiet 'dss-python==0.15.7'
-ours=$(cargo bench --locked --quiet --no-default-features --bench solve)
-theirs=$("$place/bin/python" benches/reference_solver.py)
-printf '%s\n%s\n\n' "$ours" "$theirs"
+cd "$(dirname "$0")/.."
+[ $# -gt 0 ] || set -- 1 4 10 40 100
+environment=${CARGO_TARGET_DIR:-target}/reference-solver
+if [ ! -x "$environment/bin/python" ]; then
+  python3 -m venv "$environment"
+  "$environment/bin/pip" --quiet install dss-python==0.15.7
+fi
+ours=$(mktemp) reference=$(mktemp)
+trap 'rm -f "$ours" "$reference"' EXIT
+cargo bench --locked --quiet --no-default-features --bench solve | tee "$ours"
+"$environment/bin/python" benches/reference_solver.py "$@" | tee "$reference"
 awk '
-  $1 == "lateral"   { load[$2] = $6; bare[$2] = $9 + 0; nodes[$2] = $4 }
-  $1 == "reference" { n = $2
-    printf "%4d nodes: load change, all answers: %.2f us against %.2f (text, %.0f times), %.2f (direct, %.0f times), %.2f (direct, read, %.0f times)\n",
-      nodes[n], load[n], $6, $6 / load[n], $8, $8 / load[n], $10, $10 / load[n] }
-' <<<"$ours"$'\n'"$theirs"
+  function value(name,   i) { for (i = 1; i < NF; i++) if ($i == name) return $(i + 1); return "" }
+  FNR == NR { if ($1 == "lateral") for (i = 3; i < NF; i++) mine[$2, $i] = $(i + 1); next }
+  FNR == 1 {
+    print ""
+    print "Times faster than the reference, everything read on our side; difference of the summed volts"
+    printf "%6s %6s %12s %14s %14s %10s %12s\n", "houses", "nodes", "by text", "direct unread", "direct read", "switch", "difference"
+  }
+  {
+    load = mine[$2, "load"]; difference = mine[$2, "sum"] / value("sum") - 1
+    printf "%6d %6d %12.1f %14.1f %14.1f %10.1f %12.1e\n", $2, value("nodes"), value("text") / load,
+      value("direct") / load, value("read") / load, value("switch") / mine[$2, "switch"], difference
+  }
+' "$ours" "$reference"

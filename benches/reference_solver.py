@@ -1,14 +1,19 @@
 """Times a general-purpose distribution solver (OpenDSS engine through dss-python) on the lateral of houses.
 
-The same networks as benches/solve.rs: one load changed at random to 15-60 ohms, then solved.
-Prints one line for each size: houses, nodes, then microseconds of the best batch for each way to do it, and the largest
-difference of our volts where a file of ours is given.
-The ways: the text command and a solve; the fastest direct calls found (property set on the object, symbolic
-factorization reused, direct solution), without reading and with all voltages and currents read.
+The same networks as benches/solve.rs: one load changed at random to 15-60 ohms, or one switch operated, then solved.
+Prints one line for each size, in microseconds of the best batch:
+  text         a load changed by text command, and a solve
+  direct       the same by the fastest direct call whose answer is right
+  read         the same with all node voltages and the currents of all its delivery elements read
+  switch       an element taken out or in by the fastest direct call, with everything read
+  sum          volts to earth, summed over all nodes before any change: to hold ours against
+A way counts only if its answer is that of a solve from nothing: a direct solution after a change of a load's power, for
+one, gives the answer of the change before.
 The cost of the calls themselves, measured on a call that does nothing, is taken off the direct ways.
 A development check only: nothing of this is part of the program.
 """
 
+import math
 import random
 import sys
 import time
@@ -16,27 +21,26 @@ import time
 from dss import DSS
 
 LIB = DSS._api_util.lib
-TEXT = DSS.Text
 CIRCUIT = DSS.ActiveCircuit
 BATCHES = 15
 BATCH_S = 0.02
 
 
 def command(line):
-    TEXT.Command = line
+    DSS.Text.Command = line
 
 
 def reactor(name, a, b, r, x):
     command(f"New Reactor.{name} phases=1 bus1={a} bus2={b} R={r!r} X={x!r}")
 
 
-def build(houses):
-    """The lateral; returns the names of its loads."""
+def build(houses, as_impedance):
+    """The lateral, its loads as impedances or as load elements; returns the loads' names."""
     DSS.ClearAll()
     command("New Circuit.lateral phases=1 bus1=p0.1 bus2=p0.2 basekv=7.2 pu=1 angle=0 R1=0.1 X1=1 R0=0.1 X0=1")
-    command("Set Maxiterations=100 Tolerance=1e-12 ControlMode=Off")
+    command("Set Maxiterations=100 Tolerance=1e-9 ControlMode=Off")
     reactor("e0", "p0.2", "p0.0", 1.0, 0.0)
-    loads = []
+    names = []
     for k in range(1, houses + 1):
         reactor(f"phase{k}", f"p{k - 1}.1", f"p{k}.1", 0.138, 0.076)
         reactor(f"neutral{k}", f"p{k - 1}.2", f"p{k}.2", 0.138, 0.076)
@@ -55,10 +59,16 @@ def build(houses):
         reactor(f"rod{k}", f"h{k}.3", f"h{k}.0", 25.0, 0.0)
         for j, leg in enumerate((1, 2, 1, 2)):
             reactor(f"wire{k}_{j}", f"h{k}.{leg}", f"h{k}.{4 + j}", 0.1, 0.01)
-            reactor(f"load{k}_{j}", f"h{k}.{4 + j}", f"h{k}.3", 20.0 + j, 0.0)
-            loads.append(f"load{k}_{j}")
-    command("Solve mode=direct")
-    return loads
+            name = f"load{k}_{j}"
+            if as_impedance:
+                reactor(name, f"h{k}.{4 + j}", f"h{k}.3", 20.0 + j, 0.0)
+            else:
+                command(
+                    f"New Load.{name} phases=1 bus1=h{k}.{4 + j}.3 kv=0.12 kw={14.4 / (20 + j)!r} pf=1 model=2"
+                    " vminpu=0.01 vmaxpu=10"
+                )
+            names.append(name)
+    return names
 
 
 def best(call):
@@ -81,64 +91,108 @@ def best(call):
 
 
 def draws(items):
-    """Changes in advance, so that drawing them isn't timed."""
+    """Changes drawn in advance, so that drawing isn't timed."""
     pool = [(random.choice(items), 15.0 + 45.0 * random.random()) for _ in range(4096)]
-    state = {"at": 0}
+    state = [0]
 
     def following():
-        state["at"] = (state["at"] + 1) % len(pool)
-        return pool[state["at"]]
+        state[0] = (state[0] + 1) % len(pool)
+        return pool[state[0]]
 
     return following
 
 
+def volts():
+    values = CIRCUIT.AllBusVolts
+    return [math.hypot(values[i], values[i + 1]) for i in range(0, len(values), 2)]
+
+
+def is_right(call, mode):
+    """Whether the answer after a change is that of a solve from nothing."""
+    for _ in range(3):
+        call()
+        ours = volts()
+        LIB.YMatrix_Set_SystemYChanged(1)
+        command(f"Solve mode={mode}")
+        if any(abs(a - b) > 1e-6 * b + 1e-6 for a, b in zip(ours, volts())):
+            return False
+    return True
+
+
+def impedance_ways(houses):
+    """Ways to change a load that is an impedance: by name, then call -> (call, mode)."""
+    names = build(houses, as_impedance=True)
+    index_of = {name.lower(): i + 1 for i, name in enumerate(CIRCUIT.Reactors.AllNames)}
+    following = draws([index_of[name] for name in names])
+
+    def way(solve, option):
+        def call():
+            index, ohms = following()
+            LIB.Reactors_Set_idx(index)
+            LIB.Reactors_Set_R(ohms)
+            solve()
+
+        return call, "direct", option
+
+    return [way(solve, option) for option in (0, 1, 2) for solve in (LIB.Solution_Solve, LIB.Solution_SolveDirect)]
+
+
+def load_ways(houses):
+    """Ways to change a load that is a load element."""
+    names = build(houses, as_impedance=False)
+    index_of = {name.lower(): i + 1 for i, name in enumerate(CIRCUIT.Loads.AllNames)}
+    following = draws([index_of[name] for name in names])
+
+    def way(solve, mode):
+        def call():
+            index, ohms = following()
+            LIB.Loads_Set_idx(index)
+            LIB.Loads_Set_kW(14.4 / ohms)
+            solve()
+
+        return call, mode, 0
+
+    solves = (LIB.Solution_Solve, LIB.Solution_SolveNoControl, LIB.Solution_SolveDirect)
+    return [way(solve, mode) for mode in ("snap", "direct") for solve in solves]
+
+
+def timed(ways, overhead):
+    """The best time of those ways that give the right answer, without and with reading."""
+    found = []
+    for call, mode, option in ways:
+        LIB.YMatrix_Set_SolverOptions(option)
+        command(f"Solve mode={mode}")
+        if not is_right(call, mode):
+            continue
+
+        def with_reading():
+            call()
+            LIB.Circuit_Get_AllBusVolts_GR()
+            LIB.PDElements_Get_AllCurrents_GR()
+
+        found.append((best(call) - overhead, best(with_reading) - 5.0 / 3.0 * overhead))
+    return [min(values) for values in zip(*found)]
+
+
 def run(houses):
-    loads = build(houses)
-    nodes = CIRCUIT.NumNodes
-    nothing = best(LIB.YMatrix_Get_Iteration)
-    following = draws(loads)
-    drawing = best(following)
+    names = build(houses, as_impedance=True)
+    command("Solve mode=direct")
+    nodes, total = CIRCUIT.NumNodes, sum(volts())
+    following = draws(names)
+    overhead = 3.0 * best(LIB.YMatrix_Get_Iteration)
 
     def by_text():
         name, ohms = following()
         LIB.Text_Set_Command(f"edit reactor.{name} R={ohms:.6f}".encode())
         LIB.Solution_Solve()
 
-    text_us = best(by_text)
-
-    # objects and the index of their R, for calls without names
-    CIRCUIT.Reactors.First
-    index_of = {name.lower(): i + 1 for i, name in enumerate(CIRCUIT.Reactors.AllNames)}
-    indexed = draws([index_of[name] for name in loads])
-
-    def direct(solve, option):
-        LIB.YMatrix_Set_SolverOptions(option)
-
-        def call():
-            index, ohms = indexed()
-            LIB.Reactors_Set_idx(index)
-            LIB.Reactors_Set_R(ohms)
-            solve()
-
-        return call
-
-    ways = {}
-    for option in (0, 1, 2):
-        for name, solve in (("solve", LIB.Solution_Solve), ("direct", LIB.Solution_SolveDirect)):
-            ways[name, option] = best(direct(solve, option)) - drawing - 3 * nothing
-    way = min(ways, key=ways.get)
-    solve = LIB.Solution_Solve if way[0] == "solve" else LIB.Solution_SolveDirect
-    change = direct(solve, way[1])
-
-    def with_reading():
-        change()
-        LIB.Circuit_Get_AllBusVolts_GR()
-        LIB.PDElements_Get_AllCurrents_GR()
-
-    reading_us = best(with_reading) - drawing - 5 * nothing
+    text = best(by_text) - 2.0 / 3.0 * overhead
+    switch, switch_read = timed(impedance_ways(houses), overhead)
+    load, load_read = timed(load_ways(houses), overhead)
+    direct, direct_read = min(switch, load), min(switch_read, load_read)
     print(
-        f"reference {houses} nodes {nodes} text {text_us - drawing - 2 * nothing:.3f} "
-        f"direct {ways[way]:.3f} direct+read {reading_us:.3f} by {way[0]} option {way[1]}",
+        f"reference {houses} nodes {nodes} text {text:.3f} direct {direct:.3f} read {direct_read:.3f} "
+        f"switch {switch_read:.3f} sum {total:.9f}",
         flush=True,
     )
 

@@ -3,7 +3,8 @@
 //! Every node voltage and every branch current is read after each solve, and a sample of the answers is held against a
 //! fresh solver.
 //! Also counts what solving allocates, which must be nothing.
-//! Prints one line for each network: houses, nodes, then microseconds of the best batch.
+//! Prints one line for each network: name, nodes, then microseconds of the best batch, and the volts to earth summed over
+//! all nodes before any change, to hold against another solver.
 //! Machine-dependent; the ratio to another solver measured in the same run is what counts (`compare_solver.sh`).
 
 #![expect(clippy::print_stdout, reason = "what a timing is for")]
@@ -109,7 +110,12 @@ fn run(name: &str, built: &Lateral) -> bool {
         return false;
     };
     let mut draw = Draw(1);
-    let mut sound = read_all(solver.solve(), nodes, branches).is_finite();
+    let first = solver.solve();
+    let sum_v: f64 = nodes
+        .iter()
+        .map(|&n| first.volts(n).unwrap_or(f64::NAN))
+        .sum();
+    let mut sound = first.converged();
     for _ in 0..50 {
         solver.set_load(
             loads[draw.next(loads.len())],
@@ -151,7 +157,7 @@ fn run(name: &str, built: &Lateral) -> bool {
     let allocations = used.allocations + used.reallocations;
     sound &= is_fresh(&mut solver, nodes, branches) && allocations == 0;
     println!(
-        "{name} nodes {} load {load_us:.3} (without reading {solve_us:.3}) switch {switch_us:.3} full {full_us:.3} \
+        "{name} nodes {} load {load_us:.3} solve {solve_us:.3} switch {switch_us:.3} full {full_us:.3} sum {sum_v:.9} \
          allocations {allocations} {}",
         nodes.len(),
         if sound { "sound" } else { "WRONG" },

@@ -9,7 +9,7 @@
 use crate::circuit::load::Compensated;
 use crate::circuit::regulate::{PortLine, Sums, lower_for_current};
 use crate::circuit::solution::Solution;
-use crate::circuit::solver::Solver;
+use crate::circuit::solver::{Change, Solver};
 use crate::circuit::source::Limit;
 use crate::units::Complex;
 
@@ -29,18 +29,23 @@ impl Solver {
     /// The answer for the network as it stands.
     /// Allocates nothing.
     pub fn solve(&mut self) -> &Solution {
-        if self.anything_changed || self.topology_changed {
+        if self.change > Change::Nothing {
             self.update();
-            self.anything_changed = false;
+            self.change = Change::Nothing;
         }
         &self.solution
     }
 
     fn update(&mut self) {
         self.forget_fallen();
-        let is_only_values = !self.topology_changed && self.constant_list.is_empty();
-        if self.topology_changed {
+        let is_only_values = self.change <= Change::Values && self.constant_list.is_empty();
+        if self.change >= Change::Graph {
             self.update_topology();
+        }
+        if self.change == Change::All {
+            (0..self.factor.a.len()).for_each(|entry| self.put_entry(entry));
+            self.is_changed.fill(false);
+            self.changed_slots.clear();
         }
         self.update_factor();
         self.solution.find_active();
@@ -88,7 +93,6 @@ impl Solver {
                 self.put_entry(row);
             }
         }
-        self.topology_changed = false;
     }
 
     /// Sums an entry anew and marks what depends on it.

@@ -44,6 +44,18 @@ impl Response {
     }
 }
 
+/// What changed since the last solve, the most that did.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Change {
+    Nothing,
+    /// Values of elements that are there.
+    Values,
+    /// Which elements are there.
+    Graph,
+    /// Everything is to be derived anew.
+    All,
+}
+
 /// A network with its elimination order, and its state.
 #[derive(Debug, Clone)]
 pub struct Solver {
@@ -63,8 +75,7 @@ pub struct Solver {
     pub(super) constant_list: Vec<u32>,
     pub(super) changed_slots: Vec<u32>,
     pub(super) is_changed: Vec<bool>,
-    pub(super) topology_changed: bool,
-    pub(super) anything_changed: bool,
+    pub(super) change: Change,
     /// Rows that refer a floating island to earth.
     pub(super) tied_rows: Vec<bool>,
     /// One for each source, and one for each group's injections of constant-power loads.
@@ -112,8 +123,7 @@ impl Solver {
             constant_list: Vec::with_capacity(n_parts),
             changed_slots: Vec::with_capacity(n_slots),
             is_changed: vec![false; n_slots],
-            topology_changed: true,
-            anything_changed: true,
+            change: Change::All,
             tied_rows: vec![false; n],
             responses: network.sources.iter().map(|_| Response::new(n)).collect(),
             compensation: core::array::from_fn(|_| Response::new(n)),
@@ -134,17 +144,10 @@ impl Solver {
         for index in 0..self.present.len() {
             self.refresh(index);
         }
-        self.changed_slots.clear();
-        self.changed_slots.extend((0..).take(self.is_changed.len()));
-        self.is_changed.fill(true);
-        for row in 0..self.symbolic.n {
-            self.factor.mark(&self.symbolic, row);
-        }
         for ordinal in 0..self.responses.len() {
             self.inject(ordinal);
         }
-        self.topology_changed = true;
-        self.anything_changed = true;
+        self.note(Change::All);
     }
 
     /// Opens or closes a switch.
@@ -193,7 +196,7 @@ impl Solver {
         self.set_present(index, load.is_present());
         if was_constant || self.constant[index].is_some() {
             self.list_constant();
-            self.anything_changed = true;
+            self.note(Change::Values);
         }
     }
 
@@ -212,7 +215,7 @@ impl Solver {
             return;
         };
         self.solution.sources[ordinal].turn = portable::phasor(1.0, degrees);
-        self.anything_changed = true;
+        self.note(Change::Values);
     }
 
     /// Moves a source to another frequency group.
@@ -224,7 +227,7 @@ impl Solver {
         debug_assert!(in_range, "group {} of {MAX_GROUPS}", group.0);
         if in_range {
             self.solution.sources[ordinal].group = usize::from(group.0);
-            self.anything_changed = true;
+            self.note(Change::Values);
         }
     }
 
@@ -237,7 +240,7 @@ impl Solver {
         debug_assert!(in_range, "ceiling out of range: {ceiling:?}");
         if in_range {
             self.solution.sources[ordinal].ceiling = ceiling;
-            self.anything_changed = true;
+            self.note(Change::Values);
         }
     }
 
@@ -268,6 +271,10 @@ impl Solver {
         }
     }
 
+    fn note(&mut self, change: Change) {
+        self.change = self.change.max(change);
+    }
+
     /// The element of this kind that an id names.
     fn element(&self, branch: BranchId, kind: Kind) -> Option<usize> {
         let layout = &self.solution.layout;
@@ -289,7 +296,7 @@ impl Solver {
     fn set_present(&mut self, index: usize, present: bool) {
         if self.present[index] != present {
             self.present[index] = present;
-            self.topology_changed = true;
+            self.note(Change::Graph);
             self.refresh(index);
         }
     }
@@ -300,7 +307,7 @@ impl Solver {
         let was_invalid = core::mem::replace(&mut self.invalid[index], y.is_none());
         self.n_invalid = self.n_invalid + usize::from(y.is_none()) - usize::from(was_invalid);
         self.when_present[part.first_slot + port] = y.unwrap_or(Complex::ZERO);
-        self.anything_changed = true;
+        self.note(Change::Values);
         self.refresh(index);
     }
 
@@ -321,7 +328,7 @@ impl Solver {
         self.solution.y[slot] = y;
         if self.in_matrix[slot] != y {
             self.in_matrix[slot] = y;
-            self.anything_changed = true;
+            self.note(Change::Values);
             if !self.is_changed[slot] {
                 self.is_changed[slot] = true;
                 self.changed_slots.push(index32(slot));
@@ -353,7 +360,7 @@ impl Solver {
             response.injected[b as usize] -= current;
         }
         response.fresh = false;
-        self.anything_changed = true;
+        self.note(Change::Values);
     }
 }
 
