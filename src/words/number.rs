@@ -1,7 +1,7 @@
 //! Numbers as a reader writes them: separators of the locale, and no more digits than mean something.
 //!
-//! Single values show three significant digits and whole numbers from 100 on, without trailing zeros.
-//! Ends of a range show two significant digits and whole numbers from 10 on, because a range says that more isn't known.
+//! Single values show three significant digits without trailing zeros; from 100 to 10 000 they are whole, so that a rating shows as it is stamped.
+//! Ends of a range show two significant digits, because a range says that more isn't known.
 //! Separators come from the Unicode locale data compiled into `icu_decimal`.
 
 use fixed_decimal::Decimal;
@@ -12,9 +12,9 @@ use icu_locale_core::Locale;
 /// How many digits a value deserves.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Digits {
-    /// A value on its own: three significant, whole from 100.
+    /// A value on its own: three significant, whole from 100 to 10 000.
     Single,
-    /// An end of a range: two significant, whole from 10, zeros kept so that both ends look alike.
+    /// An end of a range: two significant, zeros kept so that both ends look alike.
     RangeEnd,
     /// Whole numbers only.
     Whole,
@@ -28,7 +28,7 @@ pub(super) fn format(value: f64, digits: Digits, locale: &str) -> Option<String>
         return None;
     }
     let decimals = decimals(value.abs(), digits);
-    let mut text = format!("{value:.decimals$}");
+    let mut text = format!("{:.decimals$}", rounded(value, digits));
     if digits == Digits::Single && text.contains('.') {
         text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
     }
@@ -63,6 +63,23 @@ fn decimals(size: f64, digits: Digits) -> usize {
     decimals
 }
 
+/// The value rounded where the digits that it deserves end before the decimal point.
+fn rounded(value: f64, digits: Digits) -> f64 {
+    let (from, most) = match digits {
+        Digits::Single => (10_000.0, 1000.0),
+        Digits::RangeEnd => (100.0, 100.0),
+        Digits::Whole | Digits::Meters => return value,
+    };
+    if value.abs() < from {
+        return value;
+    }
+    let mut step = 1.0;
+    while value.abs() / step >= most {
+        step *= 10.0;
+    }
+    (value / step).round() * step
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -75,6 +92,8 @@ mod tests {
     fn a_value_shows_three_significant_digits_and_whole_numbers_from_100() {
         assert_eq!(en(7200.0), "7,200");
         assert_eq!(en(7198.4), "7,198");
+        assert_eq!(en(60_499.0), "60,500");
+        assert_eq!(en(12_500.0), "12,500");
         assert_eq!(en(240.4), "240");
         assert_eq!(en(99.96), "100");
         assert_eq!(en(15.34), "15.3");
@@ -94,6 +113,8 @@ mod tests {
         assert_eq!(end(12.4), "12");
         assert_eq!(end(0.05), "0.050");
         assert_eq!(end(9.96), "10");
+        assert_eq!(end(2046.0), "2,000");
+        assert_eq!(end(2175.3), "2,200");
     }
 
     #[test]

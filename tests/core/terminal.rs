@@ -429,3 +429,74 @@ fn every_line_is_plain_text() {
     let odd = |c: &char| c.is_control() && *c != '\n' || ('\u{2500}'..='\u{259f}').contains(c);
     assert_eq!(answered.out.chars().find(odd), None);
 }
+
+/// A list of actions that is kept for the tests of whole drills.
+fn play_kept(drill_name: &str, list: &str, language: &str) -> Answered {
+    let file = format!("tests/drills/{list}.actions");
+    drill(&[
+        "play",
+        drill_name,
+        "--actions",
+        &file,
+        "--language",
+        language,
+    ])
+}
+
+#[test]
+fn a_right_list_passes_on_both_houses() {
+    for (name, list) in [
+        ("there-and-back", "slide-branches-first"),
+        ("no-slide", "cords-safe"),
+    ] {
+        let answered = play_kept(name, list, "en");
+        assert_eq!(answered.status, Some(0), "{}{}", answered.out, answered.err);
+        assert!(answered.out.contains("\nPassed\n"), "{}", answered.out);
+    }
+}
+
+#[test]
+fn the_main_breaker_left_on_is_explained_with_its_volts_and_amps_in_both_languages() {
+    let said = [
+        (
+            "en",
+            [
+                "Your generator fed the street.",
+                "went through the body",
+                "Why it matters:",
+                "\u{a0}V",
+                "\u{a0}A",
+            ],
+        ),
+        (
+            "es",
+            [
+                "Su generador alimentó la calle.",
+                "Corriente por el cuerpo: de ",
+                "Por qué importa:",
+                "\u{a0}V",
+                "\u{a0}A",
+            ],
+        ),
+    ];
+    for (language, words) in said {
+        let answered = play_kept("no-slide", "deadly-main-left-on", language);
+        assert_eq!(answered.status, Some(1), "{}", answered.err);
+        for word in words {
+            assert!(
+                answered.out.contains(word),
+                "{language}: no {word:?} in {}",
+                answered.out
+            );
+        }
+    }
+}
+
+#[test]
+fn the_same_attempt_on_the_interlocked_panel_is_refused_and_recorded() {
+    for (language, refused) in [("en", "Refused: "), ("es", "No se pudo: ")] {
+        let answered = play_kept("there-and-back", "slide-refused", language);
+        assert_ne!(answered.status, Some(2), "{}", answered.err);
+        assert!(answered.out.contains(refused), "{}", answered.out);
+    }
+}
