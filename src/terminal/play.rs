@@ -234,8 +234,13 @@ fn end(ask: &Play, session: &Session, output: &mut Output<'_>) -> u8 {
 /// Writes the run as far as it has come; the status to end with when that fails.
 fn saved(ask: &Play, session: &Session, output: &mut Output<'_>) -> Option<u8> {
     let (path, drill) = (ask.save.as_ref()?, session.drill()?);
+    // Beside it first, then in its place: a machine that stops leaves the old file or the new one, never half of one.
+    let mut beside = path.clone().into_os_string();
+    beside.push(".part");
     let text = write_run(drill.run(), drill.scenario());
-    let error = fs::write(path, text).err()?;
+    let error = fs::write(&beside, text)
+        .and_then(|()| fs::rename(&beside, path))
+        .err()?;
     output.say_error(
         &Message::new("terminal-file-unwritable")
             .with("file", Arg::Verbatim(path.display().to_string()))

@@ -500,3 +500,23 @@ fn the_same_attempt_on_the_interlocked_panel_is_refused_and_recorded() {
         assert!(answered.out.contains(refused), "{}", answered.out);
     }
 }
+
+#[test]
+fn a_run_that_is_left_early_is_in_its_file_up_to_the_last_line() {
+    let folder = tempfile::tempdir().unwrap();
+    let typed = "set main off\nwait 1m\nquit\n";
+    drill_in(
+        folder.path(),
+        typed,
+        &["play", "there-and-back", "--save", "a.run"],
+    );
+    let text = fs::read_to_string(folder.path().join("a.run")).unwrap();
+    assert!(text.contains("wait 60s"), "{text}");
+    let marked = drill_in(folder.path(), "", &["mark", "a.run"]);
+    assert_eq!(marked.status, Some(1), "{}", marked.err);
+    assert_eq!(
+        fs::read_dir(folder.path()).unwrap().count(),
+        1,
+        "nothing is left beside it"
+    );
+}
