@@ -6,7 +6,7 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::file::Diagnostic;
-use crate::words::{Arg, Message};
+use crate::words::{Arg, Message, Words};
 
 use super::output::Output;
 
@@ -38,14 +38,14 @@ pub(super) fn print_and_stop(faults: &[Diagnostic], output: &mut Output<'_>) -> 
 }
 
 /// A fault as JSON: `file`, `line`, `column`, `text`, `message`, `hint`.
-pub(super) fn json(fault: &Diagnostic, output: &Output<'_>) -> Value {
+pub(super) fn json(fault: &Diagnostic, words: &Words) -> Value {
     json!({
         "file": fault.file,
         "line": fault.line,
         "column": fault.column,
         "text": fault.text,
-        "message": output.words.say(&fault.message),
-        "hint": fault.hint.as_ref().map(|hint| output.words.say(hint)),
+        "message": words.say(&fault.message),
+        "hint": fault.hint.as_ref().map(|hint| words.say(hint)),
     })
 }
 

@@ -4,7 +4,9 @@
 //! Lines are plain, so that a screen reader reads them as they are, and a machine without a display will do.
 //! Exit status: 0 done or passed, 1 done and not passed, 2 bad input or usage.
 
+mod actions;
 mod arguments;
+mod check;
 mod faults;
 mod output;
 mod play;
@@ -23,7 +25,7 @@ use std::path::Path;
 
 use clap::Parser as _;
 
-use crate::file::Library;
+use crate::file::{Diagnostic, Library, Source};
 use crate::session::Session;
 use crate::words;
 use crate::words::{Arg, Message, Words};
@@ -38,6 +40,8 @@ pub const NOT_PASSED: u8 = 1;
 /// Bad input or usage; nothing was done.
 pub const BAD_INPUT: u8 = 2;
 
+/// The version of every `--json` document; it changes when a shape does.
+const JSON_VERSION: u32 = 1;
 /// The first drill, which is offered where no window can open.
 const FIRST_DRILL: &str = "there-and-back";
 
@@ -155,10 +159,10 @@ fn report(
 ) -> u8 {
     match ask {
         Ask::List => reports::list(library, output),
-        Ask::Actions { name } => reports::actions(name, library, output),
+        Ask::Actions { name } => actions::run(name, library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
         Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
-        Ask::Check { paths, json } => reports::check(paths, *json, output),
+        Ask::Check { paths, json } => check::run(paths, *json, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
         Ask::Picture { .. } => no_window(&Message::new("terminal-no-window"), output),
         Ask::Languages => reports::languages(output),
@@ -173,19 +177,30 @@ fn no_window(why: &Message, output: &mut Output<'_>) -> u8 {
     BAD_INPUT
 }
 
-/// The text of a file that was named; says so and gives nothing if it can't be read.
-fn text_of(path: &Path, output: &mut Output<'_>) -> Option<String> {
-    match fs::read_to_string(path) {
-        Ok(text) => Some(text),
-        Err(error) => {
-            output.say_error(
-                &Message::new("terminal-file-unreadable")
-                    .with("file", Arg::Verbatim(path.display().to_string()))
-                    .with("reason", Arg::Verbatim(error.to_string())),
-            );
-            None
-        }
-    }
+/// The text of a file that was named, whatever bytes stand in it.
+fn text_of(path: &Path) -> Result<String, Box<Diagnostic>> {
+    fs::read(path)
+        .map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
+        .map_err(|error| Box::new(unreadable(path, &error)))
+}
+
+/// The fault of a file or folder that can't be read.
+fn unreadable(path: &Path, error: &io::Error) -> Diagnostic {
+    let detail = Arg::Verbatim(error.to_string());
+    whole(
+        path,
+        Message::new("error-unreadable").with("detail", detail),
+    )
+}
+
+/// A fault of a file or folder as a whole.
+fn whole(path: &Path, message: Message) -> Diagnostic {
+    let file = path.display().to_string();
+    let source = Source {
+        file: &file,
+        text: "",
+    };
+    source.whole(message)
 }
 
 /// Prints what the argument parser says: help on one stream, faults on the other.

@@ -51,9 +51,9 @@ impl<'a> Output<'a> {
         self.say(&Message::new(id));
     }
 
-    /// The mark that a line is awaited, on the same line.
-    pub(super) fn prompt(&mut self) {
-        drop(write!(self.out, "> ").and_then(|()| self.out.flush()));
+    /// The drill clock and a mark that a line is awaited, on the same line.
+    pub(super) fn prompt(&mut self, clock: &str) {
+        drop(write!(self.out, "{clock}> ").and_then(|()| self.out.flush()));
     }
 
     /// A line about something that went wrong.

@@ -1,5 +1,7 @@
-//! The drill as text: line by line from the keyboard, or from a file of actions.
+//! A drill as text: typed line by line, or played from a file of actions.
 //!
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `finish` and `quit`.
+//! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
 
 use std::fs;
@@ -14,7 +16,28 @@ use super::arguments::Play;
 use super::output::Output;
 use super::{BAD_INPUT, DONE, NOT_PASSED, faults, report};
 
-/// Plays a drill as asked.
+/// The grammar of an action line.
+const GRAMMAR: [&str; 8] = [
+    "terminal-help",
+    "terminal-help-set",
+    "terminal-help-look",
+    "terminal-help-test",
+    "terminal-help-call",
+    "terminal-help-refuel",
+    "terminal-help-wait",
+    "terminal-help-clock",
+];
+/// What can be typed besides.
+const OWN: [&str; 6] = [
+    "terminal-help-own",
+    "terminal-help-at",
+    "terminal-help-status",
+    "terminal-help-log",
+    "terminal-help-finish",
+    "terminal-help-quit",
+];
+
+/// Plays a drill; the status to end with.
 pub(super) fn run(
     ask: &Play,
     library: Library,
@@ -23,34 +46,46 @@ pub(super) fn run(
     output: &mut Output<'_>,
 ) -> u8 {
     match &ask.actions {
-        Some(actions) => from_file(ask, actions, &library, output),
+        Some(file) => from_file(ask, file, &library, output),
         None => by_hand(ask, library, typed, input, output),
     }
 }
 
-fn from_file(ask: &Play, actions: &Path, library: &Library, output: &mut Output<'_>) -> u8 {
-    let Some(text) = super::text_of(actions, output) else {
-        return BAD_INPUT;
+fn from_file(ask: &Play, file: &Path, library: &Library, output: &mut Output<'_>) -> u8 {
+    let text = match super::text_of(file) {
+        Ok(text) => text,
+        Err(wrong) => return faults::print_and_stop(&[*wrong], output),
     };
-    let file = actions.display().to_string();
+    let name = file.display().to_string();
     let source = Source {
-        file: &file,
+        file: &name,
         text: &text,
     };
-    match play(library, &ask.name, ask.seed, output.words.tag(), source) {
-        Err(found) => faults::print_and_stop(&found, output),
-        Ok(played) => {
-            let log = played.session.log();
-            let lines: Vec<String> = log
-                .lines
-                .iter()
-                .map(|line| report::log_line(&output.words, line))
-                .collect();
-            output.lines(&lines);
-            output.blank();
-            end(ask, &played.session, output)
-        }
+    if library.scenario(&ask.name).is_none() {
+        return unknown_drill(&ask.name, library, output);
     }
+    match play(library, &ask.name, ask.seed, output.words.tag(), source) {
+        Ok(played) => {
+            if let Some(view) = played.session.debrief() {
+                for line in &view.log {
+                    let line = report::log_line(&output.words, line);
+                    output.line(&line);
+                }
+                output.blank();
+            }
+            end(&played.session, ask, output)
+        }
+        Err(wrong) => faults::print_and_stop(&wrong, output),
+    }
+}
+
+/// Says that there is no such drill, and which there are.
+pub(super) fn unknown_drill(name: &str, library: &Library, output: &mut Output<'_>) -> u8 {
+    let missing = Message::new("session-no-drill").with("name", Arg::Verbatim(name.to_owned()));
+    output.say_error(&missing);
+    let names = Arg::Verbatim(library.names().join(", "));
+    output.say_error(&Message::new("error-hint-known").with("names", names));
+    BAD_INPUT
 }
 
 fn by_hand(
@@ -60,191 +95,195 @@ fn by_hand(
     input: &mut dyn BufRead,
     output: &mut Output<'_>,
 ) -> u8 {
-    let mut session = Session::new(library, output.words.tag());
+    if library.scenario(&ask.name).is_none() {
+        return unknown_drill(&ask.name, &library, output);
+    }
     let practice = if ask.assessed {
         Practice::Assessed
     } else {
         Practice::Coached
     };
-    let drill = ask.name.clone();
-    let seed = ask.seed;
-    for notice in session.apply(Command::Open {
-        drill,
+    let mut session = Session::new(library, output.words.tag());
+    let open = Command::Open {
+        drill: ask.name.clone(),
         practice,
-        seed,
-    }) {
-        if let Notice::Unknown(text) = notice {
-            output.error(&text);
-            let names = Arg::Verbatim(session.library().names().join(", "));
-            output.say_error(&Message::new("error-hint-known").with("names", names));
-            return BAD_INPUT;
+        seed: ask.seed,
+    };
+    if let Some(Notice::Unknown(text)) = session.apply(open).first() {
+        output.error(text);
+        return BAD_INPUT;
+    }
+    // A folder that can't be written is found out before the work, not after it.
+    if let Err(error) = save(&session, ask.save.as_deref()) {
+        output.say_error(&error);
+        return BAD_INPUT;
+    }
+    let opening = report::opening(&output.words, &session, practice);
+    output.lines(&opening);
+    while session.verdict().is_none() {
+        output.prompt(&session.log().clock);
+        let line = next_line(input);
+        if !typed {
+            output.line(line.as_deref().unwrap_or_default());
         }
-    }
-    if let Some(status) = saved(ask, &session, output) {
-        return status;
-    }
-    greet(&session, output);
-    let mut told = tell(&session, 0, output);
-    while !session.log().over {
-        let command = match ask_for_line(typed, input, output) {
-            None => Command::Finish,
-            Some(line) => match line.trim() {
-                "" => continue,
-                "quit" => {
-                    output.say_id("terminal-left");
-                    return NOT_PASSED;
-                }
-                "help" => {
-                    help(&session, output);
-                    continue;
-                }
-                "status" => {
-                    status(&session, output);
-                    continue;
-                }
-                "finish" => Command::Finish,
-                "wait" => Command::WaitForEvent,
-                line => Command::Do(line.to_owned()),
-            },
-        };
-        let notices = session.apply(command);
-        told = tell(&session, told, output);
-        answer(&mut session, &notices, output);
-        if let Some(status) = saved(ask, &session, output) {
-            return status;
+        match line.as_deref() {
+            Some("quit") => {
+                output.say_id("terminal-left");
+                return NOT_PASSED;
+            }
+            line => step(&mut session, line.unwrap_or("finish"), output),
+        }
+        // The last line's failure is told with the verdict.
+        if session.verdict().is_none()
+            && let Err(error) = save(&session, ask.save.as_deref())
+        {
+            output.say_error(&error);
         }
     }
     output.blank();
-    end(ask, &session, output)
+    end(&session, ask, output)
 }
 
-/// The next line; nothing at the end of the input.
-fn ask_for_line(typed: bool, input: &mut dyn BufRead, output: &mut Output<'_>) -> Option<String> {
-    if typed {
-        output.prompt();
+/// The next line without white space around it; `None` at the end of the input.
+fn next_line(input: &mut dyn BufRead) -> Option<String> {
+    let mut bytes = Vec::new();
+    match input.read_until(b'\n', &mut bytes) {
+        Ok(1..) => Some(String::from_utf8_lossy(&bytes).trim().to_owned()),
+        Ok(0) | Err(_) => None,
     }
-    let mut line = String::new();
-    let read = input.read_line(&mut line).ok()?;
-    (read > 0).then_some(line)
 }
 
-fn greet(session: &Session, output: &mut Output<'_>) {
-    output.lines(&report::cautions(&session.shelf()));
-    output.blank();
-    if let Some(street) = session.street() {
-        output.line(&street.title);
-        output.line(&street.goal);
-    }
-    output.blank();
-    for id in HELP {
-        output.say_id(id);
-    }
-    output.blank();
+/// Does what one line asks, and tells what followed.
+fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
+    let words: Vec<&str> = line.split_whitespace().collect();
+    let command = match words.as_slice() {
+        ["help"] => {
+            let lines = help(output);
+            return output.lines(&lines);
+        }
+        ["status"] => {
+            let lines = report::street(&output.words, &session.street().unwrap_or_default());
+            return output.lines(&lines);
+        }
+        ["log"] => {
+            for line in session.log().lines {
+                let line = report::log_line(&output.words, &line);
+                output.line(&line);
+            }
+            return;
+        }
+        ["at", place] => return at(session, place, output),
+        ["at"] => return at(session, "", output),
+        ["finish"] => Command::Finish,
+        ["wait"] => Command::WaitForEvent,
+        _ => Command::Do(line.to_owned()),
+    };
+    let seen = session.log().lines.len();
+    let notices = session.apply(command);
+    tell(session, seen, &notices, output);
 }
 
-const HELP: [&str; 9] = [
-    "terminal-help",
-    "terminal-help-set",
-    "terminal-help-look",
-    "terminal-help-test",
-    "terminal-help-call",
-    "terminal-help-refuel",
-    "terminal-help-wait",
-    "terminal-help-event",
-    "terminal-help-own",
-];
-
-fn help(session: &Session, output: &mut Output<'_>) {
-    for id in HELP {
-        output.say_id(id);
-    }
-    places(session, output);
+/// How an action line is written.
+pub(super) fn grammar(output: &Output<'_>) -> Vec<String> {
+    listed(output, &GRAMMAR)
 }
 
-/// Everything that can be operated and done, place by place.
-pub(super) fn places(session: &Session, output: &mut Output<'_>) {
-    let places = session
-        .street()
-        .map(|street| street.places)
-        .unwrap_or_default();
-    for place in places.iter().filter_map(|place| session.close(&place.id)) {
-        output.blank();
-        let lines = report::place(&output.words, &place);
+fn help(output: &Output<'_>) -> Vec<String> {
+    [grammar(output), listed(output, &OWN)].concat()
+}
+
+/// Messages as lines, all but the first set in.
+fn listed(output: &Output<'_>, ids: &[&str]) -> Vec<String> {
+    let lines = ids.iter().zip(0..);
+    lines
+        .map(|(id, n)| {
+            let indent = if n == 0 { "" } else { "  " };
+            format!("{indent}{}", output.words.say_id(id))
+        })
+        .collect()
+}
+
+fn at(session: &Session, place: &str, output: &mut Output<'_>) {
+    if let Some(view) = session.close(place) {
+        let lines = report::place(&output.words, &view);
         output.lines(&lines);
+    } else {
+        output.say_id("terminal-places");
+        for place in session.street().unwrap_or_default().places {
+            output.line(&format!("  at {}: {}", place.id, place.sentence));
+        }
     }
 }
 
-fn status(session: &Session, output: &mut Output<'_>) {
-    if let Some(street) = session.street() {
-        let lines = report::street(&output.words, &street);
-        output.lines(&lines);
-    }
-}
-
-/// Prints the lines of the log from this one on; how many there are now.
-fn tell(session: &Session, from: usize, output: &mut Output<'_>) -> usize {
-    let lines = session.log().lines;
-    for line in lines.iter().skip(from) {
-        let text = report::log_line(&output.words, line);
-        output.line(&text);
-    }
-    lines.len()
-}
-
-/// What the log does not hold: words that were not understood, and consequences.
-fn answer(session: &mut Session, notices: &[Notice], output: &mut Output<'_>) {
+/// Tells what followed a command: new lines of the log with their clock, and consequences from their first stage on.
+///
+/// Once the drill is over the log tells more than was seen in it, so the notices are told instead; the debrief follows.
+fn tell(session: &mut Session, seen: usize, notices: &[Notice], output: &mut Output<'_>) {
+    let over = session.verdict().is_some();
     for notice in notices {
         match notice {
             Notice::Unknown(text) => output.error(text),
-            Notice::Consequence => {
-                while let Some(view) = session.consequence() {
-                    let lines = report::consequence(&output.words, &view);
-                    output.lines(&lines);
-                    session.apply(Command::Understood);
-                }
+            Notice::Done(text)
+            | Notice::Refused(text)
+            | Notice::Happened(text)
+            | Notice::Learnt(text)
+                if over =>
+            {
+                output.line(text);
             }
             Notice::Done(_)
             | Notice::Refused(_)
             | Notice::Happened(_)
             | Notice::Learnt(_)
+            | Notice::Consequence
             | Notice::Over => {}
         }
     }
+    if over {
+        return;
+    }
+    for line in session.log().lines.iter().skip(seen) {
+        let line = report::log_line(&output.words, line);
+        output.line(&line);
+    }
+    while let Some(view) = session.consequence() {
+        let lines = report::consequence(&output.words, &view);
+        output.lines(&lines);
+        session.apply(Command::Understood);
+    }
 }
 
-/// The verdict, and the run's file.
-fn end(ask: &Play, session: &Session, output: &mut Output<'_>) -> u8 {
-    let Some(view) = session.debrief() else {
-        return NOT_PASSED;
-    };
+/// Prints the debrief and saves the run; the status to end with.
+fn end(session: &Session, ask: &Play, output: &mut Output<'_>) -> u8 {
+    let view = session.debrief().unwrap_or_default();
     let lines = report::debrief(&output.words, &view);
     output.lines(&lines);
-    if let Some(status) = saved(ask, session, output) {
+    if let Err(error) = save(session, ask.save.as_deref()) {
+        output.say_error(&error);
         output.say_error(&Message::new("terminal-saved-not"));
-        return status;
+        return BAD_INPUT;
     }
-    if let Some(path) = &ask.save {
-        let file = Arg::Verbatim(path.display().to_string());
+    if let Some(file) = &ask.save {
+        let file = Arg::Verbatim(file.display().to_string());
         output.blank();
         output.say(&Message::new("terminal-saved").with("file", file));
     }
     if view.passed { DONE } else { NOT_PASSED }
 }
 
-/// Writes the run as far as it has come; the status to end with when that fails.
-fn saved(ask: &Play, session: &Session, output: &mut Output<'_>) -> Option<u8> {
-    let (path, drill) = (ask.save.as_ref()?, session.drill()?);
+/// Writes the run as far as it has come, if that was asked for; otherwise says what went wrong.
+fn save(session: &Session, file: Option<&Path>) -> Result<(), Message> {
+    let (Some(file), Some(drill)) = (file, session.drill()) else {
+        return Ok(());
+    };
     // Beside it first, then in its place: a machine that stops leaves the old file or the new one, never half of one.
-    let mut beside = path.clone().into_os_string();
+    let mut beside = file.as_os_str().to_owned();
     beside.push(".part");
     let text = write_run(drill.run(), drill.scenario());
-    let error = fs::write(&beside, text)
-        .and_then(|()| fs::rename(&beside, path))
-        .err()?;
-    output.say_error(
-        &Message::new("terminal-file-unwritable")
-            .with("file", Arg::Verbatim(path.display().to_string()))
-            .with("reason", Arg::Verbatim(error.to_string())),
-    );
-    Some(BAD_INPUT)
+    let written = fs::write(&beside, text).and_then(|()| fs::rename(&beside, file));
+    written.map_err(|error| {
+        Message::new("terminal-file-unwritable")
+            .with("file", Arg::Verbatim(file.display().to_string()))
+            .with("reason", Arg::Verbatim(error.to_string()))
+    })
 }

@@ -4,9 +4,10 @@
 //! Headings are lines of their own that end in a colon, so that a listener knows what follows.
 
 use crate::session::view::{
-    CloseView, ConsequenceView, ControlView, DebriefView, FindingView, LogKind, LogLine, ShelfView,
-    StageView, StreetView,
+    ApplianceView, CloseView, ConsequenceView, ControlView, DebriefView, FindingView, LogKind,
+    LogLine, ShelfView, StageView, StreetView, WireView,
 };
+use crate::session::{Practice, Session};
 use crate::words::{Arg, Message, Words};
 
 fn text(words: &Words, id: &str) -> String {
@@ -60,78 +61,125 @@ pub(super) fn log_line(words: &Words, line: &LogLine) -> String {
     format!("{} {}: {}", line.clock, text(words, kind), line.text)
 }
 
+/// What is said before the first line is typed.
+pub(super) fn opening(words: &Words, session: &Session, practice: Practice) -> Vec<String> {
+    let shelf = session.shelf();
+    let street = session.street().unwrap_or_default();
+    let mut lines = vec![street.title.clone()];
+    let name = session.drill().map_or("", |d| d.run().scenario.as_str());
+    if let Some(card) = shelf.drills.iter().find(|card| card.name == name) {
+        lines.push(card.summary.clone());
+        lines.push(card.content_note.clone());
+    }
+    lines.push(with(words, "terminal-goal", "goal", &street.goal));
+    lines.push(String::new());
+    lines.extend(cautions(&shelf));
+    lines.push(String::new());
+    let how = match practice {
+        Practice::Assessed => "terminal-begin-assessed",
+        Practice::Coached => "terminal-begin-coached",
+    };
+    lines.push(text(words, how));
+    lines.push(text(words, "terminal-begin"));
+    lines
+}
+
 /// How everything stands, as far as this learner may be told.
 pub(super) fn street(words: &Words, view: &StreetView) -> Vec<String> {
-    let mut lines = vec![view.title.clone(), view.goal.clone()];
+    let mut lines = vec![with(words, "terminal-goal", "goal", &view.goal)];
     if !view.hint.is_empty() {
         lines.push(with(words, "terminal-hint", "hint", &view.hint));
     }
-    let mut part = |id: &str, sentences: Vec<&String>| {
-        let sentences: Vec<String> = sentences
-            .into_iter()
-            .filter(|s| !s.is_empty())
-            .map(|s| format!("  {s}"))
-            .collect();
+    let people = view.people.iter().map(|person| person.sentence.clone());
+    let neighbors = view.neighbors.iter().map(|n| n.sentence.clone());
+    let generator = [view.generator.sentence.clone(), view.air.clone()];
+    let parts = [
+        ("terminal-wires", wires(&view.wires)),
+        ("terminal-appliances", appliances(&view.appliances)),
+        ("terminal-people", people.collect()),
+        ("terminal-neighbors", neighbors.collect()),
+        ("terminal-generator", generator.to_vec()),
+    ];
+    for (id, sentences) in parts {
+        let sentences: Vec<_> = sentences.iter().filter(|s| !s.is_empty()).collect();
         if !sentences.is_empty() {
             lines.push(text(words, id));
-            lines.extend(sentences);
+            lines.extend(sentences.iter().map(|s| format!("  {s}")));
         }
-    };
-    part(
-        "terminal-wires",
-        view.wires.iter().map(|wire| &wire.sentence).collect(),
-    );
-    part(
-        "terminal-appliances",
-        view.appliances
-            .iter()
-            .map(|appliance| &appliance.sentence)
-            .collect(),
-    );
-    part(
-        "terminal-people",
-        view.people.iter().map(|person| &person.sentence).collect(),
-    );
-    part(
-        "terminal-neighbors",
-        view.neighbors
-            .iter()
-            .map(|neighbor| &neighbor.sentence)
-            .collect(),
-    );
-    part(
-        "terminal-generator",
-        vec![&view.generator.sentence, &view.air],
-    );
+    }
     lines
+}
+
+/// Wires: those with a number in a sentence each, the others gathered by what is known of them.
+fn wires(views: &[WireView]) -> Vec<String> {
+    let numbered = |wire: &&WireView| !wire.volts.is_empty() || !wire.amps.is_empty();
+    let told = views.iter().filter(numbered).map(|w| w.sentence.clone());
+    let rest = views.iter().filter(|w| !numbered(w));
+    told.chain(gathered(rest.map(|w| (&w.word, &w.label))))
+        .collect()
+}
+
+/// Appliances, gathered by how they do.
+fn appliances(views: &[ApplianceView]) -> Vec<String> {
+    gathered(views.iter().map(|a| (&a.word, &a.label)))
+}
+
+/// One line for each word: the word, then everything that it holds for.
+fn gathered<'a>(things: impl Iterator<Item = (&'a String, &'a String)>) -> Vec<String> {
+    let mut groups: Vec<(&String, Vec<&str>)> = Vec::new();
+    for (word, label) in things {
+        match groups.iter_mut().find(|(known, _)| *known == word) {
+            Some((_, labels)) => labels.push(label),
+            None => groups.push((word, vec![label])),
+        }
+    }
+    let line = |(word, labels): (&String, Vec<&str>)| format!("{word}: {}.", labels.join(", "));
+    groups.into_iter().map(line).collect()
 }
 
 /// What can be operated and done at a place, in the words that an action line takes.
 pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
-    let mut lines = vec![with(words, "terminal-place", "place", &view.title)];
-    for control in &view.controls {
-        lines.extend(control_lines(words, control));
-    }
+    let mut lines = vec![
+        with(words, "terminal-place", "place", &view.title),
+        view.description.clone(),
+    ];
+    lines.extend(view.readings.iter().cloned());
+    lines.extend(view.controls.iter().map(|c| control(words, c, true)));
     for deed in &view.deeds {
-        lines.push(format!("  {} ({})", deed.line, deed.label));
+        let known = if deed.known.is_empty() {
+            String::new()
+        } else {
+            format!(" {}.", deed.known)
+        };
+        lines.push(format!("  {}: {}.{known}", deed.line, deed.label));
     }
     lines
 }
 
-fn control_lines(words: &Words, control: &ControlView) -> Vec<String> {
+/// A control in one line: its name to type, its label, how it stands if that is wanted, and the positions to type.
+pub(super) fn control(words: &Words, control: &ControlView, now: bool) -> String {
     let mut label = control.label.clone();
     if !control.rating.is_empty() {
         label = format!("{label}, {}", control.rating);
     }
-    let stands = with(words, "terminal-stands", "position", &control.position);
-    let mut lines = vec![format!("  {} ({label}). {stands}", control.id)];
-    for choice in &control.choices {
-        lines.push(format!(
-            "    set {} {} ({})",
-            control.id, choice.id, choice.label
-        ));
-    }
-    lines
+    let choices: Vec<String> = control
+        .choices
+        .iter()
+        .map(|choice| {
+            if choice.label.to_lowercase() == choice.id {
+                choice.id.clone()
+            } else {
+                format!("{} ({})", choice.id, choice.label)
+            }
+        })
+        .collect();
+    let choices = with(words, "terminal-choices", "choices", &choices.join(", "));
+    let stands = if now {
+        with(words, "terminal-stands", "position", &control.position) + " "
+    } else {
+        String::new()
+    };
+    format!("  {}: {label}. {stands}{choices}", control.id)
 }
 
 /// The way of the energy, stage by stage, numbered.

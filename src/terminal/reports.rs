@@ -2,8 +2,7 @@
 //!
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
-//! - `mark`: `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
-//! - `check`: `drills` (names), `faults` (`file`, `line`, `column`, `text`, `message`, `hint`) and `proved` (a list of properties, empty in this version).
+//! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
 //! - `read`: `site`, `converged`, `generator_watts`, `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) and `things` (`id`, `amps`).
 
 use std::path::Path;
@@ -14,15 +13,12 @@ use serde_json::json;
 
 use crate::file::{Diagnostic, Library, Source};
 use crate::session::view::{DebriefView, StageView};
-use crate::session::{Command, Notice, Practice, Session, SiteRead, read, replay};
+use crate::session::{Session, SiteRead, read, replay};
 use crate::words::audit;
 use crate::words::{Arg, Message};
 
 use super::output::Output;
-use super::{BAD_INPUT, DONE, NOT_PASSED, faults, play, report};
-
-/// The version of every `--json` document.
-const JSON_VERSION: u32 = 1;
+use super::{BAD_INPUT, DONE, JSON_VERSION, NOT_PASSED, faults, report};
 
 /// The drills on the shelf.
 pub(super) fn list(library: Library, output: &mut Output<'_>) -> u8 {
@@ -32,60 +28,26 @@ pub(super) fn list(library: Library, output: &mut Output<'_>) -> u8 {
     DONE
 }
 
-/// What can be operated in a drill, and how it is written.
-pub(super) fn actions(name: &str, library: Library, output: &mut Output<'_>) -> u8 {
-    let mut session = Session::new(library, output.words.tag());
-    let opened = session.apply(Command::Open {
-        drill: name.to_owned(),
-        practice: Practice::Coached,
-        seed: 1,
-    });
-    if let Some(Notice::Unknown(text)) = opened.first() {
-        output.error(text);
-        let names = Arg::Verbatim(session.library().names().join(", "));
-        output.say_error(&Message::new("error-hint-known").with("names", names));
-        return BAD_INPUT;
-    }
-    for id in [
-        "terminal-grammar",
-        "terminal-grammar-comment",
-        "terminal-grammar-time",
-        "terminal-help-wait",
-    ] {
-        output.say_id(id);
-    }
-    play::places(&session, output);
-    DONE
-}
-
-/// Recomputes saved runs and prints their verdicts.
+/// Recomputes saved runs and prints their verdicts; a file that can't be marked does not keep the others from it.
 pub(super) fn mark(
     files: &[PathBuf],
     as_json: bool,
     library: &Library,
     output: &mut Output<'_>,
 ) -> u8 {
-    let mut status = DONE;
+    let mut all_pass = true;
+    let mut found = Vec::new();
     let mut runs = Vec::new();
     for path in files {
-        let Some(text) = super::text_of(path, output) else {
-            return BAD_INPUT;
-        };
         let file = path.display().to_string();
-        let source = Source {
-            file: &file,
-            text: &text,
+        let view = match verdict(path, &file, library, output.words.tag()) {
+            Ok(view) => view,
+            Err(mut wrong) => {
+                found.append(&mut wrong);
+                continue;
+            }
         };
-        let played = match replay(library, output.words.tag(), source) {
-            Ok(played) => played,
-            Err(found) => return faults::print_and_stop(&found, output),
-        };
-        let Some(view) = played.session.debrief() else {
-            continue;
-        };
-        if !view.passed {
-            status = NOT_PASSED;
-        }
+        all_pass &= view.passed;
         if as_json {
             runs.push(verdict_json(&file, &view));
         } else {
@@ -95,61 +57,31 @@ pub(super) fn mark(
             output.blank();
         }
     }
-    if as_json {
-        print_json(&json!({ "version": JSON_VERSION, "runs": runs }), output);
-    }
-    status
-}
-
-/// Reads scenario files and reports every fault.
-pub(super) fn check(paths: &[PathBuf], as_json: bool, output: &mut Output<'_>) -> u8 {
-    let (names, found) = read_all(paths);
-    let status = if found.is_empty() { DONE } else { BAD_INPUT };
-    if as_json {
-        let found: Vec<Value> = found
-            .iter()
-            .map(|fault| faults::json(fault, output))
-            .collect();
-        let document = json!({
-            "version": JSON_VERSION, "drills": names, "faults": found, "proved": [],
-        });
-        print_json(&document, output);
-        return status;
-    }
-    for name in &names {
-        let name = Arg::Verbatim(name.clone());
-        output.say(&Message::new("terminal-check-sound").with("name", name));
-    }
-    output.say_id("terminal-check-proof");
     faults::print(&found, output);
-    status
-}
-
-/// The names of the drills that could be read, and every fault; the shipped ones if no path is given.
-fn read_all(paths: &[PathBuf]) -> (Vec<String>, Vec<Diagnostic>) {
-    let libraries: Vec<(Library, Vec<Diagnostic>)> = if paths.is_empty() {
-        vec![Library::shipped()]
-    } else {
-        paths
-            .iter()
-            .map(|path| Library::load(folder_of(path)))
-            .collect()
-    };
-    let mut names = Vec::new();
-    let mut found = Vec::new();
-    for (library, mut faults) in libraries {
-        names.extend(library.names().into_iter().map(str::to_owned));
-        found.append(&mut faults);
+    if as_json {
+        let wrong = found.iter().map(|fault| faults::json(fault, &output.words));
+        let wrong: Vec<Value> = wrong.collect();
+        print_json(
+            &json!({ "version": JSON_VERSION, "runs": runs, "faults": wrong }),
+            output,
+        );
     }
-    (names, found)
+    match (found.is_empty(), all_pass) {
+        (false, _) => BAD_INPUT,
+        (true, false) => NOT_PASSED,
+        (true, true) => DONE,
+    }
 }
 
-/// The scenario folder of a path: itself, or of a file in its `sites` or `drills` the folder above them.
-fn folder_of(path: &Path) -> &Path {
-    let is_file = path.extension().is_some_and(|ending| ending == "ron");
-    path.ancestors()
-        .nth(if is_file { 2 } else { 0 })
-        .unwrap_or(path)
+fn verdict(
+    path: &Path,
+    file: &str,
+    library: &Library,
+    language: &str,
+) -> Result<DebriefView, Vec<Diagnostic>> {
+    let text = super::text_of(path).map_err(|wrong| vec![*wrong])?;
+    let played = replay(library, language, Source { file, text: &text })?;
+    Ok(played.session.debrief().unwrap_or_default())
 }
 
 /// The readings of a site.

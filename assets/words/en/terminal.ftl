@@ -49,19 +49,17 @@ terminal-findings = { $count ->
 }
 
 # The drill by keyboard.
-terminal-help = Type one action on a line:
+terminal-help = An action is one line:
 terminal-help-set = set CONTROL POSITION moves something. You may leave out “set”.
 terminal-help-look = look PLACE shows you what is there.
 terminal-help-test = test POINT holds your tester to a point.
 terminal-help-call = call WHO, or tell WHO, speaks to someone.
 terminal-help-refuel = refuel pours fuel into the tank.
 terminal-help-wait = wait 2m30s lets time pass.
-terminal-help-event = wait alone waits until something happens.
-terminal-help-own = help shows this. status tells how things stand. finish ends the drill and marks it. quit leaves without marks.
-terminal-left = You left before the end. Nothing was marked.
+terminal-help-own = You can also type:
+terminal-left = You left before the end. Nothing was marked. This is no pass.
 
 # Files. $file is a path, $reason is the system's own words.
-terminal-file-unreadable = { $file } cannot be read: { $reason }. Check the name and try again.
 terminal-file-unwritable = { $file } cannot be written: { $reason }. Choose a folder that you may write to.
 terminal-saved = The run is saved in { $file }.
 terminal-saved-not = The verdict above stands, but the run is not saved.
@@ -74,9 +72,7 @@ terminal-not-done = { $count ->
 }
 
 # The grammar of an action file.
-terminal-grammar = An action file has one action on a line, written as below. Each takes its usual time.
-terminal-grammar-comment = What follows a # is a remark. You may leave out “set”.
-terminal-grammar-time = Put @12:30 before an action to do it when the drill clock shows 12:30.
+terminal-grammar = An action file has one action on a line. Each takes its usual time.
 
 # The report of `read`.
 read-points = At points to test:
@@ -86,8 +82,37 @@ read-taken = Every machine that is switched on counts as running.
 read-not-converged = These numbers do not count: the solution did not settle.
 
 # The report of `check`.
-terminal-check-sound = { $name }: read, no fault.
-terminal-check-proof = Not proved yet: that a safe way leads to the goal. This version only reads the files.
 
 # The report of `languages`.
 terminal-language = { $tag } ({ $name }): { $present } of { $wanted } messages.
+
+# The drill by keyboard, continued.
+terminal-goal = Goal: { $goal }
+terminal-choices = Positions: { $choices }.
+terminal-points = Points you can test: { $points }
+terminal-places = You can go to these places:
+terminal-begin = Type “help” to see what you can do. Type “status” to hear how things stand.
+terminal-begin-coached = Mistakes are explained as you make them.
+terminal-begin-assessed = This is a test. You get no help until the end, and you know only what you look at or test.
+terminal-help-clock = @12:30 before an action holds it until the clock shows 12:30. A “#” begins a comment.
+terminal-help-at = at PLACE tells what is there and what you can do. A plain “at” lists the places.
+terminal-help-status = status tells how things stand. A plain “wait” waits until something happens.
+terminal-help-log = log tells again what has been done and what has happened.
+terminal-help-finish = finish ends the drill and marks it.
+terminal-help-quit = quit leaves without marks.
+
+# The report of `check`. What holds of a drill, what does not, and what is not looked at. $ids is a list of message ids.
+terminal-check-empty = There is no drill here. Give a folder that holds “sites” and “drills” with files that end in “.ron”.
+terminal-check-words = These names have no words in this language yet: { $ids }
+terminal-check-not-covered = Not covered, because this version does not search through all that can be reached:
+check-wired = The files are read, and the house can be wired.
+check-not-wired = The house cannot be wired.
+check-start = The numbers at the start settle.
+check-not-start = The numbers at the start do not settle.
+check-settles = When nothing is done, the numbers settle at every moment to the end.
+check-not-settles = When nothing is done, the numbers at some moment do not settle.
+check-idle = Doing nothing is not a pass.
+check-not-idle = Doing nothing is a pass. Ask for something in the goal.
+check-open-safe-way = That a safe way leads to the goal.
+check-open-unsafe-pass = That no unsafe run passes.
+check-open-by-construction = That an interlock keeps the unsafe state out of reach.

@@ -69,7 +69,7 @@ window-key-walk = Walk through what can be pressed, also with the arrow keys
 window-key-press = Press, also with the space bar
 
 # Said in the terminal when no window can open.
-window-no-display = There is no display for a window here.
+window-no-display = There is no display for a window here. Start it from a desktop, or install an X server.
 window-no-adapter = No graphics adapter answers here, not even one in software. On Debian the package mesa-vulkan-drivers brings one.
 window-stopped = The window stopped because of a fault in its engine.
 window-no-screen = There is no screen named “{ $name }”. Use one of these: { $known }.

@@ -41,18 +41,16 @@ terminal-findings = { $count ->
    *[other] Se hallaron { $count } cosas:
 }
 
-terminal-help = Escriba una acción por línea:
+terminal-help = Una acción es una línea:
 terminal-help-set = set MANDO POSICIÓN mueve algo. Puede omitir “set”.
 terminal-help-look = look LUGAR muestra lo que hay allí.
 terminal-help-test = test PUNTO mide el voltaje en un punto.
 terminal-help-call = call QUIÉN, o tell QUIÉN, habla con alguien.
 terminal-help-refuel = refuel echa combustible en el tanque.
 terminal-help-wait = wait 2m30s deja pasar el tiempo.
-terminal-help-event = wait sin más espera hasta que suceda algo.
-terminal-help-own = help muestra esto. status dice cómo está todo. finish termina el simulacro y lo evalúa. quit sale sin evaluar.
-terminal-left = Salió antes del final. No se evaluó nada.
+terminal-help-own = También puede escribir:
+terminal-left = Salió antes del final. No se evaluó nada. Esto no es aprobar.
 
-terminal-file-unreadable = No se puede leer { $file }: { $reason }. Revise el nombre e inténtelo otra vez.
 terminal-file-unwritable = No se puede escribir { $file }: { $reason }. Elija una carpeta donde usted pueda escribir.
 terminal-saved = La ejecución quedó guardada en { $file }.
 terminal-saved-not = El resultado de arriba vale, pero la ejecución no quedó guardada.
@@ -63,9 +61,7 @@ terminal-not-done = { $count ->
    *[other] No se hizo nada: hay { $count } fallas.
 }
 
-terminal-grammar = Un archivo de acciones lleva una acción por línea, escrita como abajo. Cada una dura lo normal.
-terminal-grammar-comment = Lo que sigue a un # es un comentario. Puede omitir “set”.
-terminal-grammar-time = Ponga @12:30 antes de una acción para hacerla cuando el reloj del simulacro marque 12:30.
+terminal-grammar = Un archivo de acciones lleva una acción por línea. Cada una dura lo normal.
 
 read-points = En los puntos que se pueden medir:
 read-things = Corrientes:
@@ -73,7 +69,34 @@ read-thing = { $name }: { $amps }
 read-taken = Todo aparato encendido se toma como en marcha.
 read-not-converged = Estos números no valen: el cálculo no llegó a un resultado estable.
 
-terminal-check-sound = { $name }: leído, sin fallas.
-terminal-check-proof = Todavía no está demostrado que un camino seguro lleve a la meta. Esta versión solo lee los archivos.
 
 terminal-language = { $tag } ({ $name }): { $present } de { $wanted } mensajes.
+
+terminal-goal = Meta: { $goal }
+terminal-choices = Posiciones: { $choices }.
+terminal-points = Puntos que puede medir: { $points }
+terminal-places = Puede ir a estos lugares:
+terminal-begin = Escriba “help” para ver lo que puede hacer. Escriba “status” para saber cómo está todo.
+terminal-begin-coached = Los errores se explican en cuanto ocurren.
+terminal-begin-assessed = Esto es un examen. No hay ayuda hasta el final, y usted solo sabe lo que mira o mide.
+terminal-help-clock = @12:30 antes de una acción la deja para cuando el reloj marque 12:30. Con “#” empieza un comentario.
+terminal-help-at = at LUGAR dice qué hay allí y qué puede hacer. Con “at” a secas se listan los lugares.
+terminal-help-status = status dice cómo está todo. Con “wait” a secas se espera hasta que suceda algo.
+terminal-help-log = log repite lo que se ha hecho y lo que ha sucedido.
+terminal-help-finish = finish termina el simulacro y lo evalúa.
+terminal-help-quit = quit sale sin evaluar.
+
+terminal-check-empty = Aquí no hay ningún simulacro. Indique una carpeta que contenga “sites” y “drills” con archivos terminados en “.ron”.
+terminal-check-words = Estos nombres aún no tienen palabras en este idioma: { $ids }
+terminal-check-not-covered = Sin comprobar, porque esta versión no recorre todo lo que se puede alcanzar:
+check-wired = Los archivos se leen y la casa se puede cablear.
+check-not-wired = La casa no se puede cablear.
+check-start = Los números del comienzo son estables.
+check-not-start = Los números del comienzo no llegan a ser estables.
+check-settles = Si no se hace nada, los números son estables en todo momento hasta el final.
+check-not-settles = Si no se hace nada, en algún momento los números no llegan a ser estables.
+check-idle = No hacer nada no es aprobar.
+check-not-idle = No hacer nada es aprobar. Pida algo en la meta.
+check-open-safe-way = Que un camino seguro lleve a la meta.
+check-open-unsafe-pass = Que no apruebe nadie que pase por algo peligroso.
+check-open-by-construction = Que un enclavamiento impida llegar al estado peligroso.

@@ -69,7 +69,7 @@ window-key-walk = Recorrer lo que se puede oprimir, también con las flechas
 window-key-press = Oprimir, también con la barra espaciadora
 
 # Se dice en la terminal cuando no puede abrirse una ventana.
-window-no-display = Aquí no hay pantalla para una ventana.
+window-no-display = Aquí no hay pantalla para una ventana. Ábrala desde un escritorio o instale un servidor X.
 window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por software. En Debian lo trae el paquete mesa-vulkan-drivers.
 window-stopped = La ventana se detuvo por una falla de su motor gráfico.
 window-no-screen = No existe la vista “{ $name }”. Use una de estas: { $known }.

@@ -1,0 +1,205 @@
+//! The check of scenario files: every fault with its place, then what holds of each drill that could be read.
+//!
+//! Of a drill it is checked that its house can be wired, that its first answer settles, and that a run in which nothing is done settles at every moment and is no pass.
+//! It does not search through what can be reached, so it proves no safe way and no absence of unsafe ones; the report says so.
+//!
+//! The `--json` document has `version`, `faults` (see [`faults::json`]), `drills` and `not_covered`.
+//! Each of `drills` has `name`, `properties` (`id`, `holds`) and `without_words`, the ids of messages that its names would need in the language spoken.
+
+use std::path::Path;
+use std::path::PathBuf;
+
+use serde_json::Value;
+use serde_json::json;
+
+use crate::file::{Diagnostic, Library};
+use crate::session::{Command, Notice, Practice, Session};
+use crate::units::DrillTime;
+use crate::words::{Arg, Message, Words};
+
+use super::output::Output;
+use super::{BAD_INPUT, DONE, JSON_VERSION, NOT_PASSED, faults};
+
+/// Longer than any drill.
+const TO_THE_END: DrillTime = DrillTime::from_secs(24 * 3600);
+/// The properties that are checked, in order: the id, what is said where it holds, and where it does not.
+const PROPERTIES: [(&str, &str, &str); 4] = [
+    ("wired", "check-wired", "check-not-wired"),
+    ("start", "check-start", "check-not-start"),
+    ("settles", "check-settles", "check-not-settles"),
+    ("idle", "check-idle", "check-not-idle"),
+];
+/// What a proof would have to show and this version does not: the id, and what is said.
+const NOT_COVERED: [(&str, &str); 3] = [
+    ("safe-way", "check-open-safe-way"),
+    ("unsafe-pass", "check-open-unsafe-pass"),
+    ("by-construction", "check-open-by-construction"),
+];
+
+/// What was found of one drill.
+struct Checked {
+    name: String,
+    /// Whether each property holds, in the order of [`PROPERTIES`]; those that could not be looked at are left out.
+    properties: Vec<bool>,
+    without_words: Vec<String>,
+}
+
+/// Reads scenario files and checks what can be checked; the status to end with.
+pub(super) fn run(paths: &[PathBuf], as_json: bool, output: &mut Output<'_>) -> u8 {
+    let (libraries, found) = read_all(paths);
+    let drills: Vec<Checked> = libraries
+        .iter()
+        .flat_map(|library| {
+            let names = library.names().into_iter();
+            names.map(|name| drill(library, name, &output.words))
+        })
+        .collect();
+    faults::print(&found, output);
+    if as_json {
+        let document = document(&drills, &found, &output.words);
+        output.line(&format!("{document:#}"));
+    } else {
+        for drill in &drills {
+            say(drill, output);
+        }
+        if !drills.is_empty() {
+            output.say_id("terminal-check-not-covered");
+            for (_, id) in NOT_COVERED {
+                let text = output.words.say_id(id);
+                output.line(&format!("  {text}"));
+            }
+        }
+    }
+    let sound = drills
+        .iter()
+        .all(|d| d.properties.iter().all(|holds| *holds));
+    match (found.is_empty(), sound) {
+        (false, _) => BAD_INPUT,
+        (true, false) => NOT_PASSED,
+        (true, true) => DONE,
+    }
+}
+
+/// The libraries of the paths, or the one that is shipped, and every fault.
+fn read_all(paths: &[PathBuf]) -> (Vec<Library>, Vec<Diagnostic>) {
+    let mut libraries = Vec::new();
+    let mut found = Vec::new();
+    let mut keep = |(library, mut faults): (Library, Vec<Diagnostic>)| {
+        libraries.push(library);
+        found.append(&mut faults);
+    };
+    if paths.is_empty() {
+        keep(Library::shipped());
+    }
+    let mut folders: Vec<&Path> = Vec::new();
+    for path in paths {
+        match path.metadata() {
+            Ok(_) if folders.contains(&folder_of(path)) => {}
+            Ok(_) => {
+                folders.push(folder_of(path));
+                let (library, mut faults) = Library::load(folder_of(path));
+                if library.scenarios.is_empty() && faults.is_empty() {
+                    faults.push(super::whole(path, Message::new("terminal-check-empty")));
+                }
+                keep((library, faults));
+            }
+            Err(error) => keep((Library::default(), vec![super::unreadable(path, &error)])),
+        }
+    }
+    (libraries, found)
+}
+
+/// The scenario folder of a path: itself, or of a file in its `sites` or `drills` the folder above them.
+fn folder_of(path: &Path) -> &Path {
+    let levels = if path.is_file() { 2 } else { 0 };
+    path.ancestors().nth(levels).unwrap_or(path)
+}
+
+fn drill(library: &Library, name: &str, words: &Words) -> Checked {
+    let mut session = Session::new(library.clone(), words.tag());
+    let opened = session.apply(Command::Open {
+        drill: name.to_owned(),
+        practice: Practice::Coached,
+        seed: 1,
+    });
+    let mut properties = vec![!matches!(opened.first(), Some(Notice::Unknown(_)))];
+    let without_words = missing(&session, words);
+    if let Some(drill) = session.drill() {
+        properties.push(drill.readings().converged);
+        session.apply(Command::Wait(TO_THE_END));
+    }
+    if let (Some(drill), Some(verdict)) = (session.drill(), session.verdict()) {
+        let mut moments = drill.trace().moments.iter();
+        properties.push(moments.all(|m| m.readings.converged));
+        properties.push(!verdict.passed);
+    }
+    Checked {
+        name: name.to_owned(),
+        properties,
+        without_words,
+    }
+}
+
+/// The ids of the messages that what can be operated, tested or used in a drill needs and the language does not have.
+fn missing(session: &Session, words: &Words) -> Vec<String> {
+    let Some(drill) = session.drill() else {
+        return Vec::new();
+    };
+    let places = session.street().unwrap_or_default().places;
+    let controls = places
+        .iter()
+        .filter_map(|place| session.close(&place.id))
+        .flat_map(|view| view.controls);
+    let mut names: Vec<String> = controls
+        .flat_map(|c| c.choices.into_iter().map(|choice| choice.id).chain([c.id]))
+        .collect();
+    names.extend(drill.site().appliances.iter().map(|a| a.name.clone()));
+    names.extend(drill.readings().names.points.iter().cloned());
+    let about = ["title", "summary", "goal", "note"]
+        .map(|part| format!("drill-{}-{part}", drill.scenario().name));
+    let mut ids: Vec<String> = names
+        .iter()
+        .map(|name| format!("name-{name}"))
+        .chain(about)
+        .filter(|id| !words.has(id))
+        .collect();
+    ids.sort();
+    ids.dedup();
+    ids
+}
+
+fn say(drill: &Checked, output: &mut Output<'_>) {
+    output.line(&format!("{}:", drill.name));
+    for ((_, sound, unsound), holds) in PROPERTIES.iter().zip(&drill.properties) {
+        let text = output.words.say_id(if *holds { sound } else { unsound });
+        output.line(&format!("  {text}"));
+    }
+    if !drill.without_words.is_empty() {
+        let ids = Arg::Verbatim(drill.without_words.join(", "));
+        let message = Message::new("terminal-check-words").with("ids", ids);
+        let text = output.words.say(&message);
+        output.line(&format!("  {text}"));
+    }
+}
+
+fn document(drills: &[Checked], found: &[Diagnostic], words: &Words) -> Value {
+    let drills: Vec<Value> = drills
+        .iter()
+        .map(|drill| {
+            let properties: Vec<Value> = PROPERTIES
+                .iter()
+                .zip(&drill.properties)
+                .map(|((id, ..), holds)| json!({ "id": id, "holds": holds }))
+                .collect();
+            json!({ "name": drill.name, "properties": properties, "without_words": drill.without_words })
+        })
+        .collect();
+    let found: Vec<Value> = found
+        .iter()
+        .map(|fault| faults::json(fault, words))
+        .collect();
+    let not_covered = NOT_COVERED.map(|(id, _)| id);
+    json!({
+        "version": JSON_VERSION, "drills": drills, "faults": found, "not_covered": not_covered,
+    })
+}
