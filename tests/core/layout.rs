@@ -167,7 +167,7 @@ fn untidy(path: &str, text: &str) -> Vec<String> {
 }
 
 /// Rust files that no file beside or above them declares: they are never compiled.
-fn undeclared<'a>(files: &'a [Source]) -> Vec<&'a str> {
+fn undeclared(files: &[Source]) -> Vec<&str> {
     let declares = |path: &str, name: &str| {
         files.iter().any(|file| {
             file.path == path && code_only(&file.text).contains(&format!("mod {name};"))
@@ -349,73 +349,75 @@ fn the_map_itself_only_points_down() {
     }
 }
 
+/// A file, its text, and what has to be found in it.
+const PLANTED: [(&str, &str, &str); 14] = [
+    (
+        "src/circuit/solve.rs",
+        "//! x\nuse crate::apparatus::Breaker;",
+        ":2: `circuit` may not import `apparatus`",
+    ),
+    (
+        "src/window/mod.rs",
+        "\nfn f() { crate::drill::advance(); }",
+        ":2: `window` may not import `drill`",
+    ),
+    (
+        "src/main.rs",
+        "use outage_drill::marking::Verdict;",
+        ":1: `main` may not import `marking`",
+    ),
+    (
+        "src/site/mod.rs",
+        "use crate::{circuit::Network, units::Volts};",
+        "one module for each `use`",
+    ),
+    (
+        "src/site/a.rs",
+        "use super::super::file::read;",
+        "`super::super` hides",
+    ),
+    (
+        "src/hazard/body.rs",
+        "use num_complex::Complex64;",
+        "`hazard` may not use the package `num_complex`",
+    ),
+    (
+        "src/drill/run.rs",
+        "#[derive(serde::Serialize)]\nstruct Run;",
+        "`drill` may not use the package `serde`",
+    ),
+    (
+        "src/session/view.rs",
+        "use bevy_ecs::prelude::*;",
+        "`session` may not use the package `bevy_ecs`",
+    ),
+    ("src/site/b.rs", "use std::{fmt, fs};", "`std::fs` here"),
+    (
+        "src/drill/clock.rs",
+        "use std::time::Instant;\n\nlet a = Instant::now();",
+        ":3: `Instant::now` here",
+    ),
+    (
+        "src/window/link.rs",
+        "let t = std::time::SystemTime::now();",
+        "`SystemTime` here",
+    ),
+    (
+        "src/window/panels/log.rs",
+        "let c = Color32::from_rgb(1, 2, 3);",
+        "colors are made only in src/window/theme",
+    ),
+    (
+        "src/window/scene.rs",
+        "let c = Color::WHITE;",
+        "colors are made only",
+    ),
+    ("src/widgets/mod.rs", "//! x", "`widgets` is not on the map"),
+];
+
 #[test]
 fn each_planted_breach_is_found_with_its_line() {
-    let planted = [
-        (
-            "src/circuit/solve.rs",
-            "//! x\nuse crate::apparatus::Breaker;",
-            ":2: `circuit` may not import `apparatus`",
-        ),
-        (
-            "src/window/mod.rs",
-            "\nfn f() { crate::drill::advance(); }",
-            ":2: `window` may not import `drill`",
-        ),
-        (
-            "src/main.rs",
-            "use outage_drill::marking::Verdict;",
-            ":1: `main` may not import `marking`",
-        ),
-        (
-            "src/site/mod.rs",
-            "use crate::{circuit::Network, units::Volts};",
-            "one module for each `use`",
-        ),
-        (
-            "src/site/a.rs",
-            "use super::super::file::read;",
-            "`super::super` hides",
-        ),
-        (
-            "src/hazard/body.rs",
-            "use num_complex::Complex64;",
-            "`hazard` may not use the package `num_complex`",
-        ),
-        (
-            "src/drill/run.rs",
-            "#[derive(serde::Serialize)]\nstruct Run;",
-            "`drill` may not use the package `serde`",
-        ),
-        (
-            "src/session/view.rs",
-            "use bevy_ecs::prelude::*;",
-            "`session` may not use the package `bevy_ecs`",
-        ),
-        ("src/site/b.rs", "use std::{fmt, fs};", "`std::fs` here"),
-        (
-            "src/drill/clock.rs",
-            "use std::time::Instant;\n\nlet a = Instant::now();",
-            ":3: `Instant::now` here",
-        ),
-        (
-            "src/window/link.rs",
-            "let t = std::time::SystemTime::now();",
-            "`SystemTime` here",
-        ),
-        (
-            "src/window/panels/log.rs",
-            "let c = Color32::from_rgb(1, 2, 3);",
-            "colors are made only in src/window/theme",
-        ),
-        (
-            "src/window/scene.rs",
-            "let c = Color::WHITE;",
-            "colors are made only",
-        ),
-        ("src/widgets/mod.rs", "//! x", "`widgets` is not on the map"),
-    ];
-    for (path, text, expected) in planted {
+    for (path, text, expected) in PLANTED {
         let found = breaches(path, text);
         assert!(
             found.len() == 1 && found[0].contains(expected),

@@ -50,7 +50,7 @@ fn wire(session: &Session, id: &str) -> outage_drill::session::view::WireView {
 fn a_coached_learner_sees_the_truth_and_an_assessed_one_what_was_tested() {
     let coached = opened("there-and-back", Practice::Coached);
     assert_eq!(wire(&coached, "bus").fed, Fed::Utility);
-    assert!(wire(&coached, "bus").volts.contains("V"));
+    assert!(wire(&coached, "bus").volts.contains('V'));
     let mut assessed = opened("there-and-back", Practice::Assessed);
     assert_eq!(wire(&assessed, "bus").fed, Fed::Unknown);
     assert_eq!(wire(&assessed, "bus").volts, "");

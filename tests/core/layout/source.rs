@@ -53,7 +53,7 @@ pub(crate) fn paths(code: &str) -> Vec<Named> {
             at += 1;
             continue;
         }
-        let line = 1 + bytes[..at].iter().filter(|byte| **byte == b'\n').count();
+        let line = bytes[..at].split(|byte| *byte == b'\n').count();
         let mut leaves = Vec::new();
         let (end, grouped_at_root) = tree(bytes, at, &[], &mut leaves);
         for segments in leaves {
