@@ -178,9 +178,16 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
         ["wait"] => Command::WaitForEvent,
         _ => Command::Do(line.to_owned()),
     };
-    let seen = session.log().lines.len();
+    let told = session.log().lines.len();
     let notices = session.apply(command);
-    tell(session, seen, &notices, output);
+    tell(session, told, &notices, output);
+    // What a picture shows at a glance is told when the learner looks there.
+    let looked = notices.iter().any(|n| matches!(n, Notice::Learnt(_)));
+    if let (["look", sight], true, false) = (words.as_slice(), looked, session.verdict().is_some())
+        && let Some(view) = session.close(sight)
+    {
+        output.lines(&report::seen(&view));
+    }
 }
 
 /// How an action line is written.
@@ -250,6 +257,9 @@ fn tell(session: &mut Session, seen: usize, notices: &[Notice], output: &mut Out
         let lines = report::consequence(&output.words, &view);
         output.lines(&lines);
         session.apply(Command::Understood);
+        if session.consequence().is_none() {
+            output.blank();
+        }
     }
 }
 

@@ -133,7 +133,7 @@ fn gathered<'a>(things: impl Iterator<Item = (&'a String, &'a String)>) -> Vec<S
             None => groups.push((word, vec![label])),
         }
     }
-    let line = |(word, labels): (&String, Vec<&str>)| format!("{word}: {}.", labels.join(", "));
+    let line = |(word, labels): (&String, Vec<&str>)| format!("{word}: {}.", labels.join("; "));
     groups.into_iter().map(line).collect()
 }
 
@@ -154,6 +154,13 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
         lines.push(format!("  {}: {}.{known}", deed.line, deed.label));
     }
     lines
+}
+
+/// What one sees at a place without touching anything: gauges, and how the controls stand.
+pub(super) fn seen(view: &CloseView) -> Vec<String> {
+    let controls = gathered(view.controls.iter().map(|c| (&c.position, &c.label)));
+    let lines = view.readings.iter().cloned().chain(controls);
+    lines.map(|line| format!("  {line}")).collect()
 }
 
 /// A control in one line: its name to type, its label, how it stands if that is wanted, and the positions to type.
@@ -203,7 +210,6 @@ pub(super) fn consequence(words: &Words, view: &ConsequenceView) -> Vec<String> 
             lines.push(with(words, id, "text", value));
         }
     }
-    lines.push(String::new());
     lines
 }
 

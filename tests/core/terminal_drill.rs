@@ -151,14 +151,14 @@ fn a_drill_typed_line_by_line_comes_to_the_same_verdict_as_its_file() {
 #[test]
 fn a_tested_learner_is_told_nothing_about_the_line_until_the_end() {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
-    let typed = format!("{MAIN_LEFT_ON}status\nfinish\n");
+    let typed = format!("look panel\n{MAIN_LEFT_ON}status\nfinish\n");
     let answered = drill_in(here, &typed, &["play", "no-slide", "--assessed"]);
     let (before, after) = answered.out.split_once("Not passed").unwrap();
     assert!(
         !before.contains("The way the energy takes") && !before.contains("line worker has"),
         "{before}"
     );
-    assert_says(before, &["not tested yet: "]);
+    assert_says(before, &["not tested yet: ", "  on: Main breaker; "]);
     assert_says(after, &["The way the energy takes"]);
 }
 
