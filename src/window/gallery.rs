@@ -1,7 +1,6 @@
 //! The screens that can be drawn as pictures, each as a short script that a learner could play.
 //!
-//! A script has one step a line: a line of an action file, or one of `accept`, `open NAME`, `test NAME` (opened as a test), `place ID`,
-//! `back`, `words`, `keys`, `stage N`, `understood`, `until` (something happens), `finish`.
+//! The scripts are in `gallery.txt`, which says how they are written.
 //! It does not cover every state of a screen: the pictures are chosen so that a change of look shows in one of them.
 
 use crate::session::{Command, Practice};
@@ -9,147 +8,72 @@ use crate::session::{Command, Practice};
 use super::link::Wish;
 use super::picture::Picture;
 
-/// A screen with its name, the language it speaks, and its script.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Screen {
-    /// Name, also of the file.
-    pub name: &'static str,
-    /// Tag of the language.
-    pub language: &'static str,
-    /// Steps from the start of the program.
-    script: &'static str,
+const SCRIPTS: &str = include_str!("gallery.txt");
+
+/// What is drawn by chance in the drills of the gallery.
+const SEED: u64 = 1;
+
+/// A part of the file: its heading in words, and its steps.
+type Part = (Vec<&'static str>, Vec<&'static str>);
+
+/// Every screen, in the order of the file.
+pub fn screens() -> Vec<Picture> {
+    parts()
+        .iter()
+        .filter_map(|(head, steps)| match head.as_slice() {
+            ["screen", name, language] => {
+                let mut wishes = vec![Wish::Do(Command::Speak((*language).to_owned()))];
+                for step in steps {
+                    match step.strip_prefix("use ") {
+                        Some(name) => wishes.extend(block(name).into_iter().map(wish)),
+                        None => wishes.push(wish(step)),
+                    }
+                }
+                Some(Picture {
+                    name: (*name).to_owned(),
+                    wishes,
+                })
+            }
+            _ => None,
+        })
+        .collect()
 }
 
-/// Every screen.
-pub const SCREENS: [Screen; 14] = [
-    screen("cautions", "en", ""),
-    screen("shelf", "en", "accept"),
-    screen("street-before", "en", "accept\nopen there-and-back"),
-    screen("street-dark", "en", "accept\nopen there-and-back\nwait 12m"),
-    screen(
-        "panel-main-off",
-        "en",
-        concat!(
-            "accept\nopen there-and-back\nwait 60s\n",
-            "set main off\nset breaker-dryer off\nplace panel"
-        ),
-    ),
-    screen(
-        "generator-running",
-        "en",
-        concat!(
-            "accept\nopen there-and-back\nwait 60s\n",
-            include_str!("gallery/on_generator.txt"),
-            "\nplace generator"
-        ),
-    ),
-    screen(
-        "street-on-generator",
-        "en",
-        concat!(
-            "accept\nopen there-and-back\nwait 60s\n",
-            include_str!("gallery/on_generator.txt")
-        ),
-    ),
-    screen(
-        "test-not-yet-known",
-        "es",
-        "accept\ntest there-and-back\nwait 9m\ntest bus\nplace panel",
-    ),
-    screen(
-        "cords-in-shed",
-        "es",
-        "accept\nopen no-slide\nwait 60s\nplace cords",
-    ),
-    screen(
-        "line-fed-first",
-        "en",
-        concat!(
-            "accept\nopen no-slide\nwait 10m\n",
-            include_str!("gallery/backfeed.txt"),
-            "\nstage 0"
-        ),
-    ),
-    screen(
-        "line-fed-last",
-        "es",
-        concat!(
-            "accept\nopen no-slide\nwait 10m\n",
-            include_str!("gallery/backfeed.txt"),
-            "\nstage 99"
-        ),
-    ),
-    screen(
-        "debrief-not-passed",
-        "en",
-        concat!(
-            "accept\nopen no-slide\nwait 10m\n",
-            include_str!("gallery/backfeed.txt"),
-            "\nunderstood\nfinish"
-        ),
-    ),
-    screen(
-        "debrief-passed",
-        "es",
-        concat!(
-            "accept\nopen there-and-back\nwait 60s\n",
-            include_str!("gallery/on_generator.txt"),
-            "\n",
-            include_str!("gallery/back_again.txt"),
-            "\nfinish"
-        ),
-    ),
-    screen(
-        "in-words",
-        "es",
-        "accept\nopen there-and-back\nwait 2m\nwords",
-    ),
-];
-
-const fn screen(name: &'static str, language: &'static str, script: &'static str) -> Screen {
-    Screen {
-        name,
-        language,
-        script,
-    }
+/// The steps of a block.
+pub(super) fn block(name: &str) -> Vec<&'static str> {
+    let found = parts()
+        .into_iter()
+        .find(|(head, _)| *head == ["block", name]);
+    found.map(|(_, steps)| steps).unwrap_or_default()
 }
 
-/// The screen of this name.
-pub fn find(name: &str) -> Option<&'static Screen> {
-    SCREENS.iter().find(|screen| screen.name == name)
-}
-
-impl Screen {
-    /// What to draw.
-    pub fn picture(&self) -> Picture {
-        let mut wishes = vec![Wish::Do(Command::Speak(self.language.to_owned()))];
-        wishes.extend(
-            self.script
-                .lines()
-                .map(str::trim)
-                .filter(|line| !line.is_empty())
-                .map(wish),
-        );
-        Picture {
-            name: self.name.to_owned(),
-            wishes,
+fn parts() -> Vec<Part> {
+    let mut parts: Vec<Part> = Vec::new();
+    let lines = SCRIPTS.lines().map(str::trim);
+    for line in lines.filter(|line| !line.is_empty() && !line.starts_with('#')) {
+        if line.starts_with("block ") || line.starts_with("screen ") {
+            parts.push((line.split(' ').collect(), Vec::new()));
+        } else if let Some((_, steps)) = parts.last_mut() {
+            steps.push(line);
         }
     }
+    parts
 }
 
-fn wish(line: &str) -> Wish {
+/// What a step wishes for.
+pub(super) fn wish(line: &str) -> Wish {
     let (verb, rest) = line.split_once(' ').unwrap_or((line, ""));
     let open = |practice| {
         Wish::Do(Command::Open {
             drill: rest.to_owned(),
             practice,
-            seed: 1,
+            seed: SEED,
         })
     };
     match (verb, rest) {
         ("accept", "") => Wish::Accept,
         ("open", _) => open(Practice::Coached),
-        ("test", "there-and-back" | "no-slide") => open(Practice::Assessed),
+        ("assess", _) => open(Practice::Assessed),
         ("place", id) => Wish::Place(id.to_owned()),
         ("back", "") => Wish::Back,
         ("words", "") => Wish::Words,
@@ -167,26 +91,29 @@ mod tests {
     use super::*;
 
     #[test]
-    fn names_are_given_once() {
-        for (i, one) in SCREENS.iter().enumerate() {
-            assert!(
-                SCREENS
-                    .iter()
-                    .skip(i + 1)
-                    .all(|other| other.name != one.name),
-                "{}",
-                one.name
-            );
+    fn names_are_given_once_and_no_script_is_lost() {
+        let screens = screens();
+        let written = SCRIPTS.lines().filter(|l| l.starts_with("screen ")).count();
+        assert_eq!(screens.len(), written);
+        for (i, one) in screens.iter().enumerate() {
+            let again = screens.iter().skip(i + 1).any(|o| o.name == one.name);
+            assert!(!again, "{}", one.name);
         }
     }
 
     #[test]
+    fn a_shared_block_is_played_where_it_is_used() {
+        let screens = screens();
+        let screen = screens.iter().find(|s| s.name == "street-on-generator");
+        let step = Wish::Do(Command::Do("set generator-breaker on".to_owned()));
+        assert!(screen.is_some_and(|s| s.wishes.contains(&step)));
+    }
+
+    #[test]
     fn a_line_that_is_no_step_of_its_own_is_an_action() {
-        assert_eq!(
-            wish("test bus"),
-            Wish::Do(Command::Do("test bus".to_owned()))
-        );
-        assert_eq!(wish("wait 2m"), Wish::Do(Command::Do("wait 2m".to_owned())));
+        let action = |line: &str| Wish::Do(Command::Do(line.to_owned()));
+        assert_eq!(wish("test bus"), action("test bus"));
+        assert_eq!(wish("wait 2m"), action("wait 2m"));
         assert_eq!(wish("place panel"), Wish::Place("panel".to_owned()));
     }
 }

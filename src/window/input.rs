@@ -58,7 +58,7 @@ fn read_keys(
 }
 
 /// What a key wishes for as things stand.
-fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
+pub(super) fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
     anywhere(key, views).or_else(|| in_drill(key, views, desk))
 }
 

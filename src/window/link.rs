@@ -53,6 +53,22 @@ pub(super) struct Views {
     pub(super) languages: Vec<LanguageView>,
 }
 
+impl Views {
+    /// The views of a session with what lies on the desk.
+    pub(super) fn of(session: &Session, desk: &Desk) -> Self {
+        Self {
+            shelf: session.shelf(),
+            street: session.street(),
+            close: desk.place.as_deref().and_then(|place| session.close(place)),
+            plugs: plugs(session),
+            log: session.log(),
+            consequence: session.consequence(),
+            debrief: session.debrief(),
+            languages: session.languages(),
+        }
+    }
+}
+
 /// What lies on the desk: how the views are shown, apart from what they say.
 #[derive(Resource, Debug, Default)]
 pub(super) struct Desk {
@@ -82,6 +98,34 @@ pub(super) enum Sheet {
 }
 
 impl Desk {
+    /// Does what a wish asks of the desk alone.
+    pub(super) fn arrange(&mut self, wish: &Wish) {
+        match wish {
+            Wish::Do(_) => {}
+            Wish::Place(place) => {
+                self.place = Some(place.clone());
+                self.sheet = None;
+                self.arrivals += 1;
+            }
+            Wish::Back => {
+                if self.sheet.take().is_none() {
+                    self.place = None;
+                }
+            }
+            Wish::Accept => {
+                self.accepted = true;
+                self.arrivals += 1;
+            }
+            Wish::Stage(stage) => {
+                self.stage = *stage;
+                self.arrivals += 1;
+            }
+            Wish::Words => self.turn(Sheet::Words),
+            Wish::Keys => self.turn(Sheet::Keys),
+            Wish::Motion => self.still = !self.still,
+        }
+    }
+
     /// Lays a sheet down, or takes it away if it lies there.
     fn turn(&mut self, sheet: Sheet) {
         self.sheet = (self.sheet != Some(sheet)).then_some(sheet);
@@ -121,34 +165,16 @@ fn apply(
     mut desk: ResMut<'_, Desk>,
 ) {
     for wish in wishes.read() {
-        match wish {
-            Wish::Do(command) => obey(&mut open.0, &mut desk, command),
-            Wish::Place(place) => {
-                desk.place = Some(place.clone());
-                desk.sheet = None;
-                desk.arrivals += 1;
-            }
-            Wish::Back => {
-                if desk.sheet.take().is_none() {
-                    desk.place = None;
-                }
-            }
-            Wish::Accept => {
-                desk.accepted = true;
-                desk.arrivals += 1;
-            }
-            Wish::Stage(stage) => {
-                desk.stage = *stage;
-                desk.arrivals += 1;
-            }
-            Wish::Words => desk.turn(Sheet::Words),
-            Wish::Keys => desk.turn(Sheet::Keys),
-            Wish::Motion => desk.still = !desk.still,
+        if let Wish::Do(command) = wish {
+            obey(&mut open.0, &mut desk, command);
+        } else {
+            desk.arrange(wish);
         }
     }
 }
 
-fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
+/// Hands a command to the session and puts on the desk what follows.
+pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
     let held = session.consequence().is_some();
     let notices = session.apply(command.clone());
     // The last notice with words is what the learner reads at once.
@@ -164,7 +190,10 @@ fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.notice = None;
             desk.arrivals += 1;
         }
-        Command::Understood => desk.arrivals += 1,
+        Command::Understood => {
+            desk.stage = 0;
+            desk.arrivals += 1;
+        }
         Command::Do(_) | Command::Wait(_) | Command::WaitForEvent | Command::Speak(_) => {}
     }
     if !held && session.consequence().is_some() {
@@ -186,16 +215,7 @@ fn project(
     if seen.as_ref() == Some(&now) && !open.is_added() && !open.is_changed() {
         return;
     }
-    *views = Views {
-        shelf: session.shelf(),
-        street: session.street(),
-        close: desk.place.as_deref().and_then(|place| session.close(place)),
-        plugs: plugs(session),
-        log: session.log(),
-        consequence: session.consequence(),
-        debrief: session.debrief(),
-        languages: session.languages(),
-    };
+    *views = Views::of(session, &desk);
     pulse.left_s = MOTION_S;
     *seen = Some(now);
 }

@@ -95,7 +95,7 @@ pub(super) fn choices(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
 
 /// The wish to bring a control into a position.
 pub(super) fn operate(control: &ControlView, choice: &str) -> Wish {
-    Wish::Do(Command::Do(format!("set {} {choice}", control.id)))
+    Wish::Do(Command::Do(["set", &control.id, choice].join(" ")))
 }
 
 fn deed(ui: &mut Ui, deed: &DeedView, page: &mut Page<'_>) {

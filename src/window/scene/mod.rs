@@ -21,7 +21,7 @@ mod yard;
 use bevy::camera::ScalingMode;
 use bevy::prelude::*;
 
-use crate::session::view::{ApplianceState, ApplianceView, GeneratorView, StreetView};
+use crate::session::view::{ApplianceState, ApplianceView, ControlView, GeneratorView, StreetView};
 
 use super::WindowSystems;
 use super::link::{Desk, Pulse, Views};
@@ -40,6 +40,22 @@ pub(super) struct Surface(pub(super) Vec2);
 pub(super) struct Drawn {
     pub(super) plan: Plan,
     pub(super) frame: Frame,
+}
+
+impl Drawn {
+    /// The plan of a street with its plugs, or of the street beside the shelf, in a window of this size.
+    pub(super) fn of(street: Option<&StreetView>, plugs: &[ControlView], size: Vec2) -> Self {
+        match street {
+            Some(street) => Self {
+                plan: Plan::new(street, plugs),
+                frame: Frame::new(size),
+            },
+            None => Self {
+                plan: Plan::new(&shelf_street(), plugs),
+                frame: Frame::beside(size),
+            },
+        }
+    }
 }
 
 /// Where the meshes are.
@@ -129,17 +145,9 @@ fn backdrop(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    let frame = if views.street.is_some() {
-        Frame::new(surface.0)
-    } else {
-        Frame::beside(surface.0)
-    };
-    *drawn = Drawn {
-        plan: Plan::new(street, &views.plugs),
-        frame,
-    };
+    *drawn = Drawn::of(views.street.as_ref(), &views.plugs, surface.0);
     let light = theme::light(street.minute_of_day);
-    let mut brush = Brush::new(frame);
+    let mut brush = Brush::new(drawn.frame);
     sky::paint(&mut brush, light);
     street::paint(&mut brush, street, &drawn.plan, light);
     yard::paint(&mut brush, light);

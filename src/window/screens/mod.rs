@@ -6,6 +6,8 @@
 
 mod debrief;
 mod drill;
+#[cfg(test)]
+mod rehearsal;
 mod shelf;
 
 use bevy::prelude::*;
@@ -62,6 +64,19 @@ fn draw(
     let say = |id: &str| open.0.say(id);
     let mut page = Page::new(&say, arrivals != desk.arrivals);
     *seen = Some(desk.arrivals);
+    let scene = Scene {
+        views: &views,
+        desk: &desk,
+        drawn: &drawn,
+    };
+    lay_out(ctx, &scene, &mut page);
+    again.0 = !page.out.is_empty();
+    wishes.write_batch(page.out);
+    Ok(())
+}
+
+/// Lays out the screen that the views ask for.
+fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
     let mut ui = egui::Ui::new(
         ctx.clone(),
         egui::Id::new("window"),
@@ -69,21 +84,13 @@ fn draw(
             .layer_id(egui::LayerId::background())
             .max_rect(ctx.content_rect()),
     );
-    let scene = Scene {
-        views: &views,
-        desk: &desk,
-        drawn: &drawn,
-    };
-    if views.debrief.is_some() {
-        debrief::screen(&mut ui, &scene, &mut page);
-    } else if views.street.is_some() && desk.accepted {
-        drill::screen(&mut ui, &scene, &mut page);
+    if scene.views.debrief.is_some() {
+        debrief::screen(&mut ui, scene, page);
+    } else if scene.views.street.is_some() && scene.desk.accepted {
+        drill::screen(&mut ui, scene, page);
     } else {
-        shelf::screen(&mut ui, &scene, &mut page);
+        shelf::screen(&mut ui, scene, page);
     }
-    again.0 = !page.out.is_empty();
-    wishes.write_batch(page.out);
-    Ok(())
 }
 
 /// Asks for another frame when a wish waits or something moves; the toolkit asks by itself for what follows from an input.

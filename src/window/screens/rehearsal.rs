@@ -1,0 +1,332 @@
+//! Whole drills through the screens, by pointer alone and by keys alone, without a window.
+//!
+//! The screens run in a bare context of the toolkit with made-up input; what is wished goes to a real session.
+//! It does not cover the engine's event loop: a script drives the real window.
+
+use bevy::math::Vec2;
+use bevy::prelude::KeyCode;
+use bevy_egui::egui;
+use bevy_egui::egui::{Event, Key, Modifiers, PointerButton, Pos2, RawInput, Rect, pos2, vec2};
+
+use crate::session::view::DebriefView;
+use crate::session::{Command, Session};
+use crate::window::fonts;
+use crate::window::gallery;
+use crate::window::input::{MINUTE, wish_of};
+use crate::window::link::{Desk, Views, Wish, obey};
+use crate::window::panels::Page;
+use crate::window::scene::Drawn;
+use crate::window::scene::frame::Frame;
+
+use super::{Scene, lay_out};
+
+const SIZE: Vec2 = Vec2::new(1280.0, 720.0);
+
+/// How a wish is brought about.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+enum Hand {
+    Pointer,
+    Keys,
+}
+
+struct Rehearsal {
+    ctx: egui::Context,
+    session: Session,
+    desk: Desk,
+    views: Views,
+    drawn: Drawn,
+    seen: u32,
+    time: f64,
+}
+
+impl Rehearsal {
+    fn new(language: &str) -> Self {
+        let session = crate::window::test_session(language);
+        let desk = Desk {
+            still: true,
+            ..Desk::default()
+        };
+        let ctx = egui::Context::default();
+        fonts::dress(&ctx);
+        let mut rehearsal = Self {
+            ctx,
+            views: Views::of(&session, &desk),
+            drawn: Drawn::of(None, &[], SIZE),
+            session,
+            desk,
+            seen: u32::MAX,
+            time: 0.0,
+        };
+        rehearsal.pass(Vec::new());
+        rehearsal
+    }
+
+    /// One pass with some input; what is wished is only told.
+    fn pass(&mut self, events: Vec<Event>) -> Vec<Wish> {
+        self.time += 0.1;
+        let input = RawInput {
+            screen_rect: Some(Rect::from_min_size(Pos2::ZERO, vec2(SIZE.x, SIZE.y))),
+            time: Some(self.time),
+            focused: true,
+            events,
+            ..RawInput::default()
+        };
+        let say = |id: &str| self.session.say(id);
+        let mut wishes = Vec::new();
+        let (desk, views, drawn) = (&self.desk, &self.views, &self.drawn);
+        let arriving = self.seen != desk.arrivals;
+        self.seen = desk.arrivals;
+        let ctx = self.ctx.clone();
+        let output = ctx.run_ui(input, |ui| {
+            let mut page = Page::new(&say, arriving);
+            let scene = Scene { views, desk, drawn };
+            lay_out(ui.ctx(), &scene, &mut page);
+            wishes.append(&mut page.out);
+        });
+        drop(output);
+        wishes
+    }
+
+    fn grant(&mut self, wish: &Wish) {
+        match wish {
+            Wish::Do(command) => obey(&mut self.session, &mut self.desk, command),
+            other => self.desk.arrange(other),
+        }
+        self.views = Views::of(&self.session, &self.desk);
+        self.drawn = Drawn::of(self.views.street.as_ref(), &self.views.plugs, SIZE);
+        self.pass(Vec::new());
+        self.pass(Vec::new());
+    }
+
+    /// Brings a wish about with one hand, and grants it.
+    fn bring(&mut self, wish: &Wish, hand: Hand) {
+        let found = match hand {
+            Hand::Pointer => self.by_pointer(wish),
+            Hand::Keys => self.by_keys(wish),
+        };
+        assert!(found, "{hand:?} can't bring about {wish:?}");
+        self.grant(wish);
+    }
+
+    /// Clicks everything that can be clicked, scrolling the column down as needed, until the wish comes.
+    fn by_pointer(&mut self, wish: &Wish) -> bool {
+        for _ in 0..12 {
+            for at in self.targets() {
+                if self.click(at).contains(wish) {
+                    return true;
+                }
+            }
+            let column = pos2(SIZE.x - Frame::column(SIZE.x) / 2.0, 420.0);
+            self.pass(vec![
+                Event::PointerMoved(column),
+                Event::MouseWheel {
+                    unit: egui::MouseWheelUnit::Point,
+                    delta: vec2(0.0, -260.0),
+                    modifiers: Modifiers::NONE,
+                    phase: egui::TouchPhase::Move,
+                },
+            ]);
+            for _ in 0..6 {
+                self.pass(Vec::new());
+            }
+        }
+        false
+    }
+
+    fn targets(&self) -> Vec<Pos2> {
+        let window = Rect::from_min_size(Pos2::ZERO, vec2(SIZE.x, SIZE.y));
+        self.ctx.viewport(|viewport| {
+            let widgets = &viewport.prev_pass.widgets;
+            let mut targets: Vec<Pos2> = widgets
+                .layers()
+                .flat_map(|(_, rects)| rects)
+                .filter(|w| w.enabled && w.sense.senses_click() && w.interact_rect.is_positive())
+                .map(|w| w.interact_rect.center())
+                .filter(|at| window.contains(*at))
+                .collect();
+            targets.dedup();
+            targets
+        })
+    }
+
+    fn click(&mut self, at: Pos2) -> Vec<Wish> {
+        let button = |pressed| Event::PointerButton {
+            pos: at,
+            button: PointerButton::Primary,
+            pressed,
+            modifiers: Modifiers::NONE,
+        };
+        let mut wishes = self.pass(vec![Event::PointerMoved(at)]);
+        wishes.extend(self.pass(vec![button(true)]));
+        wishes.extend(self.pass(vec![button(false)]));
+        wishes
+    }
+
+    /// Tries the keys that work everywhere, then walks with Tab and presses Enter until the wish comes.
+    fn by_keys(&mut self, wish: &Wish) -> bool {
+        let shortcuts = [
+            KeyCode::F2,
+            KeyCode::F3,
+            KeyCode::F4,
+            KeyCode::F10,
+            KeyCode::Digit1,
+            KeyCode::Digit2,
+            KeyCode::Digit3,
+            KeyCode::Digit4,
+            KeyCode::Digit5,
+            KeyCode::Digit6,
+        ];
+        if shortcuts
+            .iter()
+            .any(|key| wish_of(*key, &self.views, &self.desk).as_ref() == Some(wish))
+        {
+            return true;
+        }
+        for _ in 0..90 {
+            if self.press(Key::Enter).contains(wish) {
+                return true;
+            }
+            self.press(Key::Tab);
+        }
+        false
+    }
+
+    fn press(&mut self, key: Key) -> Vec<Wish> {
+        let event = |pressed| Event::Key {
+            key,
+            physical_key: None,
+            pressed,
+            repeat: false,
+            modifiers: Modifiers::NONE,
+        };
+        let mut wishes = self.pass(vec![event(true)]);
+        wishes.extend(self.pass(vec![event(false)]));
+        wishes
+    }
+
+    /// The place where a control is operated or a deed is done.
+    fn place_of(&self, line: &str) -> String {
+        let places = self.views.street.iter().flat_map(|s| &s.places);
+        let offers = |place: &str| {
+            self.session.close(place).is_some_and(|view| {
+                let control = line.split(' ').nth(1);
+                view.controls.iter().any(|c| Some(c.id.as_str()) == control)
+                    || view.deeds.iter().any(|d| d.line == line)
+            })
+        };
+        let found = places.map(|p| &p.id).find(|id| offers(id));
+        found
+            .cloned()
+            .unwrap_or_else(|| panic!("no place offers {line}"))
+    }
+
+    fn play(mut self, hand: Hand) -> DebriefView {
+        self.bring(&Wish::Accept, hand);
+        self.bring(&gallery::wish("open there-and-back"), hand);
+        self.bring(&Wish::Do(Command::Wait(MINUTE)), hand);
+        for line in gallery::block("on-generator")
+            .into_iter()
+            .chain(gallery::block("back-again"))
+        {
+            if let Some(time) = line.strip_prefix("wait ") {
+                // Waits are as long at least: the buttons know minutes.
+                let minutes = time
+                    .strip_suffix('m')
+                    .and_then(|m| m.parse().ok())
+                    .unwrap_or(2);
+                for _ in 0..minutes {
+                    self.bring(&Wish::Do(Command::Wait(MINUTE)), hand);
+                }
+                continue;
+            }
+            let place = self.place_of(line);
+            if self.desk.place.as_ref() != Some(&place) {
+                self.bring(&Wish::Place(place), hand);
+            }
+            self.bring(&Wish::Do(Command::Do(line.to_owned())), hand);
+        }
+        self.bring(&Wish::Do(Command::Finish), hand);
+        self.views
+            .debrief
+            .expect("the debrief comes after finishing")
+    }
+}
+
+#[test]
+fn a_whole_drill_is_played_by_pointer_alone() {
+    let debrief = Rehearsal::new("en").play(Hand::Pointer);
+    assert!(
+        debrief.passed,
+        "{}: {:?}",
+        debrief.heading, debrief.criteria
+    );
+}
+
+#[test]
+fn a_whole_drill_is_played_by_keys_alone() {
+    let debrief = Rehearsal::new("es").play(Hand::Keys);
+    assert!(
+        debrief.passed,
+        "{}: {:?}",
+        debrief.heading, debrief.criteria
+    );
+}
+
+#[test]
+fn a_consequence_is_told_stage_by_stage_and_put_away_by_either_hand() {
+    for hand in [Hand::Pointer, Hand::Keys] {
+        let mut rehearsal = Rehearsal::new("en");
+        for wish in [
+            Wish::Accept,
+            gallery::wish("open no-slide"),
+            gallery::wish("wait 10m"),
+        ] {
+            rehearsal.grant(&wish);
+        }
+        for line in gallery::block("backfeed") {
+            rehearsal.grant(&gallery::wish(line));
+        }
+        let stages = rehearsal.views.consequence.as_ref().map(|c| c.stages.len());
+        let n_stages = stages.expect("a line that is fed is a consequence");
+        assert!(n_stages > 2, "{n_stages}");
+        for stage in 1..n_stages {
+            rehearsal.bring(&Wish::Stage(stage), hand);
+        }
+        rehearsal.bring(&Wish::Do(Command::Understood), hand);
+    }
+}
+
+#[test]
+fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
+    let mut rehearsal = Rehearsal::new("en");
+    for wish in [
+        Wish::Accept,
+        gallery::wish("open no-slide"),
+        gallery::wish("wait 10m"),
+    ] {
+        rehearsal.grant(&wish);
+    }
+    for line in gallery::block("backfeed") {
+        rehearsal.grant(&gallery::wish(line));
+    }
+    for at in rehearsal.targets() {
+        for wish in rehearsal.click(at) {
+            assert!(
+                matches!(wish, Wish::Stage(_) | Wish::Place(_)),
+                "{wish:?} while a consequence is held"
+            );
+        }
+    }
+}
+
+#[test]
+fn the_language_changes_while_the_drill_stays() {
+    let mut rehearsal = Rehearsal::new("en");
+    rehearsal.bring(&Wish::Accept, Hand::Pointer);
+    rehearsal.bring(&gallery::wish("open there-and-back"), Hand::Pointer);
+    rehearsal.bring(&Wish::Do(Command::Wait(MINUTE)), Hand::Pointer);
+    let before = rehearsal.views.log.clock_ms;
+    rehearsal.bring(&Wish::Do(Command::Speak("es".to_owned())), Hand::Pointer);
+    assert_eq!(rehearsal.session.language(), "es");
+    assert_eq!(rehearsal.views.log.clock_ms, before);
+}
