@@ -17,7 +17,7 @@ const SEED: u64 = 1;
 type Part = (Vec<&'static str>, Vec<&'static str>);
 
 /// Every screen, in the order of the file.
-pub fn screens() -> Vec<Picture> {
+pub(super) fn screens() -> Vec<Picture> {
     parts()
         .iter()
         .filter_map(|(head, steps)| match head.as_slice() {

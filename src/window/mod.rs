@@ -5,19 +5,20 @@
 //! Start reading at [`link`]: the only place that changes the session.
 //! It does not cover sound, touch gestures, or a screen reader's tree.
 
+mod error;
 mod fonts;
 mod front;
-pub mod gallery;
+mod gallery;
 mod input;
 mod link;
 mod panels;
-pub mod picture;
+mod picture;
 mod probe;
 mod scene;
 mod screens;
 pub mod theme;
 
-use std::fmt;
+use std::path::Path;
 
 use bevy::app::PluginGroupBuilder;
 use bevy::log::LogPlugin;
@@ -30,9 +31,12 @@ use bevy_egui::EguiPlugin;
 
 use crate::session::Session;
 
+pub use error::WindowError;
 pub use front::{draw, open};
 pub use link::Wish;
-pub use probe::{NoDisplay, probe};
+
+use picture::Picture;
+use probe::probe;
 
 /// How the window opens.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -55,26 +59,6 @@ impl Default for Options {
     }
 }
 
-/// Why the window could not do its work.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum WindowError {
-    /// There is no display or no graphics adapter.
-    NoDisplay(NoDisplay),
-    /// The engine stopped with an error.
-    Stopped,
-}
-
-impl fmt::Display for WindowError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NoDisplay(what) => write!(f, "{what}"),
-            Self::Stopped => f.write_str("stopped"),
-        }
-    }
-}
-
-impl std::error::Error for WindowError {}
-
 /// The phases of a frame, in this order.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
 pub enum WindowSystems {
@@ -94,9 +78,9 @@ pub enum WindowSystems {
 /// When there is no display or no adapter, found out before the engine starts; when the engine stops with an error.
 pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
     if !options.display {
-        return Err(WindowError::NoDisplay(NoDisplay::Display));
+        return Err(WindowError::NoDisplay);
     }
-    let backends = probe().map_err(WindowError::NoDisplay)?;
+    let backends = probe()?;
     let (width, height) = options.size;
     let window = Window {
         title: session.say("window-title"),
@@ -120,6 +104,30 @@ pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
         AppExit::Error(_) => Err(WindowError::Stopped),
     }
 }
+
+/// Draws screens of the gallery without a window and writes each as PNG into a folder, which is made if it isn't there.
+/// `all` stands for every screen.
+///
+/// # Errors
+/// When a screen is not known, there is no adapter, nothing is read back, or the folder can't be written.
+pub fn pictures(session: &Session, screens: &[String], out: &Path) -> Result<(), WindowError> {
+    let known = gallery::screens();
+    let named = |name: &String| known.iter().find(|p| p.name == *name);
+    let all = screens.iter().any(|name| name == ALL);
+    if let Some(unknown) = screens.iter().find(|n| *n != ALL && named(n).is_none()) {
+        let names = known.into_iter().map(|p| p.name).collect();
+        return Err(WindowError::UnknownScreen(unknown.clone(), names));
+    }
+    let wanted: Vec<Picture> = if all {
+        known
+    } else {
+        screens.iter().filter_map(named).cloned().collect()
+    };
+    picture::draw(session, &wanted, Options::default().size, out)
+}
+
+/// What stands for every screen.
+const ALL: &str = "all";
 
 /// The longest rest between two frames.
 /// It is finite because an endless one keeps the event loop of this engine version spinning.

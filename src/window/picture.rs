@@ -3,7 +3,7 @@
 //! Each picture is a list of commands and what lies open, played on a session of its own, drawn on a render target and read back.
 //! It does not cover moving things: everything stands still in a picture.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::mpsc;
 
 use bevy::asset::RenderAssetUsages;
@@ -20,41 +20,19 @@ use bevy::winit::WinitPlugin;
 
 use crate::session::Session;
 
+use super::error::WindowError;
 use super::link::{Desk, Open, Wish};
-use super::{NoDisplay, build, engine, probe, scene};
+use super::probe::probe;
+use super::{build, engine, scene};
 
 /// One picture to draw.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Picture {
+pub(super) struct Picture {
     /// File name without its ending.
-    pub name: String,
+    pub(super) name: String,
     /// What the learner wished before the picture is taken.
-    pub wishes: Vec<Wish>,
+    pub(super) wishes: Vec<Wish>,
 }
-
-/// Why pictures could not be drawn.
-#[derive(Debug)]
-#[non_exhaustive]
-pub enum PictureError {
-    /// There is no adapter.
-    NoDisplay(NoDisplay),
-    /// The engine gave no picture back.
-    Nothing(String),
-    /// The picture could not be written.
-    Written(PathBuf, image::ImageError),
-}
-
-impl std::fmt::Display for PictureError {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        match self {
-            Self::NoDisplay(what) => write!(f, "{what}"),
-            Self::Nothing(name) => f.write_str(name),
-            Self::Written(path, why) => write!(f, "{}: {why}", path.display()),
-        }
-    }
-}
-
-impl std::error::Error for PictureError {}
 
 /// Frames in which fonts, meshes and words settle before a picture is taken.
 const SETTLE: usize = 6;
@@ -62,30 +40,27 @@ const SETTLE: usize = 6;
 const PATIENCE: usize = 24;
 
 /// Draws pictures one after the other, each from a session as it is handed in, and writes each as PNG into a folder.
-///
-/// # Errors
-/// When there is no adapter, when nothing is read back, or when the folder can't be written.
-pub fn picture(
+pub(super) fn draw(
     session: &Session,
     pictures: &[Picture],
     size: (u32, u32),
-    out_dir: &Path,
-) -> Result<Vec<PathBuf>, PictureError> {
-    let backends = probe().map_err(PictureError::NoDisplay)?;
+    out: &Path,
+) -> Result<(), WindowError> {
+    let backends = probe()?;
+    std::fs::create_dir_all(out)
+        .map_err(|why| WindowError::Unwritable(out.to_owned(), why.to_string()))?;
     let mut studio = Studio::new(session.clone(), size, backends);
-    let mut paths = Vec::new();
     for picture in pictures {
         studio.begin(session.clone());
         let image = studio
             .draw(&picture.wishes)
-            .ok_or_else(|| PictureError::Nothing(picture.name.clone()))?;
-        let path = out_dir.join(format!("{}.png", picture.name));
+            .ok_or_else(|| WindowError::NoPicture(picture.name.clone()))?;
+        let path = out.join(format!("{}.png", picture.name));
         image
             .save(&path)
-            .map_err(|why| PictureError::Written(path.clone(), why))?;
-        paths.push(path);
+            .map_err(|why| WindowError::Unwritable(path, why.to_string()))?;
     }
-    Ok(paths)
+    Ok(())
 }
 
 /// An engine without a window whose frames are driven by hand.

@@ -1,45 +1,17 @@
-//! Finds out whether a window can be had, before the engine starts and could stop the program.
+//! Finds out whether an adapter can be had, before the engine starts and could stop the program.
 //!
 //! It asks the graphics library for an adapter; the software adapter counts.
 //! Whether there is a display is known to the caller, who reads the environment.
 //! It does not cover an adapter that is lost later.
 
-use std::fmt;
-
 use bevy::render::settings::Backends;
 use bevy::tasks::block_on;
 
-/// Why no window can be had.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum NoDisplay {
-    /// The environment names no display.
-    Display,
-    /// No graphics adapter answers, not even one in software.
-    Adapter,
-}
-
-impl NoDisplay {
-    /// Message id of the sentence that says so and what helps.
-    pub fn message_id(self) -> &'static str {
-        match self {
-            Self::Display => "window-no-display",
-            Self::Adapter => "window-no-adapter",
-        }
-    }
-}
-
-impl fmt::Display for NoDisplay {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.message_id())
-    }
-}
+use super::error::WindowError;
 
 /// Asks for an adapter and says through which interfaces it answers.
 /// The native ones come first: asking for the others as well costs time and prints warnings of libraries that nobody needs.
-///
-/// # Errors
-/// When none answers.
-pub fn probe() -> Result<Backends, NoDisplay> {
+pub(super) fn probe() -> Result<Backends, WindowError> {
     let wanted = Backends::from_env();
     let tries = wanted.map_or(vec![Backends::PRIMARY, Backends::SECONDARY], |only| {
         vec![only]
@@ -47,7 +19,7 @@ pub fn probe() -> Result<Backends, NoDisplay> {
     tries
         .into_iter()
         .find(|backends| answers(*backends))
-        .ok_or(NoDisplay::Adapter)
+        .ok_or(WindowError::NoAdapter)
 }
 
 fn answers(backends: Backends) -> bool {
