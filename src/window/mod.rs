@@ -115,7 +115,8 @@ pub fn pictures(session: &Session, screens: &[String], out: &Path) -> Result<(),
     let named = |name: &String| known.iter().find(|p| p.name == *name);
     let all = screens.iter().any(|name| name == ALL);
     if let Some(unknown) = screens.iter().find(|n| *n != ALL && named(n).is_none()) {
-        let names = known.into_iter().map(|p| p.name).collect();
+        let names = known.into_iter().map(|p| p.name);
+        let names = std::iter::once(ALL.to_owned()).chain(names).collect();
         return Err(WindowError::UnknownScreen(unknown.clone(), names));
     }
     let wanted: Vec<Picture> = if all {
