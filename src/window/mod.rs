@@ -168,14 +168,6 @@ fn engine(window: Option<Window>, backends: Backends) -> PluginGroupBuilder {
 /// What the engine may say on standard error: warnings of the software adapter are no news.
 const LOG: &str = "wgpu=error,naga=error,bevy_render=error,bevy_winit=error,bevy_egui=error";
 
-/// A session on the shipped scenarios.
-#[cfg(test)]
-fn test_session(language: &str) -> Session {
-    let (library, faults) = crate::file::Library::shipped();
-    assert!(faults.is_empty(), "{faults:?}");
-    Session::new(library, language)
-}
-
 /// Adds everything of ours to an engine.
 fn build(app: &mut App, session: Session, still: bool) {
     app.add_plugins(EguiPlugin::default());

@@ -6,7 +6,7 @@
 # From the cautions to the debrief by keys alone, then back to the shelf by the pointer alone.
 # After each step the picture must have changed, and the program must still be there.
 # It prints the time to the first usable frame, the processor time at rest and the memory.
-# Whole drills are played, and marked, in the tests of src/window/screens/rehearsal.rs; this shows that the real window takes keys and pointer.
+# Whole drills are played, and marked, in rehearsal.rs; this shows that the real window takes keys and pointer.
 set -euo pipefail
 
 program=${1:-target/debug/outage-drill}

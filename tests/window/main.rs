@@ -1,6 +1,6 @@
 //! The window from outside: its pictures against the accepted ones, and what it says when something is missing.
 //!
-//! Drills played through the screens are tested beside them, in `src/window/screens/rehearsal.rs`; `drive.sh` drives the real window.
+//! Drills played through the screens are tested beside them, in `rehearsal.rs`, which is compiled into the tests of the library; `drive.sh` drives the real window.
 
 mod pictures;
 mod refusals;

@@ -7,6 +7,7 @@
 mod debrief;
 mod drill;
 #[cfg(test)]
+#[path = "../../../tests/window/rehearsal.rs"]
 mod rehearsal;
 mod shelf;
 

@@ -1,6 +1,7 @@
 //! Whole drills through the screens, by pointer alone and by keys alone, without a window.
 //!
 //! The screens run in a bare context of the toolkit with made-up input; what is wished goes to a real session.
+//! It is compiled into the tests of `src/window/screens`, because screens are nobody else's to call.
 //! It does not cover the engine's event loop: a script drives the real window.
 
 use bevy::math::Vec2;
@@ -8,6 +9,7 @@ use bevy::prelude::KeyCode;
 use bevy_egui::egui;
 use bevy_egui::egui::{Event, Key, Modifiers, PointerButton, Pos2, RawInput, Rect, pos2, vec2};
 
+use crate::file::Library;
 use crate::session::view::DebriefView;
 use crate::session::{Command, Session};
 use crate::window::fonts;
@@ -21,6 +23,13 @@ use crate::window::scene::frame::Frame;
 use super::{Scene, lay_out};
 
 const SIZE: Vec2 = Vec2::new(1280.0, 720.0);
+
+/// A session on the shipped scenarios.
+fn shipped(language: &str) -> Session {
+    let (library, faults) = Library::shipped();
+    assert!(faults.is_empty(), "{faults:?}");
+    Session::new(library, language)
+}
 
 /// How a wish is brought about.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -41,7 +50,7 @@ struct Rehearsal {
 
 impl Rehearsal {
     fn new(language: &str) -> Self {
-        let session = crate::window::test_session(language);
+        let session = shipped(language);
         let desk = Desk {
             still: true,
             ..Desk::default()
