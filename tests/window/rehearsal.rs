@@ -86,13 +86,14 @@ impl Rehearsal {
         let arriving = self.seen != desk.arrivals;
         self.seen = desk.arrivals;
         let ctx = self.ctx.clone();
-        let output = ctx.run_ui(input, |ui| {
+        let mut output = ctx.run_ui(input, |ui| {
             let mut page = Page::new(&say, arriving);
             let scene = Scene { views, desk, drawn };
             lay_out(ui.ctx(), &scene, &mut page);
             wishes.append(&mut page.out);
         });
-        drop(output);
+        // Nothing is drawn, so what would be sent to the adapter is let go.
+        output.textures_delta.clear();
         wishes
     }
 
@@ -295,9 +296,12 @@ fn a_consequence_is_told_stage_by_stage_and_put_away_by_either_hand() {
         for line in gallery::block("backfeed") {
             rehearsal.grant(&gallery::wish(line));
         }
-        let stages = rehearsal.views.consequence.as_ref().map(|c| c.stages.len());
-        let n_stages = stages.expect("a line that is fed is a consequence");
-        assert!(n_stages > 2, "{n_stages}");
+        let stages = |r: &Rehearsal| r.views.consequence.as_ref().map(|c| c.stages.len());
+        // Several things go wrong at once; the one with a way of energy is told after those before it.
+        while stages(&rehearsal).is_some_and(|n| n < 3) {
+            rehearsal.bring(&Wish::Do(Command::Understood), hand);
+        }
+        let n_stages = stages(&rehearsal).expect("a line that is fed is a consequence");
         for stage in 1..n_stages {
             rehearsal.bring(&Wish::Stage(stage), hand);
         }
@@ -321,7 +325,10 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
     for at in rehearsal.targets() {
         for wish in rehearsal.click(at) {
             assert!(
-                matches!(wish, Wish::Stage(_) | Wish::Place(_)),
+                matches!(
+                    wish,
+                    Wish::Stage(_) | Wish::Place(_) | Wish::Do(Command::Understood)
+                ),
                 "{wish:?} while a consequence is held"
             );
         }
