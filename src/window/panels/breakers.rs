@@ -23,7 +23,9 @@ const MAIN: f32 = 54.0;
 /// Room for the slide between main and generator breaker.
 const GAP: f32 = 16.0;
 /// Size of a handle's recess.
-const HANDLE: egui::Vec2 = vec2(54.0, 20.0);
+const HANDLE: egui::Vec2 = vec2(50.0, 20.0);
+/// Where the handles of main and generator breaker stand, as a share of the face's width.
+const MIDDLE: f32 = 0.66;
 
 /// Whether a control belongs on a panel's face.
 pub(super) fn on_face(control: &ControlView) -> bool {
@@ -154,7 +156,7 @@ fn breaker(ui: &Ui, painter: &egui::Painter, rect: Rect, control: &ControlView) 
     // Handles stand towards the middle of the panel, labels towards its edge.
     let wide = control.slot.0 == 0;
     let handle_x = if wide {
-        rect.center().x - HANDLE.x / 2.0
+        rect.left() + rect.width() * MIDDLE - HANDLE.x / 2.0
     } else if right_column {
         rect.left() + 5.0
     } else {
@@ -250,15 +252,21 @@ fn label(
             pos2(rect.left() + 10.0, y),
             Align2::LEFT_CENTER,
             &control.label,
-            (15.0, theme::CREAM, handle.left() - rect.left() - 16.0),
+            (15.0, theme::CREAM, handle.left() - rect.left() - 18.0),
         );
-        text(
-            painter,
-            pos2(rect.right() - 10.0, y),
-            Align2::RIGHT_CENTER,
-            &under,
-            (14.0, word_ink, rect.right() - handle.right() - 16.0),
-        );
+        let room = rect.right() - handle.right() - 16.0;
+        for (dy, what, size) in [
+            (-8.0, &control.position, 14.0),
+            (9.0, &control.rating, 12.5),
+        ] {
+            text(
+                painter,
+                pos2(handle.right() + 10.0, y + dy),
+                Align2::LEFT_CENTER,
+                what,
+                (size, word_ink, room),
+            );
+        }
         return;
     }
     let room = rect.width() - HANDLE.x - 16.0;
@@ -317,7 +325,7 @@ fn slide(
     let (top, bottom) = (place(inner, main), place(inner, generator));
     // With the generator's breaker on, the plate is up and stands in the main's way; otherwise it is down.
     let up = generator.position_id == "on";
-    let x = inner.center().x;
+    let x = inner.left() + inner.width() * MIDDLE;
     let middle = f32::midpoint(top.bottom(), bottom.top());
     let shift = if up { -3.0 } else { 3.0 };
     let plate = Rect::from_center_size(pos2(x, middle + shift), vec2(HANDLE.x + 16.0, 12.0));
@@ -349,12 +357,12 @@ fn slide(
     };
     ui.interact(plate, ui.id().with("slide"), Sense::hover())
         .on_hover_text(page.say(id));
-    let at = pos2(plate.right() + 8.0, middle);
+    let at = pos2(plate.left() - 8.0, middle);
     text(
         painter,
         at,
-        Align2::LEFT_CENTER,
+        Align2::RIGHT_CENTER,
         &page.say("window-slide"),
-        (12.0, theme::LEAD, 150.0),
+        (12.0, theme::LEAD, plate.left() - inner.left() - 16.0),
     );
 }

@@ -13,7 +13,7 @@ use crate::window::theme::Pattern;
 use super::Page;
 
 pub(super) const LABEL: f32 = 176.0;
-const ROW: f32 = 34.0;
+const ROW: f32 = 38.0;
 const HEAD: f32 = 22.0;
 
 /// All tracks over the length of the drill.
@@ -26,7 +26,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
     let painter = ui.painter_at(rect);
     let bars = Rect::from_min_max(
         pos2(rect.left() + LABEL, rect.top() + HEAD),
-        pos2(rect.right() - 6.0, rect.bottom() - 18.0),
+        pos2(rect.right() - 12.0, rect.bottom() - 18.0),
     );
     let scale = Scale {
         left: bars.left(),
@@ -91,13 +91,14 @@ impl Scale {
 
 fn row(ui: &Ui, painter: &Painter, track: &TrackView, top: f32, scale: &Scale) {
     let middle = top + ROW / 2.0;
-    painter.text(
-        pos2(scale.left - 8.0, middle),
-        Align2::RIGHT_CENTER,
-        &track.label,
-        fonts::regular(14.0),
+    let galley = painter.layout(
+        track.label.clone(),
+        fonts::regular(13.5),
         theme::CREAM.egui(),
+        LABEL - 12.0,
     );
+    let at = Align2::RIGHT_CENTER.anchor_size(pos2(scale.left - 8.0, middle), galley.size());
+    painter.galley(at.min, galley, theme::CREAM.egui());
     for (from, to, fed, word) in &track.stretches {
         let strip = Rect::from_min_max(
             pos2(scale.x(*from), top + 3.0),

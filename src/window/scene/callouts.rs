@@ -114,7 +114,8 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
 fn yard_card(painter: &Painter, street: &StreetView, frame: Frame) {
     let g = &street.generator;
     let mut job = egui::text::LayoutJob::default();
-    job.wrap.max_width = 236.0 * frame.scale.max(0.7);
+    let at = point(frame, Vec2::new(886.0, GROUND + 40.0));
+    job.wrap.max_width = (frame.rect.max.x - at.x - 10.0).max(80.0);
     job.halign = egui::Align::LEFT;
     for (text, font, ink) in [
         (&g.word, fonts::bold(15.0), theme::ORANGE),
@@ -127,7 +128,6 @@ fn yard_card(painter: &Painter, street: &StreetView, frame: Frame) {
         }
     }
     let galley = painter.layout_job(job);
-    let at = point(frame, Vec2::new(886.0, GROUND + 40.0));
     painter.galley(at, galley, theme::CREAM.egui());
 }
 

@@ -57,7 +57,7 @@ impl Frame {
 
     /// Width of the column at the right in a window of this width.
     pub(crate) fn column(window_width: f32) -> f32 {
-        (window_width * 0.315).clamp(340.0, 560.0)
+        (window_width * 0.33).clamp(340.0, 600.0)
     }
 
     fn fit(window: Vec2, rect: Rect) -> Self {
