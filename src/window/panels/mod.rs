@@ -85,7 +85,7 @@ impl<'a> Page<'a> {
     pub(super) fn focus_first(&mut self, response: &Response) {
         if std::mem::take(&mut self.arriving) {
             response.request_focus();
-            response.scroll_to_me(None);
+            response.scroll_to_me(Some(egui::Align::Center));
         }
     }
 }
