@@ -10,7 +10,7 @@ fn main() -> ExitCode {
     ExitCode::from(terminal::run(
         env::args_os(),
         &Surroundings::of_this_machine(),
-        window(),
+        WINDOW,
         Streams {
             input: &mut io::stdin().lock(),
             out: &mut io::stdout(),
@@ -20,14 +20,10 @@ fn main() -> ExitCode {
 }
 
 #[cfg(feature = "window")]
-fn window() -> Option<Window> {
-    Some(Window {
-        open: outage_drill::window::open,
-        draw: outage_drill::window::draw,
-    })
-}
+const WINDOW: Option<Window> = Some(Window {
+    open: outage_drill::window::open,
+    draw: outage_drill::window::draw,
+});
 
 #[cfg(not(feature = "window"))]
-fn window() -> Option<Window> {
-    None
-}
+const WINDOW: Option<Window> = None;

@@ -30,7 +30,9 @@ fn drawn_folder() -> PathBuf {
 fn names(folder: &Path) -> BTreeSet<String> {
     let entries = fs::read_dir(folder).expect("the folder of pictures is there");
     let names = entries.filter_map(|entry| entry.ok()?.file_name().into_string().ok());
-    names.filter(|name| name.ends_with(".png")).collect()
+    names
+        .filter(|name| Path::new(name).extension().is_some_and(|e| e == "png"))
+        .collect()
 }
 
 fn open(path: &Path) -> RgbImage {

@@ -98,9 +98,10 @@ impl Rehearsal {
     }
 
     fn grant(&mut self, wish: &Wish) {
-        match wish {
-            Wish::Do(command) => obey(&mut self.session, &mut self.desk, command),
-            other => self.desk.arrange(other),
+        if let Wish::Do(command) = wish {
+            obey(&mut self.session, &mut self.desk, command);
+        } else {
+            self.desk.arrange(wish);
         }
         self.views = Views::of(&self.session, &self.desk);
         self.drawn = Drawn::of(self.views.street.as_ref(), &self.views.plugs, SIZE);

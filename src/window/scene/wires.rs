@@ -191,11 +191,8 @@ mod tests {
         let points = [Vec2::ZERO, Vec2::new(100.0, 0.0), Vec2::new(100.0, 50.0)];
         let marks = along(&points, 10.0, 5.0);
         assert_eq!(marks.len(), 15);
-        assert!(
-            marks
-                .iter()
-                .all(|(p, _)| (p.y == 0.0 && p.x <= 100.0) || (p.x == 100.0 && p.y <= 50.0))
-        );
+        assert!(marks.iter().all(|(p, _)| (p.y.abs() < 1e-4 && p.x <= 100.0)
+            || ((p.x - 100.0).abs() < 1e-4 && p.y <= 50.0)));
     }
 
     #[test]
