@@ -63,13 +63,15 @@ impl Solution {
     fn sum_currents(&self, group: usize, sums: &mut NodeSums) {
         sums.fill((Complex::ZERO, 0.0));
         for (index, part) in self.layout.parts.iter().enumerate() {
-            let branch = self.branch(index);
             for port in 0..part.n_ports {
                 let (a, b) = self.port_rows[part.first_port + port];
-                let mut current = self.current(branch, part, port, group);
-                if part.kind == Kind::Source {
-                    current = -current;
-                }
+                let current = match part.kind {
+                    Kind::Source => -self.current(self.branch(index), part, port, group),
+                    Kind::Coupled | Kind::Windings => self.coupled_current(part, port, group),
+                    Kind::Series | Kind::Switch | Kind::Shunt | Kind::Load => {
+                        self.y[part.first_slot + port] * self.drop(part, port, group)
+                    }
+                };
                 let size = current.re.abs() + current.im.abs();
                 let (from, to) = (a as usize, b as usize);
                 sums[from] = (sums[from].0 + current, sums[from].1 + size);

@@ -4,7 +4,7 @@
 //! found before the factorization, not by its failure (which may not come).
 //! "Fed by" is a second union-find over ungrounded nodes, whatever the volts there.
 
-use crate::circuit::layout::Layout;
+use crate::circuit::layout::{Layout, Part};
 use crate::circuit::network::{BranchId, Conductor, Kind};
 
 /// A set of sources.
@@ -63,10 +63,8 @@ impl Disjoint {
         }
     }
 
-    fn reset(&mut self) {
-        for (parent, own) in self.parent.iter_mut().zip(0..) {
-            *parent = own;
-        }
+    fn copy(&mut self, other: &Self) {
+        self.parent.copy_from_slice(&other.parent);
     }
 
     fn find(&mut self, node: u32) -> u32 {
@@ -96,9 +94,57 @@ impl Disjoint {
     }
 }
 
+/// A pair of nodes that hang together while a part is there.
+#[derive(Debug, Clone, Copy)]
+struct Join {
+    part: u32,
+    a: u32,
+    b: u32,
+}
+
+/// A way of hanging together: what always does, and what does while its part is there.
+#[derive(Debug, Clone)]
+struct Ways {
+    always: Disjoint,
+    at_times: Vec<Join>,
+}
+
+impl Ways {
+    fn new(layout: &Layout, joins: impl Iterator<Item = Join>) -> Self {
+        let mut ways = Self {
+            always: Disjoint::new(layout.n_nodes()),
+            at_times: Vec::new(),
+        };
+        for join in joins {
+            if matches!(
+                layout.parts[join.part as usize].kind,
+                Kind::Series | Kind::Windings
+            ) {
+                ways.always.join(join.a, join.b);
+            } else {
+                ways.at_times.push(join);
+            }
+        }
+        ways.always.flatten();
+        ways
+    }
+
+    fn find(&self, sets: &mut Disjoint, present: &[bool]) {
+        sets.copy(&self.always);
+        for join in &self.at_times {
+            if present[join.part as usize] {
+                sets.join(join.a, join.b);
+            }
+        }
+    }
+}
+
 /// What the graph says of each node.
 #[derive(Debug, Clone)]
 pub(super) struct Graph {
+    /// By conducting anything, and by spreading "fed by".
+    conducting: Ways,
+    feeding: Ways,
     sets: Disjoint,
     /// Node that refers its island to earth where nothing else does; 0 for islands that have earth.
     tie_of_island: Vec<usize>,
@@ -111,8 +157,21 @@ pub(super) struct Graph {
 }
 
 impl Graph {
-    pub(super) fn new(n_nodes: usize) -> Self {
+    pub(super) fn new(layout: &Layout) -> Self {
+        let n_nodes = layout.n_nodes();
+        let parts = || (0..).zip(&layout.parts);
+        let conducting = parts().flat_map(|(part, p)| {
+            layout
+                .ports_of(p)
+                .iter()
+                .map(move |&(a, b)| Join { part, a, b })
+        });
         Self {
+            conducting: Ways::new(layout, conducting),
+            feeding: Ways::new(
+                layout,
+                parts().flat_map(|(part, p)| feed_joins(layout, part, p)),
+            ),
             sets: Disjoint::new(n_nodes),
             tie_of_island: vec![0; n_nodes],
             tied: vec![false; n_nodes],
@@ -129,17 +188,7 @@ impl Graph {
     }
 
     fn find_islands(&mut self, layout: &Layout, present: &[bool]) {
-        self.sets.reset();
-        for (part, _) in layout
-            .parts
-            .iter()
-            .zip(present)
-            .filter(|(_, present)| **present)
-        {
-            for &(a, b) in &layout.ports[part.first_port..part.first_port + part.n_ports] {
-                self.sets.join(a, b);
-            }
-        }
+        self.conducting.find(&mut self.sets, present);
         let island = self.sets.flatten();
         self.tie_of_island.fill(0);
         let is_grounded = |node: usize| layout.conductor[node] == Conductor::Grounded;
@@ -158,34 +207,17 @@ impl Graph {
     }
 
     fn find_fed(&mut self, layout: &Layout, present: &[bool]) {
-        let is_open = |node: u32| layout.conductor[node as usize] == Conductor::Ungrounded;
-        self.sets.reset();
-        for (part, _) in layout
-            .parts
-            .iter()
-            .zip(present)
-            .filter(|(part, present)| **present && part.kind.conducts_feed())
-        {
-            let ports = &layout.ports[part.first_port..part.first_port + part.n_ports];
-            let mut wound = None;
-            for &(a, b) in ports {
-                if is_open(a) && is_open(b) {
-                    self.sets.join(a, b);
-                }
-                if part.kind == Kind::Windings {
-                    for node in [a, b].into_iter().filter(|&node| is_open(node)) {
-                        self.sets.join(*wound.get_or_insert(node), node);
-                    }
-                }
-            }
-        }
+        self.feeding.find(&mut self.sets, present);
         self.fed_of_island.fill(SourceSet::EMPTY);
         let sources = layout.parts[layout.n_plain..]
             .iter()
             .zip(&present[layout.n_plain..]);
         for (ordinal, (part, _)) in sources.enumerate().filter(|(_, (_, present))| **present) {
-            for &(a, b) in &layout.ports[part.first_port..part.first_port + part.n_ports] {
-                for node in [a, b].into_iter().filter(|&node| is_open(node)) {
+            for &(a, b) in layout.ports_of(part) {
+                for node in [a, b]
+                    .into_iter()
+                    .filter(|&node| is_ungrounded(layout, node))
+                {
                     let island = self.sets.find(node) as usize;
                     self.fed_of_island[island].insert(ordinal);
                 }
@@ -198,4 +230,31 @@ impl Graph {
             };
         }
     }
+}
+
+fn is_ungrounded(layout: &Layout, node: u32) -> bool {
+    layout.conductor[node as usize] == Conductor::Ungrounded
+}
+
+/// Along each conductor of a part that spreads "fed by"; over all windings of one set.
+fn feed_joins(layout: &Layout, part: u32, p: &Part) -> Vec<Join> {
+    let is_open = |&node: &u32| is_ungrounded(layout, node);
+    let ports = layout.ports_of(p);
+    let mut joins = Vec::new();
+    if p.kind == Kind::Windings {
+        let ends: Vec<u32> = ports
+            .iter()
+            .flat_map(|&(a, b)| [a, b])
+            .filter(is_open)
+            .collect();
+        joins.extend(ends.windows(2).map(|two| Join {
+            part,
+            a: two[0],
+            b: two[1],
+        }));
+    } else if p.kind.conducts_feed() {
+        let open = ports.iter().filter(|(a, b)| is_open(a) && is_open(b));
+        joins.extend(open.map(|&(a, b)| Join { part, a, b }));
+    }
+    joins
 }

@@ -74,6 +74,11 @@ impl Layout {
         }
     }
 
+    /// Node indices of the ports of a part.
+    pub(super) fn ports_of(&self, part: &Part) -> &[(u32, u32)] {
+        &self.ports[part.first_port..part.first_port + part.n_ports]
+    }
+
     #[inline]
     pub(super) fn part(&self, branch: BranchId) -> Option<&Part> {
         self.part_index(branch).map(|i| &self.parts[i])

@@ -234,6 +234,11 @@ impl Solution {
                 .map_or(Complex::ZERO, |s| s.emf(port));
             return y * (emf - drop);
         }
+        self.coupled_current(part, port, group)
+    }
+
+    /// Amps through one port of coupled conductors or windings.
+    pub(super) fn coupled_current(&self, part: &Part, port: usize, group: usize) -> Complex {
         let row = part.first_slot + port * part.n_ports;
         let mut sum = Complex::ZERO;
         for (other, y) in self.y[row..row + part.n_ports].iter().enumerate() {

@@ -388,7 +388,7 @@ fn empty_solution(
     n_slots: usize,
 ) -> Solution {
     let row = |node: u32| symbolic.row_of_node[node as usize];
-    let (n_nodes, n_plain) = (layout.n_nodes(), layout.n_plain);
+    let n_plain = layout.n_plain;
     let state = |spec: &SourceSpec| SourceState {
         emf_v: spec.ports.iter().map(|port| port.emf_v).collect(),
         group: usize::from(spec.group.0),
@@ -409,7 +409,7 @@ fn empty_solution(
         volts: core::array::from_fn(|_| vec![Complex::ZERO; symbolic.n + 1]),
         active: [0; MAX_GROUPS],
         n_active: 0,
-        graph: Graph::new(n_nodes),
+        graph: Graph::new(&layout),
         sources: sources.iter().map(state).collect(),
         fallen: vec![false; n_plain],
         converged: false,
