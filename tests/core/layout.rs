@@ -185,6 +185,15 @@ fn undeclared(files: &[Source]) -> Vec<&str> {
             .chain([format!("{folder}.rs")])
             .any(|parent| declares(&parent, name))
     };
+    // A module may also be declared by the path of its file, seen from the declaring one.
+    let has_path = |file: &str| {
+        let mut lines = files.iter().flat_map(|other| other.text.lines());
+        lines.any(|line| {
+            let path = line.trim().strip_prefix("#[path = \"");
+            path.and_then(|rest| rest.strip_suffix("\"]"))
+                .is_some_and(|path| path.trim_start_matches("../") == file)
+        })
+    };
     let is_root = |file: &str| {
         file.ends_with("/main.rs")
             || file == "src/lib.rs"
@@ -193,7 +202,7 @@ fn undeclared(files: &[Source]) -> Vec<&str> {
     files
         .iter()
         .map(|file| file.path.as_str())
-        .filter(|file| !is_root(file) && !is_declared(file))
+        .filter(|file| !is_root(file) && !is_declared(file) && !has_path(file))
         .collect()
 }
 
