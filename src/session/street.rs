@@ -1,6 +1,6 @@
 //! The street in one section, as a view.
 
-use crate::drill::{Drill, Phase};
+use crate::drill::{Drill, Learnt, Phase, Sight, What};
 use crate::site::{Appliance, Demand, FarEnd, PointReading, PositionId, Positions, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
@@ -199,19 +199,12 @@ impl Session {
         let drill = &open.drill;
         let site = drill.site();
         let conditions = drill.conditions();
-        let crew = site.position_name(drill.positions(), site.line.crew);
-        let state = match (conditions.crew_harmed, crew) {
-            (true, _) if open.truth_is_shown() => PersonState::Harmed,
-            (_, "hands-on") => PersonState::Working,
-            (_, "testing") => PersonState::Back,
-            _ => PersonState::Well,
+        let (crew, crew_state) = crew_as_shown(open);
+        let pole = site.line.poles.get(site.line.crew_pole);
+        let place = match crew {
+            "away" | UNSEEN => "away",
+            _ => pole.map_or("", |p| p.name.as_str()),
         };
-        let pole = site
-            .line
-            .poles
-            .get(site.line.crew_pole)
-            .map_or("", |p| p.name.as_str());
-        let place = if crew == "away" { "away" } else { pole };
         let inside = site
             .control_id("household")
             .is_none_or(|id| site.stands(drill.positions(), id, "inside"));
@@ -220,13 +213,13 @@ impl Session {
             (false, true) => PersonState::Unwell,
             (false, false) => PersonState::Well,
         };
-        let crew_word = if state == PersonState::Harmed {
+        let crew_word = if crew_state == PersonState::Harmed {
             "state-harmed".to_owned()
         } else {
             format!("state-crew-{crew}")
         };
         vec![
-            self.person("crew", place, state, &crew_word),
+            self.person("crew", place, crew_state, &crew_word),
             self.person(
                 "household",
                 if inside { "house" } else { "outside" },
@@ -343,6 +336,41 @@ impl Session {
         }
         self.words
             .say(&Message::new("street-air").quantity("ppm", ppm, Unit::Ppm))
+    }
+}
+
+/// What the crew is said to do while the learner has not looked at the street.
+const UNSEEN: &str = "unseen";
+
+/// What the crew does, and how it is: now where the truth is shown, else as it was when the learner last looked at the street.
+fn crew_as_shown(open: &Open) -> (&str, PersonState) {
+    let drill = &open.drill;
+    let site = drill.site();
+    if open.truth_is_shown() {
+        let crew = site.position_name(drill.positions(), site.line.crew);
+        let harmed = drill.conditions().crew_harmed;
+        return (
+            crew,
+            if harmed {
+                PersonState::Harmed
+            } else {
+                crew_state(crew)
+            },
+        );
+    }
+    let looked = drill.trace().moments.iter().rev().find(|m| {
+        let saw = |l: &Learnt| matches!(l, Learnt::Saw { sight, .. } if *sight == Sight::Street);
+        matches!(&m.what, What::Learnt(learnt) if saw(learnt))
+    });
+    let crew = looked.map_or(UNSEEN, |m| site.position_name(&m.positions, site.line.crew));
+    (crew, crew_state(crew))
+}
+
+fn crew_state(crew: &str) -> PersonState {
+    match crew {
+        "hands-on" => PersonState::Working,
+        "testing" => PersonState::Back,
+        _ => PersonState::Well,
     }
 }
 

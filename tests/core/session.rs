@@ -222,3 +222,26 @@ fn every_place_and_every_deed_can_be_opened_and_done() {
     }
     assert!(session.close("attic").is_none());
 }
+
+#[test]
+fn an_assessed_learner_sees_the_crew_as_it_was_at_the_last_look() {
+    let mut session = opened("there-and-back", Practice::Assessed);
+    let crew = |session: &Session| {
+        let people = session.street().expect("open").people;
+        people
+            .into_iter()
+            .find(|p| p.id == "crew")
+            .expect("a crew")
+            .word
+    };
+    session.apply(Command::Wait(DrillTime::from_secs(600)));
+    assert_eq!(crew(&session), session.say("state-crew-unseen"));
+    do_all(&mut session, &["look street"]);
+    assert_eq!(crew(&session), session.say("state-crew-hands-on"));
+    session.apply(Command::Wait(DrillTime::from_secs(1500)));
+    assert_eq!(
+        crew(&session),
+        session.say("state-crew-hands-on"),
+        "not looked again"
+    );
+}

@@ -76,6 +76,7 @@ fed-live = tested live
 state-well = well
 state-unwell = feeling ill
 state-harmed = badly hurt
+state-crew-unseen = not seen yet
 state-crew-away = not here
 state-crew-testing = testing the line
 state-crew-hands-on = at work, line in hand

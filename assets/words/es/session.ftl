@@ -76,6 +76,7 @@ fed-live = con voltaje, según el medidor
 state-well = bien
 state-unwell = con malestar
 state-harmed = con heridas graves
+state-crew-unseen = aún sin ver
 state-crew-away = no está aquí
 state-crew-testing = mide la línea
 state-crew-hands-on = trabaja con la línea en la mano
