@@ -2,7 +2,7 @@
 //!
 //! It holds no rule of the drill; whatever can be done here can be done in the terminal by the same [`Command`](crate::session::Command).
 //! Scene: meshes from code (Bevy). Panels: immediate mode (egui), drawn only when something was pressed, has changed or moves.
-//! Start reading at [`link`]: the only place that changes the session.
+//! Start reading at `link.rs`: the only place that changes the session.
 //! It does not cover sound, touch gestures, or a screen reader's tree.
 
 mod error;
