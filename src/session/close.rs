@@ -33,13 +33,7 @@ impl Session {
     }
 
     fn description(&self, open: &Open, place: &str) -> String {
-        let site = open.drill.site();
-        let id = match place {
-            "panel" if site.panel.interlock => "close-panel-interlock".to_owned(),
-            "panel" => "close-panel-no-interlock".to_owned(),
-            other => format!("close-{other}"),
-        };
-        self.words.say_id(&id)
+        self.words.say(&seen_there(open.drill.site(), place))
     }
 
     fn control(&self, drill: &Drill, index: usize, control: &Control) -> Option<ControlView> {
@@ -245,6 +239,15 @@ impl Session {
             Unit::Gallons,
         )));
         lines
+    }
+}
+
+/// What one sees at a place.
+pub(super) fn seen_there(site: &Site, place: &str) -> Message {
+    match place {
+        "panel" if site.panel.interlock => Message::new("close-panel-interlock"),
+        "panel" => Message::new("close-panel-no-interlock"),
+        other => Message::new(format!("close-{other}")),
     }
 }
 

@@ -4,6 +4,7 @@ use crate::drill::{Action, Event, Learnt, What};
 use crate::site::Site;
 use crate::words::{Arg, Message, Unit, name_of};
 
+use super::close::seen_there;
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
 
@@ -36,7 +37,7 @@ impl Session {
                 What::Refused(action, why) => {
                     (LogKind::Refused, refused_message(site, action, why))
                 }
-                What::Learnt(learnt) => (LogKind::Learnt, learnt_message(learnt)),
+                What::Learnt(learnt) => (LogKind::Learnt, learnt_message(site, learnt)),
                 What::Happened(event) => (kind_of(event), event_message(site, event)),
             };
             lines.push(LogLine {
@@ -134,7 +135,7 @@ pub(super) fn refused_message(site: &Site, action: &Action, why: &str) -> Messag
 }
 
 /// What was learnt.
-pub(super) fn learnt_message(learnt: &Learnt) -> Message {
+pub(super) fn learnt_message(site: &Site, learnt: &Learnt) -> Message {
     match learnt {
         Learnt::Saw {
             sight,
@@ -142,7 +143,7 @@ pub(super) fn learnt_message(learnt: &Learnt) -> Message {
         } => match (sight, neighbors_lit) {
             (crate::drill::Sight::Street, true) => Message::new("learnt-street-lit"),
             (crate::drill::Sight::Street, false) => Message::new("learnt-street-dark"),
-            (other, _) => Message::new("learnt-saw").name("place", other.name()),
+            (other, _) => seen_there(site, other.name()),
         },
         Learnt::Tested { point, reading } => {
             let id = if reading.volts_across > 1.0 || reading.volts > 1.0 {

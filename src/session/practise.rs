@@ -164,7 +164,9 @@ impl Session {
                 self.words
                     .label(&refused_message(drill.site(), action, why)),
             )),
-            What::Learnt(learnt) => Some(Notice::Learnt(self.words.label(&learnt_message(learnt)))),
+            What::Learnt(learnt) => Some(Notice::Learnt(
+                self.words.label(&learnt_message(drill.site(), learnt)),
+            )),
             What::Happened(event) => {
                 let shown = open.truth_is_shown() || super::log::is_plain_to_see(event);
                 shown.then(|| {

@@ -20,7 +20,6 @@ log-refused = { $deed } That does not work. { $why }
 
 learnt-street-lit = Lights are on in the street.
 learnt-street-dark = The whole street is dark.
-learnt-saw = You have looked at the { $place }.
 learnt-live = { $point }: live, { $volts }.
 learnt-dead = { $point }: no voltage. You proved the tester before and after.
 learnt-crew-at-work = The utility says: a crew is at work on your line.

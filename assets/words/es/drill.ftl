@@ -20,7 +20,6 @@ log-refused = { $deed } No se puede. { $why }
 
 learnt-street-lit = Hay luces encendidas en la calle.
 learnt-street-dark = Toda la calle está a oscuras.
-learnt-saw = Usted ya miró: { $place }.
 learnt-live = { $point }: con voltaje, { $volts }.
 learnt-dead = { $point }: sin voltaje. Usted probó el medidor antes y después.
 learnt-crew-at-work = La compañía eléctrica dice: una cuadrilla está trabajando en su línea.
