@@ -31,10 +31,7 @@ pub struct Verdict {
 
 /// Marks a trace.
 pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
-    let mut findings = isolation::findings(scenario, trace);
-    findings.extend(people::findings(scenario, trace));
-    findings.extend(order::findings(scenario, trace));
-    findings.extend(load::findings(scenario, trace));
+    let mut findings = mark_so_far(scenario, trace);
     findings.extend(restoration::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     let met = |criterion: Criterion| {
@@ -52,9 +49,8 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     }
 }
 
-/// The moments of a trace that one step of the learner could not have split: what a coach speaks about at once.
-///
-/// Findings whose moment is `since` or later, without those that can only be judged at the end.
+/// What a trace shows before its end, in order of time: all findings but those of restoration, which only the end can judge.
+/// A coach speaks of these as they happen.
 pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut findings = isolation::findings(scenario, trace);
     findings.extend(people::findings(scenario, trace));
