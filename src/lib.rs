@@ -22,6 +22,8 @@ pub mod explain;
 
 pub mod file;
 
+pub mod evidence;
+
 pub mod session;
 
 pub mod terminal;

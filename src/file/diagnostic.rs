@@ -101,6 +101,17 @@ impl Source<'_> {
         Err(vec![self.at(&["version", ":"], message)])
     }
 
+    /// Reads a list that is part of the program and so needs no version.
+    ///
+    /// # Errors
+    /// The syntax fault.
+    pub(crate) fn list<T: DeserializeOwned>(&self) -> Result<Vec<T>, Vec<Diagnostic>> {
+        ron::Options::default()
+            .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME)
+            .from_str(self.text)
+            .map_err(|error| vec![self.syntax(&error)])
+    }
+
     fn line_column(&self, offset: usize) -> (usize, usize) {
         let before = self.text.get(..offset).unwrap_or_default();
         let line = before.matches('\n').count() + 1;

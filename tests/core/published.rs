@@ -1,216 +1,132 @@
-//! Published values against ours: one row a figure, each asked of the real function.
-//!
-//! The rows are `tests/published/<section>.ron`; a row is its quantity, what to ask, the published figure, its tolerance, its source and how far that was seen.
-//! A row may say that ours differs, by how much and why; then it is the difference that is held, and a difference that heals is a failure too.
+//! Published values against ours: every row is asked by the program's own runner.
 
 use std::fs;
 use std::path::PathBuf;
 
-use serde::Deserialize;
+use outage_drill::evidence::{
+    Compared, Difference, Judgement, Section, Standing, Tolerance, compare, published, total,
+    totals,
+};
 
-mod air;
-mod cord;
-mod device;
-mod people;
-mod wire;
-
-/// Every section, so that a file which isn't there or isn't listed fails.
-const SECTIONS: &[&str] = &[
-    "body",
-    "breakers",
-    "conductors",
-    "cords",
-    "lines",
-    "monoxide",
-    "motors",
-    "shock",
-    "transformers",
-    "voltage-drop",
-];
-
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Row {
-    quantity: String,
-    ask: Ask,
-    published: f64,
-    tolerance: Tolerance,
-    source: String,
-    standing: Standing,
-    #[serde(default)]
-    differs: Option<Difference>,
+fn rows() -> Vec<Compared> {
+    published().unwrap()
 }
 
-/// What a row asks of the models.
-#[derive(Debug, Deserialize)]
-enum Ask {
-    Wire(wire::Ask),
-    Cord(cord::Ask),
-    Device(device::Ask),
-    People(people::Ask),
-    Air(air::Ask),
+/// A row on the ampacity of a cord, for which ours gives 30 A.
+fn row(published: f64, more: &str) -> String {
+    format!(
+        "(quantity: \"10 AWG cord, A\", ask: Cord(AmpacityA(awg: \"10\", loaded: Two)), published: {published:?}, tolerance: Absolute(0.5), source: \"a table\", standing: Checked{more})"
+    )
 }
 
-/// How far the published figure was seen.
-#[derive(Debug, Clone, Copy, Deserialize)]
-enum Standing {
-    /// Read in the publication, or in a copy that quotes it.
-    Checked,
-    /// Follows by arithmetic from a published formula or figure.
-    Computed,
-    /// Not seen in print.
-    FromMemory,
+fn compared(rows: &[String]) -> Vec<Compared> {
+    compare("cords", Section::Cords, &format!("[{}]", rows.join(","))).unwrap()
 }
 
-#[derive(Debug, Clone, Copy, Deserialize)]
-enum Tolerance {
-    Absolute(f64),
-    Relative(f64),
-    AtLeast,
-    AtMost,
-}
-
-/// A known difference: what ours gives, and why.
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Difference {
-    ours: f64,
-    why: String,
-}
-
-impl Ask {
-    fn ours(&self) -> f64 {
-        match self {
-            Self::Wire(ask) => ask.ours(),
-            Self::Cord(ask) => ask.ours(),
-            Self::Device(ask) => ask.ours(),
-            Self::People(ask) => ask.ours(),
-            Self::Air(ask) => ask.ours(),
-        }
-    }
-}
-
-impl Tolerance {
-    fn admits(self, ours: f64, figure: f64) -> bool {
-        match self {
-            Self::Absolute(most) => (ours - figure).abs() <= most,
-            Self::Relative(most) => (ours - figure).abs() <= most * figure.abs(),
-            Self::AtLeast => ours >= figure,
-            Self::AtMost => ours <= figure,
-        }
-    }
-}
-
-impl Row {
-    /// What is wrong with this row of a section, in words that name everything; `None` when it holds.
-    fn fault(&self, section: &str) -> Option<String> {
-        let ours = self.ask.ours();
-        let agrees = self.tolerance.admits(ours, self.published);
-        let wrong = match &self.differs {
-            None if agrees => return None,
-            None => "not within the tolerance".to_owned(),
-            Some(known) if agrees => format!("stated to differ ({}), but agrees", known.why),
-            // Four digits are what a stated difference is written to.
-            Some(known) if Tolerance::Relative(5e-4).admits(ours, known.ours) => return None,
-            Some(known) => format!("stated to give {} ({})", known.ours, known.why),
-        };
-        Some(format!(
-            "{section}: {}: {wrong}\n  published {}, ours {ours}, tolerance {:?}, source {} ({:?})",
-            self.quantity, self.published, self.tolerance, self.source, self.standing
-        ))
-    }
-}
-
-fn folder() -> PathBuf {
-    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/published")
-}
-
-fn rows(section: &str) -> Vec<Row> {
-    let file = folder().join(format!("{section}.ron"));
-    let text = fs::read_to_string(&file).unwrap_or_else(|why| panic!("{}: {why}", file.display()));
-    ron::Options::default()
-        .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME)
-        .from_str(&text)
-        .unwrap_or_else(|why| panic!("{}: {why}", file.display()))
+fn judged(published: f64, more: &str) -> Judgement {
+    compared(&[row(published, more)])[0].judgement()
 }
 
 #[test]
 fn every_published_value_is_met_or_its_difference_is_explained() {
-    let mut faults = Vec::new();
-    for section in SECTIONS {
-        faults.extend(rows(section).iter().filter_map(|row| row.fault(section)));
+    let rows = rows();
+    let wrong: Vec<&Compared> = rows.iter().filter(|row| !row.judgement().holds()).collect();
+    assert!(wrong.is_empty(), "{} rows fail:\n{wrong:#?}", wrong.len());
+}
+
+#[test]
+fn every_file_of_rows_is_asked() {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/published");
+    let written: usize = fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| fs::read_to_string(entry.unwrap().path()).unwrap())
+        .map(|text| text.matches("(quantity:").count())
+        .sum();
+    assert_eq!(rows().len(), written, "rows written and rows asked");
+}
+
+#[test]
+fn every_section_counts_eight_figures_or_more_and_all_count_180() {
+    let rows = rows();
+    for (section, total) in totals(&rows) {
+        assert!(total.counted >= 8, "{section:?}: {total:?}");
     }
-    assert!(
-        faults.is_empty(),
-        "{} rows fail:\n{}",
-        faults.len(),
-        faults.join("\n")
+    let all = total(&rows);
+    assert!(all.counted >= 180, "{all:?}");
+}
+
+#[test]
+fn a_row_is_judged_by_its_tolerance_and_by_the_difference_it_states() {
+    let differs = |ours: f64| format!(", differs: Some((ours: {ours:?}, why: \"a reason\"))");
+    assert_eq!(judged(30.4, ""), Judgement::Within);
+    assert_eq!(judged(33.0, ""), Judgement::Beyond);
+    assert_eq!(judged(33.0, &differs(30.0)), Judgement::DiffersAsStated);
+    assert_eq!(judged(33.0, &differs(31.0)), Judgement::DiffersOtherwise);
+    assert_eq!(judged(30.0, &differs(30.0)), Judgement::DifferenceHealed);
+}
+
+#[test]
+fn rows_of_one_formula_count_once_and_a_difference_not_at_all() {
+    let formula = ", follows: Some(\"a formula\")";
+    let differs = ", differs: Some((ours: 30.0, why: \"a reason\"))";
+    let total = total(&compared(&[
+        row(30.0, ""),
+        row(30.0, formula),
+        row(30.1, formula),
+        row(33.0, differs),
+        row(34.0, ""),
+    ]));
+    assert_eq!(
+        (
+            total.rows,
+            total.counted,
+            total.within,
+            total.differ,
+            total.wrong
+        ),
+        (5, 2, 3, 1, 1)
     );
 }
 
 #[test]
-fn every_section_is_listed_and_has_eight_rows_or_more() {
-    let mut files: Vec<String> = fs::read_dir(folder())
-        .unwrap()
-        .map(|entry| {
-            entry
-                .unwrap()
-                .path()
-                .file_stem()
-                .unwrap()
-                .to_string_lossy()
-                .into_owned()
-        })
-        .collect();
-    files.sort();
-    assert_eq!(files, SECTIONS, "files of tests/published against the list");
-    for section in SECTIONS {
-        let n_rows = rows(section).len();
-        assert!(n_rows >= 8, "{section} has {n_rows} rows");
-    }
-}
-
-#[test]
-fn a_wrong_row_is_reported_with_everything_needed_to_judge_it() {
-    let row = |published: f64, differs: Option<Difference>| Row {
+fn a_row_keeps_everything_needed_to_judge_it() {
+    let differs = ", differs: Some((ours: 30.0, why: \"a reason\"))";
+    let expected = Compared {
+        section: Section::Cords,
         quantity: "10 AWG cord, A".to_owned(),
-        ask: ron::from_str("Cord(AmpacityA(awg: \"10\", loaded: Two))").unwrap(),
-        published,
+        published: 33.0,
+        ours: 30.0,
         tolerance: Tolerance::Absolute(0.5),
         source: "a table".to_owned(),
         standing: Standing::Checked,
-        differs,
-    };
-    let told = |ours: f64| {
-        Some(Difference {
-            ours,
+        differs: Some(Difference {
+            ours: 30.0,
             why: "a reason".to_owned(),
-        })
+        }),
+        follows: None,
     };
-    assert_eq!(row(30.0, None).fault("cords"), None);
+    assert_eq!(compared(&[row(33.0, differs)]), [expected]);
+}
+
+#[test]
+fn a_row_that_asks_for_what_is_not_there_is_refused_with_its_place() {
+    let text = format!("[\n{},\n]", row(30.0, "").replace("\"10\"", "\"11x\""));
+    let faults = compare("cords", Section::Cords, &text).unwrap_err();
+    assert_eq!(faults.len(), 1);
     assert_eq!(
-        row(33.0, told(30.0)).fault("cords"),
-        None,
-        "an explained difference holds"
+        (faults[0].file.as_str(), faults[0].line),
+        ("tests/published/cords.ron", 2)
     );
-    let fault = row(33.0, None).fault("cords").unwrap();
-    for part in [
-        "cords",
-        "10 AWG cord, A",
-        "33",
-        "30",
-        "0.5",
-        "a table",
-        "Checked",
+}
+
+#[test]
+fn no_answer_is_within_no_tolerance() {
+    for tolerance in [
+        Tolerance::Absolute(f64::INFINITY),
+        Tolerance::Relative(1.0),
+        Tolerance::AtLeast,
+        Tolerance::AtMost,
     ] {
-        assert!(fault.contains(part), "{part} is missing from: {fault}");
+        assert!(!tolerance.admits(f64::NAN, 1.0), "{tolerance:?}");
     }
-    assert!(
-        row(33.0, told(31.0)).fault("cords").is_some(),
-        "another difference than the stated one"
-    );
-    assert!(
-        row(30.0, told(30.0)).fault("cords").is_some(),
-        "a difference that has healed"
-    );
 }

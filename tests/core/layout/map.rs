@@ -94,6 +94,12 @@ pub(crate) const MAP: &[Module] = &[
         ],
         &["ron", "serde", "serde_json", "sha2", "strsim"],
     ),
+    // The questions of the rows are their format: nothing is stored in it.
+    module(
+        "evidence",
+        &["units", "circuit", "apparatus", "hazard", "file"],
+        &["serde"],
+    ),
     module(
         "session",
         &[
@@ -113,7 +119,7 @@ pub(crate) const MAP: &[Module] = &[
     ),
     module(
         "terminal",
-        &["units", "words", "file", "session"],
+        &["units", "words", "file", "evidence", "session"],
         &["clap", "serde_json", "strsim", "sys_locale"],
     ),
     module(

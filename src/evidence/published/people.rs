@@ -1,12 +1,14 @@
 //! Questions about bodies, shocks and distances.
+//!
+//! What `hazard::body`, `hazard::shock` and `hazard::approach` answer.
 
-use outage_drill::hazard::approach;
-use outage_drill::hazard::body::Path;
-use outage_drill::hazard::body::Percentile;
-use outage_drill::hazard::body::body_ohm;
-use outage_drill::hazard::body::path_ohm;
-use outage_drill::hazard::shock;
-use outage_drill::hazard::shock::Zone;
+use crate::hazard::approach;
+use crate::hazard::body::Path;
+use crate::hazard::body::Percentile;
+use crate::hazard::body::body_ohm;
+use crate::hazard::body::path_ohm;
+use crate::hazard::shock;
+use crate::hazard::shock::Zone;
 use serde::Deserialize;
 
 #[derive(Debug, Deserialize)]

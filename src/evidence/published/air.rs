@@ -1,6 +1,8 @@
 //! Questions about carbon monoxide.
+//!
+//! What `hazard::monoxide` answers.
 
-use outage_drill::hazard::monoxide;
+use crate::hazard::monoxide;
 use serde::Deserialize;
 
 #[derive(Debug, Deserialize)]

@@ -1,11 +1,15 @@
 //! Questions about breakers, transformers and motors.
+//!
+//! What `apparatus::breaker`, `apparatus::transformer` and `apparatus::motor` answer.
 
-use outage_drill::apparatus::breaker::Breaker;
-use outage_drill::apparatus::motor::CodeLetter;
-use outage_drill::apparatus::motor::locked_rotor_amps;
-use outage_drill::apparatus::transformer::CenterTapped;
-use outage_drill::units::portable;
+use crate::apparatus::breaker::Breaker;
+use crate::apparatus::motor::CodeLetter;
+use crate::apparatus::motor::locked_rotor_amps;
+use crate::apparatus::transformer::CenterTapped;
+use crate::units::portable;
 use serde::Deserialize;
+use serde::Deserializer;
+use serde::de::Error as _;
 
 #[derive(Debug, Deserialize)]
 pub(super) enum Ask {
@@ -23,12 +27,13 @@ pub(super) enum Ask {
     BoltedFaultA {
         halves: u8,
     },
-    CodeFrom(char),
-    CodeBelow(char),
+    CodeFrom(#[serde(deserialize_with = "code")] CodeLetter),
+    CodeBelow(#[serde(deserialize_with = "code")] CodeLetter),
     LockedRotorA {
         hp: f64,
         volts: f64,
-        letter: char,
+        #[serde(deserialize_with = "code")]
+        letter: CodeLetter,
     },
 }
 
@@ -49,25 +54,26 @@ impl Ask {
                 multiple,
                 device,
             } => trip_s(*rating_a, *multiple, *device),
-            Self::WindingRPercent(index) => POLE.winding_r_pu()[*index] * 100.0,
-            Self::PairLeakagePercent(index) => POLE.pair_leakage_pu()[*index] * 100.0,
+            Self::WindingRPercent(index) => percent(&POLE.winding_r_pu(), *index),
+            Self::PairLeakagePercent(index) => percent(&POLE.pair_leakage_pu(), *index),
             Self::CoreLossOhm => POLE.core_loss_ohm(),
             Self::MagnetizingOhm => POLE.magnetizing_ohm(),
             Self::TurnsRatio => POLE.turns_ratio(),
             Self::BoltedFaultA { halves } => bolted_fault_a(f64::from(*halves)),
-            Self::CodeFrom(code) => letter(*code).kva_per_hp().0,
-            Self::CodeBelow(code) => letter(*code).kva_per_hp().1.unwrap_or(f64::INFINITY),
-            Self::LockedRotorA {
-                hp,
-                volts,
-                letter: code,
-            } => locked_rotor_amps(*hp, *volts, letter(*code)),
+            Self::CodeFrom(letter) => letter.kva_per_hp().0,
+            Self::CodeBelow(letter) => letter.kva_per_hp().1.unwrap_or(f64::INFINITY),
+            Self::LockedRotorA { hp, volts, letter } => locked_rotor_amps(*hp, *volts, *letter),
         }
     }
 }
 
-fn letter(code: char) -> CodeLetter {
-    CodeLetter::new(code).unwrap()
+fn code<'de, D: Deserializer<'de>>(file: D) -> Result<CodeLetter, D::Error> {
+    let letter = char::deserialize(file)?;
+    CodeLetter::new(letter).ok_or_else(|| D::Error::custom(format!("no code letter {letter}")))
+}
+
+fn percent(per_unit: &[f64], index: usize) -> f64 {
+    per_unit.get(index).map_or(f64::NAN, |pu| pu * 100.0)
 }
 
 fn trip_s(rating_a: f64, multiple: f64, device: Device) -> f64 {

@@ -1,22 +1,27 @@
 //! Questions about wire and line.
+//!
+//! What `apparatus::conductor` and `apparatus::line` answer; how exact each answer is stands in the rows that ask.
 
-use outage_drill::apparatus::conductor;
-use outage_drill::apparatus::conductor::Awg;
-use outage_drill::apparatus::conductor::Material;
-use outage_drill::apparatus::conductor::Strand;
-use outage_drill::apparatus::line;
-use outage_drill::apparatus::line::LineConductor;
-use outage_drill::apparatus::line::Placed;
-use outage_drill::units::Complex;
+use crate::apparatus::conductor;
+use crate::apparatus::conductor::Awg;
+use crate::apparatus::conductor::Material;
+use crate::apparatus::conductor::Strand;
+use crate::apparatus::line;
+use crate::apparatus::line::LineConductor;
+use crate::apparatus::line::Placed;
+use crate::units::Complex;
 use serde::Deserialize;
+
+use super::parsed;
 
 #[derive(Debug, Deserialize)]
 pub(super) enum Ask {
-    DiameterMm(String),
-    AreaMm2(String),
-    AreaCmil(String),
+    DiameterMm(#[serde(deserialize_with = "parsed")] Awg),
+    AreaMm2(#[serde(deserialize_with = "parsed")] Awg),
+    AreaCmil(#[serde(deserialize_with = "parsed")] Awg),
     OhmPerKm {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         #[serde(with = "MaterialName")]
         material: Material,
         #[serde(with = "StrandName")]
@@ -24,7 +29,8 @@ pub(super) enum Ask {
         temperature_c: f64,
     },
     OhmPerKft {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         #[serde(with = "MaterialName")]
         material: Material,
         #[serde(with = "StrandName")]
@@ -32,25 +38,29 @@ pub(super) enum Ask {
         temperature_c: f64,
     },
     Table8 {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         #[serde(with = "MaterialName")]
         material: Material,
         #[serde(with = "StrandName")]
         strand: Strand,
     },
     BranchOhm {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         length_ft: f64,
         temperature_c: f64,
         part: Part,
     },
     EffectiveOhmPerKft {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         power_factor: f64,
     },
     /// There and back.
     WireDropV {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         #[serde(with = "MaterialName")]
         material: Material,
         #[serde(with = "StrandName")]
@@ -60,7 +70,8 @@ pub(super) enum Ask {
         temperature_c: f64,
     },
     OhmCmilPerFt {
-        awg: String,
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
         #[serde(with = "MaterialName")]
         material: Material,
     },
@@ -104,47 +115,47 @@ impl Part {
             Self::Reactance => z.im,
         }
     }
-}
 
-pub(super) fn gauge(text: &str) -> Awg {
-    text.parse().unwrap_or_else(|why| panic!("{text}: {why}"))
+    fn of_some(self, z: Option<Complex>) -> f64 {
+        z.map_or(f64::NAN, |z| self.of(z))
+    }
 }
 
 impl Ask {
     pub(super) fn ours(&self) -> f64 {
         match self {
-            Self::DiameterMm(awg) => gauge(awg).diameter_mm(),
-            Self::AreaMm2(awg) => gauge(awg).area_mm2(),
-            Self::AreaCmil(awg) => gauge(awg).area_cmil(),
+            Self::DiameterMm(awg) => awg.diameter_mm(),
+            Self::AreaMm2(awg) => awg.area_mm2(),
+            Self::AreaCmil(awg) => awg.area_cmil(),
             Self::OhmPerKm {
                 awg,
                 material,
                 strand,
                 temperature_c,
-            } => conductor::resistance_ohm_per_km(gauge(awg), *material, *strand, *temperature_c),
+            } => conductor::resistance_ohm_per_km(*awg, *material, *strand, *temperature_c),
             Self::OhmPerKft {
                 awg,
                 material,
                 strand,
                 temperature_c,
-            } => per_foot(awg, *material, *strand, *temperature_c) * 1000.0,
+            } => per_foot(*awg, *material, *strand, *temperature_c) * 1000.0,
             Self::Table8 {
                 awg,
                 material,
                 strand,
-            } => conductor::table_8_ohm_per_kft(gauge(awg), *material, *strand).unwrap(),
+            } => conductor::table_8_ohm_per_kft(*awg, *material, *strand).unwrap_or(f64::NAN),
             Self::BranchOhm {
                 awg,
                 length_ft,
                 temperature_c,
                 part,
             } => part.of(conductor::branch_wire_impedance(
-                gauge(awg),
+                *awg,
                 *length_ft,
                 *temperature_c,
             )),
             Self::EffectiveOhmPerKft { awg, power_factor } => {
-                let z = conductor::branch_wire_impedance(gauge(awg), 1000.0, 75.0);
+                let z = conductor::branch_wire_impedance(*awg, 1000.0, 75.0);
                 z.re * power_factor + z.im * (1.0 - power_factor * power_factor).sqrt()
             }
             Self::WireDropV {
@@ -154,24 +165,23 @@ impl Ask {
                 length_ft,
                 amps,
                 temperature_c,
-            } => 2.0 * amps * length_ft * per_foot(awg, *material, *strand, *temperature_c),
+            } => 2.0 * amps * length_ft * per_foot(*awg, *material, *strand, *temperature_c),
             Self::OhmCmilPerFt { awg, material } => {
-                per_foot(awg, *material, Strand::Stranded, 75.0) * gauge(awg).area_cmil()
+                per_foot(*awg, *material, Strand::Stranded, 75.0) * awg.area_cmil()
             }
             Self::FeederOhmPerMile {
                 configuration,
                 row,
                 column,
                 part,
-            } => part.of(feeder(*configuration, *row, *column)),
-            Self::TriplexOhmPerMile { row, column, part } => part.of(triplex(*row, *column)),
+            } => part.of_some(feeder(*configuration, *row, *column)),
+            Self::TriplexOhmPerMile { row, column, part } => part.of_some(triplex(*row, *column)),
         }
     }
 }
 
-fn per_foot(awg: &str, material: Material, strand: Strand, temperature_c: f64) -> f64 {
-    conductor::resistance_ohm_per_km(gauge(awg), material, strand, temperature_c)
-        / conductor::FEET_PER_KM
+fn per_foot(awg: Awg, material: Material, strand: Strand, temperature_c: f64) -> f64 {
+    conductor::resistance_ohm_per_km(awg, material, strand, temperature_c) / conductor::FEET_PER_KM
 }
 
 /// 556.5 kcmil 26/7 ACSR, phase conductor of the 13-node feeder: 0.1859 ohm/mile, GMR 0.0313 ft.
@@ -182,7 +192,7 @@ const ACSR_556_5: LineConductor = LineConductor {
 };
 
 /// A configuration of the 13-node feeder, or 4 for the line of the 4-node feeder, its neutral (the last conductor) reduced away.
-fn feeder(configuration: u16, row: char, column: char) -> Complex {
+fn feeder(configuration: u16, row: char, column: char) -> Option<Complex> {
     // Spacing 500: three positions on the crossarm, the neutral 4 ft below; spacing 510: one phase, 5 ft below.
     let (order, phase, places, neutral) = match configuration {
         601 => (
@@ -204,7 +214,7 @@ fn feeder(configuration: u16, row: char, column: char) -> Complex {
             (line::ACSR_4_0, 4.0, 24.0),
         ),
         605 => ("C", line::ACSR_1_0, &[0.5][..], (line::ACSR_1_0, 0.0, 23.0)),
-        other => panic!("configuration {other} is not described here"),
+        _ => return None,
     };
     let mut conductors: Vec<Placed> = places
         .iter()
@@ -220,26 +230,22 @@ fn feeder(configuration: u16, row: char, column: char) -> Complex {
         y_ft: neutral.2,
     });
     let z = line::overhead_impedance(&conductors, 1.0);
-    let place = |name: char| {
-        order
-            .find(name)
-            .unwrap_or_else(|| panic!("no phase {name} in {configuration}"))
-    };
-    reduced(&z, conductors.len(), place(row), place(column))
+    reduced(&z, conductors.len(), order.find(row)?, order.find(column)?)
 }
 
-fn triplex(row: usize, column: usize) -> Complex {
+fn triplex(row: usize, column: usize) -> Option<Complex> {
     let z = line::triplex_impedance(
         &line::TRIPLEX_1_0,
         &line::TRIPLEX_1_0,
         line::TRIPLEX_INSULATION_IN,
         5280.0,
     );
-    reduced(&z, 3, row - 1, column - 1)
+    reduced(&z, 3, row.checked_sub(1)?, column.checked_sub(1)?)
 }
 
 /// One entry of an n × n matrix with its last conductor at zero volts all along.
-fn reduced(z: &[Complex], n: usize, row: usize, column: usize) -> Complex {
+fn reduced(z: &[Complex], n: usize, row: usize, column: usize) -> Option<Complex> {
+    let at = |row: usize, column: usize| z.get(row * n + column).copied();
     let last = n - 1;
-    z[row * n + column] - z[row * n + last] * z[last * n + column] / z[last * n + last]
+    Some(at(row, column)? - at(row, last)? * at(last, column)? / at(last, last)?)
 }

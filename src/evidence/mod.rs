@@ -1,0 +1,15 @@
+//! What the models are held against: published figures, each beside what ours gives.
+//!
+//! A row is compared with the real function; nothing here knows an answer of its own.
+//! A row may say that ours differs, by how much and why; then it is the difference that is held, and a difference that heals is a fault too.
+//! Rows that follow from one formula name it, and are counted once.
+//! It doesn't cover how a whole drill is marked; see the second judge among the tests.
+
+mod published;
+mod row;
+mod section;
+
+pub use published::compare;
+pub use published::published;
+pub use row::{Compared, Difference, Judgement, Standing, Tolerance};
+pub use section::{Section, Total, total, totals};

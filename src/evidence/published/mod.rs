@@ -1,0 +1,124 @@
+//! Published values against ours: one row a figure, each asked of the real function.
+//!
+//! The rows are `tests/published/<file>.ron`, built into the program; [`FILES`] says to which section each belongs.
+//! A row is its quantity, what to ask, the published figure, its tolerance, its source and how far that was seen; `differs` and `follows` may be added.
+//! It judges figures, not choices: that the right figure was looked up is for a reader of the source.
+//!
+//! **To add a row**, write it into the file of its section.
+//! **To add a question**, add a variant to the family's `Ask` in the file of its trade beside this one, and the call that answers it; a question gives one number, and NaN where the model has no answer.
+//! **To add a family**, add its file here, one `mod` line, one variant of [`Ask`] and one line of [`Ask::ours`].
+//! **To add a file of rows**, add its line to [`FILES`].
+
+mod air;
+mod cord;
+mod device;
+mod people;
+mod wire;
+
+use std::fmt::Display;
+use std::str::FromStr;
+
+use serde::Deserialize;
+use serde::Deserializer;
+use serde::de::Error as _;
+
+use crate::file::Diagnostic;
+use crate::file::Source;
+
+use super::row::Compared;
+use super::row::Row;
+use super::section::Section;
+
+/// Name, section and text of a file of rows.
+type RowFile = (&'static str, Section, &'static str);
+
+/// A file of `tests/published`, built in.
+macro_rules! rows {
+    ($name:literal, $section:ident) => {
+        (
+            $name,
+            Section::$section,
+            include_str!(concat!("../../../tests/published/", $name, ".ron")),
+        )
+    };
+}
+
+/// Every file of rows.
+pub(super) const FILES: &[RowFile] = &[
+    rows!("body", Shock),
+    rows!("breakers", Breakers),
+    rows!("conductors", WireSizes),
+    rows!("cords", Cords),
+    rows!("lines", UtilitySide),
+    rows!("monoxide", CarbonMonoxide),
+    rows!("motors", RideThrough),
+    rows!("shock", Shock),
+    rows!("transformers", UtilitySide),
+    rows!("voltage-drop", BuildingWire),
+];
+
+/// What a row asks of the models.
+#[derive(Debug, Deserialize)]
+enum Ask {
+    Wire(wire::Ask),
+    Cord(cord::Ask),
+    Device(device::Ask),
+    People(people::Ask),
+    Air(air::Ask),
+}
+
+impl Ask {
+    fn ours(&self) -> f64 {
+        match self {
+            Self::Wire(ask) => ask.ours(),
+            Self::Cord(ask) => ask.ours(),
+            Self::Device(ask) => ask.ours(),
+            Self::People(ask) => ask.ours(),
+            Self::Air(ask) => ask.ours(),
+        }
+    }
+}
+
+/// Every row, asked and compared, section by section in the order of [`Section::ALL`].
+///
+/// # Errors
+/// Every file that isn't a list of rows, with the place of its first fault.
+pub fn published() -> Result<Vec<Compared>, Vec<Diagnostic>> {
+    let mut compared = Vec::new();
+    let mut faults = Vec::new();
+    for (name, section, text) in FILES {
+        match compare(name, *section, text) {
+            Ok(mut rows) => compared.append(&mut rows),
+            Err(mut wrong) => faults.append(&mut wrong),
+        }
+    }
+    compared.sort_by_key(|row| row.section);
+    if faults.is_empty() {
+        Ok(compared)
+    } else {
+        Err(faults)
+    }
+}
+
+/// The rows of one file, asked and compared.
+///
+/// # Errors
+/// The place of the first fault, if the text isn't a list of rows.
+pub fn compare(name: &str, section: Section, text: &str) -> Result<Vec<Compared>, Vec<Diagnostic>> {
+    let file = format!("tests/published/{name}.ron");
+    let rows: Vec<Row<Ask>> = Source { file: &file, text }.list()?;
+    let asked = rows.into_iter().map(|row| {
+        let ours = row.ask.ours();
+        row.compared(section, ours)
+    });
+    Ok(asked.collect())
+}
+
+/// A value that is written as text: a wire size, the letters of a cord.
+fn parsed<'de, D, T>(file: D) -> Result<T, D::Error>
+where
+    D: Deserializer<'de>,
+    T: FromStr<Err: Display>,
+{
+    String::deserialize(file)?.parse().map_err(D::Error::custom)
+}
