@@ -10,6 +10,7 @@ pub mod line;
 
 pub mod transformer;
 
+pub mod ampacity;
 pub mod breaker;
 
 pub mod cord;

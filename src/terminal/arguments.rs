@@ -64,6 +64,12 @@ pub(super) enum Ask {
         #[arg(long)]
         json: bool,
     },
+    /// Shows what the models are held against.
+    Evidence {
+        /// What to show.
+        #[command(subcommand)]
+        what: Evidence,
+    },
     /// Draws screens into files, without a window.
     Picture {
         /// Names of the screens.
@@ -75,6 +81,19 @@ pub(super) enum Ask {
     },
     /// Shows how far each language is translated.
     Languages,
+}
+
+/// What can be shown as evidence.
+#[derive(Debug, Subcommand)]
+pub(super) enum Evidence {
+    /// Compares published figures with what the models give, as a table.
+    ///
+    /// Exit status: 0 if every row is within its tolerance or differs by what it states, 1 if one isn't.
+    Published {
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
 }
 
 /// How to play.

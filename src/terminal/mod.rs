@@ -7,6 +7,7 @@
 mod actions;
 mod arguments;
 mod check;
+mod evidence;
 mod faults;
 mod output;
 mod play;
@@ -30,7 +31,7 @@ use crate::session::Session;
 use crate::words;
 use crate::words::{Arg, Message, Words};
 
-use arguments::{Arguments, Ask};
+use arguments::{Arguments, Ask, Evidence};
 use output::Output;
 
 /// Done, and passed if there was something to pass.
@@ -164,6 +165,9 @@ fn report(
         Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
         Ask::Check { paths, json } => check::run(paths, *json, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
+        Ask::Evidence {
+            what: Evidence::Published { json },
+        } => evidence::run(*json, output),
         Ask::Picture { .. } => no_window(&Message::new("terminal-no-window"), output),
         Ask::Languages => reports::languages(output),
     }

@@ -514,3 +514,31 @@ fn a_run_that_is_left_early_is_in_its_file_up_to_the_last_line() {
         "nothing is left beside it"
     );
 }
+
+#[test]
+fn the_published_figures_are_printed_with_totals_and_all_hold() {
+    let answered = drill(&["evidence", "published"]);
+    assert_eq!(answered.status, Some(0), "{}", answered.err);
+    let head = answered.out.lines().next().unwrap();
+    for heading in [
+        "Section",
+        "Quantity",
+        "Published",
+        "Ours",
+        "Tolerance",
+        "Source",
+    ] {
+        assert!(head.contains(heading), "no {heading} in: {head}");
+    }
+    let last = answered.out.lines().last().unwrap();
+    assert!(last.starts_with("All sections:"), "{last}");
+    let spanish = drill(&["evidence", "published", "--language", "es"]);
+    assert!(spanish.out.contains("Publicado"), "{}", spanish.out);
+
+    let document = drill(&["evidence", "published", "--json"]).out;
+    let document: serde_json::Value = serde_json::from_str(&document).unwrap();
+    assert_eq!(document["version"], serde_json::json!(1));
+    assert_eq!(document["total"]["wrong"], serde_json::json!(0));
+    let rows = document["rows"].as_array().unwrap();
+    assert_eq!(document["total"]["rows"], serde_json::json!(rows.len()));
+}

@@ -116,3 +116,51 @@ check-not-idle = Doing nothing is a pass. Ask for something in the goal.
 check-open-safe-way = That a safe way leads to the goal.
 check-open-unsafe-pass = That no unsafe run passes.
 check-open-by-construction = That an interlock keeps the unsafe state out of reach.
+
+# The report of `evidence`: published figures beside what the models give.
+# Headings of its columns; $source and $quantity are as the publication writes them.
+evidence-section = Section
+evidence-quantity = Quantity
+evidence-published = Published
+evidence-ours = Ours
+evidence-difference = Difference
+evidence-tolerance = Tolerance
+evidence-source = Source
+evidence-standing = How known
+
+# How near ours has to come, how far a figure was seen, and what stands where there is no number.
+evidence-at-least = at least
+evidence-at-most = at most
+evidence-no-end = no limit
+evidence-no-answer = no answer
+evidence-checked = checked
+evidence-computed = computed
+evidence-from-memory = from memory
+
+# What is said under a row. $why is a reason in English, $stated a number.
+evidence-differs = Ours differs, as stated: { $why }.
+evidence-beyond = Ours is not within the tolerance.
+evidence-differs-otherwise = Ours is stated to be { $stated } here, and is not: { $why }.
+evidence-healed = Ours is stated to differ here, and does not: { $why }.
+evidence-wrong = { $section }: { $quantity }: published { $published }, ours { $ours }. This row does not hold.
+
+# What was counted.
+evidence-counted = Counted; rows with the same formula in brackets count once:
+evidence-total = { $section }: { $counted } counted of { $rows } rows; { $differ } differ for a stated reason; { $wrong } do not hold.
+evidence-total-all = All sections: { $counted } counted of { $rows } rows; { $differ } differ for a stated reason; { $wrong } do not hold.
+
+# The sections of published figures.
+evidence-section-wire-sizes = Wire sizes
+evidence-section-cords = Flexible cords
+evidence-section-building-wire = Building wire
+evidence-section-breakers = Breakers and fuses
+evidence-section-ground-fault = Ground-fault devices
+evidence-section-shock = Shock
+evidence-section-line-work = Line work
+evidence-section-standby-rules = Standby rules
+evidence-section-timing = Timing
+evidence-section-utility-side = Utility side
+evidence-section-ride-through = Motors and ride-through
+evidence-section-household-loads = Household loads
+evidence-section-carbon-monoxide = Carbon monoxide
+evidence-section-fuel = Fuel

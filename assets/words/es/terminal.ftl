@@ -100,3 +100,51 @@ check-not-idle = Sin hacer nada se aprueba. Pida algo en la meta.
 check-open-safe-way = Que un camino seguro lleve a la meta.
 check-open-unsafe-pass = Que no se apruebe ninguna ejecución peligrosa.
 check-open-by-construction = Que un bloqueo mecánico impida llegar al estado peligroso.
+
+# El informe de `evidence`: cifras publicadas junto a lo que dan los modelos.
+# Títulos de sus columnas; $source y $quantity van como los escribe la publicación.
+evidence-section = Sección
+evidence-quantity = Magnitud
+evidence-published = Publicado
+evidence-ours = Nuestro
+evidence-difference = Diferencia
+evidence-tolerance = Tolerancia
+evidence-source = Fuente
+evidence-standing = Cómo se sabe
+
+# Qué tan cerca debe quedar lo nuestro, hasta dónde se vio la cifra y qué va donde no hay número.
+evidence-at-least = al menos
+evidence-at-most = como máximo
+evidence-no-end = sin límite
+evidence-no-answer = sin respuesta
+evidence-checked = comprobado
+evidence-computed = calculado
+evidence-from-memory = de memoria
+
+# Lo que se dice debajo de una fila. $why es una razón en inglés, $stated un número.
+evidence-differs = Lo nuestro difiere, como se declara: { $why }.
+evidence-beyond = Lo nuestro no está dentro de la tolerancia.
+evidence-differs-otherwise = Se declara que lo nuestro da aquí { $stated }, y no es así: { $why }.
+evidence-healed = Se declara que lo nuestro difiere aquí, y no es así: { $why }.
+evidence-wrong = { $section }: { $quantity }: publicado { $published }, nuestro { $ours }. Esta fila no se cumple.
+
+# Lo que se contó.
+evidence-counted = Contadas; las filas con la misma fórmula entre paréntesis cuentan una vez:
+evidence-total = { $section }: { $counted } contadas de { $rows } filas; { $differ } difieren por una razón declarada; { $wrong } no se cumplen.
+evidence-total-all = Todas las secciones: { $counted } contadas de { $rows } filas; { $differ } difieren por una razón declarada; { $wrong } no se cumplen.
+
+# Las secciones de cifras publicadas.
+evidence-section-wire-sizes = Calibres de cable
+evidence-section-cords = Cordones flexibles
+evidence-section-building-wire = Cableado de la casa
+evidence-section-breakers = Interruptores y fusibles
+evidence-section-ground-fault = Protección de falla a tierra
+evidence-section-shock = Choque eléctrico
+evidence-section-line-work = Trabajo en líneas
+evidence-section-standby-rules = Reglas de respaldo
+evidence-section-timing = Tiempos
+evidence-section-utility-side = Lado de la compañía
+evidence-section-ride-through = Motores y huecos de tensión
+evidence-section-household-loads = Cargas del hogar
+evidence-section-carbon-monoxide = Monóxido de carbono
+evidence-section-fuel = Combustible

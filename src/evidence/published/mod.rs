@@ -45,6 +45,7 @@ macro_rules! rows {
 
 /// Every file of rows.
 pub(super) const FILES: &[RowFile] = &[
+    rows!("ampacity", BuildingWire),
     rows!("body", Shock),
     rows!("breakers", Breakers),
     rows!("conductors", WireSizes),

@@ -2,6 +2,8 @@
 //!
 //! What `apparatus::conductor` and `apparatus::line` answer; how exact each answer is stands in the rows that ask.
 
+use crate::apparatus::ampacity;
+use crate::apparatus::ampacity::Column;
 use crate::apparatus::conductor;
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::conductor::Material;
@@ -75,6 +77,13 @@ pub(super) enum Ask {
         #[serde(with = "MaterialName")]
         material: Material,
     },
+    AllowableA {
+        #[serde(deserialize_with = "parsed")]
+        awg: Awg,
+        #[serde(with = "ColumnName")]
+        column: Column,
+    },
+    SmallConductorLimitA(#[serde(deserialize_with = "parsed")] Awg),
     FeederOhmPerMile {
         configuration: u16,
         row: char,
@@ -93,6 +102,14 @@ pub(super) enum Ask {
 enum MaterialName {
     Copper,
     Aluminum,
+}
+
+#[derive(Deserialize)]
+#[serde(remote = "Column")]
+enum ColumnName {
+    C60,
+    C75,
+    C90,
 }
 
 #[derive(Deserialize)]
@@ -168,6 +185,12 @@ impl Ask {
             } => 2.0 * amps * length_ft * per_foot(*awg, *material, *strand, *temperature_c),
             Self::OhmCmilPerFt { awg, material } => {
                 per_foot(*awg, *material, Strand::Stranded, 75.0) * awg.area_cmil()
+            }
+            Self::AllowableA { awg, column } => {
+                ampacity::allowable_a(*awg, *column).unwrap_or(f64::NAN)
+            }
+            Self::SmallConductorLimitA(awg) => {
+                ampacity::small_conductor_limit_a(*awg).unwrap_or(f64::NAN)
             }
             Self::FeederOhmPerMile {
                 configuration,
