@@ -18,3 +18,15 @@ pub mod cord;
 pub mod motor;
 
 pub mod generator;
+
+pub mod interconnection;
+
+pub mod solar;
+
+pub mod battery;
+
+pub mod backpower;
+
+pub mod closing;
+
+pub mod contacts;
