@@ -13,6 +13,7 @@ mod air;
 mod cord;
 mod device;
 mod people;
+mod source;
 mod wire;
 
 use std::fmt::Display;
@@ -50,6 +51,7 @@ pub(super) const FILES: &[RowFile] = &[
     rows!("breakers", Breakers),
     rows!("conductors", WireSizes),
     rows!("cords", Cords),
+    rows!("interconnection", Timing),
     rows!("lines", UtilitySide),
     rows!("monoxide", CarbonMonoxide),
     rows!("motors", RideThrough),
@@ -65,6 +67,7 @@ enum Ask {
     Cord(cord::Ask),
     Device(device::Ask),
     People(people::Ask),
+    Source(source::Ask),
     Air(air::Ask),
 }
 
@@ -76,6 +79,7 @@ impl Ask {
             Self::Device(ask) => ask.ours(),
             Self::People(ask) => ask.ours(),
             Self::Air(ask) => ask.ours(),
+            Self::Source(ask) => ask.ours(),
         }
     }
 }
