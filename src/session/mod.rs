@@ -7,6 +7,7 @@
 mod close;
 mod command;
 mod debrief;
+mod furnish;
 mod log;
 mod practise;
 mod read;

@@ -6,9 +6,9 @@ use crate::words::{Arg, Message, Unit, name_of};
 
 use super::view::{
     ApplianceState, ApplianceView, Fed, Flow, GeneratorView, NeighborView, PersonState, PersonView,
-    PlaceView, PoleView, StreetView, WireView,
+    PlaceView, PoleView, StreetView, WireKind, WireView,
 };
-use super::{Open, Session};
+use super::{Open, Session, furnish};
 
 /// Places that open as a close view, in the order in which they are offered.
 pub(super) const PLACES: [&str; 6] = ["panel", "generator", "cords", "house", "line", "phone"];
@@ -20,6 +20,9 @@ const GLOW_V: f64 = 30.0;
 /// A conductor to show: its id, the point that tells its state, the thing that tells its amps, and what is at its first end.
 struct Wire {
     id: String,
+    kind: WireKind,
+    from: String,
+    to: String,
     point: String,
     thing: String,
     first_end: FirstEnd,
@@ -67,6 +70,7 @@ impl Session {
             appliances: (0..site.appliances.len())
                 .filter_map(|i| self.appliance(drill, i))
                 .collect(),
+            outlets: furnish::outlets(site, drill.positions()),
             generator: self.generator(drill),
             places: PLACES.iter().map(|p| self.place(p)).collect(),
             air: self.air(drill),
@@ -166,6 +170,9 @@ impl Session {
         WireView {
             id: wire.id.clone(),
             label,
+            kind: wire.kind,
+            from: wire.from.clone(),
+            to: wire.to.clone(),
             fed,
             word,
             flow,
@@ -273,6 +280,8 @@ impl Session {
         Some(ApplianceView {
             id: appliance.name.clone(),
             label,
+            kind: furnish::kind_of(appliance),
+            room: furnish::room_of(appliance),
             state,
             word,
             worry,
@@ -317,6 +326,7 @@ impl Session {
         );
         GeneratorView {
             place: place_name.to_owned(),
+            stands: furnish::stands(site),
             place_words,
             opening_ft: as_f32(feet),
             running,
@@ -394,47 +404,95 @@ fn wire_sentence(label: &str, fed: &str, volts: &str, amps: &str) -> Message {
 
 /// The conductors of a site that a street shows.
 fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
-    let wire = |id: &str, point: &str, thing: &str, first_end: FirstEnd| Wire {
-        id: id.to_owned(),
-        point: point.to_owned(),
-        thing: thing.to_owned(),
-        first_end,
-    };
-    let mut all = Vec::new();
-    for span in &site.line.spans {
-        // A span's state is that of its far pole: a broken one is told by its own mark.
-        let pole = site.line.poles.get(span.to).map_or("", |p| p.name.as_str());
-        all.push(wire(&span.name, pole, &span.name, FirstEnd::Utility));
+    let mut all = street_wires(site);
+    for (id, kind, (from, to), point, thing, first_end) in [
+        (
+            "drop",
+            WireKind::Drop,
+            ("transformer", "panel"),
+            "service",
+            "drop",
+            FirstEnd::Utility,
+        ),
+        (
+            "bus",
+            WireKind::Bus,
+            ("panel", "panel"),
+            "bus",
+            "main",
+            FirstEnd::Utility,
+        ),
+        (
+            "inlet",
+            WireKind::Inlet,
+            ("inlet", "panel"),
+            "inlet",
+            "inlet",
+            FirstEnd::Generator,
+        ),
+    ] {
+        all.push(Wire::new(id, kind, (from, to)).read(point, thing, first_end));
     }
-    for neighbor in &site.neighbors {
-        let id = format!("drop-{}", neighbor.name);
-        all.push(wire(&id, &neighbor.name, &id, FirstEnd::Source));
-    }
-    all.push(wire("drop", "service", "drop", FirstEnd::Utility));
-    all.push(wire("bus", "bus", "main", FirstEnd::Utility));
-    all.push(wire("inlet", "inlet", "inlet", FirstEnd::Generator));
     for (index, circuit) in site.panel.circuits.iter().enumerate() {
-        let (point, thing) = (
-            format!("outlet-{}", circuit.name),
-            format!("breaker-{}", circuit.name),
-        );
-        all.push(wire(
-            &format!("branch-{}", circuit.name),
-            &point,
-            &thing,
-            branch_end(site, positions, index),
-        ));
+        let outlet = format!("outlet-{}", circuit.name);
+        let id = format!("branch-{}", circuit.name);
+        let thing = format!("breaker-{}", circuit.name);
+        let first_end = branch_end(site, positions, index);
+        let wire = Wire::new(&id, WireKind::Branch, ("panel", &outlet));
+        all.push(wire.read(&outlet, &thing, first_end));
     }
     for cord in &site.cords {
         // A cord shows the state of the end that is plugged in somewhere; the far end has it either way.
-        all.push(wire(
-            &cord.name,
-            &format!("{}-far-end", cord.name),
-            &cord.name,
-            FirstEnd::Generator,
-        ));
+        let (from, to) = furnish::cord_ends(site, positions, &cord.name);
+        let point = format!("{}-far-end", cord.name);
+        let wire = Wire::new(&cord.name, WireKind::Cord, (&from, &to));
+        all.push(wire.read(&point, &cord.name, FirstEnd::Generator));
     }
     all
+}
+
+/// The line and what hangs on it.
+fn street_wires(site: &Site) -> Vec<Wire> {
+    let pole = |index: usize| site.line.poles.get(index).map_or("", |p| p.name.as_str());
+    let spans = site.line.spans.iter().map(|span| {
+        // A span's state is that of its far pole: a broken one is told by its own mark.
+        let ends = (pole(span.from), pole(span.to));
+        Wire::new(&span.name, WireKind::Span, ends).read(
+            pole(span.to),
+            &span.name,
+            FirstEnd::Utility,
+        )
+    });
+    let drops = site.neighbors.iter().map(|neighbor| {
+        let id = format!("drop-{}", neighbor.name);
+        let ends = ("transformer", neighbor.name.as_str());
+        Wire::new(&id, WireKind::NeighborDrop, ends).read(&neighbor.name, &id, FirstEnd::Source)
+    });
+    spans.chain(drops).collect()
+}
+
+impl Wire {
+    fn new(id: &str, kind: WireKind, (from, to): (&str, &str)) -> Self {
+        Self {
+            id: id.to_owned(),
+            kind,
+            from: from.to_owned(),
+            to: to.to_owned(),
+            point: String::new(),
+            thing: String::new(),
+            first_end: FirstEnd::Source,
+        }
+    }
+
+    /// The same, told by a point's volts and a thing's amps.
+    fn read(self, point: &str, thing: &str, first_end: FirstEnd) -> Self {
+        Self {
+            point: point.to_owned(),
+            thing: thing.to_owned(),
+            first_end,
+            ..self
+        }
+    }
 }
 
 /// A branch leads from the panel to its outlet, unless a cord with bare blades is plugged in there.

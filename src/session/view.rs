@@ -4,6 +4,10 @@
 //! No color, no pixel, no egui and no Bevy name: the window decides how a thing looks, never what is true.
 //! Ids are those of the site and are stable; every other text is finished and in the session's language.
 
+mod scene;
+
+pub use scene::{ApplianceKind, OutletView, Room, StandView, WireKind};
+
 /// A language that can be spoken.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct LanguageView {
@@ -86,6 +90,12 @@ pub struct WireView {
     pub id: String,
     /// Label.
     pub label: String,
+    /// What part of the way of energy it is.
+    pub kind: WireKind,
+    /// Id of what its first end is at; empty where that end lies loose.
+    pub from: String,
+    /// Id of what its second end is at; empty where that end lies loose.
+    pub to: String,
     /// What feeds it.
     pub fed: Fed,
     /// The word for what feeds it.
@@ -125,6 +135,10 @@ pub struct ApplianceView {
     pub id: String,
     /// Label.
     pub label: String,
+    /// What it is drawn as.
+    pub kind: ApplianceKind,
+    /// The room it stands in.
+    pub room: Room,
     /// State.
     pub state: ApplianceState,
     /// The word for the state, with numbers where they help.
@@ -199,6 +213,8 @@ pub struct NeighborView {
 pub struct GeneratorView {
     /// Where it stands, as a position id: `shed`, `garage`, `patio`, `yard`.
     pub place: String,
+    /// Every place where it can stand.
+    pub stands: Vec<StandView>,
     /// The words for the place, with the distance to the nearest opening.
     pub place_words: String,
     /// Distance to the nearest opening, feet; 0 indoors.
@@ -238,6 +254,8 @@ pub struct StreetView {
     pub neighbors: Vec<NeighborView>,
     /// Things that use power in the house.
     pub appliances: Vec<ApplianceView>,
+    /// Ends of the branch circuits.
+    pub outlets: Vec<OutletView>,
     /// The generator.
     pub generator: GeneratorView,
     /// Things to open as a close view.

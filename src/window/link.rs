@@ -7,8 +7,7 @@
 use bevy::prelude::*;
 
 use crate::session::view::{
-    CloseView, ConsequenceView, ControlKind, ControlView, DebriefView, LanguageView, LogView,
-    ShelfView, StreetView,
+    CloseView, ConsequenceView, DebriefView, LanguageView, LogView, ShelfView, StreetView,
 };
 use crate::session::{Command, Notice, Session};
 
@@ -45,8 +44,6 @@ pub(super) struct Views {
     pub(super) shelf: ShelfView,
     pub(super) street: Option<StreetView>,
     pub(super) close: Option<CloseView>,
-    /// Controls that say where plugs are.
-    pub(super) plugs: Vec<ControlView>,
     pub(super) log: LogView,
     pub(super) consequence: Option<ConsequenceView>,
     pub(super) debrief: Option<DebriefView>,
@@ -60,7 +57,6 @@ impl Views {
             shelf: session.shelf(),
             street: session.street(),
             close: desk.place.as_deref().and_then(|place| session.close(place)),
-            plugs: plugs(session),
             log: session.log(),
             consequence: session.consequence(),
             debrief: session.debrief(),
@@ -218,17 +214,6 @@ fn project(
     *views = Views::of(session, &desk);
     pulse.left_s = MOTION_S;
     *seen = Some(now);
-}
-
-/// Plugs stand in close views of their own, whatever is open.
-fn plugs(session: &Session) -> Vec<ControlView> {
-    let views = ["cords", "house"]
-        .into_iter()
-        .filter_map(|place| session.close(place));
-    views
-        .flat_map(|view| view.controls)
-        .filter(|c| c.kind == ControlKind::Plug)
-        .collect()
 }
 
 /// Lets things move for a while after a change, then rest.

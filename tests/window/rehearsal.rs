@@ -60,7 +60,7 @@ impl Rehearsal {
         let mut rehearsal = Self {
             ctx,
             views: Views::of(&session, &desk),
-            drawn: Drawn::of(None, &[], SIZE),
+            drawn: Drawn::of(None, SIZE),
             session,
             desk,
             seen: u32::MAX,
@@ -104,7 +104,7 @@ impl Rehearsal {
             self.desk.arrange(wish);
         }
         self.views = Views::of(&self.session, &self.desk);
-        self.drawn = Drawn::of(self.views.street.as_ref(), &self.views.plugs, SIZE);
+        self.drawn = Drawn::of(self.views.street.as_ref(), SIZE);
         self.pass(Vec::new());
         self.pass(Vec::new());
     }

@@ -1,67 +1,70 @@
 //! Things that use power, in flat simple shapes whose state shows: lit, dark, spinning, filling.
 //!
-//! Each is drawn from its view alone; an id that speaks of nothing known gets a plain box with a lamp.
+//! Each is drawn from its view alone, by its kind; what is of no kind known here is a plain box with a lamp.
+//! Shapes are our own and of no maker's product.
 //! It does not cover their words: see the callouts.
 
 use bevy::math::Vec2;
 
-use crate::session::view::{ApplianceState, ApplianceView, StreetView};
+use crate::session::view::{ApplianceKind, ApplianceState, ApplianceView, StreetView};
 use crate::window::theme;
 use crate::window::theme::Ink;
 
 use super::brush::Brush;
 use super::house::lamp_on;
 use super::plan::Plan;
+use super::rooms::{Mount, RIGHT, Spot};
+use super::things;
 
 /// Paints all of them; `turn` goes round while something moves.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f32) {
     for appliance in &street.appliances {
-        let Some(at) = plan.anchors.get(&appliance.id).copied() else {
-            continue;
-        };
-        one(brush, appliance, at, turn);
-        trouble(brush, appliance, at);
+        if let Some(spot) = plan.house.spots.get(&appliance.id) {
+            brush.at_size(spot.at, Vec2::splat(spot.scale), |brush| {
+                one(brush, appliance, spot, turn);
+            });
+            trouble(brush, appliance, spot);
+        }
     }
 }
 
-fn one(brush: &mut Brush, a: &ApplianceView, at: Vec2, turn: f32) {
-    let on = theme::powered(a.state);
-    let runs = turns(a.state);
-    let has = |word: &str| a.id.contains(word);
-    if has("light") || has("lamp") {
-        lamp(brush, at, a);
-    } else if has("fridge") || has("freezer") {
-        fridge(brush, at, on, a.worry);
-    } else if has("microwave") {
-        microwave(brush, at, a.state);
-    } else if has("furnace") || has("blower") {
-        furnace(brush, at, on, if runs { turn } else { 0.0 });
-    } else if has("heater") {
-        water_heater(brush, at, runs);
-    } else if has("dryer") || has("washer") {
-        drum(brush, at, on, if runs { turn } else { 0.0 });
-    } else if has("sump") {
-        sump(brush, at, a);
-    } else if has("condition") {
-        air_conditioner(brush, at, if runs { turn } else { 0.0 });
-    } else if has("range") || has("oven") {
-        range(brush, at, runs);
-    } else if has("television") || has("living") {
-        television(brush, at, on);
-    } else {
-        plain(brush, at, on);
+fn one(brush: &mut Brush, a: &ApplianceView, spot: &Spot, turn: f32) {
+    use ApplianceKind as K;
+    let (at, on, runs) = (spot.at, theme::powered(a.state), turns(a.state));
+    let turn = if runs { turn } else { 0.0 };
+    match a.kind {
+        K::Lamp => lamp(brush, at, a),
+        K::Fridge => fridge(brush, at, on, a.worry),
+        K::Freezer => things::freezer(brush, at, on, a.worry),
+        K::Microwave => microwave(brush, at, a.state),
+        K::Countertop => things::countertop(brush, at, runs),
+        K::Furnace => furnace(brush, spot, on, turn),
+        K::WaterHeater => water_heater(brush, spot, runs),
+        K::Heater => things::heater(brush, at, runs),
+        K::Drum => drum(brush, at, on, turn),
+        K::Sump if spot.mount == Mount::Pit => sump(brush, spot, a),
+        K::Well => things::well(brush, at, runs),
+        K::AirConditioner => air_conditioner(brush, at, turn),
+        K::Range => range(brush, at, runs),
+        K::Fan => things::fan_on_foot(brush, at, turn),
+        K::Television => television(brush, at, on),
+        K::Computer => things::computer(brush, at, on),
+        K::Medical => things::medical(brush, at, on, a.worry),
+        K::Machine | K::Sump => things::machine(brush, at, on, turn),
+        K::Charger => things::charger(brush, at, a.state),
+        K::Device => things::device(brush, at, on),
     }
 }
 
 /// Whether its motor turns or its heater glows.
-fn turns(state: ApplianceState) -> bool {
+pub(super) fn turns(state: ApplianceState) -> bool {
     matches!(
         state,
         ApplianceState::Running | ApplianceState::Starting | ApplianceState::Strained
     )
 }
 
-fn enamel(on: bool) -> Ink {
+pub(super) fn enamel(on: bool) -> Ink {
     if on {
         theme::ENAMEL
     } else {
@@ -70,7 +73,7 @@ fn enamel(on: bool) -> Ink {
 }
 
 /// A small lamp that says "has power".
-fn pilot(brush: &mut Brush, at: Vec2, on: bool) {
+pub(super) fn pilot(brush: &mut Brush, at: Vec2, on: bool) {
     if on {
         brush.glow(at, Vec2::splat(9.0), theme::YELLOW.alpha(0.5));
     }
@@ -148,14 +151,14 @@ fn fridge(brush: &mut Brush, at: Vec2, on: bool, worry: f32) {
 
 fn microwave(brush: &mut Brush, at: Vec2, state: ApplianceState) {
     let (on, runs) = (theme::powered(state), turns(state));
-    let corner = at - Vec2::new(20.0, 14.0);
+    let corner = at - Vec2::new(20.0, 22.0);
     brush.round_rect(corner, Vec2::new(40.0, 22.0), 3.0, enamel(on));
     let door = if runs { theme::YELLOW } else { theme::INK };
     brush.round_rect(corner + Vec2::splat(4.0), Vec2::new(22.0, 14.0), 2.0, door);
     pilot(brush, corner + Vec2::new(33.0, 8.0), on);
 }
 
-fn fan(brush: &mut Brush, at: Vec2, radius: f32, turn: f32) {
+pub(super) fn fan(brush: &mut Brush, at: Vec2, radius: f32, turn: f32) {
     brush.disk(at, radius, theme::INK);
     for i in 0..4_u8 {
         let angle = turn * 6.0 + f32::from(i) * std::f32::consts::FRAC_PI_2;
@@ -166,13 +169,20 @@ fn fan(brush: &mut Brush, at: Vec2, radius: f32, turn: f32) {
     brush.disk(at, radius * 0.2, theme::STEEL);
 }
 
-fn furnace(brush: &mut Brush, at: Vec2, on: bool, turn: f32) {
+/// The ceiling above a thing, in the units it is drawn in.
+fn ceiling(spot: &Spot) -> f32 {
+    spot.at.y - (spot.at.y - spot.ceiling) / spot.scale
+}
+
+fn furnace(brush: &mut Brush, spot: &Spot, on: bool, turn: f32) {
+    let at = spot.at;
     let corner = at - Vec2::new(23.0, 84.0);
+    let top = ceiling(spot);
     brush.rect(
         at.x - 7.0,
-        538.0,
+        top,
         14.0,
-        corner.y - 538.0 + 2.0,
+        corner.y - top + 2.0,
         theme::STEEL.mix(theme::INK, 0.3),
     );
     brush.round_rect(
@@ -192,11 +202,13 @@ fn furnace(brush: &mut Brush, at: Vec2, on: bool, turn: f32) {
     pilot(brush, corner + Vec2::new(38.0, 33.0), on);
 }
 
-fn water_heater(brush: &mut Brush, at: Vec2, runs: bool) {
+fn water_heater(brush: &mut Brush, spot: &Spot, runs: bool) {
+    let at = spot.at;
+    let top = ceiling(spot);
     let corner = at - Vec2::new(14.0, 82.0);
     for dx in [-6.0, 6.0] {
         brush.stroke(
-            &[Vec2::new(at.x + dx, 540.0), Vec2::new(at.x + dx, corner.y)],
+            &[Vec2::new(at.x + dx, top), Vec2::new(at.x + dx, corner.y)],
             2.5,
             theme::CLOTH,
         );
@@ -224,9 +236,11 @@ fn drum(brush: &mut Brush, at: Vec2, on: bool, turn: f32) {
     pilot(brush, corner + Vec2::new(38.0, 8.0), on);
 }
 
-fn sump(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
+fn sump(brush: &mut Brush, spot: &Spot, view: &ApplianceView) {
+    let at = spot.at;
+    let wall = at.x + (RIGHT - at.x) / spot.scale;
     let (on, runs, worry) = (theme::powered(view.state), turns(view.state), view.worry);
-    let pit = Vec2::new(at.x - 16.0, 652.0);
+    let pit = Vec2::new(at.x - 16.0, at.y);
     brush.rect(pit.x, pit.y, 32.0, 28.0, theme::INK);
     let depth = 28.0 * worry.clamp(0.04, 1.0);
     brush.rect(pit.x, pit.y + 28.0 - depth, 32.0, depth, theme::WATER);
@@ -239,25 +253,26 @@ fn sump(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
         theme::SKY_BLUE,
     );
     if worry >= 0.999 {
-        brush.rect(640.0, 647.0, 132.0, 5.0, theme::WATER);
+        let left = at.x - 98.0;
+        brush.rect(left, at.y - 5.0, wall - 9.0 - left, 5.0, theme::WATER);
     }
     brush.stroke(
         &[
-            Vec2::new(at.x + 4.0, 664.0),
-            Vec2::new(at.x + 4.0, 588.0),
-            Vec2::new(781.0, 588.0),
+            Vec2::new(at.x + 4.0, at.y + 12.0),
+            Vec2::new(at.x + 4.0, at.y - 64.0),
+            Vec2::new(wall, at.y - 64.0),
         ],
         4.0,
         theme::PORCELAIN,
     );
     brush.round_rect(
-        Vec2::new(at.x - 8.0, 660.0),
+        Vec2::new(at.x - 8.0, at.y + 8.0),
         Vec2::new(16.0, 18.0),
         4.0,
         if runs { theme::VEST } else { theme::ENGINE },
     );
     // A dipstick with the level from 0 to full, for the back of the room.
-    let gauge = Vec2::new(at.x + 24.0, 606.0);
+    let gauge = Vec2::new(at.x + 15.0, at.y - 46.0);
     brush.round_rect(gauge, Vec2::new(7.0, 44.0), 3.0, theme::INK);
     let level = 44.0 * worry.clamp(0.0, 1.0);
     brush.rect(
@@ -267,7 +282,7 @@ fn sump(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
         level,
         theme::WATER.mix(theme::CREAM, 0.2),
     );
-    pilot(brush, Vec2::new(at.x - 14.0, 640.0), on);
+    pilot(brush, Vec2::new(at.x - 14.0, at.y - 12.0), on);
 }
 
 fn air_conditioner(brush: &mut Brush, at: Vec2, turn: f32) {
@@ -294,7 +309,7 @@ fn range(brush: &mut Brush, at: Vec2, runs: bool) {
 }
 
 fn television(brush: &mut Brush, at: Vec2, on: bool) {
-    let corner = at - Vec2::new(18.0, 26.0);
+    let corner = at - Vec2::new(18.0, 42.0);
     brush.round_rect(corner, Vec2::new(36.0, 24.0), 2.0, theme::RUBBER);
     let screen = if on {
         theme::SKY_BLUE.mix(theme::CREAM, 0.3)
@@ -302,22 +317,16 @@ fn television(brush: &mut Brush, at: Vec2, on: bool) {
         theme::INK
     };
     brush.rect(corner.x + 3.0, corner.y + 3.0, 30.0, 18.0, screen);
-    brush.rect(at.x - 14.0, at.y + 2.0, 28.0, 14.0, theme::WOOD);
-}
-
-fn plain(brush: &mut Brush, at: Vec2, on: bool) {
-    brush.round_rect(
-        at - Vec2::new(13.0, 28.0),
-        Vec2::new(26.0, 28.0),
-        4.0,
-        enamel(on),
-    );
-    pilot(brush, at - Vec2::new(0.0, 20.0), on);
+    brush.rect(at.x - 14.0, at.y - 16.0, 28.0, 14.0, theme::WOOD);
 }
 
 /// Strained and broken things carry a mark of their own shape beside the word.
-fn trouble(brush: &mut Brush, a: &ApplianceView, at: Vec2) {
-    let mark = at + Vec2::new(16.0, -40.0);
+fn trouble(brush: &mut Brush, a: &ApplianceView, spot: &Spot) {
+    let cover = spot.cover();
+    let mark = Vec2::new(
+        cover.max.x - 4.0,
+        cover.min.y.max(cover.max.y - 62.0) + 10.0,
+    );
     match a.state {
         ApplianceState::Strained => {
             brush.convex(

@@ -21,6 +21,8 @@ use super::frame::Frame;
 #[derive(Debug)]
 pub(super) struct Brush {
     frame: Frame,
+    /// Drawn around this point at this size, the width turned where it is negative.
+    around: (Vec2, Vec2),
     positions: Vec<[f32; 3]>,
     colors: Vec<[f32; 4]>,
     indices: Vec<u32>,
@@ -33,6 +35,7 @@ impl Brush {
     pub(super) fn new(frame: Frame) -> Self {
         Self {
             frame,
+            around: (Vec2::ZERO, Vec2::ONE),
             positions: Vec::new(),
             colors: Vec::new(),
             indices: Vec::new(),
@@ -42,6 +45,24 @@ impl Brush {
     /// The frame it paints in.
     pub(super) fn frame(&self) -> Frame {
         self.frame
+    }
+
+    /// Paints something around a point at another size; with a negative width it is seen from its other side.
+    pub(super) fn at_size(&mut self, pivot: Vec2, size: Vec2, paint: impl FnOnce(&mut Self)) {
+        let before = std::mem::replace(&mut self.around, (pivot, size));
+        paint(self);
+        self.around = before;
+    }
+
+    /// A point of the plan in the engine's units.
+    fn world(&self, at: Vec2) -> Vec2 {
+        let (pivot, size) = self.around;
+        self.frame.world(pivot + (at - pivot) * size)
+    }
+
+    /// Pixels per unit of what is painted now.
+    fn scale(&self) -> f32 {
+        self.frame.scale * self.around.1.y.abs()
     }
 
     /// The mesh of all that was painted.
@@ -66,7 +87,7 @@ impl Brush {
         if points.len() < 3 {
             return;
         }
-        let pixels: Vec<Vec2> = points.iter().map(|p| self.frame.world(*p)).collect();
+        let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
         let mut path = Path::builder();
         for (i, p) in pixels.iter().enumerate() {
             if i == 0 {
@@ -98,7 +119,7 @@ impl Brush {
 
     /// A filled polygon without a dent.
     pub(super) fn convex(&mut self, points: &[Vec2], ink: Ink) {
-        let pixels: Vec<Vec2> = points.iter().map(|p| self.frame.world(*p)).collect();
+        let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
         let corners: Vec<u32> = pixels.iter().map(|p| self.vertex(*p, ink)).collect();
         if let Some((hub, rest)) = corners.split_first() {
             for pair in rest.windows(2) {
@@ -141,7 +162,7 @@ impl Brush {
 
     /// A filled ellipse.
     pub(super) fn ellipse(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
-        let sides = sides(radii.max_element() * self.frame.scale);
+        let sides = sides(radii.max_element() * self.scale());
         let points: Vec<Vec2> = around(sides)
             .map(|a| center + Vec2::from_angle(a) * radii)
             .collect();
@@ -150,7 +171,7 @@ impl Brush {
 
     /// A ring.
     pub(super) fn ring(&mut self, center: Vec2, radius: f32, width: f32, ink: Ink) {
-        let sides = sides(radius * self.frame.scale);
+        let sides = sides(radius * self.scale());
         let mut points: Vec<Vec2> = around(sides)
             .map(|a| center + Vec2::from_angle(a) * radius)
             .collect();
@@ -162,11 +183,11 @@ impl Brush {
 
     /// A soft light that fades to nothing at its radii.
     pub(super) fn glow(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
-        let sides = sides(radii.max_element() * self.frame.scale).min(48);
-        let hub = self.vertex(self.frame.world(center), ink);
+        let sides = sides(radii.max_element() * self.scale()).min(48);
+        let hub = self.vertex(self.world(center), ink);
         let rim: Vec<u32> = around(sides)
             .map(|a| {
-                let at = self.frame.world(center + Vec2::from_angle(a) * radii);
+                let at = self.world(center + Vec2::from_angle(a) * radii);
                 self.vertex(at, ink.alpha(0.0))
             })
             .collect();
@@ -178,7 +199,7 @@ impl Brush {
 
     /// A quadrilateral that shades from one color on its first two corners to another on its last two.
     pub(super) fn shade(&mut self, corners: [Vec2; 4], first: Ink, last: Ink) {
-        let [a, b, c, d] = corners.map(|p| self.frame.world(p));
+        let [a, b, c, d] = corners.map(|p| self.world(p));
         let a = self.vertex(a, first);
         let b = self.vertex(b, first);
         let c = self.vertex(c, last);
@@ -188,13 +209,13 @@ impl Brush {
 
     /// A line through points, in pixels wide whatever the scale.
     pub(super) fn line(&mut self, points: &[Vec2], pixels: f32, ink: Ink) {
-        self.stroke(points, pixels / self.frame.scale, ink);
+        self.stroke(points, pixels / self.scale(), ink);
     }
 
     /// A line through points, in the plan's units wide.
     pub(super) fn stroke(&mut self, points: &[Vec2], width: f32, ink: Ink) {
-        let pixels: Vec<Vec2> = points.iter().map(|p| self.frame.world(*p)).collect();
-        let half = (width * self.frame.scale / 2.0).max(0.35);
+        let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
+        let half = (width * self.scale() / 2.0).max(0.35);
         let core = (half - FEATHER / 2.0).max(0.0);
         let outer = half + FEATHER / 2.0;
         let mut previous: Option<[u32; 4]> = None;

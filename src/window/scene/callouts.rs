@@ -31,7 +31,7 @@ pub(crate) fn paint(
     let painter = ui.painter().clone();
     let mut taken = vec![goal(&painter, street, frame, page)];
     names(&painter, street, plan, frame);
-    yard_card(&painter, street, frame);
+    yard_card(&painter, street, plan, frame);
     legend(&painter, frame, page);
     let scene = screen(frame);
     for call in calls(street, plan, stage) {
@@ -95,9 +95,15 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
             ink.egui(),
         )
     };
+    let mut free_from = f32::NEG_INFINITY;
     for pole in &street.poles {
         if let Some((_, x)) = plan.poles.iter().find(|(id, _)| *id == pole.id) {
-            name(Vec2::new(*x, GROUND + 17.0), &pole.label, theme::CREAM);
+            // Where poles stand close, only some are named; pointing names the others.
+            let at = Vec2::new(*x, GROUND + 17.0);
+            if point(frame, at).x >= free_from {
+                let rect = name(at, &pole.label, theme::CREAM);
+                free_from = rect.right() + rect.width() / 2.0 + 6.0;
+            }
         }
     }
     let (air, ink) = if street.alarm {
@@ -111,10 +117,13 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
 }
 
 /// The generator in words, under the yard.
-fn yard_card(painter: &Painter, street: &StreetView, frame: Frame) {
+fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
     let g = &street.generator;
     let mut job = egui::text::LayoutJob::default();
-    let at = point(frame, Vec2::new(886.0, GROUND + 40.0));
+    let at = point(
+        frame,
+        Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND + 40.0),
+    );
     job.wrap.max_width = (frame.rect.max.x - at.x - 10.0).max(80.0);
     job.halign = egui::Align::LEFT;
     for (text, font, ink) in [

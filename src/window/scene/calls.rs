@@ -5,7 +5,8 @@
 use bevy::math::Vec2;
 
 use crate::session::view::{
-    ApplianceState, ApplianceView, Fed, PersonState, PersonView, StageView, StreetView, WireView,
+    ApplianceState, ApplianceView, Fed, PersonState, PersonView, StageView, StreetView, WireKind,
+    WireView,
 };
 use crate::window::theme;
 use crate::window::theme::Ink;
@@ -70,8 +71,9 @@ fn conductors(street: &StreetView, plan: &Plan) -> Vec<Call> {
     let mut told: Vec<(Fed, bool)> = Vec::new();
     let mut calls = Vec::new();
     for wire in &street.wires {
-        let on_line = wire.id.starts_with("span-");
-        let worth = on_line || ((wire.id == "drop" || is_cord(wire)) && !wire.volts.is_empty());
+        let on_line = wire.kind == WireKind::Span;
+        let told_of = matches!(wire.kind, WireKind::Drop | WireKind::Cord);
+        let worth = on_line || (told_of && !wire.volts.is_empty());
         let key = (wire.fed, on_line);
         if !worth || told.contains(&key) || street.broken_spans.contains(&wire.id) {
             continue;
@@ -82,10 +84,6 @@ fn conductors(street: &StreetView, plan: &Plan) -> Vec<Call> {
         }
     }
     calls
-}
-
-fn is_cord(wire: &WireView) -> bool {
-    wire.id.contains("cord") || wire.id.starts_with("extension")
 }
 
 fn conductor(wire: &WireView, at: Vec2) -> Call {
@@ -131,8 +129,10 @@ mod tests {
     use super::*;
 
     fn street() -> StreetView {
-        let wire = |id: &str, fed: Fed| WireView {
-            id: id.to_owned(),
+        let wire = |n: u8, fed: Fed| WireView {
+            id: format!("span-{n}"),
+            from: format!("pole-{}", n - 1),
+            to: format!("pole-{n}"),
             fed,
             word: format!("{fed:?}"),
             volts: "7 200 V".to_owned(),
@@ -151,9 +151,9 @@ mod tests {
         StreetView {
             poles: (0..5).map(pole).collect(),
             wires: vec![
-                wire("span-1", Fed::Utility),
-                wire("span-2", Fed::Utility),
-                wire("span-3", Fed::Generator),
+                wire(1, Fed::Utility),
+                wire(2, Fed::Utility),
+                wire(3, Fed::Generator),
             ],
             appliances: ["fridge", "furnace", "sump", "dryer", "microwave"]
                 .map(weak)
@@ -165,7 +165,7 @@ mod tests {
     #[test]
     fn each_source_of_the_line_is_told_once() {
         let street = street();
-        let calls = calls(&street, &Plan::new(&street, &[]), None);
+        let calls = calls(&street, &Plan::new(&street), None);
         let of = |text: &str| calls.iter().filter(|c| c.text == text).count();
         assert_eq!((of("Utility"), of("Generator")), (1, 1));
     }
@@ -178,7 +178,7 @@ mod tests {
             value: "7 000 V".to_owned(),
             ..StageView::default()
         };
-        let calls = calls(&street, &Plan::new(&street, &[]), Some(&stage));
+        let calls = calls(&street, &Plan::new(&street), Some(&stage));
         assert!(
             calls
                 .first()

@@ -13,15 +13,20 @@ mod house;
 mod people;
 mod plan;
 mod pointers;
+mod rooms;
+mod routes;
 mod sky;
 mod street;
+mod things;
 mod wires;
 mod yard;
 
 use bevy::camera::ScalingMode;
 use bevy::prelude::*;
 
-use crate::session::view::{ApplianceState, ApplianceView, ControlView, GeneratorView, StreetView};
+use crate::session::view::{
+    ApplianceKind, ApplianceState, ApplianceView, GeneratorView, Room, StandView, StreetView,
+};
 
 use super::WindowSystems;
 use super::link::{Desk, Pulse, Views};
@@ -43,15 +48,15 @@ pub(super) struct Drawn {
 }
 
 impl Drawn {
-    /// The plan of a street with its plugs, or of the street beside the shelf, in a window of this size.
-    pub(super) fn of(street: Option<&StreetView>, plugs: &[ControlView], size: Vec2) -> Self {
+    /// The plan of a street, or of the street beside the shelf, in a window of this size.
+    pub(super) fn of(street: Option<&StreetView>, size: Vec2) -> Self {
         match street {
             Some(street) => Self {
-                plan: Plan::new(street, plugs),
+                plan: Plan::new(street),
                 frame: Frame::new(size),
             },
             None => Self {
-                plan: Plan::new(&shelf_street(), plugs),
+                plan: Plan::new(&shelf_street()),
                 frame: Frame::beside(size),
             },
         }
@@ -145,13 +150,13 @@ fn backdrop(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    *drawn = Drawn::of(views.street.as_ref(), &views.plugs, surface.0);
+    *drawn = Drawn::of(views.street.as_ref(), surface.0);
     let light = theme::light(street.minute_of_day);
     let mut brush = Brush::new(drawn.frame);
     sky::paint(&mut brush, light);
     street::paint(&mut brush, street, &drawn.plan, light);
-    yard::paint(&mut brush, light);
-    house::paint(&mut brush, street, light);
+    yard::paint(&mut brush, &drawn.plan.house, light);
+    house::paint(&mut brush, street, &drawn.plan, light);
     meshes.insert(&layers.backdrop, brush.finish())?;
     Ok(())
 }
@@ -199,24 +204,36 @@ fn ring(brush: &mut Brush, at: Vec2, turn: f32) {
 
 /// The street beside the shelf: an evening before anything has happened.
 fn shelf_street() -> StreetView {
-    let lamp = |id: &str| ApplianceView {
+    let thing = |(id, kind, room): (&str, ApplianceKind, Room)| ApplianceView {
         id: id.to_owned(),
+        kind,
+        room,
         state: ApplianceState::Running,
         ..ApplianceView::default()
+    };
+    let stand = |id: &str, room, store| StandView {
+        id: id.to_owned(),
+        room,
+        store,
+        ..StandView::default()
     };
     StreetView {
         minute_of_day: 19 * 60,
         appliances: [
-            "kitchen-lights",
-            "bedroom-lights",
-            "fridge",
-            "furnace",
-            "television",
+            ("kitchen-lights", ApplianceKind::Lamp, Room::Kitchen),
+            ("bedroom-lights", ApplianceKind::Lamp, Room::Bedroom),
+            ("fridge", ApplianceKind::Fridge, Room::Kitchen),
+            ("furnace", ApplianceKind::Furnace, Room::Basement),
+            ("television", ApplianceKind::Television, Room::Living),
         ]
-        .map(lamp)
+        .map(thing)
         .to_vec(),
         generator: GeneratorView {
             place: "shed".to_owned(),
+            stands: vec![
+                stand("shed", Room::Outside, true),
+                stand("garage", Room::Garage, false),
+            ],
             ..GeneratorView::default()
         },
         ..StreetView::default()

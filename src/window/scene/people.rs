@@ -10,7 +10,7 @@ use crate::window::theme;
 use crate::window::theme::{Ink, Light};
 
 use super::brush::Brush;
-use super::plan::{GROUND, PHASE, Plan};
+use super::plan::{GROUND, PHASE, Plan, crew_side};
 use super::street::outdoors;
 
 /// Paints everybody.
@@ -20,7 +20,14 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
             continue;
         };
         match person.id.as_str() {
-            "crew" => crew(brush, person, at, light),
+            "crew" => {
+                let pole = plan.poles.iter().find(|(id, _)| *id == person.place);
+                let x = pole.map_or(at.x - 34.0, |(_, x)| *x);
+                let side = Vec2::new(crew_side(x), 1.0);
+                brush.at_size(Vec2::new(x, GROUND), side, |brush| {
+                    crew(brush, person, Vec2::new(x + 34.0, at.y), light);
+                });
+            }
             "learner" => {
                 let indoors = person.place == "house";
                 let cloth = if indoors {

@@ -14,23 +14,25 @@ use super::frame::Frame;
 use super::plan::{PANEL_BOTTOM, PANEL_TOP, Plan};
 
 /// Half the size of what is found, and how far above its anchor it is.
-const APPLIANCE: (Vec2, Vec2) = (Vec2::new(24.0, 36.0), Vec2::new(0.0, -30.0));
 const PERSON: (Vec2, Vec2) = (Vec2::new(26.0, 40.0), Vec2::ZERO);
 const NEIGHBOR: (Vec2, Vec2) = (Vec2::new(38.0, 60.0), Vec2::ZERO);
 
 /// Lets the pointer find everything.
 pub(super) fn answer(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, page: &mut Page<'_>) {
     conductors(ui, street, plan, frame);
-    let appliances = street
-        .appliances
-        .iter()
-        .map(|a| (&a.id, &a.sentence, APPLIANCE));
+    for appliance in &street.appliances {
+        if let Some(spot) = plan.house.spots.get(&appliance.id) {
+            let cover = spot.cover();
+            let rect = around(frame, cover.center(), cover.half_size());
+            region(ui, &appliance.id, rect, &appliance.sentence, Sense::hover());
+        }
+    }
     let people = street.people.iter().map(|p| (&p.id, &p.sentence, PERSON));
     let neighbors = street
         .neighbors
         .iter()
         .map(|n| (&n.id, &n.sentence, NEIGHBOR));
-    for (id, sentence, (half, shift)) in appliances.chain(people).chain(neighbors) {
+    for (id, sentence, (half, shift)) in people.chain(neighbors) {
         if let Some(at) = plan.anchors.get(id) {
             region(
                 ui,

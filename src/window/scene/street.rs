@@ -10,17 +10,19 @@ use crate::window::theme;
 use crate::window::theme::{Ink, Light};
 
 use super::brush::{Brush, hang};
-use super::plan::{GROUND, NEUTRAL, PHASE, Plan};
+use super::plan::{GROUND, NEUTRAL, PHASE, Plan, crew_side};
 
 /// Paints the line's things.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: Light) {
-    for (neighbor, x) in street.neighbors.iter().zip(&plan.neighbors) {
-        house(brush, *x, neighbor.lit, light);
+    for (neighbor, (x, size)) in street.neighbors.iter().zip(&plan.neighbors) {
+        brush.at_size(Vec2::new(*x, GROUND), Vec2::splat(*size), |brush| {
+            house(brush, *x, neighbor.lit, light);
+        });
     }
     substation(brush, light);
     for (id, x) in &plan.poles {
         let transformer = street.poles.iter().any(|p| p.id == *id && p.transformer);
-        pole(brush, *x, transformer, light);
+        pole(brush, (*x, plan.pole_scale), transformer, light);
     }
     neutral(brush, plan, light);
     if let Some(crew) = street.people.iter().find(|p| p.id == "crew") {
@@ -36,7 +38,10 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
             crew.state,
             PersonState::Working | PersonState::Harmed | PersonState::Unwell
         );
-        truck(brush, x, up.then_some(x), light);
+        let side = Vec2::new(crew_side(x), 1.0);
+        brush.at_size(Vec2::new(x, GROUND), side, |brush| {
+            truck(brush, x, up.then_some(x), light);
+        });
     }
 }
 
@@ -67,13 +72,13 @@ fn substation(brush: &mut Brush, light: Light) {
     }
 }
 
-fn pole(brush: &mut Brush, x: f32, transformer: bool, light: Light) {
+fn pole(brush: &mut Brush, (x, size): (f32, f32), transformer: bool, light: Light) {
     let wood = outdoors(theme::WOOD, light);
     let shade = wood.mix(theme::RUBBER, 0.3);
     brush.rect(x - 5.0, PHASE - 34.0, 10.0, GROUND - PHASE + 38.0, wood);
     brush.rect(x + 2.0, PHASE - 34.0, 3.0, GROUND - PHASE + 38.0, shade);
-    brush.rect(x - 26.0, PHASE - 2.0 + 8.0, 52.0, 7.0, wood);
-    for dx in [-22.0, 0.0, 22.0] {
+    brush.rect(x - 26.0 * size, PHASE - 2.0 + 8.0, 52.0 * size, 7.0, wood);
+    for dx in [-22.0 * size, 0.0, 22.0 * size] {
         let porcelain = outdoors(theme::PORCELAIN, light);
         let y = if dx == 0.0 { PHASE - 42.0 } else { PHASE - 4.0 };
         brush.round_rect(

@@ -6,7 +6,7 @@
 
 use bevy::math::Vec2;
 
-use crate::session::view::{Fed, Flow, StreetView, WireView};
+use crate::session::view::{Fed, Flow, StreetView, WireKind, WireView};
 use crate::window::theme;
 use crate::window::theme::{Ink, Pattern};
 
@@ -23,15 +23,16 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
         let Some(route) = plan.routes.get(&wire.id) else {
             continue;
         };
-        let size = size_of(&wire.id);
+        let size = size_of(wire.kind);
         for (i, piece) in route.pieces.iter().enumerate() {
             // A span has the state of its far pole, so what still hangs on the near one is as the span before.
-            let near = (route.pieces.len() > 1 && i == 0)
+            let span = wire.kind == WireKind::Span;
+            let near = (span && route.pieces.len() > 1 && i == 0)
                 .then_some(before)
                 .flatten();
             conductor(brush, piece, near.unwrap_or(wire), phase, size);
         }
-        before = wire.id.starts_with("span-").then_some(wire);
+        before = (wire.kind == WireKind::Span).then_some(wire);
     }
     for stub in street
         .wires
@@ -47,12 +48,14 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
 }
 
 /// House wiring and other people's drops are drawn lighter than the line.
-fn size_of(id: &str) -> f32 {
-    let light = ["branch-", "drop-", "inlet", "bus"];
-    if light.iter().any(|beginning| id.starts_with(beginning)) {
-        0.72
-    } else {
-        1.0
+fn size_of(kind: WireKind) -> f32 {
+    match kind {
+        WireKind::Span | WireKind::Drop | WireKind::Cord => 1.0,
+        WireKind::NeighborDrop
+        | WireKind::Bus
+        | WireKind::Inlet
+        | WireKind::Feeder
+        | WireKind::Branch => 0.72,
     }
 }
 

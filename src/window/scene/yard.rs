@@ -10,13 +10,21 @@ use crate::window::theme;
 use crate::window::theme::Light;
 
 use super::brush::Brush;
-use super::plan::{GROUND, INLET, Plan};
+use super::plan::{GROUND, Plan};
+use super::rooms::House;
 use super::street::outdoors;
 
 /// Paints the yard behind the generator.
-pub(super) fn paint(brush: &mut Brush, light: Light) {
+pub(super) fn paint(brush: &mut Brush, house: &House, light: Light) {
     let stone = outdoors(theme::STEEL, light).mix(theme::SOIL, 0.35);
-    brush.rect(884.0, GROUND - 4.0, 62.0, 8.0, stone);
+    brush.rect(house.right + 8.0, GROUND - 4.0, 62.0, 8.0, stone);
+    if house.shed {
+        shed(brush, light);
+    }
+    inlet(brush, house, light);
+}
+
+fn shed(brush: &mut Brush, light: Light) {
     let wood = outdoors(theme::WOOD, light).mix(light.hill, 0.15);
     brush.rect(1052.0, GROUND - 84.0, 62.0, 84.0, wood);
     for i in 0..5_u8 {
@@ -42,19 +50,19 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
         62.0,
         wood.mix(theme::RUBBER, 0.45),
     );
-    inlet(brush, light);
 }
 
-fn inlet(brush: &mut Brush, light: Light) {
+fn inlet(brush: &mut Brush, house: &House, light: Light) {
     let box_ink = outdoors(theme::STEEL, light);
+    let at = house.inlet();
     brush.round_rect(
-        INLET + Vec2::new(-5.0, -13.0),
+        at + Vec2::new(-5.0, -13.0),
         Vec2::new(16.0, 26.0),
         3.0,
         box_ink,
     );
-    brush.disk(INLET + Vec2::new(4.0, 0.0), 5.0, theme::RUBBER);
-    brush.ring(INLET + Vec2::new(4.0, 0.0), 5.0, 1.6, theme::PORCELAIN);
+    brush.disk(at + Vec2::new(4.0, 0.0), 5.0, theme::RUBBER);
+    brush.ring(at + Vec2::new(4.0, 0.0), 5.0, 1.6, theme::PORCELAIN);
 }
 
 /// Paints the generator and its fumes; `turn` goes round with the engine.
@@ -105,8 +113,9 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
     if g.running {
         fumes(brush, p(44.0, -32.0), turn);
     }
-    if g.opening_ft > 0.0 && g.place != "shed" {
-        distance(brush, INLET.x + 8.0, at.x - 34.0);
+    let stored = g.stands.iter().any(|s| s.id == g.place && s.store);
+    if g.opening_ft > 0.0 && !stored {
+        distance(brush, plan.house.right + 8.0, at.x - 34.0);
     }
 }
 
