@@ -13,10 +13,6 @@
 #[path = "../tests/core/circuit_lateral.rs"]
 mod circuit_lateral;
 #[path = "../tests/core/circuit_networks.rs"]
-#[expect(
-    dead_code,
-    reason = "of the split-phase service only the backfed case is timed, and only some of its parts"
-)]
 mod circuit_networks;
 
 use circuit_lateral::{Lateral, lateral};

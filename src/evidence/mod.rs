@@ -5,10 +5,12 @@
 //! Rows that follow from one formula name it, and are counted once.
 //! It doesn't cover how a whole drill is marked; see the second judge among the tests.
 
+pub mod networks;
 mod published;
 mod row;
 mod section;
 
+pub use networks::networks;
 pub use published::compare;
 pub use published::published;
 pub use row::{Compared, Difference, Judgement, Standing, Tolerance};

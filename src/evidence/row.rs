@@ -3,8 +3,15 @@
 //! A tolerance is the rounding of the print; it is never widened to let ours pass.
 
 use serde::Deserialize;
+use serde::de::DeserializeOwned;
+
+use crate::file::Diagnostic;
+use crate::file::Source;
 
 use super::section::Section;
+
+/// Path, section and text of a file of rows.
+pub(super) type RowFile<'a> = (&'a str, Section, &'a str);
 
 /// Four digits are what a stated difference is written to.
 const AS_STATED: Tolerance = Tolerance::Relative(5e-4);
@@ -12,9 +19,9 @@ const AS_STATED: Tolerance = Tolerance::Relative(5e-4);
 /// A row as it is written, with what it asks.
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct Row<Ask> {
+struct Row<Ask> {
     quantity: String,
-    pub(super) ask: Ask,
+    ask: Ask,
     published: f64,
     tolerance: Tolerance,
     source: String,
@@ -98,9 +105,36 @@ pub enum Judgement {
     DifferenceHealed,
 }
 
+/// Every row of the files, asked and compared, section by section in the order of [`Section::ALL`].
+///
+/// # Errors
+/// Every file that isn't a list of rows, with the place of its first fault.
+pub(super) fn ask_all<Ask: DeserializeOwned>(
+    files: &[RowFile<'_>],
+    ours: impl Fn(&Ask) -> f64,
+) -> Result<Vec<Compared>, Vec<Diagnostic>> {
+    let mut compared = Vec::new();
+    let mut faults = Vec::new();
+    for (file, section, text) in files {
+        match (Source { file, text }).list::<Row<Ask>>() {
+            Ok(rows) => compared.extend(rows.into_iter().map(|row| {
+                let answer = ours(&row.ask);
+                row.compared(*section, answer)
+            })),
+            Err(mut wrong) => faults.append(&mut wrong),
+        }
+    }
+    compared.sort_by_key(|row| row.section);
+    if faults.is_empty() {
+        Ok(compared)
+    } else {
+        Err(faults)
+    }
+}
+
 impl<Ask> Row<Ask> {
     /// This row with what ours gives.
-    pub(super) fn compared(self, section: Section, ours: f64) -> Compared {
+    fn compared(self, section: Section, ours: f64) -> Compared {
         Compared {
             section,
             quantity: self.quantity,

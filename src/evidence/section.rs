@@ -1,4 +1,4 @@
-//! The sections of the published values, and what is counted in each.
+//! The sections of published values and of whole networks, and what is counted in each.
 //!
 //! Counted are published figures that ours meets: rows that follow from one formula count once, and a row that differs with a stated reason doesn't count.
 
@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 use super::row::Compared;
 use super::row::Judgement;
 
-/// A field of the trade that figures are published in.
+/// A field of the trade that figures are published in, or a kind of whole network.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Section {
     /// Gauge, geometry and resistance of conductors.
@@ -38,11 +38,15 @@ pub enum Section {
     CarbonMonoxide,
     /// Fuel, and what altitude and heat take away.
     Fuel,
+    /// The split-phase service, asked of two other solvers.
+    SplitPhase,
+    /// The published 4-node feeder.
+    FourNode,
 }
 
 impl Section {
     /// Every section, in order.
-    pub const ALL: [Self; 14] = [
+    pub const ALL: [Self; 16] = [
         Self::WireSizes,
         Self::Cords,
         Self::BuildingWire,
@@ -57,6 +61,8 @@ impl Section {
         Self::HouseholdLoads,
         Self::CarbonMonoxide,
         Self::Fuel,
+        Self::SplitPhase,
+        Self::FourNode,
     ];
 
     /// A name that is the same in every language.
@@ -81,6 +87,8 @@ impl Section {
             Self::HouseholdLoads => "evidence-section-household-loads",
             Self::CarbonMonoxide => "evidence-section-carbon-monoxide",
             Self::Fuel => "evidence-section-fuel",
+            Self::SplitPhase => "evidence-section-split-phase",
+            Self::FourNode => "evidence-section-four-node",
         }
     }
 }

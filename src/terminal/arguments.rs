@@ -94,6 +94,14 @@ pub(super) enum Evidence {
         #[arg(long)]
         json: bool,
     },
+    /// Compares whole networks with published tables and other solvers, as a table.
+    ///
+    /// Exit status: as that of the published figures.
+    Networks {
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
 }
 
 /// How to play.

@@ -1,4 +1,4 @@
-//! The report of the published figures: a table of rows, then what was counted in each section.
+//! The report of published figures, or of whole networks: a table of rows, then what was counted in each section.
 //!
 //! Quantities and sources stand in the language of the publications, and numbers with their decimal point.
 //!
@@ -11,9 +11,10 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::evidence::{Compared, Judgement, Standing, Tolerance, Total};
-use crate::evidence::{published, total, totals};
+use crate::evidence::{networks, published, total, totals};
 use crate::words::{Arg, Message, Words};
 
+use super::arguments::Evidence;
 use super::output::Output;
 use super::{DONE, JSON_VERSION, NOT_PASSED, faults};
 
@@ -33,9 +34,13 @@ const SIGNIFICANT: i32 = 6;
 /// Digits of a difference that mean something here.
 const DIFFERENCE_DIGITS: i32 = 3;
 
-/// Asks every published row and prints how ours compares; not passed if one row doesn't hold.
-pub(super) fn run(as_json: bool, output: &mut Output<'_>) -> u8 {
-    match published() {
+/// Asks every row and prints how ours compares; not passed if one row doesn't hold.
+pub(super) fn run(what: &Evidence, output: &mut Output<'_>) -> u8 {
+    let (rows, as_json) = match what {
+        Evidence::Published { json } => (published(), *json),
+        Evidence::Networks { json } => (networks(), *json),
+    };
+    match rows {
         Ok(rows) => report(&rows, as_json, output),
         Err(found) => faults::print_and_stop(&found, output),
     }
@@ -255,7 +260,12 @@ mod tests {
                 format!("(quantity: \"10 AWG cord, A\", ask: Cord(AmpacityA(awg: \"10\", loaded: Two)), published: {published:?}, tolerance: Absolute(0.5), source: \"a table\", standing: Checked{more})")
             })
             .collect();
-        let rows = compare("cords", Section::Cords, &format!("[{}]", rows.join(","))).unwrap();
+        let rows = compare(
+            "cords.ron",
+            Section::Cords,
+            &format!("[{}]", rows.join(",")),
+        )
+        .unwrap();
         let (mut out, mut err) = (Vec::new(), Vec::new());
         let mut output = Output::new(&mut out, &mut err, Words::new("en"));
         let status = report(&rows, as_json, &mut output);

@@ -31,7 +31,7 @@ use crate::session::Session;
 use crate::words;
 use crate::words::{Arg, Message, Words};
 
-use arguments::{Arguments, Ask, Evidence};
+use arguments::{Arguments, Ask};
 use output::Output;
 
 /// Done, and passed if there was something to pass.
@@ -165,9 +165,7 @@ fn report(
         Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
         Ask::Check { paths, json } => check::run(paths, *json, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
-        Ask::Evidence {
-            what: Evidence::Published { json },
-        } => evidence::run(*json, output),
+        Ask::Evidence { what } => evidence::run(what, output),
         Ask::Picture { .. } => no_window(&Message::new("terminal-no-window"), output),
         Ask::Languages => reports::languages(output),
     }

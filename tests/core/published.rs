@@ -1,11 +1,11 @@
-//! Published values against ours: every row is asked by the program's own runner.
+//! Published values and whole networks against ours: every row is asked by the program's own runner.
 
 use std::fs;
 use std::path::PathBuf;
 
 use outage_drill::evidence::{
-    Compared, Difference, Judgement, Section, Standing, Tolerance, compare, published, total,
-    totals,
+    Compared, Difference, Judgement, Section, Standing, Tolerance, compare, networks, published,
+    total, totals,
 };
 
 fn rows() -> Vec<Compared> {
@@ -20,29 +20,47 @@ fn row(published: f64, more: &str) -> String {
 }
 
 fn compared(rows: &[String]) -> Vec<Compared> {
-    compare("cords", Section::Cords, &format!("[{}]", rows.join(","))).unwrap()
+    compare(
+        "cords.ron",
+        Section::Cords,
+        &format!("[{}]", rows.join(",")),
+    )
+    .unwrap()
 }
 
 fn judged(published: f64, more: &str) -> Judgement {
     compared(&[row(published, more)])[0].judgement()
 }
 
-#[test]
-fn every_published_value_is_met_or_its_difference_is_explained() {
-    let rows = rows();
+fn assert_all_hold(rows: &[Compared]) {
     let wrong: Vec<&Compared> = rows.iter().filter(|row| !row.judgement().holds()).collect();
     assert!(wrong.is_empty(), "{} rows fail:\n{wrong:#?}", wrong.len());
 }
 
-#[test]
-fn every_file_of_rows_is_asked() {
-    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/published");
-    let written: usize = fs::read_dir(folder)
+/// How many rows are written in the files of a folder.
+fn written(folder: &str) -> usize {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(folder);
+    fs::read_dir(folder)
         .unwrap()
         .map(|entry| fs::read_to_string(entry.unwrap().path()).unwrap())
         .map(|text| text.matches("(quantity:").count())
-        .sum();
-    assert_eq!(rows().len(), written, "rows written and rows asked");
+        .sum()
+}
+
+#[test]
+fn every_published_value_is_met_or_its_difference_is_explained() {
+    assert_all_hold(&rows());
+}
+
+#[test]
+fn whole_networks_agree_with_published_tables_and_other_solvers() {
+    assert_all_hold(&networks().unwrap());
+}
+
+#[test]
+fn every_file_of_rows_is_asked() {
+    assert_eq!(rows().len(), written("tests/published"));
+    assert_eq!(networks().unwrap().len(), written("tests/networks"));
 }
 
 #[test]
@@ -111,12 +129,9 @@ fn a_row_keeps_everything_needed_to_judge_it() {
 #[test]
 fn a_row_that_asks_for_what_is_not_there_is_refused_with_its_place() {
     let text = format!("[\n{},\n]", row(30.0, "").replace("\"10\"", "\"11x\""));
-    let faults = compare("cords", Section::Cords, &text).unwrap_err();
+    let faults = compare("cords.ron", Section::Cords, &text).unwrap_err();
     assert_eq!(faults.len(), 1);
-    assert_eq!(
-        (faults[0].file.as_str(), faults[0].line),
-        ("tests/published/cords.ron", 2)
-    );
+    assert_eq!((faults[0].file.as_str(), faults[0].line), ("cords.ron", 2));
 }
 
 #[test]

@@ -542,3 +542,13 @@ fn the_published_figures_are_printed_with_totals_and_all_hold() {
     let rows = document["rows"].as_array().unwrap();
     assert_eq!(document["total"]["rows"], serde_json::json!(rows.len()));
 }
+
+#[test]
+fn the_whole_networks_are_printed_and_all_hold() {
+    let answered = drill(&["evidence", "networks"]);
+    assert_eq!(answered.status, Some(0), "{}", answered.err);
+    assert!(answered.out.contains("4-node feeder"), "{}", answered.out);
+    let document = drill(&["evidence", "networks", "--json"]).out;
+    let document: serde_json::Value = serde_json::from_str(&document).unwrap();
+    assert_eq!(document["total"]["wrong"], serde_json::json!(0));
+}

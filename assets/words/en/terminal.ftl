@@ -164,3 +164,5 @@ evidence-section-ride-through = Motors and ride-through
 evidence-section-household-loads = Household loads
 evidence-section-carbon-monoxide = Carbon monoxide
 evidence-section-fuel = Fuel
+evidence-section-split-phase = Split-phase service
+evidence-section-four-node = 4-node feeder

@@ -148,3 +148,5 @@ evidence-section-ride-through = Motores y huecos de tensión
 evidence-section-household-loads = Cargas del hogar
 evidence-section-carbon-monoxide = Monóxido de carbono
 evidence-section-fuel = Combustible
+evidence-section-split-phase = Servicio de fase partida
+evidence-section-four-node = Alimentador de 4 nodos

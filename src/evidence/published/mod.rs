@@ -24,20 +24,17 @@ use serde::Deserializer;
 use serde::de::Error as _;
 
 use crate::file::Diagnostic;
-use crate::file::Source;
 
 use super::row::Compared;
-use super::row::Row;
+use super::row::RowFile;
+use super::row::ask_all;
 use super::section::Section;
-
-/// Name, section and text of a file of rows.
-type RowFile = (&'static str, Section, &'static str);
 
 /// A file of `tests/published`, built in.
 macro_rules! rows {
     ($name:literal, $section:ident) => {
         (
-            $name,
+            concat!("tests/published/", $name, ".ron"),
             Section::$section,
             include_str!(concat!("../../../tests/published/", $name, ".ron")),
         )
@@ -45,7 +42,7 @@ macro_rules! rows {
 }
 
 /// Every file of rows.
-pub(super) const FILES: &[RowFile] = &[
+const FILES: &[RowFile<'_>] = &[
     rows!("ampacity", BuildingWire),
     rows!("body", Shock),
     rows!("breakers", Breakers),
@@ -89,34 +86,15 @@ impl Ask {
 /// # Errors
 /// Every file that isn't a list of rows, with the place of its first fault.
 pub fn published() -> Result<Vec<Compared>, Vec<Diagnostic>> {
-    let mut compared = Vec::new();
-    let mut faults = Vec::new();
-    for (name, section, text) in FILES {
-        match compare(name, *section, text) {
-            Ok(mut rows) => compared.append(&mut rows),
-            Err(mut wrong) => faults.append(&mut wrong),
-        }
-    }
-    compared.sort_by_key(|row| row.section);
-    if faults.is_empty() {
-        Ok(compared)
-    } else {
-        Err(faults)
-    }
+    ask_all(FILES, Ask::ours)
 }
 
-/// The rows of one file, asked and compared.
+/// The rows of one text, asked and compared.
 ///
 /// # Errors
 /// The place of the first fault, if the text isn't a list of rows.
-pub fn compare(name: &str, section: Section, text: &str) -> Result<Vec<Compared>, Vec<Diagnostic>> {
-    let file = format!("tests/published/{name}.ron");
-    let rows: Vec<Row<Ask>> = Source { file: &file, text }.list()?;
-    let asked = rows.into_iter().map(|row| {
-        let ours = row.ask.ours();
-        row.compared(section, ours)
-    });
-    Ok(asked.collect())
+pub fn compare(file: &str, section: Section, text: &str) -> Result<Vec<Compared>, Vec<Diagnostic>> {
+    ask_all(&[(file, section, text)], Ask::ours)
 }
 
 /// A value that is written as text: a wire size, the letters of a cord.
