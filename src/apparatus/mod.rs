@@ -5,7 +5,9 @@
 //! Tables carry the standard and section they come from, and whether the figure was checked in a copy or is from memory.
 //! Figures that no publication gives are named as assumptions where they stand.
 
+pub mod branch_wire;
 pub mod conductor;
+pub mod conductor_heat;
 pub mod line;
 
 pub mod transformer;
@@ -13,9 +15,16 @@ pub mod transformer;
 pub mod ampacity;
 pub mod breaker;
 
+pub mod connection;
 pub mod cord;
+pub mod cord_choice;
+pub mod cord_damage;
+pub mod cord_lay;
+pub mod cord_letters;
+pub mod insulation;
 
 pub mod motor;
+pub mod motor_voltage;
 
 pub mod generator;
 

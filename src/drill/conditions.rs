@@ -3,7 +3,7 @@
 //! Every law here is in closed form for constant readings, so a stretch can be cut anywhere.
 //! Integration error against a cut at other points is rounding only; the engine cuts at fixed instants, so the bits agree too.
 
-use crate::apparatus::cord::Lay;
+use crate::apparatus::cord_lay::Lay;
 use crate::apparatus::motor::protector_s;
 use crate::hazard::monoxide;
 use crate::site::{ControlId, Positions, Readings, Site, Work};
@@ -169,7 +169,7 @@ impl Conditions {
             let lay = if site.stands(positions, cord.lay, "flat") {
                 Lay::Straight
             } else {
-                Lay::Coiled
+                Lay::Coil { turns: 8 }
             };
             *celsius = cord.make.temperature_after(
                 *celsius,

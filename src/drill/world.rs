@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use crate::apparatus::cord::SOFTENING_C;
 use crate::apparatus::generator::{exhaust_c, exhaust_hot};
+use crate::apparatus::insulation::SOFTENING_C;
 use crate::hazard::monoxide;
 use crate::scenario::Happening;
 use crate::site::{ControlId, Kind, PositionId, Site};

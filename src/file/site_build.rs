@@ -1,7 +1,8 @@
 //! From a site file to a [`Site`], with every fault named on the way.
 
 use crate::apparatus::conductor::Awg;
-use crate::apparatus::cord::{self, CordType, Loaded};
+use crate::apparatus::cord::{self, Loaded};
+use crate::apparatus::cord_letters::CordType;
 use crate::apparatus::generator::GeneratorSpec;
 use crate::apparatus::transformer::CenterTapped;
 use crate::hazard::monoxide::Placement;

@@ -15,6 +15,7 @@ mod device;
 mod people;
 mod source;
 mod wire;
+mod wiring;
 
 use std::fmt::Display;
 use std::str::FromStr;
@@ -61,6 +62,7 @@ const FILES: &[RowFile<'_>] = &[
 #[derive(Debug, Deserialize)]
 enum Ask {
     Wire(wire::Ask),
+    Wiring(wiring::Ask),
     Cord(cord::Ask),
     Device(device::Ask),
     People(people::Ask),
@@ -72,6 +74,7 @@ impl Ask {
     fn ours(&self) -> f64 {
         match self {
             Self::Wire(ask) => ask.ours(),
+            Self::Wiring(ask) => ask.ours(),
             Self::Cord(ask) => ask.ours(),
             Self::Device(ask) => ask.ours(),
             Self::People(ask) => ask.ours(),

@@ -187,10 +187,10 @@ impl Ask {
                 per_foot(*awg, *material, Strand::Stranded, 75.0) * awg.area_cmil()
             }
             Self::AllowableA { awg, column } => {
-                ampacity::allowable_a(*awg, *column).unwrap_or(f64::NAN)
+                ampacity::allowable_a(*awg, Material::Copper, *column).unwrap_or(f64::NAN)
             }
             Self::SmallConductorLimitA(awg) => {
-                ampacity::small_conductor_limit_a(*awg).unwrap_or(f64::NAN)
+                ampacity::small_conductor_limit_a(*awg, Material::Copper).unwrap_or(f64::NAN)
             }
             Self::FeederOhmPerMile {
                 configuration,
