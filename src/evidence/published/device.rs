@@ -6,6 +6,7 @@ use crate::apparatus::breaker::Breaker;
 use crate::apparatus::motor::CodeLetter;
 use crate::apparatus::motor::locked_rotor_amps;
 use crate::apparatus::transformer::CenterTapped;
+use crate::units::Complex;
 use crate::units::portable;
 use serde::Deserialize;
 use serde::Deserializer;
@@ -21,6 +22,8 @@ pub(super) enum Ask {
     },
     WindingRPercent(usize),
     PairLeakagePercent(usize),
+    ImpedancePercent,
+    XOverR,
     CoreLossOhm,
     MagnetizingOhm,
     TurnsRatio,
@@ -56,6 +59,10 @@ impl Ask {
             } => trip_s(*rating_a, *multiple, *device),
             Self::WindingRPercent(index) => percent(&POLE.winding_r_pu(), *index),
             Self::PairLeakagePercent(index) => percent(&POLE.pair_leakage_pu(), *index),
+            Self::ImpedancePercent => {
+                portable::magnitude(Complex::new(POLE.r_pu, POLE.x_pu)) * 100.0
+            }
+            Self::XOverR => POLE.x_pu / POLE.r_pu,
             Self::CoreLossOhm => POLE.core_loss_ohm(),
             Self::MagnetizingOhm => POLE.magnetizing_ohm(),
             Self::TurnsRatio => POLE.turns_ratio(),

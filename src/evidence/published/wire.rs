@@ -90,6 +90,8 @@ pub(super) enum Ask {
         column: char,
         part: Part,
     },
+    LineOhmPerMile(LineWire),
+    LineGmrFt(LineWire),
     TriplexOhmPerMile {
         row: usize,
         column: usize,
@@ -117,6 +119,30 @@ enum ColumnName {
 enum StrandName {
     Solid,
     Stranded,
+}
+
+/// A wire of overhead lines, by its size.
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum LineWire {
+    Acsr336,
+    Acsr4To0,
+    Acsr1To0,
+    Acsr2,
+    Acsr4,
+    Triplex1To0,
+}
+
+impl LineWire {
+    fn conductor(self) -> LineConductor {
+        match self {
+            Self::Acsr336 => line::ACSR_336_4,
+            Self::Acsr4To0 => line::ACSR_4_0,
+            Self::Acsr1To0 => line::ACSR_1_0,
+            Self::Acsr2 => line::ACSR_2,
+            Self::Acsr4 => line::ACSR_4,
+            Self::Triplex1To0 => line::TRIPLEX_1_0,
+        }
+    }
 }
 
 #[derive(Debug, Clone, Copy, Deserialize)]
@@ -198,6 +224,8 @@ impl Ask {
                 column,
                 part,
             } => part.of_some(feeder(*configuration, *row, *column)),
+            Self::LineOhmPerMile(wire) => wire.conductor().r_ohm_per_mile,
+            Self::LineGmrFt(wire) => wire.conductor().gmr_ft,
             Self::TriplexOhmPerMile { row, column, part } => part.of_some(triplex(*row, *column)),
         }
     }
