@@ -29,6 +29,7 @@ impl Session {
             deeds: self.deeds(open, place),
             interlock: *place == "panel" && site.panel.interlock,
             readings: self.gauges(open, place),
+            faces: Vec::new(),
         })
     }
 

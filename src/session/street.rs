@@ -71,6 +71,7 @@ impl Session {
                 .filter_map(|i| self.appliance(drill, i))
                 .collect(),
             outlets: furnish::outlets(site, drill.positions()),
+            equipment: Vec::new(),
             generator: self.generator(drill),
             places: PLACES.iter().map(|p| self.place(p)).collect(),
             air: self.air(drill),
@@ -158,8 +159,8 @@ impl Session {
             .words
             .say(&wire_sentence(&label, said, &volts, &shown_amps));
         let forward = match wire.first_end {
-            FirstEnd::Utility => fed != Fed::Generator,
-            FirstEnd::Generator => fed == Fed::Generator,
+            FirstEnd::Utility => !own_source(fed),
+            FirstEnd::Generator => own_source(fed),
             FirstEnd::Source => true,
         };
         let flow = match (amps >= LEAST_FLOW_A, forward) {
@@ -533,11 +534,18 @@ pub(super) fn is_live(reading: PointReading) -> bool {
     reading.volts >= 1.0 || reading.volts_across >= 1.0
 }
 
+/// Whether a source of the house feeds it, and nothing else.
+fn own_source(fed: Fed) -> bool {
+    matches!(fed, Fed::Generator | Fed::Solar | Fed::Battery)
+}
+
 pub(super) fn fed_word(fed: Fed) -> &'static str {
     match fed {
         Fed::Dead => "fed-dead",
         Fed::Utility => "fed-utility",
         Fed::Generator => "fed-generator",
+        Fed::Solar => "fed-solar",
+        Fed::Battery => "fed-battery",
         Fed::Both => "fed-both",
         Fed::Grounded => "fed-grounded",
         Fed::Unknown => "fed-unknown",

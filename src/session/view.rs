@@ -4,8 +4,13 @@
 //! No color, no pixel, no egui and no Bevy name: the window decides how a thing looks, never what is true.
 //! Ids are those of the site and are stable; every other text is finished and in the session's language.
 
+mod face;
 mod scene;
 
+pub use face::{
+    EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
+    SocketView,
+};
 pub use scene::{ApplianceKind, OutletView, Room, StandView, WireKind};
 
 /// A language that can be spoken.
@@ -63,7 +68,11 @@ pub enum Fed {
     Utility,
     /// The generator feeds it.
     Generator,
-    /// Two sources feed it.
+    /// The solar inverter feeds it.
+    Solar,
+    /// The battery feeds it.
+    Battery,
+    /// Two sources feed it, or more.
     Both,
     /// Protective grounds hold it near earth.
     Grounded,
@@ -256,6 +265,8 @@ pub struct StreetView {
     pub appliances: Vec<ApplianceView>,
     /// Ends of the branch circuits.
     pub outlets: Vec<OutletView>,
+    /// Panels, transfer switches, solar and battery.
+    pub equipment: Vec<EquipmentView>,
     /// The generator.
     pub generator: GeneratorView,
     /// Things to open as a close view.
@@ -309,6 +320,16 @@ pub enum ControlKind {
     Opening,
     /// Where people are.
     People,
+    /// A ground-fault device: `tripped`, `set`.
+    Gfci,
+    /// The handle of a transfer switch: `utility`, `off`, `generator`.
+    Transfer,
+    /// A switch that only parts things.
+    Disconnect,
+    /// A fuse that can be pulled.
+    Fuse,
+    /// What a controller is set to.
+    Mode,
 }
 
 /// One position of a control that the learner may choose.
@@ -359,7 +380,7 @@ pub struct DeedView {
 }
 
 /// A place seen close: what can be operated, tested and asked there.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct CloseView {
     /// Place id, as in [`PlaceView`].
     pub place: String,
@@ -375,6 +396,8 @@ pub struct CloseView {
     pub interlock: bool,
     /// Meter and gauge readings in sight.
     pub readings: Vec<String>,
+    /// Faces of equipment there; controls that sit on one are among [`Self::controls`] too.
+    pub faces: Vec<FaceView>,
 }
 
 /// What sort of line the log has.

@@ -70,9 +70,9 @@ pub const BLACK: Ink = ink(0x00, 0x00, 0x00);
 pub const ORANGE: Ink = ink(0xE6, 0x9F, 0x00);
 /// Sky blue: the utility.
 pub const SKY_BLUE: Ink = ink(0x56, 0xB4, 0xE9);
-/// Bluish green: done, met.
+/// Bluish green: done, met; a battery.
 pub const BLUISH_GREEN: Ink = ink(0x00, 0x9E, 0x73);
-/// Yellow: focus and lamplight.
+/// Yellow: focus and lamplight; the sun on solar panels.
 pub const YELLOW: Ink = ink(0xF0, 0xE4, 0x42);
 /// Blue.
 pub const BLUE: Ink = ink(0x00, 0x72, 0xB2);
@@ -162,6 +162,10 @@ pub enum Pattern {
     Chevrons,
     /// Beads and chevrons by turns.
     Mixed,
+    /// Open rings, like suns.
+    Rings,
+    /// Blocks, like cells.
+    Blocks,
     /// Cross-ticks.
     Ticks,
     /// Dots without a line.
@@ -174,6 +178,8 @@ pub fn fed_ink(fed: Fed) -> Ink {
         Fed::Dead => MUTED,
         Fed::Utility => SKY_BLUE,
         Fed::Generator => ORANGE,
+        Fed::Solar => YELLOW,
+        Fed::Battery => BLUISH_GREEN,
         Fed::Both => PURPLE,
         Fed::Grounded => PORCELAIN,
         Fed::Unknown => OUTLINE,
@@ -186,6 +192,8 @@ pub fn fed_pattern(fed: Fed) -> Pattern {
         Fed::Dead => Pattern::Thin,
         Fed::Utility => Pattern::Beads,
         Fed::Generator => Pattern::Chevrons,
+        Fed::Solar => Pattern::Rings,
+        Fed::Battery => Pattern::Blocks,
         Fed::Both => Pattern::Mixed,
         Fed::Grounded => Pattern::Ticks,
         Fed::Unknown => Pattern::Dots,
@@ -198,6 +206,8 @@ pub fn fed_word(fed: Fed) -> &'static str {
         Fed::Dead => "window-fed-dead",
         Fed::Utility => "window-fed-utility",
         Fed::Generator => "window-fed-generator",
+        Fed::Solar => "window-fed-solar",
+        Fed::Battery => "window-fed-battery",
         Fed::Both => "window-fed-both",
         Fed::Grounded => "window-fed-grounded",
         Fed::Unknown => "window-fed-unknown",
@@ -337,10 +347,12 @@ pub fn contrast(one: Ink, other: Ink) -> f32 {
 mod tests {
     use super::*;
 
-    const STATES: [Fed; 6] = [
+    const STATES: [Fed; 8] = [
         Fed::Dead,
         Fed::Utility,
         Fed::Generator,
+        Fed::Solar,
+        Fed::Battery,
         Fed::Both,
         Fed::Grounded,
         Fed::Unknown,
@@ -362,6 +374,8 @@ mod tests {
             ("generator word on ink", ORANGE, INK),
             ("utility word on ink", SKY_BLUE, INK),
             ("both word on ink", PURPLE, INK),
+            ("solar word on ink", YELLOW, INK),
+            ("battery word on ink", BLUISH_GREEN, INK),
         ];
         for (what, text, ground) in pairs {
             let ratio = contrast(text, ground);

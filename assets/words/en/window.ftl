@@ -40,7 +40,9 @@ window-slide-down = The slide is down. It keeps the generator breaker from going
 window-fed-dead = tested dead
 window-fed-utility = fed by the utility
 window-fed-generator = fed by a generator
-window-fed-both = fed by both
+window-fed-solar = fed by solar panels
+window-fed-battery = fed by a battery
+window-fed-both = fed by two sources
 window-fed-grounded = grounded by the crew
 window-fed-unknown = not tested yet
 

@@ -40,7 +40,9 @@ window-slide-down = La corredera está abajo. No deja encender el interruptor de
 window-fed-dead = medido, sin voltaje
 window-fed-utility = con voltaje de la red
 window-fed-generator = con voltaje de un generador
-window-fed-both = con voltaje de la red y de un generador
+window-fed-solar = con voltaje de paneles solares
+window-fed-battery = con voltaje de una batería
+window-fed-both = con voltaje de dos fuentes
 window-fed-grounded = con puesta a tierra de la cuadrilla
 window-fed-unknown = sin medir todavía
 

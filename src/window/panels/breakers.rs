@@ -40,7 +40,12 @@ pub(super) fn on_face(control: &ControlView) -> bool {
         | ControlKind::Switch
         | ControlKind::Lay
         | ControlKind::Opening
-        | ControlKind::People => false,
+        | ControlKind::People
+        | ControlKind::Gfci
+        | ControlKind::Transfer
+        | ControlKind::Disconnect
+        | ControlKind::Fuse
+        | ControlKind::Mode => false,
     }
 }
 

@@ -159,6 +159,14 @@ pub(super) fn pattern(painter: &Painter, from: Pos2, to_x: f32, fed: Fed) {
             (Pattern::Mixed, true) => {
                 painter.circle_filled(pos2(x, y), 3.4, theme::SKY_BLUE.egui());
             }
+            (Pattern::Rings, _) => {
+                painter.circle_filled(pos2(x, y), 4.0, ink);
+                painter.circle_filled(pos2(x, y), 2.2, theme::INK.egui());
+            }
+            (Pattern::Blocks, _) => {
+                let block = Rect::from_center_size(pos2(x, y), vec2(8.0, 6.0));
+                painter.rect_filled(block, CornerRadius::ZERO, ink);
+            }
             (Pattern::Ticks, _) => {
                 painter.line_segment([pos2(x, y - 4.5), pos2(x, y + 4.5)], Stroke::new(2.0, ink));
             }

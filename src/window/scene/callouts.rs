@@ -9,7 +9,7 @@ use bevy_egui::egui::{
     Align2, CornerRadius, Painter, Pos2, Rect, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use crate::session::view::{Fed, StageView, StreetView};
+use crate::session::view::{EquipmentKind, Fed, StageView, StreetView};
 use crate::window::fonts;
 use crate::window::panels::Page;
 use crate::window::theme;
@@ -32,7 +32,7 @@ pub(crate) fn paint(
     let mut taken = vec![goal(&painter, street, frame, page)];
     names(&painter, street, plan, frame);
     yard_card(&painter, street, plan, frame);
-    legend(&painter, frame, page);
+    legend(&painter, street, frame, page);
     let scene = screen(frame);
     for call in calls(street, plan, stage) {
         place(&painter, &call, frame, scene, &mut taken);
@@ -140,26 +140,44 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
     painter.galley(at, galley, theme::CREAM.egui());
 }
 
-const LEGEND: [Fed; 6] = [
-    Fed::Utility,
-    Fed::Generator,
-    Fed::Both,
-    Fed::Grounded,
-    Fed::Unknown,
-    Fed::Dead,
-];
+/// What the legend explains: second sources only where the street has them.
+fn legend_of(street: &StreetView) -> impl Iterator<Item = Fed> + '_ {
+    const ALL: [Fed; 8] = [
+        Fed::Utility,
+        Fed::Generator,
+        Fed::Solar,
+        Fed::Battery,
+        Fed::Both,
+        Fed::Grounded,
+        Fed::Unknown,
+        Fed::Dead,
+    ];
+    let has = |kind| street.equipment.iter().any(|e| e.kind == kind);
+    ALL.into_iter().filter(move |fed| match fed {
+        Fed::Solar => has(EquipmentKind::Solar),
+        Fed::Battery => has(EquipmentKind::Battery),
+        Fed::Utility | Fed::Generator | Fed::Both | Fed::Grounded | Fed::Unknown | Fed::Dead => {
+            true
+        }
+    })
+}
 
 /// Where the samples of the legend are: under the line, where nothing else is.
-pub(super) fn legend_places(frame: Frame) -> Vec<(Fed, Vec2)> {
+pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2)> {
     let left = frame.bounds().min.x + 14.0;
+    let pitch = if legend_of(street).count() > 6 {
+        20.5
+    } else {
+        25.0
+    };
     (0_u8..)
-        .zip(LEGEND)
-        .map(|(i, fed)| (fed, Vec2::new(left, 584.0 + 25.0 * f32::from(i))))
+        .zip(legend_of(street))
+        .map(|(i, fed)| (fed, Vec2::new(left, 572.0 + pitch * (f32::from(i) + 0.4))))
         .collect()
 }
 
-fn legend(painter: &Painter, frame: Frame, page: &Page<'_>) {
-    for (fed, at) in legend_places(frame) {
+fn legend(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) {
+    for (fed, at) in legend_places(street, frame) {
         let text = page.say(theme::fed_word(fed));
         let at = point(frame, at + Vec2::new(60.0, 0.0));
         painter.text(

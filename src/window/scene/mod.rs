@@ -179,8 +179,9 @@ fn moving(
     meshes.insert(&layers.things, things.finish())?;
     let mut conductors = Brush::new(drawn.frame);
     wires::paint(&mut conductors, street, &drawn.plan, pulse.turn_s * 26.0);
-    if views.street.is_some() {
-        wires::legend(&mut conductors, &callouts::legend_places(drawn.frame));
+    if let Some(street) = &views.street {
+        let places = callouts::legend_places(street, drawn.frame);
+        wires::legend(&mut conductors, &places);
     }
     if let Some(stage) = views
         .consequence

@@ -1,6 +1,7 @@
 //! Conductors, drawn by what energizes them: a color, a pattern and (in the callouts) a word.
 //!
-//! Beads are the utility's, chevrons a generator's and point the way power goes, both by turns where two sources meet, cross-ticks for grounds,
+//! Beads are the utility's, chevrons a generator's and point the way power goes, rings the solar panels', blocks a battery's;
+//! beads and chevrons by turns stand where two sources meet, cross-ticks for grounds,
 //! dots where nothing was tested, a bare thin line where a test found nothing.
 //! Motion only repeats what the shapes say and can be switched off.
 
@@ -110,6 +111,22 @@ pub(super) fn conductor(
                 mark(brush, at, direction, flows, (size, ink));
             }
         }
+        Pattern::Rings => {
+            casing(brush, points, size);
+            brush.stroke(points, 2.0 * size, ink);
+            for (at, _) in along(points, PITCH * size, shift) {
+                brush.disk(at, 5.6 * size, ink);
+                brush.disk(at, 3.2 * size, theme::INK);
+            }
+        }
+        Pattern::Blocks => {
+            casing(brush, points, size);
+            brush.stroke(points, 2.6 * size, ink);
+            for (at, direction) in along(points, PITCH * size, shift) {
+                let (x, y) = (direction * 6.0 * size, direction.perp() * 4.4 * size);
+                brush.convex(&[at - x - y, at + x - y, at + x + y, at - x + y], ink);
+            }
+        }
         Pattern::Mixed => {
             casing(brush, points, size);
             brush.stroke(points, 4.0 * size, ink);
@@ -171,7 +188,7 @@ fn along(points: &[Vec2], pitch: f32, shift: f32) -> Vec<(Vec2, Vec2)> {
 /// A sample of each pattern, for the legend; shown under the ground where nothing else is.
 pub(super) fn legend(brush: &mut Brush, places: &[(Fed, Vec2)]) {
     for (fed, at) in places {
-        let flow = if *fed == Fed::Generator || *fed == Fed::Both {
+        let flow = if matches!(fed, Fed::Generator | Fed::Both) {
             Flow::Forward
         } else {
             Flow::None
