@@ -1,14 +1,21 @@
-//! A portable generator of the conventional kind: one winding of 240 V with its middle brought out, an engine on a governor.
+//! A generator as the circuit sees it: volts, watts, impedance, limits, speed, fuel, and which kind it is.
 //!
-//! What it is behind its terminals, how its speed sags under load, what it burns, how long it stands an overload, and how long its exhaust stays hot.
+//! The kinds, each in a file of its own: `conventional` (engine and wound machine), `inverter` (electronics make the wave), `standby` (bolted down, on gas, started by a controller).
+//! This file is what they have in common, how they differ where the drill asks, and how long an exhaust stays hot.
 //! Makers publish few of these figures for household sets: all but volts, watts and amps here are typical values from memory, with the range they are met in.
 //! So an answer that hangs on them is shown as a range.
-//! Not covered: waveform distortion, the voltage regulator's dynamics, altitude and heat derating, inverter sets.
+//! Not covered: negative-sequence currents, saturation, engine wear.
 
 use crate::units::Complex;
 use crate::units::portable;
 
-/// What a conventional set is made of.
+use super::conventional::{self, Conventional};
+use super::fuel::{Fuel, FuelCurve};
+use super::inverter::Inverter;
+use super::standby::Standby;
+use super::waveform::{NOMINAL_HZ, Waveform};
+
+/// What a set is made of.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct GeneratorSpec {
     /// Watts that it delivers for hours.
@@ -33,16 +40,27 @@ pub struct GeneratorSpec {
     pub warmup_s: f64,
     /// Seconds to run unloaded before the stop.
     pub cooldown_s: f64,
-    /// Fuel that the tank holds, US gallons.
+    /// Fuel that the tank holds, US gallons; infinite for a set on piped gas.
     pub tank_gal: f64,
-    /// Gasoline burned without load, US gallons per hour.
-    pub idle_gal_per_h: f64,
-    /// Gasoline burned at rated load, US gallons per hour.
-    pub full_gal_per_h: f64,
+    /// What it burns by its load, in gallons, or in cubic feet of piped gas.
+    pub burn: FuelCurve,
     /// Frequency without load, hertz.
     pub no_load_hz: f64,
     /// Frequency at rated load, hertz.
     pub full_load_hz: f64,
+    /// Which kind of set it is.
+    pub kind: GeneratorKind,
+}
+
+/// The kinds of set.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum GeneratorKind {
+    /// Engine on a governor, wound machine on a regulator.
+    Conventional(Conventional),
+    /// Engine at any speed, electronics make the wave.
+    Inverter(Inverter),
+    /// Bolted down outside, on gas, started by its controller.
+    Standby(Standby),
 }
 
 /// Which reactance stands between a set's EMF and its terminals.
@@ -52,6 +70,24 @@ pub enum Reactance {
     Subtransient,
     /// For the second or so after that, as in a motor's start.
     Transient,
+}
+
+/// What gives when more is asked of a set than it carries.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum GivesWay {
+    /// The engine stalls after so many seconds.
+    Stall(f64),
+    /// The electronics shut their output off after so many seconds; the engine runs on.
+    ShutOff(f64),
+}
+
+impl GivesWay {
+    /// Seconds until it does.
+    pub fn seconds(self) -> f64 {
+        match self {
+            Self::Stall(seconds) | Self::ShutOff(seconds) => seconds,
+        }
+    }
 }
 
 impl GeneratorSpec {
@@ -73,16 +109,95 @@ impl GeneratorSpec {
             warmup_s: 120.0,
             cooldown_s: 180.0,
             tank_gal: 7.0,
-            idle_gal_per_h: 0.065 * rated_w / 1000.0,
-            full_gal_per_h: 0.15 * rated_w / 1000.0,
+            burn: FuelCurve {
+                fuel: Fuel::Gasoline,
+                no_load_per_h: 0.065 * rated_w / 1000.0,
+                full_per_h: 0.15 * rated_w / 1000.0,
+            },
             no_load_hz: 62.5,
             full_load_hz: 59.5,
+            kind: GeneratorKind::Conventional(Conventional {
+                field_s: 0.5,
+                distortion_pct: 12.0,
+                idle: None,
+            }),
+        }
+    }
+
+    /// A typical household inverter set with 120/240 V electronics.
+    ///
+    /// From memory: the electronics hold volts and hertz to a percent; 0.10–0.14 gal/h per rated kW at full load.
+    pub fn inverter(rated_w: f64, surge_w: f64) -> Self {
+        Self {
+            x_subtransient_pu: 0.02,
+            x_transient_pu: 0.02,
+            r_pu: 0.01,
+            field_max_pu: 1.05,
+            warmup_s: 60.0,
+            cooldown_s: 120.0,
+            tank_gal: 3.5,
+            burn: FuelCurve {
+                fuel: Fuel::Gasoline,
+                no_load_per_h: 0.06 * rated_w / 1000.0,
+                full_per_h: 0.125 * rated_w / 1000.0,
+            },
+            no_load_hz: NOMINAL_HZ,
+            full_load_hz: NOMINAL_HZ,
+            kind: GeneratorKind::Inverter(Inverter::USUAL),
+            ..Self::conventional(rated_w, surge_w)
+        }
+    }
+
+    /// A standby set in air of this temperature, °C; `tank_gal` is left aside for piped gas.
+    ///
+    /// From memory: an electronic governor holds 60 Hz within a quarter of a hertz; surge 1.15 to 1.3 times the rating; the set's breaker about 1.25 times its rated amps.
+    pub fn standby(standby: Standby, tank_gal: f64, air_c: f64) -> Self {
+        let rated_w = standby.rated_w(air_c);
+        let base = Self::conventional(rated_w, 1.2 * rated_w);
+        Self {
+            main_breaker_a: 1.25 * rated_w / base.rated_v,
+            warmup_s: 10.0,
+            cooldown_s: 60.0,
+            tank_gal: if standby.fuel == Fuel::NaturalGas {
+                f64::INFINITY
+            } else {
+                tank_gal
+            },
+            burn: standby.burn(),
+            no_load_hz: 60.25,
+            full_load_hz: 59.75,
+            kind: GeneratorKind::Standby(standby),
+            ..base
+        }
+    }
+
+    /// The same two sets joined by the kit that is listed for them, with this many of them running; one at least.
+    #[must_use]
+    pub fn times(self, running: u8) -> Self {
+        let times = super::inverter::parallel_times(running.max(1));
+        Self {
+            rated_w: self.rated_w * times,
+            surge_w: self.surge_w * times,
+            burn: FuelCurve {
+                no_load_per_h: self.burn.no_load_per_h * times,
+                full_per_h: self.burn.full_per_h * times,
+                ..self.burn
+            },
+            ..self
         }
     }
 
     /// Rated amps at full volts and a power factor of one.
     pub fn rated_a(&self) -> f64 {
         self.rated_w / self.rated_v
+    }
+
+    /// Most amps of each hot while the voltage is held: the limit of an inverter's electronics; infinite for the others, whose breaker and engine are the limit.
+    pub fn current_max_a(&self) -> f64 {
+        match self.kind {
+            GeneratorKind::Inverter(_) => self.surge_w / self.rated_v,
+            GeneratorKind::Conventional(_) | GeneratorKind::Standby(_) => f64::INFINITY,
+        }
     }
 
     /// Impedance between the EMF and the two hots, ohms; each half of the winding has half of it.
@@ -99,25 +214,45 @@ impl GeneratorSpec {
         self.no_load_hz - (self.no_load_hz - self.full_load_hz) * load_w / self.rated_w
     }
 
-    /// Gasoline burned at a steady load of `load_w` watts, US gallons per hour: a straight line from idle to full.
-    pub fn fuel_gal_per_h(&self, load_w: f64) -> f64 {
-        self.idle_gal_per_h
-            + (self.full_gal_per_h - self.idle_gal_per_h) * (load_w / self.rated_w).max(0.0)
+    /// Frequency and distortion at a steady load of `load_w` watts.
+    pub fn waveform(&self, load_w: f64) -> Waveform {
+        let distortion_pct = match self.kind {
+            GeneratorKind::Conventional(set) => set.distortion_pct,
+            GeneratorKind::Inverter(set) => set.distortion_pct,
+            GeneratorKind::Standby(set) => set.distortion_pct,
+        };
+        Waveform {
+            hz: self.frequency_hz(load_w),
+            distortion_pct,
+        }
     }
 
-    /// Seconds until the engine stalls under a steady load of `watts`; `None` if it carries them.
-    ///
-    /// Assumption: at its surge watts it lasts ten seconds, and longer in proportion the nearer the load is to its rating.
-    /// Above its surge watts the flywheel alone covers the difference, so it slows to 70 % of its speed, where it stalls, in a second at most.
-    pub fn seconds_to_stall(&self, watts: f64) -> Option<f64> {
-        if watts <= self.rated_w {
-            None
-        } else if watts <= self.surge_w {
-            Some(SURGE_S * (self.surge_w - self.rated_w) / (watts - self.rated_w))
-        } else {
-            let flywheel_j = FLYWHEEL_S * self.rated_w * (1.0 - STALL_SPEED * STALL_SPEED);
-            Some((flywheel_j / (watts - self.surge_w)).min(LONGEST_STALL_S))
+    /// Burned in an hour at a steady load of `load_w` watts: gallons, or cubic feet of piped gas.
+    pub fn fuel_gal_per_h(&self, load_w: f64) -> f64 {
+        let share = (load_w / self.rated_w).max(0.0);
+        let full_speed = self.burn.per_hour(share);
+        match self.kind {
+            GeneratorKind::Inverter(set) => full_speed * set.fuel_share(share),
+            GeneratorKind::Conventional(_) | GeneratorKind::Standby(_) => full_speed,
         }
+    }
+
+    /// What gives, and when, under a steady load of `watts` on a warm engine; `None` if it carries them.
+    pub fn gives_way(&self, watts: f64) -> Option<GivesWay> {
+        match self.kind {
+            GeneratorKind::Inverter(set) => set
+                .seconds_to_shut_off(self.rated_w, self.surge_w, watts)
+                .map(GivesWay::ShutOff),
+            GeneratorKind::Conventional(_) | GeneratorKind::Standby(_) => {
+                conventional::seconds_to_stall(self.rated_w, self.surge_w, watts)
+                    .map(GivesWay::Stall)
+            }
+        }
+    }
+
+    /// Seconds until the set gives way under a steady load of `watts`; `None` if it carries them.
+    pub fn seconds_to_stall(&self, watts: f64) -> Option<f64> {
+        self.gives_way(watts).map(GivesWay::seconds)
     }
 }
 
@@ -133,18 +268,6 @@ pub fn exhaust_hot(seconds_since_stop: f64) -> bool {
     exhaust_c(seconds_since_stop) > 100.0
 }
 
-/// Seconds that a set stands its surge watts.
-const SURGE_S: f64 = 10.0;
-
-/// Energy in the flywheel at full speed, as seconds of rated power; from memory, 0.4 to 1.2.
-const FLYWHEEL_S: f64 = 0.8;
-
-/// Share of full speed at which the engine dies.
-const STALL_SPEED: f64 = 0.7;
-
-/// Longest time above the surge watts, seconds.
-const LONGEST_STALL_S: f64 = 1.0;
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -153,70 +276,99 @@ mod tests {
         GeneratorSpec::conventional(7200.0, 9000.0)
     }
 
-    #[test]
-    fn the_rating_is_carried_and_more_load_never_lasts_longer() {
-        let set = set();
-        assert!(set.seconds_to_stall(set.rated_w).is_none());
-        let mut before = f64::INFINITY;
-        for hundred in 73..400_i32 {
-            let watts = f64::from(hundred) * 100.0;
-            let seconds = set.seconds_to_stall(watts).unwrap();
-            assert!(
-                seconds <= before && seconds > 0.0,
-                "{watts} W: {seconds} s after {before} s"
-            );
-            before = seconds;
-        }
-        assert!((set.seconds_to_stall(set.surge_w).unwrap() - 10.0).abs() < 1e-12);
-        assert!(
-            set.seconds_to_stall(set.surge_w + 1.0).unwrap() <= 1.0,
-            "above the surge it stalls within a second"
-        );
+    fn every_kind() -> [GeneratorSpec; 3] {
+        let gas = Standby::usual(18_000.0, Fuel::NaturalGas, 1000.0);
+        [
+            set(),
+            GeneratorSpec::inverter(3200.0, 4000.0),
+            GeneratorSpec::standby(gas, 0.0, 15.0),
+        ]
     }
 
     #[test]
-    fn beyond_its_surge_the_flywheel_gives_one_store_of_energy_and_no_more() {
-        let set = set();
-        let given_j = |watts: f64| set.seconds_to_stall(watts).unwrap() * (watts - set.surge_w);
-        let (twice, thrice) = (given_j(2.0 * set.surge_w), given_j(3.0 * set.surge_w));
-        assert!(
-            (twice - thrice).abs() < 1e-9,
-            "{twice} J against {thrice} J"
-        );
-        // Half of the energy in a flywheel that holds 0.4 to 1.2 s of rated power is gone at 70 % of its speed.
-        let seconds = twice / set.rated_w;
-        assert!(
-            (0.2..=0.62).contains(&seconds),
-            "{seconds} s of rated power"
-        );
+    fn every_kind_carries_its_rating_and_gives_way_beyond_its_surge_within_a_second() {
+        for set in every_kind() {
+            assert_eq!(set.gives_way(set.rated_w), None);
+            let seconds = set.seconds_to_stall(1.01 * set.surge_w).unwrap();
+            assert!(seconds <= 1.0, "{seconds} s");
+        }
+    }
+
+    #[test]
+    fn only_electronics_limit_the_current_and_shut_off_where_engines_stall() {
+        let [plain, inverter, standby] = every_kind();
+        assert!(plain.current_max_a().is_infinite() && standby.current_max_a().is_infinite());
+        assert!((inverter.current_max_a() - 4000.0 / 240.0).abs() < 1e-12);
+        assert!(matches!(plain.gives_way(8000.0), Some(GivesWay::Stall(_))));
+        assert!(matches!(
+            inverter.gives_way(3600.0),
+            Some(GivesWay::ShutOff(_))
+        ));
+        assert!(matches!(standby.gives_way(1e5), Some(GivesWay::Stall(_))));
     }
 
     #[test]
     fn speed_sags_and_fuel_rises_with_load() {
-        let set = set();
-        assert!(
-            (set.frequency_hz(0.0) - 62.5).abs() < 1e-12
-                && (set.frequency_hz(7200.0) - 59.5).abs() < 1e-12
-        );
-        assert!(set.fuel_gal_per_h(0.0) > 0.0, "idling burns fuel");
-        assert!(set.fuel_gal_per_h(7200.0) > set.fuel_gal_per_h(3600.0));
+        for set in every_kind() {
+            assert!((set.frequency_hz(0.0) - set.no_load_hz).abs() < 1e-12);
+            assert!((set.frequency_hz(set.rated_w) - set.full_load_hz).abs() < 1e-12);
+            let mut before = 0.0;
+            for tenth in 0..=10 {
+                let burnt = set.fuel_gal_per_h(set.rated_w * f64::from(tenth) / 10.0);
+                assert!(burnt > before, "idling burns fuel, load more");
+                before = burnt;
+            }
+        }
+    }
+
+    #[test]
+    fn the_electronics_make_the_cleanest_wave_and_the_steadiest_speed() {
+        let [plain, inverter, standby] = every_kind();
+        let pct = |set: GeneratorSpec| set.waveform(0.0).distortion_pct;
+        assert!(pct(inverter) < pct(standby) && pct(standby) < pct(plain));
+        assert!(inverter.waveform(3000.0).clean() && !plain.waveform(3000.0).clean());
+        assert!(inverter.waveform(0.0).backup_accepts() && !plain.waveform(0.0).backup_accepts());
     }
 
     #[test]
     fn a_tank_lasts_about_as_long_as_such_sets_do() {
-        let set = set();
-        let hours = set.tank_gal / set.fuel_gal_per_h(0.5 * set.rated_w);
-        assert!((7.0..12.0).contains(&hours), "{hours} h at half load");
+        let [plain, inverter, standby] = every_kind();
+        let hours = |set: GeneratorSpec| set.tank_gal / set.fuel_gal_per_h(0.5 * set.rated_w);
+        assert!(
+            (7.0..12.0).contains(&hours(plain)),
+            "{} h at half load",
+            hours(plain)
+        );
+        assert!(
+            (8.0..18.0).contains(&hours(inverter)),
+            "{} h",
+            hours(inverter)
+        );
+        assert!(hours(standby).is_infinite(), "piped gas has no tank");
     }
 
     #[test]
     fn no_set_makes_more_electricity_than_a_third_of_its_fuel() {
-        let set = set();
-        let fuel_w = set.fuel_gal_per_h(set.rated_w) * 120_333.0 / 3.412_14;
-        let efficiency = set.rated_w / fuel_w;
+        for set in every_kind() {
+            let efficiency = set.burn.efficiency(set.rated_w, 1.0);
+            assert!(
+                (0.12..0.30).contains(&efficiency),
+                "efficiency {efficiency} at full load"
+            );
+        }
+    }
+
+    #[test]
+    fn a_pair_carries_what_one_cannot_and_one_of_it_its_own() {
+        let one = GeneratorSpec::inverter(3200.0, 4000.0);
+        let (pair, single) = (one.times(2), one.times(1));
+        assert_eq!(single, one);
+        assert!(one.gives_way(6000.0).is_some() && pair.gives_way(6000.0).is_none());
+        assert!((pair.current_max_a() - 2.0 * one.current_max_a()).abs() < 1e-12);
+        let half = |set: GeneratorSpec| set.impedance(Reactance::Transient).im;
         assert!(
-            (0.12..0.30).contains(&efficiency),
-            "efficiency {efficiency} at full load"
+            (half(pair) - 0.5 * half(one)).abs() < 1e-12,
+            "two in parallel"
         );
     }
 

@@ -26,6 +26,7 @@ pub mod insulation;
 pub mod motor;
 pub mod motor_voltage;
 
+pub mod fuel;
 pub mod generator;
 
 pub mod interconnection;
@@ -39,3 +40,8 @@ pub mod backpower;
 pub mod closing;
 
 pub mod contacts;
+pub mod conventional;
+pub mod inverter;
+pub mod standby;
+pub mod waveform;
+
