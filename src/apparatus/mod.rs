@@ -45,3 +45,7 @@ pub mod inverter;
 pub mod standby;
 pub mod waveform;
 
+pub mod auto_transfer;
+mod auto_transfer_steps;
+pub mod auto_transfer_story;
+pub mod transfer_timers;
