@@ -29,6 +29,11 @@ pub mod motor_voltage;
 pub mod fuel;
 pub mod generator;
 
+pub mod conventional;
+pub mod inverter;
+pub mod standby;
+pub mod waveform;
+
 pub mod interconnection;
 
 pub mod solar;
@@ -40,10 +45,6 @@ pub mod backpower;
 pub mod closing;
 
 pub mod contacts;
-pub mod conventional;
-pub mod inverter;
-pub mod standby;
-pub mod waveform;
 
 pub mod auto_transfer;
 mod auto_transfer_steps;

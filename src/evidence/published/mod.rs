@@ -12,8 +12,10 @@
 mod air;
 mod cord;
 mod device;
+mod machine;
 mod people;
 mod source;
+mod transfer;
 mod wire;
 mod wiring;
 
@@ -50,10 +52,12 @@ const FILES: &[RowFile<'_>] = &[
     rows!("conductors", WireSizes),
     rows!("cords", Cords),
     rows!("interconnection", Timing),
+    rows!("fuel", Fuel),
     rows!("lines", UtilitySide),
     rows!("monoxide", CarbonMonoxide),
     rows!("motors", RideThrough),
     rows!("shock", Shock),
+    rows!("standby", Timing),
     rows!("transformers", UtilitySide),
     rows!("voltage-drop", BuildingWire),
 ];
@@ -68,6 +72,8 @@ enum Ask {
     People(people::Ask),
     Source(source::Ask),
     Air(air::Ask),
+    Machine(machine::Ask),
+    Transfer(transfer::Ask),
 }
 
 impl Ask {
@@ -80,6 +86,8 @@ impl Ask {
             Self::People(ask) => ask.ours(),
             Self::Air(ask) => ask.ours(),
             Self::Source(ask) => ask.ours(),
+            Self::Machine(ask) => ask.ours(),
+            Self::Transfer(ask) => ask.ours(),
         }
     }
 }
