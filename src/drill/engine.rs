@@ -57,7 +57,7 @@ impl Drill {
         let conditions = Conditions::begin(site);
         let drive = Drive {
             running: false,
-            angle_deg: 0.0,
+            ..Drive::default()
         };
         let readings = plant.read(site, &scenario.start, &[], drive, Body { touching: false });
         let spreads: Vec<u32> = scenario.story.iter().map(|t| t.spread_s).collect();
@@ -231,6 +231,7 @@ impl Drill {
         let drive = Drive {
             running: self.conditions.engine.running_since.is_some(),
             angle_deg,
+            ..Drive::default()
         };
         let body = Body {
             touching: self.crew_touches(),

@@ -76,7 +76,7 @@ impl Drill {
                     .get(line.crew_pole)
                     .map_or("", |p| p.name.as_str());
                 let reading = self.readings().point(point);
-                if reading.fed.generator || reading.fed.utility {
+                if reading.fed.any() {
                     self.conditions.delay = self.conditions.delay + STAND_BACK;
                     self.happen(Event::CrewFoundLive {
                         volts: reading.volts,
@@ -349,7 +349,7 @@ impl Drill {
             .poles
             .get(line.crew_pole)
             .map_or("", |p| p.name.as_str());
-        let live = self.readings().point(point).fed.generator;
+        let live = self.readings().point(point).fed.customer();
         let learnt = Learnt::Told {
             by: callee,
             crew_at_work,

@@ -90,7 +90,12 @@ impl Source<'_> {
         known: u32,
         version: impl Fn(&T) -> u32,
     ) -> Result<T, Vec<Diagnostic>> {
-        let file: T = ron::from_str(self.text).map_err(|e| vec![self.syntax(&e)])?;
+        // What may be left out is written plainly where it is given.
+        let options = ron::Options::default()
+            .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+        let file: T = options
+            .from_str(self.text)
+            .map_err(|e| vec![self.syntax(&e)])?;
         let found = version(&file);
         if found == known {
             return Ok(file);

@@ -13,8 +13,9 @@ pub(super) struct DrillFile {
     pub(super) version: u32,
     pub(super) name: String,
     pub(super) site: String,
-    /// Whether the interlock is fitted between main and generator breaker.
-    pub(super) interlock_fitted: bool,
+    /// How the slide between main and generator breaker is found; fitted when left out.
+    #[serde(default)]
+    pub(super) interlock: InterlockFile,
     /// Which of the site's cords are in the shed.
     pub(super) cords: Vec<String>,
     pub(super) starts_at: (u32, u32),
@@ -24,6 +25,19 @@ pub(super) struct DrillFile {
     pub(super) story: Vec<StoryFile>,
     pub(super) goal: GoalFile,
     pub(super) share: f64,
+}
+
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+pub(super) enum InterlockFile {
+    /// Listed for this panel, and it blocks.
+    #[default]
+    Fitted,
+    /// There is none.
+    Missing,
+    /// It doesn't reach, so it doesn't block.
+    Misfitted,
+    /// Its bar has been taken off.
+    Defeated,
 }
 
 #[derive(Debug, Deserialize)]

@@ -62,6 +62,18 @@ impl Furnishing {
         id
     }
 
+    /// Adds a ground-fault device, set.
+    pub(super) fn gfci(&mut self, name: &str, place: &str) -> ControlId {
+        self.add(name, Kind::Gfci, &["tripped", "set"], place, 1)
+    }
+
+    /// A control that no learner's hand moves.
+    pub(super) fn by_the_world(&mut self, control: ControlId) {
+        if let Some(control) = self.controls.get_mut(usize::from(control.0)) {
+            control.operator = Operator::World;
+        }
+    }
+
     /// How everything stands when a file says nothing else.
     pub(super) fn start(&self) -> Positions {
         let mut positions = Positions::first(self.controls.len());

@@ -11,11 +11,12 @@ use std::sync::Arc;
 use sha2::{Digest as _, Sha256};
 
 use crate::scenario::Scenario;
+use crate::site::Interlock;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build::{build_drill, parse_drill, unknown_cords, unknown_site};
-use super::drill_file::DrillFile;
+use super::drill_file::{DrillFile, InterlockFile};
 use super::site_build::{Fitted, build_site, parse_site};
 use super::site_file::SiteFile;
 
@@ -106,7 +107,7 @@ impl Library {
                         source(&text),
                         &file,
                         &Fitted {
-                            interlock: true,
+                            interlock: Interlock::Fitted,
                             cords: &cords,
                         },
                     ) {
@@ -161,7 +162,7 @@ fn scenario(
         return Err(wrong);
     }
     let fitted = Fitted {
-        interlock: file.interlock_fitted,
+        interlock: interlock(file.interlock),
         cords: &file.cords,
     };
     let built = build_site(source(&site.text), &site.file, &fitted)?;
@@ -225,4 +226,13 @@ pub(super) fn unreadable(path: &Path, error: &io::Error) -> Diagnostic {
         text: "",
     }
     .whole(Message::new("error-unreadable").with("detail", Arg::Verbatim(error.to_string())))
+}
+
+fn interlock(file: InterlockFile) -> Interlock {
+    match file {
+        InterlockFile::Fitted => Interlock::Fitted,
+        InterlockFile::Missing => Interlock::Missing,
+        InterlockFile::Misfitted => Interlock::Misfitted,
+        InterlockFile::Defeated => Interlock::Defeated,
+    }
 }

@@ -1,27 +1,17 @@
 //! From a site file to a [`Site`], with every fault named on the way.
 
 use crate::apparatus::conductor::Awg;
-use crate::apparatus::cord::{self, Loaded};
-use crate::apparatus::cord_letters::CordType;
-use crate::apparatus::generator::GeneratorSpec;
 use crate::apparatus::transformer::CenterTapped;
-use crate::hazard::monoxide::Placement;
-use crate::site::{
-    Circuit, Cord, FarEnd, Generator, Kind, Legs, Line, Neighbor, Panel, Place, Plate, Pole,
-    Positions, Service, Site, Span,
-};
+use crate::site::{Interlock, Kind, Legs, Line, Neighbor, Pole, Positions, Service, Site, Span};
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::furnish::Furnishing;
-use super::site_file::{
-    CircuitFile, CordFile, GasFile, GeneratorFile, HouseEndFile, LegFile, LineFile, PanelFile,
-    SITE_VERSION, SiteFile,
-};
+use super::site_file::{LegFile, LineFile, SITE_VERSION, SiteFile};
 
 /// What a drill chooses of a site.
 pub(super) struct Fitted<'a> {
-    pub(super) interlock: bool,
+    pub(super) interlock: Interlock,
     pub(super) cords: &'a [String],
 }
 
@@ -57,8 +47,9 @@ pub(super) fn build_site(
     build.positive(&["service", "drop_ft"], file.service.drop_ft);
     build.positive(&["service", "electrode_ohm"], file.service.electrode_ohm);
     let neighbors = build.neighbors(file);
-    let panel = build.panel(&file.panel, fitted.interlock);
+    let supply = build.supply(file, fitted.interlock);
     let generator = build.generator(&file.generator);
+    let (solar, battery) = (build.solar(file), build.battery(file));
     let cords = build.cords(file, fitted.cords, &generator);
     let appliances = build.appliances(file, &cords);
     build.cord_constraints(&cords, &appliances);
@@ -93,9 +84,15 @@ pub(super) fn build_site(
             electrode_ohm: file.service.electrode_ohm,
         },
         neighbors,
-        panel,
+        panel: supply.panel,
+        subpanels: supply.subpanels,
+        circuits: supply.circuits,
+        inlets: supply.inlets,
+        transfers: supply.transfers,
         appliances,
         generator,
+        solar,
+        battery,
         cords,
         air_m3: file.air.cubic_meters,
         air_changes_per_h: (
@@ -152,7 +149,7 @@ impl Build<'_> {
         0
     }
 
-    fn gauge(&mut self, trail: &[&str], text: &str) -> Awg {
+    pub(super) fn gauge(&mut self, trail: &[&str], text: &str) -> Awg {
         text.parse().unwrap_or_else(|_| {
             let message = Message::new("error-gauge").with("value", Arg::Verbatim(text.to_owned()));
             self.fault(trail, message);
@@ -248,238 +245,16 @@ impl Build<'_> {
         }
         neighbors
     }
-
-    fn panel(&mut self, file: &PanelFile, interlock: bool) -> Panel {
-        let plate = |rating_a, poles, slot| Plate {
-            rating_a,
-            poles,
-            slot,
-        };
-        let f = &mut self.furnishing;
-        let main = f.breaker(
-            "main",
-            Kind::Main,
-            "panel",
-            plate(file.main_amps, 2, (0, 0)),
-            true,
-        );
-        let lock = f.add("main-lock", Kind::Lock, &["removed", "fitted"], "panel", 0);
-        let backfed_plate = plate(file.generator_breaker_amps, 2, (0, 1));
-        let backfed = f.breaker(
-            "generator-breaker",
-            Kind::Backfed,
-            "panel",
-            backfed_plate,
-            false,
-        );
-        f.needs((lock, 1), main, &[0], "refused-lock-needs-off");
-        f.holds((lock, 1), main, "refused-locked");
-        if interlock {
-            f.not_both((main, 1), (backfed, 1), "refused-interlock");
-        }
-        let circuits = file.circuits.iter().map(|c| self.circuit(c)).collect();
-        Panel {
-            main,
-            backfed,
-            inlet_awg: self.gauge(
-                &["inlet_gauge", &format!("\"{}\"", file.inlet_gauge)],
-                &file.inlet_gauge,
-            ),
-            inlet_ft: self.positive(&["inlet_ft"], file.inlet_ft),
-            interlock,
-            circuits,
-        }
-    }
-
-    fn circuit(&mut self, c: &CircuitFile) -> Circuit {
-        let own = format!("(name: \"{}\", breaker_amps", c.name);
-        let legs = legs(c.leg);
-        let poles = if legs == Legs::Both { 2 } else { 1 };
-        let plate = Plate {
-            rating_a: c.breaker_amps,
-            poles,
-            slot: c.slot,
-        };
-        let breaker = self.furnishing.breaker(
-            &format!("breaker-{}", c.name),
-            Kind::Breaker,
-            "panel",
-            plate,
-            true,
-        );
-        Circuit {
-            name: c.name.clone(),
-            breaker,
-            awg: self.gauge(&[&own, "gauge", &format!("\"{}\"", c.gauge)], &c.gauge),
-            length_ft: self.positive(&[&own, "length_ft"], c.length_ft),
-            legs,
-        }
-    }
-
-    fn generator(&mut self, file: &GeneratorFile) -> Generator {
-        for (field, value) in [
-            ("rated_watts", file.rated_watts),
-            ("surge_watts", file.surge_watts),
-            ("tank_gallons", file.tank_gallons),
-            ("warm_up_seconds", file.warm_up_seconds),
-            ("cool_down_seconds", file.cool_down_seconds),
-        ] {
-            self.positive(&["generator: (", field], value);
-        }
-        let spec = GeneratorSpec {
-            main_breaker_a: f64::from(file.output_breaker_amps),
-            warmup_s: file.warm_up_seconds,
-            cooldown_s: file.cool_down_seconds,
-            tank_gal: file.tank_gallons,
-            ..GeneratorSpec::conventional(file.rated_watts, file.surge_watts)
-        };
-        let names: Vec<&str> = file.places.iter().map(|p| p.name.as_str()).collect();
-        let f = &mut self.furnishing;
-        let placement = f.add("generator-place", Kind::Placement, &names, "generator", 0);
-        let engine = f.add(
-            "engine",
-            Kind::Engine,
-            &["stopped", "running"],
-            "generator",
-            0,
-        );
-        let plate = Plate {
-            rating_a: file.output_breaker_amps,
-            poles: 2,
-            slot: (0, 0),
-        };
-        let output = f.breaker("generator-output", Kind::Output, "generator", plate, false);
-        let usable: Vec<u8> = usable_positions(file);
-        f.needs((engine, 1), placement, &usable, "refused-in-shed");
-        f.holds((engine, 1), placement, "refused-move-running");
-        let places = file.places.iter().map(|p| Place {
-            name: p.name.clone(),
-            opening_ft: p.opening_ft,
-            exposure: (gas(p.gas_with_window_shut), gas(p.gas_with_window_open)),
-            usable: p.usable,
-        });
-        Generator {
-            spec,
-            engine,
-            output,
-            placement,
-            places: places.collect(),
-        }
-    }
-
-    fn cords(&mut self, file: &SiteFile, chosen: &[String], generator: &Generator) -> Vec<Cord> {
-        let circuits: Vec<&str> = file
-            .panel
-            .circuits
-            .iter()
-            .map(|c| c.name.as_str())
-            .collect();
-        let mut cords = Vec::new();
-        for cord in file.cords.iter().filter(|c| chosen.contains(&c.name)) {
-            let built = self.cord(cord, &circuits);
-            if let Some(built) = built {
-                cords.push(built);
-            }
-        }
-        let usable: Vec<u8> = usable_positions(&file.generator);
-        for cord in &cords {
-            self.furnishing.needs(
-                (cord.near, 1),
-                generator.placement,
-                &usable,
-                "refused-in-shed",
-            );
-            self.furnishing
-                .holds((cord.near, 1), generator.placement, "refused-move-corded");
-        }
-        cords
-    }
-
-    fn cord(&mut self, cord: &CordFile, circuits: &[&str]) -> Option<Cord> {
-        let own = format!("(name: \"{}\", letters", cord.name);
-        let awg = self.gauge(
-            &[&own, "gauge", &format!("\"{}\"", cord.gauge)],
-            &cord.gauge,
-        );
-        let length_ft = self.positive(&[&own, "length_ft"], cord.length_ft);
-        let letters = cord.letters.parse::<CordType>();
-        if letters.is_err() {
-            let message = Message::new("error-cord-letters")
-                .with("value", Arg::Verbatim(cord.letters.clone()));
-            self.fault(&[&cord.letters], message);
-        }
-        let make = cord::Cord::new(letters.ok()?, awg, length_ft, Loaded::Two);
-        if make.is_none() {
-            let message =
-                Message::new("error-gauge").with("value", Arg::Verbatim(cord.gauge.clone()));
-            self.fault(&[&own, "gauge"], message);
-        }
-        let end = |part: &str| format!("{}-{part}", cord.name);
-        let near = self.furnishing.add(
-            &end("generator-end"),
-            Kind::Plug,
-            &["stowed", "generator"],
-            "cords",
-            0,
-        );
-        let far = match &cord.house_end {
-            HouseEndFile::Inlet => FarEnd::Inlet(self.furnishing.add(
-                &end("house-end"),
-                Kind::Plug,
-                &["stowed", "inlet"],
-                "cords",
-                0,
-            )),
-            HouseEndFile::BareBlades { outlet } => {
-                let circuit = self.find(&[&own, "outlet"], outlet, "circuit", circuits);
-                let position = format!("{outlet}-outlet");
-                let positions = ["stowed", position.as_str()];
-                FarEnd::Blades(
-                    self.furnishing
-                        .add(&end("house-end"), Kind::Plug, &positions, "cords", 0),
-                    circuit,
-                )
-            }
-            HouseEndFile::Connector => FarEnd::Connector,
-        };
-        let lay = self
-            .furnishing
-            .add(&end("lay"), Kind::Lay, &["coiled", "flat"], "cords", 0);
-        Some(Cord {
-            name: cord.name.clone(),
-            make: make?,
-            legs: legs(cord.leg),
-            near,
-            far,
-            lay,
-        })
-    }
 }
 
 /// Volts from a leg to neutral.
 pub(super) const HALF_V: f64 = 120.0;
 
-fn usable_positions(file: &GeneratorFile) -> Vec<u8> {
-    file.places
-        .iter()
-        .zip(0_u8..)
-        .filter(|(p, _)| p.usable)
-        .map(|(_, index)| index)
-        .collect()
-}
-
-fn legs(leg: LegFile) -> Legs {
+/// Legs as the model has them.
+pub(super) fn legs(leg: LegFile) -> Legs {
     match leg {
         LegFile::Leg1 => Legs::One,
         LegFile::Leg2 => Legs::Two,
         LegFile::Both => Legs::Both,
-    }
-}
-
-fn gas(gas: GasFile) -> Placement {
-    match gas {
-        GasFile::Indoors => Placement::Garage,
-        GasFile::NearOpening => Placement::NearOpening,
-        GasFile::FarAway => Placement::TwentyFeetAway,
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::apparatus::motor::{CodeLetter, Motor};
 use crate::site::{
-    Appliance, ControlId, Cord, Demand, FarEnd, Kind, Legs, Plug, PositionId, Reservoir, Work,
+    Appliance, ControlId, Cord, Demand, FarEnd, Kind, Legs, Plug, PositionId, Reservoir, Spot, Work,
 };
 use crate::words::{Arg, Message};
 
@@ -11,21 +11,18 @@ use super::site_file::{ApplianceFile, DemandFile, LegFile, PlugFile, SiteFile, W
 
 impl Build<'_> {
     pub(super) fn appliances(&mut self, file: &SiteFile, cords: &[Cord]) -> Vec<Appliance> {
-        let circuits: Vec<&str> = file
-            .panel
-            .circuits
-            .iter()
-            .map(|c| c.name.as_str())
-            .collect();
+        let circuits: Vec<&str> = file.circuits.iter().map(|c| c.name.as_str()).collect();
         let mut appliances = Vec::new();
         for appliance in &file.appliances {
             let own = format!("(name: \"{}\", circuit", appliance.name);
             let circuit = self.find(&[&own], &appliance.circuit, "circuit", &circuits);
             let both = file
-                .panel
                 .circuits
                 .get(circuit)
                 .is_some_and(|c| c.leg == LegFile::Both);
+            let leak_ohm = appliance
+                .leak_ohm
+                .map(|ohm| self.positive(&[&own, "leak_ohm"], ohm));
             let work = self.work(&own, appliance, both);
             let demand = self.demand(&own, appliance);
             let plug = self.plug(appliance, cords, both);
@@ -35,6 +32,8 @@ impl Build<'_> {
                 work,
                 demand,
                 plug,
+                grounded: appliance.grounded,
+                leak_ohm,
             });
         }
         appliances
@@ -146,8 +145,19 @@ impl Build<'_> {
         const TAKEN: &str = "refused-outlet-taken";
         let f = &mut self.furnishing;
         for (index, one) in cords.iter().enumerate() {
-            for other in cords.iter().skip(index + 1).filter(|c| c.legs == one.legs) {
-                f.not_both((one.near, 1), (other.near, 1), TAKEN);
+            for other in cords.iter().skip(index + 1) {
+                for (here, there) in same_spots(one, other) {
+                    f.not_both((one.near, here), (other.near, there), TAKEN);
+                }
+            }
+            for appliance in appliances {
+                if let Plug::Cord { control, cords, .. } = &appliance.plug {
+                    for (at, spot) in (0_u8..).zip(&one.near_spots) {
+                        for (_, own) in cords.iter().filter(|(c, _)| *spot == Spot::CordEnd(*c)) {
+                            f.not_both((one.near, at), (*control, own.0), TAKEN);
+                        }
+                    }
+                }
             }
             if let FarEnd::Blades(end, circuit) = one.far {
                 for appliance in appliances.iter().filter(|a| a.circuit == circuit) {
@@ -180,4 +190,19 @@ fn plug_ends(plug: &Plug) -> Option<Ends<'_>> {
         Plug::Cord { control, cords, .. } => Some((*control, cords)),
         Plug::Wired => None,
     }
+}
+
+/// Positions in which the ends of two cords would be in one and the same outlet or connector.
+/// The one outlet of a generator that names none stands for one of each kind, so cords of different legs don't meet there.
+fn same_spots(one: &Cord, other: &Cord) -> Vec<(u8, u8)> {
+    let mut same = Vec::new();
+    for (here, spot) in (0_u8..).zip(&one.near_spots) {
+        for (there, other_spot) in (0_u8..).zip(&other.near_spots) {
+            let outlet = matches!(spot, Spot::Receptacle(_)) && one.legs == other.legs;
+            if spot == other_spot && (outlet || matches!(spot, Spot::CordEnd(_))) {
+                same.push((here, there));
+            }
+        }
+    }
+    same
 }

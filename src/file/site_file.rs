@@ -16,8 +16,19 @@ pub(super) struct SiteFile {
     pub(super) service: ServiceFile,
     pub(super) neighbors: Vec<NeighborFile>,
     pub(super) panel: PanelFile,
+    #[serde(default)]
+    pub(super) subpanels: Vec<SubpanelFile>,
+    pub(super) circuits: Vec<CircuitFile>,
+    #[serde(default)]
+    pub(super) inlets: Vec<InletFile>,
+    #[serde(default)]
+    pub(super) transfers: Vec<TransferFile>,
     pub(super) appliances: Vec<ApplianceFile>,
     pub(super) generator: GeneratorFile,
+    #[serde(default)]
+    pub(super) solar: Option<SolarFile>,
+    #[serde(default)]
+    pub(super) battery: Option<BatteryFile>,
     pub(super) cords: Vec<CordFile>,
     pub(super) air: AirFile,
 }
@@ -85,10 +96,95 @@ pub(super) struct NeighborFile {
 #[serde(deny_unknown_fields)]
 pub(super) struct PanelFile {
     pub(super) main_amps: u16,
-    pub(super) generator_breaker_amps: u16,
-    pub(super) inlet_gauge: String,
-    pub(super) inlet_ft: f64,
-    pub(super) circuits: Vec<CircuitFile>,
+    /// The breaker that an inlet feeds; none where the house has other transfer equipment.
+    #[serde(default)]
+    pub(super) backfeed: Option<BackfeedFile>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct BackfeedFile {
+    pub(super) breaker_amps: u16,
+    pub(super) inlet: String,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct SubpanelFile {
+    pub(super) name: String,
+    /// The breaker in the main panel that feeds it.
+    pub(super) feeder_amps: u16,
+    pub(super) gauge: String,
+    pub(super) length_ft: f64,
+    pub(super) slot: (u8, u8),
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct InletFile {
+    pub(super) name: String,
+    pub(super) gauge: String,
+    pub(super) length_ft: f64,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct TransferFile {
+    pub(super) name: String,
+    pub(super) moves: MovesFile,
+    pub(super) other: OtherFile,
+    pub(super) neutral: NeutralFile,
+    /// The switch's own breaker toward the other source.
+    #[serde(default)]
+    pub(super) breaker_amps: Option<u16>,
+    /// Worked by a controller and not by a hand.
+    #[serde(default)]
+    pub(super) automatic: bool,
+}
+
+#[derive(Debug, Deserialize)]
+pub(super) enum MovesFile {
+    /// The whole house.
+    MainPanel,
+    /// A subpanel, by name.
+    Subpanel(String),
+    /// One circuit, by name.
+    Circuit(String),
+}
+
+#[derive(Debug, Deserialize)]
+pub(super) enum OtherFile {
+    /// An inlet, by name.
+    Inlet(String),
+    /// The generator, wired for good.
+    Generator,
+    /// The battery.
+    Battery,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum NeutralFile {
+    Solid,
+    Switched,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct SolarFile {
+    pub(super) watts: f64,
+    pub(super) breaker_amps: u16,
+    pub(super) slot: (u8, u8),
+    /// The subpanel it feeds; the main panel when left out.
+    #[serde(default)]
+    pub(super) panel: Option<String>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct BatteryFile {
+    pub(super) rated_watts: f64,
+    pub(super) surge_watts: f64,
+    pub(super) kilowatt_hours: f64,
 }
 
 #[derive(Debug, Deserialize)]
@@ -100,6 +196,12 @@ pub(super) struct CircuitFile {
     pub(super) length_ft: f64,
     pub(super) leg: LegFile,
     pub(super) slot: (u8, u8),
+    /// The subpanel its breaker sits in; the main panel when left out.
+    #[serde(default)]
+    pub(super) panel: Option<String>,
+    /// Whether its outlet has a ground-fault device.
+    #[serde(default)]
+    pub(super) gfci: bool,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
@@ -118,6 +220,16 @@ pub(super) struct ApplianceFile {
     pub(super) demand: DemandFile,
     #[serde(default)]
     pub(super) plug: PlugFile,
+    /// Whether its frame is on the equipment ground; true when left out.
+    #[serde(default = "yes")]
+    pub(super) grounded: bool,
+    /// Worn insulation between hot and frame; none when left out.
+    #[serde(default)]
+    pub(super) leak_ohm: Option<f64>,
+}
+
+fn yes() -> bool {
+    true
 }
 
 #[derive(Debug, Deserialize)]
@@ -172,7 +284,31 @@ pub(super) struct GeneratorFile {
     pub(super) tank_gallons: f64,
     pub(super) warm_up_seconds: f64,
     pub(super) cool_down_seconds: f64,
+    /// Whether its neutral is joined to its frame; floating when left out.
+    #[serde(default)]
+    pub(super) neutral: BondFile,
+    /// Outlets on its face; one for the house, called `generator`, when left out.
+    #[serde(default)]
+    pub(super) receptacles: Option<Vec<ReceptacleFile>>,
     pub(super) places: Vec<PlaceFile>,
+}
+
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+pub(super) enum BondFile {
+    #[default]
+    Floating,
+    Bonded,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ReceptacleFile {
+    pub(super) name: String,
+    pub(super) leg: LegFile,
+    #[serde(default)]
+    pub(super) breaker_amps: Option<u16>,
+    #[serde(default)]
+    pub(super) gfci: bool,
 }
 
 #[derive(Debug, Deserialize)]
@@ -200,6 +336,9 @@ pub(super) struct CordFile {
     pub(super) gauge: String,
     pub(super) length_ft: f64,
     pub(super) leg: LegFile,
+    /// Whether it has an equipment ground from end to end; true when left out.
+    #[serde(default = "yes")]
+    pub(super) grounded: bool,
     pub(super) house_end: HouseEndFile,
 }
 

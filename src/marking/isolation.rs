@@ -6,7 +6,7 @@
 
 use crate::drill::{Event, Moment, Trace};
 use crate::scenario::Scenario;
-use crate::site::{FarEnd, Site};
+use crate::site::{FarEnd, Site, Spot};
 use crate::words::{Arg, Unit};
 
 use super::episode::{Episode, episodes};
@@ -43,12 +43,12 @@ fn line_fed(site: &Site, moment: &Moment) -> bool {
         .line
         .poles
         .iter()
-        .any(|p| readings.point(&p.name).fed.generator);
+        .any(|p| readings.point(&p.name).fed.customer());
     let neighbors = site
         .neighbors
         .iter()
-        .any(|n| readings.point(&n.name).fed.generator);
-    line || neighbors || readings.point("service").fed.generator
+        .any(|n| readings.point(&n.name).fed.customer());
+    line || neighbors || readings.point("service").fed.customer()
 }
 
 /// Volts on house wiring that the generator feeds by a way that no transfer equipment guards; none if it feeds none so.
@@ -57,19 +57,20 @@ fn line_fed(site: &Site, moment: &Moment) -> bool {
 /// one handle away from the line is a finding before that handle is moved.
 fn unguarded_volts(site: &Site, moment: &Moment) -> Option<f64> {
     let mut points = Vec::new();
-    if !site.panel.interlock {
-        points.push("inlet".to_owned());
+    if let Some(backfeed) = site.panel.backfeed.filter(|b| !b.interlock.blocks()) {
+        let inlet = site.inlets.get(backfeed.inlet);
+        points.extend(inlet.map(|i| i.name.clone()));
     }
     for cord in &site.cords {
         if let FarEnd::Blades(end, _) = cord.far {
             let plugged = site.position_name(&moment.positions, end) != "stowed";
-            if plugged && site.stands(&moment.positions, cord.near, "generator") {
+            if plugged && matches!(cord.near_spot(&moment.positions), Spot::Receptacle(_)) {
                 points.push(format!("{}-far-end", cord.name));
             }
         }
     }
     let readings = points.iter().map(|p| moment.readings.point(p));
-    let fed = readings.filter(|r| r.fed.generator);
+    let fed = readings.filter(|r| r.fed.customer());
     fed.map(|r| r.volts.max(r.volts_across)).reduce(f64::max)
 }
 
@@ -77,7 +78,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let volts = |m: &Moment| {
         let poles = site.line.poles.iter().map(|p| m.readings.point(&p.name));
         poles
-            .filter(|p| p.fed.generator)
+            .filter(|p| p.fed.customer())
             .map(|p| p.volts)
             .fold(0.0, f64::max)
     };
@@ -86,7 +87,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let lit = |m: &Moment| {
         site.neighbors
             .iter()
-            .filter(|n| m.readings.point(&n.name).fed.generator)
+            .filter(|n| m.readings.point(&n.name).fed.customer())
             .count()
     };
     let n_lit = moments.iter().map(lit).max().unwrap_or_default();

@@ -1,33 +1,55 @@
 //! A place seen close: what can be operated, tested, looked at and asked there, as a view.
 
 use crate::drill::{Action, CALLEES, Drill, Known, LISTENERS, Sight, write_action};
-use crate::site::{Control, ControlId, Kind, Operator, PositionId, Site};
+use crate::site::{Control, ControlId, Interlock, Kind, Operator, PositionId, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
-use super::street::{PLACES, is_live};
+use super::street::is_live;
 use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
 use super::{Open, Session};
+
+/// Places that open as a close view, in the order in which they are offered.
+const PLACES: [&str; 9] = [
+    "panel",
+    "transfer",
+    "subpanel",
+    "solar",
+    "generator",
+    "cords",
+    "house",
+    "line",
+    "phone",
+];
+
+/// Places of a site that open as a close view: those where nothing can be operated are left out, but for street and phone.
+pub(super) fn places(site: &Site) -> impl Iterator<Item = &'static str> + '_ {
+    let offered = |place: &&str| match *place {
+        "transfer" | "subpanel" | "solar" => site.controls.iter().any(|c| c.place == *place),
+        _ => true,
+    };
+    PLACES.into_iter().filter(offered)
+}
 
 impl Session {
     /// A place seen close; `None` if no drill is open or the place isn't there.
     pub fn close(&self, place: &str) -> Option<CloseView> {
         let open = self.open.as_ref()?;
         let site = open.drill.site();
-        let place = PLACES.iter().find(|p| **p == place)?;
+        let place = places(site).find(|p| *p == place)?;
         let controls = site
             .controls
             .iter()
             .enumerate()
-            .filter(|(_, c)| c.place == *place && c.operator == Operator::Learner);
+            .filter(|(_, c)| c.place == place && c.operator == Operator::Learner);
         Some(CloseView {
-            place: (*place).to_owned(),
+            place: place.to_owned(),
             title: self.words.say_id(&format!("place-{place}")),
             description: self.description(open, place),
             controls: controls
                 .filter_map(|(i, c)| self.control(&open.drill, i, c))
                 .collect(),
             deeds: self.deeds(open, place),
-            interlock: *place == "panel" && site.panel.interlock,
+            interlock: place == "panel" && site.panel.has_slide(),
             readings: self.gauges(open, place),
             faces: Vec::new(),
         })
@@ -78,7 +100,7 @@ impl Session {
 
     /// What stands beside a handle: a branch breaker is known by what it feeds.
     fn handle_label(&self, site: &Site, id: ControlId, name: &str) -> String {
-        let circuit = site.panel.circuits.iter().find(|c| c.breaker == id);
+        let circuit = site.circuits.iter().find(|c| c.breaker == id);
         circuit.map_or_else(
             || name.to_owned(),
             |c| self.words.label(&name_of(&format!("circuit-{}", c.name))),
@@ -94,6 +116,9 @@ impl Session {
             | Kind::Main
             | Kind::Backfed
             | Kind::Output
+            | Kind::Gfci
+            | Kind::Transfer
+            | Kind::Disconnect
             | Kind::Lock
             | Kind::Engine
             | Kind::Switch
@@ -128,7 +153,7 @@ impl Session {
             }
             "cords" => {
                 actions.push(Action::Look(Sight::Cords));
-                actions.push(test("inlet"));
+                actions.extend(site.inlets.iter().map(|i| test(&i.name)));
                 actions.extend(
                     site.cords
                         .iter()
@@ -139,8 +164,7 @@ impl Session {
                 actions.push(Action::Look(Sight::House));
                 actions.push(Action::Tell(crate::drill::Listener::Household));
                 actions.extend(
-                    site.panel
-                        .circuits
+                    site.circuits
                         .iter()
                         .map(|c| test(&format!("outlet-{}", c.name))),
                 );
@@ -246,8 +270,13 @@ impl Session {
 /// What one sees at a place.
 pub(super) fn seen_there(site: &Site, place: &str) -> Message {
     match place {
-        "panel" if site.panel.interlock => Message::new("close-panel-interlock"),
-        "panel" => Message::new("close-panel-no-interlock"),
+        "panel" => Message::new(match site.panel.backfeed.map(|b| b.interlock) {
+            Some(Interlock::Fitted) => "close-panel-interlock",
+            Some(Interlock::Missing) => "close-panel-no-interlock",
+            Some(Interlock::Misfitted) => "close-panel-misfitted",
+            Some(Interlock::Defeated) => "close-panel-defeated",
+            None => "close-panel-plain",
+        }),
         other => Message::new(format!("close-{other}")),
     }
 }
@@ -266,6 +295,9 @@ fn kind_view(kind: Kind) -> ControlKind {
         Kind::Placement => ControlKind::Placement,
         Kind::Engine => ControlKind::Engine,
         Kind::Switch => ControlKind::Switch,
+        Kind::Disconnect => ControlKind::Disconnect,
+        Kind::Gfci => ControlKind::Gfci,
+        Kind::Transfer => ControlKind::Transfer,
         Kind::Lay => ControlKind::Lay,
         Kind::Opening => ControlKind::Opening,
         Kind::People => ControlKind::People,

@@ -119,7 +119,7 @@ pub(super) fn room_of(appliance: &Appliance) -> Room {
 
 /// The ends of all branch circuits.
 pub(super) fn outlets(site: &Site, positions: &Positions) -> Vec<OutletView> {
-    let circuits = site.panel.circuits.iter().enumerate();
+    let circuits = site.circuits.iter().enumerate();
     circuits
         .map(|(index, circuit)| {
             let there = site.appliances.iter().filter(|a| a.circuit == index);

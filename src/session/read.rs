@@ -80,7 +80,7 @@ pub fn read(
     })?;
     let drive = Drive {
         running: site.stands(&positions, site.generator.engine, "running"),
-        angle_deg: 0.0,
+        ..Drive::default()
     };
     let body = Body { touching: false };
     let readings = plant.read(site, &positions, &loads(site, &positions), drive, body);

@@ -38,7 +38,7 @@ impl Session {
             )
             .with(
                 "circuits",
-                Arg::Count(i64::try_from(scenario.site.panel.circuits.len()).unwrap_or_default()),
+                Arg::Count(i64::try_from(scenario.site.circuits.len()).unwrap_or_default()),
             );
         DrillCard {
             name: name.clone(),

@@ -4,14 +4,13 @@ use crate::drill::{Drill, Learnt, Phase, Sight, What};
 use crate::site::{Appliance, Demand, FarEnd, PointReading, PositionId, Positions, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
+use super::close::places;
 use super::view::{
     ApplianceState, ApplianceView, Fed, Flow, GeneratorView, NeighborView, PersonState, PersonView,
     PlaceView, PoleView, StreetView, WireKind, WireView,
 };
 use super::{Open, Session, furnish};
 
-/// Places that open as a close view, in the order in which they are offered.
-pub(super) const PLACES: [&str; 6] = ["panel", "generator", "cords", "house", "line", "phone"];
 /// Amps below which no flow is shown.
 const LEAST_FLOW_A: f64 = 0.05;
 /// Volts below which nothing glows.
@@ -73,7 +72,7 @@ impl Session {
             outlets: furnish::outlets(site, drill.positions()),
             equipment: Vec::new(),
             generator: self.generator(drill),
-            places: PLACES.iter().map(|p| self.place(p)).collect(),
+            places: places(open.drill.site()).map(|p| self.place(p)).collect(),
             air: self.air(drill),
             alarm: drill.conditions().alarm,
             minute_of_day: (scenario.minute_of_day + minutes) % (24 * 60),
@@ -434,7 +433,7 @@ fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
     ] {
         all.push(Wire::new(id, kind, (from, to)).read(point, thing, first_end));
     }
-    for (index, circuit) in site.panel.circuits.iter().enumerate() {
+    for (index, circuit) in site.circuits.iter().enumerate() {
         let outlet = format!("outlet-{}", circuit.name);
         let id = format!("branch-{}", circuit.name);
         let thing = format!("breaker-{}", circuit.name);

@@ -19,6 +19,12 @@ pub enum Kind {
     Backfed,
     /// The breaker on the generator's own face.
     Output,
+    /// A ground-fault device: tripped, set.
+    Gfci,
+    /// The handle or contactor of a transfer switch.
+    Transfer,
+    /// A disconnect that is only a switch.
+    Disconnect,
     /// A lock that holds a handle.
     Lock,
     /// An end of a cord, or an appliance's plug: each position is a place it can be in.

@@ -8,17 +8,23 @@
 
 mod control;
 mod edges;
+mod equipment;
 mod parts;
 mod plant;
 mod readings;
 mod wiring;
 mod wiring_house;
+mod wiring_sources;
 
 pub use control::{Constraint, Control, ControlId, Kind, Operator, Plate, PositionId, Positions};
 pub use edges::{Edge, Edges};
+pub use equipment::{
+    Backfeed, Battery, Bond, Bus, Cord, FarEnd, Generator, Inlet, Interlock, Moved, NeutralPole,
+    OtherSide, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
+};
 pub use parts::{
-    Appliance, Circuit, Cord, Demand, FarEnd, Generator, Legs, Line, Neighbor, Panel, Place, Plug,
-    Pole, Reservoir, Service, Site, Span, Work,
+    Appliance, Circuit, Demand, Legs, Line, Neighbor, Plug, Pole, Reservoir, Service, Site, Span,
+    Work,
 };
 pub use plant::{Body, Drive, LoadState, Plant};
 pub use readings::{ApplianceReading, Fed, GeneratorReading, PointReading, Range, Readings, Shock};

@@ -4,13 +4,13 @@
 
 use crate::apparatus::breaker::Breaker;
 use crate::apparatus::conductor::Awg;
-use crate::apparatus::cord;
-use crate::apparatus::generator::GeneratorSpec;
 use crate::apparatus::motor::Motor;
 use crate::apparatus::transformer::CenterTapped;
-use crate::hazard::monoxide::Placement;
 
 use super::control::{Constraint, Control, ControlId, PositionId, Positions};
+use super::equipment::{
+    Battery, Bus, Cord, Generator, Inlet, Panel, Place, Solar, Subpanel, Transfer,
+};
 
 /// Everything that is built.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,10 +25,22 @@ pub struct Site {
     pub neighbors: Vec<Neighbor>,
     /// The main panel.
     pub panel: Panel,
+    /// Further panels, each fed through a transfer switch.
+    pub subpanels: Vec<Subpanel>,
+    /// Branch circuits of all panels.
+    pub circuits: Vec<Circuit>,
+    /// Power inlets on the outside wall.
+    pub inlets: Vec<Inlet>,
+    /// Transfer switches: a handle for the whole house, for a subpanel or for one circuit each.
+    pub transfers: Vec<Transfer>,
     /// What uses power.
     pub appliances: Vec<Appliance>,
     /// The generator.
     pub generator: Generator,
+    /// Solar panels with their inverter, if there are any.
+    pub solar: Option<Solar>,
+    /// A battery with its inverter, if there is one.
+    pub battery: Option<Battery>,
     /// Cords.
     pub cords: Vec<Cord>,
     /// The house's air, cubic meters.
@@ -116,30 +128,17 @@ pub struct Neighbor {
     pub leg_watts: (f64, f64),
 }
 
-/// A main panel.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Panel {
-    /// The main breaker.
-    pub main: ControlId,
-    /// The breaker that the inlet feeds.
-    pub backfed: ControlId,
-    /// Gauge of the inlet's wire.
-    pub inlet_awg: Awg,
-    /// Length of the inlet's wire, feet.
-    pub inlet_ft: f64,
-    /// Whether an interlock is fitted between main and backfed breaker.
-    pub interlock: bool,
-    /// Branch circuits.
-    pub circuits: Vec<Circuit>,
-}
-
 /// A branch circuit.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Circuit {
     /// Name, and that of its breaker without `breaker-`.
     pub name: String,
+    /// The bus its breaker sits on.
+    pub bus: Bus,
     /// Its breaker.
     pub breaker: ControlId,
+    /// The ground-fault device at its outlet, where there is one.
+    pub gfci: Option<ControlId>,
     /// Gauge.
     pub awg: Awg,
     /// One-way length, feet.
@@ -233,62 +232,10 @@ pub struct Appliance {
     pub demand: Demand,
     /// How it is connected.
     pub plug: Plug,
-}
-
-/// A place where the generator can stand.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Place {
-    /// Name, as its position is called.
-    pub name: String,
-    /// Distance to the nearest opening, feet; 0 indoors.
-    pub opening_ft: f64,
-    /// How exhaust gets into the house from here: with the window shut, and with it open.
-    pub exposure: (Placement, Placement),
-    /// Whether cords reach and the engine may be run at all: a shed is a store.
-    pub usable: bool,
-}
-
-/// A portable generator with its controls.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Generator {
-    /// What its plate says.
-    pub spec: GeneratorSpec,
-    /// Engine switch: stopped, running.
-    pub engine: ControlId,
-    /// Breaker on its face.
-    pub output: ControlId,
-    /// Where it stands.
-    pub placement: ControlId,
-    /// Places, in the order of the placement's positions.
-    pub places: Vec<Place>,
-}
-
-/// A cord with two ends.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Cord {
-    /// Name.
-    pub name: String,
-    /// Type, gauge and length.
-    pub make: cord::Cord,
-    /// Legs it carries.
-    pub legs: Legs,
-    /// The end that goes to the generator; its second position is the generator's outlet.
-    pub near: ControlId,
-    /// What the other end is.
-    pub far: FarEnd,
-    /// How it lies; its second position is flat, the first coiled.
-    pub lay: ControlId,
-}
-
-/// The house end of a cord.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum FarEnd {
-    /// A connector for the inlet; the control's second position is the inlet.
-    Inlet(ControlId),
-    /// A plug with bare blades; the control's second position is the outlet of a circuit, by index.
-    Blades(ControlId, usize),
-    /// A female connector for an appliance's plug.
-    Connector,
+    /// Whether its frame is on the equipment ground.
+    pub grounded: bool,
+    /// Worn insulation between hot and frame, ohms.
+    pub leak_ohm: Option<f64>,
 }
 
 impl Site {

@@ -16,7 +16,8 @@ use super::parts::{Site, Work};
 use super::readings::{
     ApplianceReading, Fed, GeneratorReading, Names, PointReading, Range, Readings, Shock,
 };
-use super::wiring::{OWN, UTILITY, Wiring, wire};
+use super::wiring::{Gfci, OWN, STORED, UTILITY, Wiring, wire};
+use super::wiring_sources::BOTH_V;
 
 /// Passes that settle a body's resistance on its touch voltage; above 1000 V it is constant, so few are needed.
 const BODY_PASSES: usize = 6;
@@ -24,6 +25,9 @@ const BODY_PASSES: usize = 6;
 const PATH: Path = Path::LeftHandToFeet;
 /// Below this fraction of rated volts a constant-power load behaves as an impedance.
 const FLOOR_PU: f64 = 0.8;
+
+/// Most volts that a battery's inverter makes, per unit: common practice.
+const INVERTER_EMF_MAX_PU: f64 = 1.1;
 
 /// How a load stands electrically.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -36,13 +40,17 @@ pub enum LoadState {
     LockedRotor,
 }
 
-/// How the generator is driven.
-#[derive(Debug, Clone, Copy, PartialEq)]
+/// How the house's own sources are driven.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Drive {
     /// Whether the engine turns the machine at speed.
     pub running: bool,
-    /// Angle to the utility in degrees, used only when the two are tied.
+    /// Angle of the generator to the utility in degrees, used only when the two are tied.
     pub angle_deg: f64,
+    /// Whether the battery's inverter makes volts.
+    pub battery: bool,
+    /// Watts that the solar inverter pushes into whatever it follows.
+    pub solar_w: f64,
 }
 
 /// A body between the line and earth.
@@ -70,6 +78,7 @@ impl Plant {
         let names = Names {
             points: wiring.points.iter().map(|p| p.name.clone()).collect(),
             things: wiring.meters.iter().map(|m| m.thing.clone()).collect(),
+            gfcis: wiring.gfcis.iter().map(|g| g.control).collect(),
         };
         Ok(Self {
             solver: Solver::new(wiring.network.clone())?,
@@ -115,6 +124,13 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         solver.set_shunt(wiring.body, false);
         solver.set_source_group(wiring.generator, OWN);
+        if let Some((source, hot)) = wiring.battery {
+            solver.set_source_group(source, STORED);
+            let follows = solver.solve().fed_by(hot).contains(wiring.utility);
+            if follows {
+                solver.set_source_group(source, UTILITY);
+            }
+        }
         let tied = solver
             .solve()
             .fed_by(wiring.generator_hots[0])
@@ -128,8 +144,7 @@ impl Plant {
         }
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
-        let shock = (body.touching && (fed.utility || fed.generator))
-            .then(|| self.shock(site, drive, tied));
+        let shock = (body.touching && fed.any()).then(|| self.shock(site, drive, tied));
         self.report(site, tied, shock)
     }
 
@@ -151,6 +166,47 @@ impl Plant {
             );
         }
         self.solver.set_source(self.wiring.generator, drive.running);
+        if let (Some((source, _)), Some(battery)) = (self.wiring.battery, &site.battery) {
+            self.solver.set_source(source, drive.battery);
+            let ceiling = Ceiling {
+                set_v: BOTH_V,
+                emf_max_pu: INVERTER_EMF_MAX_PU,
+                power_max_w: battery.surge_w,
+                current_max_a: f64::INFINITY,
+            };
+            let ceiling = drive.battery.then_some(ceiling);
+            self.solver.set_source_ceiling(source, ceiling);
+        }
+        if let Some(branch) = self.wiring.solar {
+            let load = if drive.solar_w > 0.0 {
+                Load::ConstantPower {
+                    va: Complex::new(-drive.solar_w, 0.0),
+                    rated_v: BOTH_V,
+                    floor_pu: FLOOR_PU,
+                }
+            } else {
+                Load::Off
+            };
+            self.solver.set_load(branch, load);
+        }
+    }
+
+    /// Touch volts and amps of a hand on a frame, with a median body and `feet_ohm` from feet to remote earth, for the last read.
+    /// `None` for a frame that isn't there.
+    pub fn touch_frame(&mut self, frame: &str, feet_ohm: f64) -> Option<(f64, f64)> {
+        let at = self.wiring.frames.iter().find(|f| f.name == frame)?.body;
+        self.solver.set_shunt(at, true);
+        let mut ohm = path_ohm(BOTH_V / 2.0, Percentile::P50, PATH);
+        let mut felt = (0.0, 0.0);
+        for _ in 0..BODY_PASSES {
+            let whole = Complex::new(ohm + feet_ohm, 0.0);
+            self.solver.set_shunt_impedance(at, whole);
+            let amps = self.solver.solve().amps(at);
+            felt = (amps * ohm, amps);
+            ohm = path_ohm(felt.0, Percentile::P50, PATH);
+        }
+        self.solver.set_shunt(at, false);
+        Some(felt)
     }
 
     fn regulate(&mut self, site: &Site, drive: Drive, reactance: Reactance) {
@@ -242,6 +298,7 @@ impl Plant {
                 .map(|b| solution.amps(*b))
                 .fold(0.0, f64::max)
         });
+        let residual_a = wiring.gfcis.iter().map(|g| residual_a(solution, g));
         let appliances = site
             .appliances
             .iter()
@@ -271,6 +328,7 @@ impl Plant {
             converged: solution.converged(),
             points: points.collect(),
             amps: amps.collect(),
+            residual_a: residual_a.collect(),
             appliances: appliances.collect(),
             generator,
             shock,
@@ -299,8 +357,19 @@ fn volts_to_neutral(solution: &Solution, hot: NodeId, neutral: NodeId) -> f64 {
     }
 }
 
+/// What returns to the source by another way than through a ground-fault device, amps.
+/// Groups that aren't synchronized are combined by root-sum-square.
+fn residual_a(solution: &Solution, gfci: &Gfci) -> f64 {
+    let squares = [UTILITY, OWN, STORED].map(|group| {
+        let phasors = gfci.branches.iter();
+        let sum: Complex = phasors.map(|b| solution.current_phasor(*b, 0, group)).sum();
+        sum.norm_sqr()
+    });
+    squares.iter().sum::<f64>().sqrt()
+}
+
 fn rated_v(site: &Site, circuit: usize) -> f64 {
-    match site.panel.circuits.get(circuit).map(|c| c.legs) {
+    match site.circuits.get(circuit).map(|c| c.legs) {
         Some(super::parts::Legs::Both) => 240.0,
         _ => 120.0,
     }
@@ -340,6 +409,7 @@ fn fed_at(solution: &Solution, wiring: &Wiring, node: NodeId) -> Fed {
     Fed {
         utility: set.contains(wiring.utility),
         generator: set.contains(wiring.generator),
+        battery: wiring.battery.is_some_and(|(b, _)| set.contains(b)),
     }
 }
 
@@ -350,7 +420,18 @@ impl Fed {
         Self {
             utility: self.utility || other.utility,
             generator: self.generator || other.generator,
+            battery: self.battery || other.battery,
         }
+    }
+
+    /// Whether anything feeds it.
+    pub fn any(self) -> bool {
+        self.utility || self.customer()
+    }
+
+    /// Whether a customer's own source feeds it.
+    pub fn customer(self) -> bool {
+        self.generator || self.battery
     }
 }
 

@@ -4,6 +4,8 @@
 
 use std::sync::Arc;
 
+use super::control::ControlId;
+
 /// Names of the places and things that readings are kept for.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Names {
@@ -11,6 +13,8 @@ pub struct Names {
     pub points: Vec<String>,
     /// Things with a current: breakers, cords, spans, drops.
     pub things: Vec<String>,
+    /// Ground-fault devices.
+    pub gfcis: Vec<ControlId>,
 }
 
 /// Which sources reach a conductor, by the graph.
@@ -20,6 +24,8 @@ pub struct Fed {
     pub utility: bool,
     /// The generator does.
     pub generator: bool,
+    /// The battery does.
+    pub battery: bool,
 }
 
 /// A range from low to high.
@@ -92,6 +98,8 @@ pub struct Readings {
     pub points: Vec<PointReading>,
     /// Amps of things, in the order of the names.
     pub amps: Vec<f64>,
+    /// Amps that pass each ground-fault device one way only, in the order of the names.
+    pub residual_a: Vec<f64>,
     /// Appliances, in the order of the site's.
     pub appliances: Vec<ApplianceReading>,
     /// The generator.

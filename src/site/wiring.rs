@@ -30,6 +30,8 @@ const BODY_OHM: f64 = 1000.0;
 pub(super) const UTILITY: Group = Group(0);
 /// Group of the generator while it isn't tied to the utility.
 pub(super) const OWN: Group = Group(1);
+/// Group of the battery's inverter while it isn't tied to the utility.
+pub(super) const STORED: Group = Group(2);
 
 /// A contact and when it is closed.
 #[derive(Debug, Clone)]
@@ -54,6 +56,20 @@ pub(super) struct Meter {
     pub(super) branches: Vec<BranchId>,
 }
 
+/// A ground-fault device: the contacts whose currents sum to nothing unless some returns another way.
+#[derive(Debug, Clone)]
+pub(super) struct Gfci {
+    pub(super) control: ControlId,
+    pub(super) branches: Vec<BranchId>,
+}
+
+/// Metal that a hand may be on, and the place of a body between it and earth.
+#[derive(Debug, Clone)]
+pub(super) struct Frame {
+    pub(super) name: String,
+    pub(super) body: BranchId,
+}
+
 /// The three or four conductors at one end of a cord or outlet.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct End {
@@ -75,7 +91,15 @@ pub(super) struct Wiring {
     pub(super) loads: Vec<BranchId>,
     /// The nodes an appliance's load hangs between.
     pub(super) load_nodes: Vec<(NodeId, NodeId)>,
+    /// Ground-fault devices, in the order in which they are wired.
+    pub(super) gfcis: Vec<Gfci>,
+    /// Metal that a hand may be on, with the place where a body can be put between it and earth.
+    pub(super) frames: Vec<Frame>,
     pub(super) utility: BranchId,
+    /// The battery's inverter and one of its hots.
+    pub(super) battery: Option<(BranchId, NodeId)>,
+    /// The solar inverter, as a load that may be negative.
+    pub(super) solar: Option<BranchId>,
     pub(super) generator: BranchId,
     pub(super) generator_hots: [NodeId; 2],
     pub(super) body: BranchId,
@@ -89,6 +113,8 @@ pub(super) struct Builder<'a> {
     points: Vec<Point>,
     meters: Vec<Meter>,
     edges: Edges,
+    gfcis: Vec<Gfci>,
+    frames: Vec<Frame>,
 }
 
 /// Builds the network of a site.
@@ -100,6 +126,8 @@ pub(super) fn wire(site: &Site) -> Wiring {
         points: Vec::new(),
         meters: Vec::new(),
         edges: Edges::default(),
+        gfcis: Vec::new(),
+        frames: Vec::new(),
     };
     let (utility, poles) = b.line();
     let secondary = b.transformer(&poles);
@@ -113,23 +141,16 @@ pub(super) fn wire(site: &Site) -> Wiring {
         b.neighbor_loads(end, neighbor.leg_watts);
     }
     let service = b.drop(&site.service, secondary, "service", "drop");
-    let (bus, inlet) = b.panel(service);
-    let outlets: Vec<End> = site
-        .panel
-        .circuits
-        .iter()
-        .map(|c| b.circuit(c, bus))
-        .collect();
-    let (generator, generator_hots, receptacle) = b.generator();
-    let cord_ends: Vec<End> = site
-        .cords
-        .iter()
-        .map(|c| b.cord(c, receptacle, inlet, &outlets))
-        .collect();
+    let set = b.generator();
+    let battery = b.battery();
+    let house = b.house(service, set.out, battery.map(|b| b.out));
+    let solar = b.solar(&house);
+    let receptacles = b.receptacles(set.out);
+    let cord_ends = b.cords(&receptacles, &house);
     let (loads, load_nodes) = site
         .appliances
         .iter()
-        .map(|a| b.appliance(a, &outlets, &cord_ends))
+        .map(|a| b.appliance(a, &house.outlets, &cord_ends))
         .unzip();
     let crew_node = poles
         .get(site.line.crew_pole)
@@ -145,9 +166,13 @@ pub(super) fn wire(site: &Site) -> Wiring {
         edges: b.edges,
         loads,
         load_nodes,
+        gfcis: b.gfcis,
+        frames: b.frames,
         utility,
-        generator,
-        generator_hots,
+        generator: set.branch,
+        generator_hots: set.hots,
+        battery: battery.map(|b| (b.branch, b.hots[0])),
+        solar,
         body,
         crew_node,
     }
@@ -217,6 +242,52 @@ impl Builder<'_> {
             thing: thing.to_owned(),
             branches,
         });
+    }
+
+    /// A contact that carries no name on the way energy takes: a neutral's or a ground's.
+    pub(super) fn return_contact(
+        &mut self,
+        a: NodeId,
+        b: NodeId,
+        closed_in: (ControlId, PositionId),
+    ) -> BranchId {
+        let branch = self.network.switch(a, b, CONTACT_OHM, false);
+        self.contacts.push(Contact {
+            branch,
+            closed_in,
+            shunt: false,
+        });
+        branch
+    }
+
+    /// Joins two grounded conductors for good.
+    pub(super) fn bond(&mut self, a: NodeId, b: NodeId) {
+        self.network.series(a, b, Complex::new(CONTACT_OHM, 0.0));
+    }
+
+    /// Metal that a hand may be on: a point for the tester, and a place for a body.
+    pub(super) fn frame(&mut self, name: &str, node: NodeId, neutral: NodeId) {
+        let z = Complex::new(BODY_OHM, 0.0);
+        let body = self.network.shunt(node, NodeId::EARTH, z, false);
+        self.point(name, vec![node], neutral);
+        self.frames.push(Frame {
+            name: name.to_owned(),
+            body,
+        });
+    }
+
+    /// A ground-fault device between two ends: hots and neutral go through it, the ground passes by.
+    pub(super) fn gfci(&mut self, from: End, to: End, control: ControlId, thing: &str) {
+        const SET: PositionId = PositionId(1);
+        let mut branches = Vec::new();
+        for (a, b) in [(from.one, to.one), (from.two, to.two)] {
+            if let (Some(a), Some(b)) = (a, b) {
+                branches.push(self.contact(a, b, (control, SET), thing));
+            }
+        }
+        branches.push(self.return_contact(from.neutral, to.neutral, (control, SET)));
+        self.bond(from.ground, to.ground);
+        self.gfcis.push(Gfci { control, branches });
     }
 
     /// The lateral: source, head switch, poles, spans, the broken one among them, the crew's grounds.

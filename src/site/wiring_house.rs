@@ -1,181 +1,401 @@
-//! The house's part of the network: panel, circuits, generator, cords, appliances.
+//! The house's part of the network: transfer switches, panels, inlets, circuits, cords, appliances.
 //!
 //! Contacts and wires as in `wiring`; cords are solved at their rated temperature, while the drill's thermal model follows the true one.
+//! A transfer switch whose neutral is solid leaves the neutrals of both sources joined; one that switches it moves the neutral with the hots.
+//! The main panel's bond between neutral and ground is the only one in the house; what a generator's own bond then does follows from the circuit.
 
 use crate::apparatus::conductor::branch_wire_impedance;
 use crate::apparatus::cord::RATED_C;
-use crate::apparatus::generator::Reactance;
-use crate::circuit::{BranchId, Load, NodeId, Port, SourceSpec};
+use crate::circuit::{BranchId, Load, NodeId};
 use crate::units::Complex;
 
 use super::control::{ControlId, PositionId};
-use super::parts::{Appliance, Circuit, Cord, FarEnd, Legs, Plug};
-use super::wiring::{Builder, CONTACT_OHM, Contact, End, OWN};
+use super::equipment::{Bus, Cord, FarEnd, Moved, NeutralPole, OtherSide, Spot, Transfer};
+use super::parts::{Appliance, Circuit, Legs, Plug};
+use super::wiring::{Builder, End};
 
 /// Temperature at which branch circuits are solved, °C: that of the resistance tables.
 const WIRE_C: f64 = 75.0;
 /// Temperature at which cords are solved, °C.
 const CORD_C: f64 = RATED_C;
 
-impl Builder<'_> {
-    /// Main breaker, bus, neutral and ground bar with the bond, backfed breaker, inlet.
-    pub(super) fn panel(&mut self, service: End) -> (End, End) {
-        let panel = &self.site.panel;
-        let (bus_one, bus_two, ground) = (self.hot(), self.hot(), self.grounded());
-        let (inlet_one, inlet_two) = (self.hot(), self.hot());
-        let (pad_one, pad_two) = (self.hot(), self.hot());
-        let on = PositionId(1);
-        let mut mains = Vec::new();
-        let mut backs = Vec::new();
-        let mut inlets = Vec::new();
-        for (line, bus, pad, pin) in [
-            (service.one, bus_one, pad_one, inlet_one),
-            (service.two, bus_two, pad_two, inlet_two),
-        ] {
-            if let Some(line) = line {
-                mains.push(self.contact(line, bus, (panel.main, on), "main"));
-            }
-            backs.push(self.contact(pad, bus, (panel.backfed, on), "generator-breaker"));
-            let wire = branch_wire_impedance(panel.inlet_awg, panel.inlet_ft, WIRE_C);
-            inlets.push(self.series(pin, pad, wire, "inlet"));
+/// The house's ends once it is wired.
+#[derive(Debug)]
+pub(super) struct House {
+    /// The main panel's bus.
+    pub(super) bus: End,
+    /// The buses of further panels.
+    pub(super) subs: Vec<End>,
+    /// The pins of each inlet.
+    pub(super) inlets: Vec<End>,
+    /// The outlet of each circuit.
+    pub(super) outlets: Vec<End>,
+}
+
+/// What can be on the other side of a transfer switch.
+struct Others<'a> {
+    /// Behind each inlet's wire.
+    pads: &'a [End],
+    generator: End,
+    battery: Option<End>,
+}
+
+impl Others<'_> {
+    fn end(&self, other: OtherSide) -> Option<End> {
+        match other {
+            OtherSide::Inlet(index) => self.pads.get(index).copied(),
+            OtherSide::Generator => Some(self.generator),
+            OtherSide::Battery => self.battery,
         }
-        self.meter("main", mains);
-        self.meter("inlet", inlets);
-        self.meter("generator-breaker", backs);
-        self.network
-            .series(service.neutral, ground, Complex::new(CONTACT_OHM, 0.0));
+    }
+}
+
+impl Builder<'_> {
+    /// Everything between the service and the outlets: transfer switches, panels, inlets, circuits.
+    pub(super) fn house(&mut self, service: End, generator: End, battery: Option<End>) -> House {
+        let site = self.site;
+        let whole = site.transfers.iter().find(|t| t.load == Moved::MainPanel);
+        let ground = self.grounded();
+        let feed = match whole {
+            Some(_) => self.end([true, true]),
+            None => End { ground, ..service },
+        };
+        let bus = self.main_panel(feed, ground);
+        let (inlets, pads): (Vec<End>, Vec<End>) =
+            (0..site.inlets.len()).map(|i| self.inlet(i, bus)).unzip();
+        self.backfeed(bus, &pads);
+        if self.is_wired_for_good() {
+            self.bond(generator.ground, bus.ground);
+        }
+        if let Some(battery) = battery {
+            self.bond(battery.ground, bus.ground);
+        }
+        let others = Others {
+            pads: &pads,
+            generator,
+            battery,
+        };
+        if let Some(transfer) = whole {
+            self.transfer(transfer, service, feed, &others);
+        }
+        let subs: Vec<End> = (0..site.subpanels.len())
+            .map(|i| self.subpanel(i, bus, &others))
+            .collect();
+        let outlets = (0..site.circuits.len()).map(|i| self.circuit(i, bus, &subs, &others));
+        let outlets = outlets.collect();
+        House {
+            bus,
+            subs,
+            inlets,
+            outlets,
+        }
+    }
+
+    /// Whether the generator's terminals go to a transfer switch by wire and not by a cord.
+    fn is_wired_for_good(&self) -> bool {
+        let mut transfers = self.site.transfers.iter();
+        transfers.any(|t| t.other == OtherSide::Generator)
+    }
+
+    /// Main breaker, bus, neutral and ground bar with the bond between them.
+    fn main_panel(&mut self, feed: End, ground: NodeId) -> End {
+        let main = (self.site.panel.main, PositionId(1));
         let bus = End {
-            one: Some(bus_one),
-            two: Some(bus_two),
-            neutral: service.neutral,
+            one: Some(self.hot()),
+            two: Some(self.hot()),
+            neutral: feed.neutral,
             ground,
         };
-        self.point("bus", vec![bus_one, bus_two], bus.neutral);
-        self.point("inlet", vec![inlet_one, inlet_two], bus.neutral);
-        (
-            bus,
-            End {
-                one: Some(inlet_one),
-                two: Some(inlet_two),
-                ..bus
-            },
-        )
-    }
-
-    /// A branch circuit to its outlet.
-    pub(super) fn circuit(&mut self, circuit: &Circuit, bus: End) -> End {
-        let wire = branch_wire_impedance(circuit.awg, circuit.length_ft, WIRE_C);
-        let thing = format!("branch-{}", circuit.name);
-        let breaker = format!("breaker-{}", circuit.name);
-        let neutral = self.grounded();
-        let ground = self.grounded();
-        self.network.series(bus.neutral, neutral, wire);
-        self.network.series(bus.ground, ground, wire);
         let mut meters = Vec::new();
-        let mut hots = [None, None];
-        let taken = [
-            (bus.one, matches!(circuit.legs, Legs::One | Legs::Both)),
-            (bus.two, matches!(circuit.legs, Legs::Two | Legs::Both)),
-        ];
-        for (slot, (leg, used)) in hots.iter_mut().zip(taken) {
-            if let (Some(leg), true) = (leg, used) {
-                let (after, outlet) = (self.hot(), self.hot());
-                meters.push(self.contact(leg, after, (circuit.breaker, PositionId(1)), &breaker));
-                self.series(after, outlet, wire, &thing);
-                *slot = Some(outlet);
+        for (line, to) in [(feed.one, bus.one), (feed.two, bus.two)] {
+            if let (Some(line), Some(to)) = (line, to) {
+                meters.push(self.contact(line, to, main, "main"));
             }
         }
-        self.meter(&breaker, meters);
-        self.point(
-            &format!("outlet-{}", circuit.name),
-            hots.iter().flatten().copied().collect(),
+        self.meter("main", meters);
+        self.bond(feed.neutral, ground);
+        self.point("bus", hots(bus), bus.neutral);
+        bus
+    }
+
+    /// An inlet: its pins, and the pads behind its wire.
+    /// Its ground is the panel's; its neutral is the panel's too, unless a transfer switch moves the neutral along.
+    fn inlet(&mut self, index: usize, bus: End) -> (End, End) {
+        let site = self.site;
+        let moved = site
+            .transfers
+            .iter()
+            .any(|t| t.other == OtherSide::Inlet(index) && t.neutral == NeutralPole::Switched);
+        let neutral = if moved { self.grounded() } else { bus.neutral };
+        let ends = [(); 2].map(|()| End {
+            one: Some(self.hot()),
+            two: Some(self.hot()),
             neutral,
-        );
-        End {
-            one: hots[0],
-            two: hots[1],
-            neutral,
-            ground,
+            ground: bus.ground,
+        });
+        let [pins, pads] = ends;
+        let Some(inlet) = site.inlets.get(index) else {
+            return (pins, pads);
+        };
+        let wire = branch_wire_impedance(inlet.awg, inlet.length_ft, WIRE_C);
+        let mut meters = Vec::new();
+        for (pin, pad) in [(pins.one, pads.one), (pins.two, pads.two)] {
+            if let (Some(pin), Some(pad)) = (pin, pad) {
+                meters.push(self.series(pin, pad, wire, &inlet.name));
+            }
+        }
+        self.meter(&inlet.name, meters);
+        self.point(&inlet.name, hots(pins), neutral);
+        (pins, pads)
+    }
+
+    /// The breaker in the main panel that an inlet feeds.
+    fn backfeed(&mut self, bus: End, pads: &[End]) {
+        let Some(backfeed) = self.site.panel.backfeed else {
+            return;
+        };
+        let Some(pads) = pads.get(backfeed.inlet).copied() else {
+            return;
+        };
+        let on = (backfeed.breaker, PositionId(1));
+        let mut meters = Vec::new();
+        for (pad, to) in [(pads.one, bus.one), (pads.two, bus.two)] {
+            if let (Some(pad), Some(to)) = (pad, to) {
+                meters.push(self.contact(pad, to, on, "generator-breaker"));
+            }
+        }
+        self.meter("generator-breaker", meters);
+    }
+
+    /// A transfer switch between the utility's side, the other source and what it moves.
+    fn transfer(&mut self, transfer: &Transfer, utility: End, load: End, others: &Others<'_>) {
+        let to_utility = (transfer.handle, PositionId(0));
+        let to_other = (transfer.handle, PositionId(2));
+        let mut meters = Vec::new();
+        for (from, to) in [(utility.one, load.one), (utility.two, load.two)] {
+            if let (Some(from), Some(to)) = (from, to) {
+                meters.push(self.contact(from, to, to_utility, &transfer.name));
+            }
+        }
+        let Some(other) = others.end(transfer.other) else {
+            return;
+        };
+        let other = match transfer.breaker {
+            Some(breaker) => self.behind_breaker(other, load, breaker, transfer),
+            None => other,
+        };
+        for (from, to) in [(other.one, load.one), (other.two, load.two)] {
+            if let (Some(from), Some(to)) = (from, to) {
+                meters.push(self.contact(from, to, to_other, &transfer.name));
+            }
+        }
+        self.meter(&transfer.name, meters);
+        match (transfer.neutral, transfer.load) {
+            (NeutralPole::Switched, _) => {
+                self.return_contact(utility.neutral, load.neutral, to_utility);
+                self.return_contact(other.neutral, load.neutral, to_other);
+            }
+            (NeutralPole::Solid, Moved::Circuit(_)) => {}
+            (NeutralPole::Solid, _) => self.bond(utility.neutral, load.neutral),
+        }
+        let own = matches!(transfer.other, OtherSide::Generator | OtherSide::Battery);
+        if transfer.neutral == NeutralPole::Solid && own {
+            self.bond(other.neutral, load.neutral);
         }
     }
 
-    /// The generator: two halves that share one regulator, a floating neutral, the breaker on its face.
-    pub(super) fn generator(&mut self) -> (BranchId, [NodeId; 2], End) {
-        let generator = &self.site.generator;
-        let half = generator.spec.impedance(Reactance::Transient) * 0.5;
-        let (one, two, neutral, frame) = (self.hot(), self.hot(), self.grounded(), self.grounded());
-        let emf_v = Complex::new(generator.spec.set_v / 2.0, 0.0);
-        let source = self.network.source(SourceSpec {
-            ports: vec![
-                Port {
-                    a: one,
-                    b: neutral,
-                    emf_v,
-                    z: half,
-                },
-                Port {
-                    a: neutral,
-                    b: two,
-                    emf_v,
-                    z: half,
-                },
-            ],
-            group: OWN,
-            on: false,
-            ceiling: None,
-        });
-        let (out_one, out_two) = (self.hot(), self.hot());
-        let on = (generator.output, PositionId(1));
-        let meters = vec![
-            self.contact(one, out_one, on, "generator-output"),
-            self.contact(two, out_two, on, "generator-output"),
-        ];
-        self.meter("generator-output", meters);
-        self.point("generator-outlet", vec![out_one, out_two], neutral);
-        (
-            source,
-            [one, two],
-            End {
-                one: Some(out_one),
-                two: Some(out_two),
-                neutral,
-                ground: frame,
-            },
-        )
+    fn behind_breaker(
+        &mut self,
+        other: End,
+        load: End,
+        breaker: ControlId,
+        transfer: &Transfer,
+    ) -> End {
+        let name = format!("{}-breaker", transfer.name);
+        let mut end = other;
+        let mut meters = Vec::new();
+        for (hot, used) in [(&mut end.one, load.one), (&mut end.two, load.two)] {
+            *hot = hot.filter(|_| used.is_some()).map(|before| {
+                let after = self.hot();
+                meters.push(self.contact(before, after, (breaker, PositionId(1)), &name));
+                after
+            });
+        }
+        self.meter(&name, meters);
+        end
+    }
+
+    /// A further panel: its feeder from the main panel, its transfer switch, its bus.
+    fn subpanel(&mut self, index: usize, main: End, others: &Others<'_>) -> End {
+        let site = self.site;
+        let Some(sub) = site.subpanels.get(index) else {
+            return main;
+        };
+        let bus = self.end([true, true]);
+        let wire = branch_wire_impedance(sub.awg, sub.length_ft, WIRE_C);
+        self.network.series(main.ground, bus.ground, wire);
+        self.point(&format!("bus-{}", sub.name), hots(bus), bus.neutral);
+        let transfer = site
+            .transfers
+            .iter()
+            .find(|t| t.load == Moved::Subpanel(index));
+        let feeder = transfer.and_then(|t| t.feeder);
+        let far = End {
+            neutral: self.grounded(),
+            ..self.feeder(main, feeder, wire, &sub.name)
+        };
+        self.network.series(main.neutral, far.neutral, wire);
+        if let Some(transfer) = transfer {
+            self.transfer(transfer, far, bus, others);
+        }
+        bus
+    }
+
+    /// The hots of a feeder: its breaker in the main panel and its wire.
+    fn feeder(&mut self, main: End, breaker: Option<ControlId>, wire: Complex, name: &str) -> End {
+        let thing = format!("breaker-{name}");
+        let mut end = main;
+        let mut meters = Vec::new();
+        for hot in [&mut end.one, &mut end.two] {
+            *hot = hot.zip(breaker).map(|(leg, breaker)| {
+                let (after, far) = (self.hot(), self.hot());
+                meters.push(self.contact(leg, after, (breaker, PositionId(1)), &thing));
+                self.series(after, far, wire, &format!("feeder-{name}"));
+                far
+            });
+        }
+        self.meter(&thing, meters);
+        end
+    }
+
+    /// A branch circuit to its outlet: breaker, transfer switch of its own if it has one, wire, ground-fault device.
+    fn circuit(&mut self, index: usize, main: End, subs: &[End], others: &Others<'_>) -> End {
+        let site = self.site;
+        let Some(circuit) = site.circuits.get(index) else {
+            return main;
+        };
+        let bus = match circuit.bus {
+            Bus::Main => main,
+            Bus::Sub(sub) => subs.get(sub).copied().unwrap_or(main),
+        };
+        let wire = branch_wire_impedance(circuit.awg, circuit.length_ft, WIRE_C);
+        let thing = format!("branch-{}", circuit.name);
+        let transfer = site
+            .transfers
+            .iter()
+            .find(|t| t.load == Moved::Circuit(index));
+        let start = self.breaker(circuit, bus);
+        let start = match transfer {
+            Some(transfer) => {
+                let moved = End {
+                    one: start.one.map(|_| self.hot()),
+                    two: start.two.map(|_| self.hot()),
+                    neutral: match transfer.neutral {
+                        NeutralPole::Solid => start.neutral,
+                        NeutralPole::Switched => self.grounded(),
+                    },
+                    ..start
+                };
+                self.transfer(transfer, start, moved, others);
+                moved
+            }
+            None => start,
+        };
+        let mut end = self.end([false, false]);
+        self.network.series(start.neutral, end.neutral, wire);
+        self.network.series(start.ground, end.ground, wire);
+        for (from, to) in [(start.one, &mut end.one), (start.two, &mut end.two)] {
+            *to = from.map(|from| {
+                let outlet = self.hot();
+                self.series(from, outlet, wire, &thing);
+                outlet
+            });
+        }
+        if let Some(gfci) = circuit.gfci {
+            let protected = self.end([end.one.is_some(), end.two.is_some()]);
+            self.gfci(end, protected, gfci, &format!("gfci-{}", circuit.name));
+            end = protected;
+        }
+        self.point(&format!("outlet-{}", circuit.name), hots(end), end.neutral);
+        end
+    }
+
+    /// The load side of a circuit's breaker.
+    fn breaker(&mut self, circuit: &Circuit, bus: End) -> End {
+        let name = format!("breaker-{}", circuit.name);
+        let mut meters = Vec::new();
+        let mut end = bus;
+        for (hot, other_leg) in [(&mut end.one, Legs::Two), (&mut end.two, Legs::One)] {
+            *hot = hot.filter(|_| circuit.legs != other_leg).map(|leg| {
+                let after = self.hot();
+                meters.push(self.contact(leg, after, (circuit.breaker, PositionId(1)), &name));
+                after
+            });
+        }
+        self.meter(&name, meters);
+        end
     }
 
     /// Joins two ends by contacts that are closed together.
+    /// Two single hots meet whatever their legs.
     fn join(&mut self, a: End, b: End, closed_in: (ControlId, PositionId), thing: &str) {
-        for (x, y) in [(a.one, b.one), (a.two, b.two)] {
+        let single = |end: End| match (end.one, end.two) {
+            (Some(hot), None) | (None, Some(hot)) => Some(hot),
+            _ => None,
+        };
+        let pairs = match (single(a), single(b)) {
+            (Some(x), Some(y)) => vec![(Some(x), Some(y))],
+            _ => vec![(a.one, b.one), (a.two, b.two)],
+        };
+        for (x, y) in pairs {
             if let (Some(x), Some(y)) = (x, y) {
                 self.contact(x, y, closed_in, thing);
             }
         }
-        for (x, y) in [(a.neutral, b.neutral), (a.ground, b.ground)] {
-            let branch = self.network.switch(x, y, CONTACT_OHM, false);
-            self.contacts.push(Contact {
-                branch,
-                closed_in,
-                shunt: false,
-            });
-        }
+        self.return_contact(a.neutral, b.neutral, closed_in);
+        self.return_contact(a.ground, b.ground, closed_in);
     }
 
-    /// A cord: contacts at the generator, the length of it, contacts at the far end.
-    /// Returns its far end.
-    pub(super) fn cord(
-        &mut self,
-        cord: &Cord,
-        receptacle: End,
-        inlet: End,
-        outlets: &[End],
-    ) -> End {
-        let legs = [
-            matches!(cord.legs, Legs::One | Legs::Both),
-            matches!(cord.legs, Legs::Two | Legs::Both),
-        ];
-        let near = self.cord_end(legs);
-        let far = self.cord_end(legs);
+    /// All cords: their ends first, so that one can be plugged into another; returns their far ends.
+    pub(super) fn cords(&mut self, receptacles: &[End], house: &House) -> Vec<End> {
+        let site = self.site;
+        let ends: Vec<(End, End)> = site.cords.iter().map(|c| self.cord(c)).collect();
+        let far: Vec<End> = ends.iter().map(|(_, far)| *far).collect();
+        for (cord, (near_end, far_end)) in site.cords.iter().zip(&ends) {
+            for (spot, position) in cord.near_spots.iter().zip((0..).map(PositionId)) {
+                let into = match *spot {
+                    Spot::Stowed => None,
+                    Spot::Receptacle(i) => receptacles.get(i),
+                    Spot::CordEnd(i) => far.get(i),
+                    Spot::Outlet(i) => house.outlets.get(i),
+                    Spot::Inlet(i) => house.inlets.get(i),
+                };
+                if let Some(into) = into {
+                    self.join(*near_end, *into, (cord.near, position), &cord.name);
+                }
+            }
+            match cord.far {
+                FarEnd::Inlet(control) => {
+                    for (inlet, position) in house.inlets.iter().zip((1..).map(PositionId)) {
+                        self.join(*far_end, *inlet, (control, position), &cord.name);
+                    }
+                }
+                FarEnd::Blades(control, circuit) => {
+                    if let Some(outlet) = house.outlets.get(circuit) {
+                        self.join(*far_end, *outlet, (control, PositionId(1)), &cord.name);
+                    }
+                }
+                FarEnd::Connector => {}
+            }
+        }
+        far
+    }
+
+    /// The length of a cord: its near and its far end.
+    fn cord(&mut self, cord: &Cord) -> (End, End) {
+        let legs = [cord.legs != Legs::Two, cord.legs != Legs::One];
+        let near = self.end(legs);
+        let far = self.end(legs);
         let wire = cord.make.impedance_ohm(CORD_C);
         let mut meters = Vec::new();
         for (x, y) in [(near.one, far.one), (near.two, far.two)] {
@@ -184,26 +404,17 @@ impl Builder<'_> {
             }
         }
         self.network.series(near.neutral, far.neutral, wire);
-        self.network.series(near.ground, far.ground, wire);
-        self.meter(&cord.name, meters);
-        let plugged = PositionId(1);
-        self.join(near, receptacle, (cord.near, plugged), &cord.name);
-        match cord.far {
-            FarEnd::Inlet(control) => self.join(far, inlet, (control, plugged), &cord.name),
-            FarEnd::Blades(control, circuit) => {
-                if let Some(outlet) = outlets.get(circuit) {
-                    self.join(far, *outlet, (control, plugged), &cord.name);
-                }
-            }
-            FarEnd::Connector => {}
+        if cord.grounded {
+            self.network.series(near.ground, far.ground, wire);
         }
-        let hots = |end: End| [end.one, end.two].into_iter().flatten().collect::<Vec<_>>();
+        self.meter(&cord.name, meters);
         self.point(&format!("{}-far-end", cord.name), hots(far), far.neutral);
         self.point(&format!("{}-near-end", cord.name), hots(near), near.neutral);
-        far
+        (near, far)
     }
 
-    fn cord_end(&mut self, legs: [bool; 2]) -> End {
+    /// An end of its own.
+    pub(super) fn end(&mut self, legs: [bool; 2]) -> End {
         End {
             one: legs[0].then(|| self.hot()),
             two: legs[1].then(|| self.hot()),
@@ -226,22 +437,30 @@ impl Builder<'_> {
             );
         };
         let own = match &appliance.plug {
-            Plug::Wired => outlet,
+            Plug::Wired if appliance.grounded => outlet,
+            Plug::Wired => End {
+                ground: self.grounded(),
+                ..outlet
+            },
             Plug::Cord {
                 control,
                 wall,
                 cords,
             } => {
-                let own = self.cord_end([outlet.one.is_some(), outlet.two.is_some()]);
-                self.join(own, outlet, (*control, *wall), &appliance.name);
+                let own = self.end([outlet.one.is_some(), outlet.two.is_some()]);
+                // A plug without its ground pin mates with everything but the ground.
+                let plugged = End {
+                    ground: if appliance.grounded {
+                        own.ground
+                    } else {
+                        self.grounded()
+                    },
+                    ..own
+                };
+                self.join(plugged, outlet, (*control, *wall), &appliance.name);
                 for (cord, position) in cords {
                     if let Some(end) = cord_ends.get(*cord) {
-                        let as_own = End {
-                            one: own.one.and(hot_of(*end)),
-                            two: own.two.and(hot_of(*end)),
-                            ..*end
-                        };
-                        self.join(own, as_own, (*control, *position), &appliance.name);
+                        self.join(plugged, *end, (*control, *position), &appliance.name);
                     }
                 }
                 own
@@ -252,11 +471,22 @@ impl Builder<'_> {
             (Some(hot), None) | (None, Some(hot)) => (hot, own.neutral),
             (None, None) => (own.neutral, own.neutral),
         };
+        if let Some(ohm) = appliance.leak_ohm {
+            let worn = Complex::new(ohm, 0.0);
+            self.network.series(between.0, own.ground, worn);
+        }
+        if appliance.leak_ohm.is_some() || !appliance.grounded {
+            self.frame(
+                &format!("{}-frame", appliance.name),
+                own.ground,
+                own.neutral,
+            );
+        }
         (self.network.load(between.0, between.1, Load::Off), between)
     }
 }
 
-/// The hot of a two-pole extension cord, whichever leg feeds it.
-fn hot_of(end: End) -> Option<NodeId> {
-    end.one.or(end.two)
+/// The hots of an end, in order.
+fn hots(end: End) -> Vec<NodeId> {
+    end.one.into_iter().chain(end.two).collect()
 }

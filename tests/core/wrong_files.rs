@@ -150,10 +150,10 @@ const SITE_CASES: &[Case] = &[
         None,
     ),
     case(
-        "inlet_gauge: \"10\"",
-        "inlet_gauge: \"ten\"",
+        "(name: \"inlet\", gauge: \"10\"",
+        "(name: \"inlet\", gauge: \"ten\"",
         "error-gauge",
-        "inlet_gauge",
+        "(name: \"inlet\", gauge",
         "\"ten\"",
         None,
     ),

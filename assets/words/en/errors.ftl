@@ -11,6 +11,9 @@ error-gauge = “{ $value }” is not a wire size for this. Write a gauge such a
 error-cord-letters = “{ $value }” is not a cord type. Write letters such as "SJTW" or "STW".
 error-code-letter = “{ $value }” is not a code letter of a motor. Write one from 'A' to 'V'.
 error-store-levels = The levels do not fit. “off_level” has to be below “on_level”, and both from 0 to 1.
+error-no-battery = This switch moves a load to the battery, but the site has no “battery”. Add one, or name another source.
+error-subpanel-transfer = The subpanel “{ $name }” has to hang on one transfer switch. Add it to “transfers” once.
+error-moved-twice = Two transfer switches move “{ $name }”. One load hangs on one switch only.
 error-share = The share is { $value }. It has to be from 0 to 1.
 error-story-order = This happens before the line above it can be over. Put the story in order of time.
 
@@ -38,6 +41,8 @@ error-kind-cord = cord
 error-kind-pole = pole
 error-kind-span = span
 error-kind-circuit = circuit
+error-kind-subpanel = subpanel
+error-kind-inlet = inlet
 error-kind-appliance = appliance
 
 error-hint-nearest = Did you mean “{ $name }”?

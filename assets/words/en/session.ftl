@@ -17,6 +17,12 @@ session-broken-site = The file of this house holds a fault: { $detail }.
 
 place-panel = Panel
 place-panel-about = The main breaker, the generator breaker and the branch breakers.
+place-transfer = Transfer switch
+place-transfer-about = Its handles bring a load to the utility or to the generator, never to both.
+place-subpanel = Subpanel
+place-subpanel-about = The breakers behind the transfer switch.
+place-solar = Solar and battery
+place-solar-about = The solar disconnect and the battery switch.
 place-generator = Generator
 place-generator-about = Move it, start it, stop it, fill it.
 place-cords = Cords
@@ -30,6 +36,12 @@ place-phone-about = Call the utility, an electrician or the emergency number.
 
 close-panel-interlock = A metal slide sits between the main breaker and the generator breaker. It lets only one of the two be on.
 close-panel-no-interlock = Someone has added a generator breaker. There is no slide. Nothing keeps both breakers from being on.
+close-panel-misfitted = A metal slide is there, but it does not reach. Both breakers can be on at once.
+close-panel-defeated = The slide has lost its bar. Nothing keeps both breakers from being on.
+close-panel-plain = The main breaker and the branch breakers. No breaker here takes a generator.
+close-transfer = A transfer switch. Each handle has three places: utility, off, generator.
+close-subpanel = A small panel behind the transfer switch, for what matters in an outage.
+close-solar = The solar inverter and the battery. Each has its own switch.
 close-generator = A portable generator. Keep it at least 20 feet (6 meters) from doors, windows and vents.
 close-cords = The cords of this house, and where each end is.
 close-house = The rooms of the house. Some appliances have a plug, some are wired in.

@@ -37,6 +37,7 @@ name-circuit-bathroom = bathroom
 name-generator-place = generator
 name-engine = engine
 name-generator-output = output breaker on the generator
+name-generator-frame = frame of the generator
 name-inlet-cord = generator cord
 name-inlet-cord-generator-end = generator cord, generator end
 name-inlet-cord-house-end = generator cord, house end

@@ -10,6 +10,9 @@ error-gauge = “{ $value }” no es un calibre de cable que sirva aquí. Escrib
 error-cord-letters = “{ $value }” no es un tipo de cable. Escriba letras como "SJTW" o "STW".
 error-code-letter = “{ $value }” no es una letra de código de un motor. Escriba una de 'A' a 'V'.
 error-store-levels = Los niveles no cuadran. “off_level” debe ser menor que “on_level”, y ambos de 0 a 1.
+error-no-battery = Este interruptor pasa una carga a la batería, pero el sitio no tiene “battery”. Añada una o nombre otra fuente.
+error-subpanel-transfer = El subtablero “{ $name }” debe colgar de un interruptor de transferencia. Añádalo una vez en “transfers”.
+error-moved-twice = Dos interruptores de transferencia mueven “{ $name }”. Una carga cuelga de un solo interruptor.
 error-share = La parte es { $value }. Debe ser de 0 a 1.
 error-story-order = Esto sucede antes de que pueda terminar lo de la línea anterior. Ponga la historia en orden de tiempo.
 
@@ -36,6 +39,8 @@ error-kind-cord = cable
 error-kind-pole = poste
 error-kind-span = tramo
 error-kind-circuit = circuito
+error-kind-subpanel = subtablero
+error-kind-inlet = toma de entrada
 error-kind-appliance = aparato
 
 error-hint-nearest = ¿Quiso decir “{ $name }”?

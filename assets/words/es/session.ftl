@@ -17,6 +17,12 @@ session-broken-site = El archivo de esta casa tiene una falla: { $detail }.
 
 place-panel = Tablero
 place-panel-about = El interruptor principal, el del generador y los interruptores de circuito.
+place-transfer = Interruptor de transferencia
+place-transfer-about = Cada palanca lleva una carga a la red o al generador, nunca a los dos.
+place-subpanel = Subtablero
+place-subpanel-about = Los interruptores detrás del interruptor de transferencia.
+place-solar = Solar y batería
+place-solar-about = El seccionador solar y el interruptor de la batería.
 place-generator = Generador
 place-generator-about = Muévalo, arránquelo, deténgalo, llene el tanque.
 place-cords = Cables
@@ -30,6 +36,12 @@ place-phone-about = Llame a la compañía eléctrica, a un electricista o al nú
 
 close-panel-interlock = Entre el interruptor principal y el del generador hay una corredera de metal. Solo deja que uno de los dos esté encendido.
 close-panel-no-interlock = Alguien agregó un interruptor del generador. No hay corredera. Nada impide que los dos interruptores estén encendidos.
+close-panel-misfitted = Hay una corredera de metal, pero no alcanza. Los dos interruptores pueden estar encendidos a la vez.
+close-panel-defeated = A la corredera le falta la barra. Nada impide que los dos interruptores estén encendidos.
+close-panel-plain = El interruptor principal y los de cada circuito. Ninguno recibe un generador.
+close-transfer = Un interruptor de transferencia. Cada palanca tiene tres posiciones: red, apagado, generador.
+close-subpanel = Un tablero pequeño detrás del interruptor de transferencia, para lo que importa en un apagón.
+close-solar = El inversor solar y la batería. Cada uno tiene su propio interruptor.
 close-generator = Un generador portátil. Manténgalo a por lo menos 6 metros (20 pies) de puertas, ventanas y respiraderos.
 close-cords = Los cables de esta casa, y dónde está cada extremo.
 close-house = Los cuartos de la casa. Unos aparatos tienen enchufe, otros están conectados con cables fijos.

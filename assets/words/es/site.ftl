@@ -38,6 +38,7 @@ name-circuit-bathroom = baño
 name-generator-place = generador
 name-engine = motor
 name-generator-output = interruptor de salida del generador
+name-generator-frame = armazón del generador
 name-inlet-cord = cable del generador
 name-inlet-cord-generator-end = cable del generador, extremo del generador
 name-inlet-cord-house-end = cable del generador, extremo de la casa

@@ -1,0 +1,240 @@
+//! The portable part of a site file: the generator with its outlets and places, and the cords.
+
+use crate::apparatus::cord::{self, Loaded};
+use crate::apparatus::cord_letters::CordType;
+use crate::apparatus::generator::GeneratorSpec;
+use crate::hazard::monoxide::Placement;
+use crate::site::{Bond, Cord, FarEnd, Generator, Kind, Legs, Place, Plate, Receptacle, Spot};
+use crate::words::{Arg, Message};
+
+use super::site_build::{Build, legs};
+use super::site_file::{
+    BondFile, CordFile, GasFile, GeneratorFile, HouseEndFile, InletFile, LegFile, ReceptacleFile,
+    SiteFile,
+};
+
+impl Build<'_> {
+    pub(super) fn generator(&mut self, file: &GeneratorFile) -> Generator {
+        for (field, value) in [
+            ("rated_watts", file.rated_watts),
+            ("surge_watts", file.surge_watts),
+            ("tank_gallons", file.tank_gallons),
+            ("warm_up_seconds", file.warm_up_seconds),
+            ("cool_down_seconds", file.cool_down_seconds),
+        ] {
+            self.positive(&["generator: (", field], value);
+        }
+        let spec = GeneratorSpec {
+            main_breaker_a: f64::from(file.output_breaker_amps),
+            warmup_s: file.warm_up_seconds,
+            cooldown_s: file.cool_down_seconds,
+            tank_gal: file.tank_gallons,
+            ..GeneratorSpec::conventional(file.rated_watts, file.surge_watts)
+        };
+        let names: Vec<&str> = file.places.iter().map(|p| p.name.as_str()).collect();
+        let f = &mut self.furnishing;
+        let placement = f.add("generator-place", Kind::Placement, &names, "generator", 0);
+        let engine = f.add(
+            "engine",
+            Kind::Engine,
+            &["stopped", "running"],
+            "generator",
+            0,
+        );
+        let plate = Plate {
+            rating_a: file.output_breaker_amps,
+            poles: 2,
+            slot: (0, 0),
+        };
+        let output = f.breaker("generator-output", Kind::Output, "generator", plate, false);
+        let usable: Vec<u8> = usable_positions(file);
+        f.needs((engine, 1), placement, &usable, "refused-in-shed");
+        f.holds((engine, 1), placement, "refused-move-running");
+        let places = file.places.iter().map(|p| Place {
+            name: p.name.clone(),
+            opening_ft: p.opening_ft,
+            exposure: (gas(p.gas_with_window_shut), gas(p.gas_with_window_open)),
+            usable: p.usable,
+        });
+        let receptacles = match &file.receptacles {
+            Some(given) => given.iter().map(|r| self.receptacle(r)).collect(),
+            None => vec![Receptacle {
+                name: "generator".to_owned(),
+                legs: Legs::Both,
+                breaker: None,
+                gfci: None,
+            }],
+        };
+        Generator {
+            spec,
+            engine,
+            output,
+            bond: match file.neutral {
+                BondFile::Floating => Bond::Floating,
+                BondFile::Bonded => Bond::Bonded,
+            },
+            receptacles,
+            placement,
+            places: places.collect(),
+        }
+    }
+
+    fn receptacle(&mut self, file: &ReceptacleFile) -> Receptacle {
+        let legs = legs(file.leg);
+        let f = &mut self.furnishing;
+        let breaker = file.breaker_amps.map(|rating_a| {
+            let plate = Plate {
+                rating_a,
+                poles: if legs == Legs::Both { 2 } else { 1 },
+                slot: (0, 0),
+            };
+            let name = format!("{}-breaker", file.name);
+            f.breaker(&name, Kind::Output, "generator", plate, true)
+        });
+        let name = format!("{}-gfci", file.name);
+        Receptacle {
+            name: file.name.clone(),
+            legs,
+            breaker,
+            gfci: file.gfci.then(|| f.gfci(&name, "generator")),
+        }
+    }
+
+    pub(super) fn cords(
+        &mut self,
+        file: &SiteFile,
+        chosen: &[String],
+        generator: &Generator,
+    ) -> Vec<Cord> {
+        let circuits: Vec<&str> = file.circuits.iter().map(|c| c.name.as_str()).collect();
+        let taken: Vec<&CordFile> = file
+            .cords
+            .iter()
+            .filter(|c| chosen.contains(&c.name))
+            .collect();
+        let mut cords = Vec::new();
+        for (index, cord) in taken.iter().enumerate() {
+            let mut near = vec![("stowed", Spot::Stowed)];
+            for (i, r) in generator.receptacles.iter().enumerate() {
+                if fits(file, r, cord) {
+                    near.push((r.name.as_str(), Spot::Receptacle(i)));
+                }
+            }
+            let ends = taken.iter().enumerate().filter(|(i, c)| {
+                *i != index && joins(c) && cord.leg != LegFile::Both && c.leg != LegFile::Both
+            });
+            near.extend(ends.map(|(i, c)| (c.name.as_str(), Spot::CordEnd(i))));
+            cords.extend(self.cord(cord, &near, &file.inlets, &circuits));
+        }
+        let usable: Vec<u8> = usable_positions(&file.generator);
+        for cord in &cords {
+            for (position, spot) in (0_u8..).zip(&cord.near_spots) {
+                if matches!(spot, Spot::Receptacle(_)) {
+                    let near = (cord.near, position);
+                    let f = &mut self.furnishing;
+                    f.needs(near, generator.placement, &usable, "refused-in-shed");
+                    f.holds(near, generator.placement, "refused-move-corded");
+                }
+            }
+        }
+        cords
+    }
+
+    fn cord(
+        &mut self,
+        cord: &CordFile,
+        near: &[(&str, Spot)],
+        inlets: &[InletFile],
+        circuits: &[&str],
+    ) -> Option<Cord> {
+        let own = format!("(name: \"{}\", letters", cord.name);
+        let awg = self.gauge(
+            &[&own, "gauge", &format!("\"{}\"", cord.gauge)],
+            &cord.gauge,
+        );
+        let length_ft = self.positive(&[&own, "length_ft"], cord.length_ft);
+        let letters = cord.letters.parse::<CordType>();
+        if letters.is_err() {
+            let message = Message::new("error-cord-letters")
+                .with("value", Arg::Verbatim(cord.letters.clone()));
+            self.fault(&[&cord.letters], message);
+        }
+        let make = cord::Cord::new(letters.ok()?, awg, length_ft, Loaded::Two);
+        if make.is_none() {
+            let message =
+                Message::new("error-gauge").with("value", Arg::Verbatim(cord.gauge.clone()));
+            self.fault(&[&own, "gauge"], message);
+        }
+        let end = |part: &str| format!("{}-{part}", cord.name);
+        let near_names: Vec<&str> = near.iter().map(|(name, _)| *name).collect();
+        let near_control =
+            self.furnishing
+                .add(&end("generator-end"), Kind::Plug, &near_names, "cords", 0);
+        let far = match &cord.house_end {
+            HouseEndFile::Inlet => {
+                let mut positions = vec!["stowed"];
+                positions.extend(inlets.iter().map(|i| i.name.as_str()));
+                FarEnd::Inlet(self.furnishing.add(
+                    &end("house-end"),
+                    Kind::Plug,
+                    &positions,
+                    "cords",
+                    0,
+                ))
+            }
+            HouseEndFile::BareBlades { outlet } => {
+                let circuit = self.find(&[&own, "outlet"], outlet, "circuit", circuits);
+                let position = format!("{outlet}-outlet");
+                let positions = ["stowed", position.as_str()];
+                FarEnd::Blades(
+                    self.furnishing
+                        .add(&end("house-end"), Kind::Plug, &positions, "cords", 0),
+                    circuit,
+                )
+            }
+            HouseEndFile::Connector => FarEnd::Connector,
+        };
+        let lay = self
+            .furnishing
+            .add(&end("lay"), Kind::Lay, &["coiled", "flat"], "cords", 0);
+        Some(Cord {
+            name: cord.name.clone(),
+            make: make?,
+            legs: legs(cord.leg),
+            grounded: cord.grounded,
+            near: near_control,
+            near_spots: near.iter().map(|(_, spot)| *spot).collect(),
+            far,
+            lay,
+        })
+    }
+}
+
+fn usable_positions(file: &GeneratorFile) -> Vec<u8> {
+    file.places
+        .iter()
+        .zip(0_u8..)
+        .filter(|(p, _)| p.usable)
+        .map(|(_, index)| index)
+        .collect()
+}
+
+fn gas(gas: GasFile) -> Placement {
+    match gas {
+        GasFile::Indoors => Placement::Garage,
+        GasFile::NearOpening => Placement::NearOpening,
+        GasFile::FarAway => Placement::TwentyFeetAway,
+    }
+}
+
+/// Whether a cord's plug goes into an outlet: house cord into a house outlet, 120 V into 120 V.
+/// A generator that names no outlets has one of each kind behind one name.
+fn fits(file: &SiteFile, receptacle: &Receptacle, cord: &CordFile) -> bool {
+    let all_in_one = file.generator.receptacles.is_none();
+    all_in_one || (receptacle.legs == Legs::Both) == (cord.leg == LegFile::Both)
+}
+
+/// Whether a cord ends in a connector that takes another plug.
+fn joins(cord: &CordFile) -> bool {
+    matches!(cord.house_end, HouseEndFile::Connector)
+}

@@ -1,0 +1,286 @@
+//! The supply part of a site file: panels, circuits, inlets, transfer switches, solar and battery.
+
+use crate::site::{
+    Backfeed, Battery, Bus, Circuit, ControlId, Inlet, Interlock, Kind, Legs, Moved, NeutralPole,
+    OtherSide, Panel, Plate, Solar, Subpanel, Transfer,
+};
+use crate::words::{Arg, Message};
+
+use super::site_build::{Build, legs};
+use super::site_file::{
+    CircuitFile, MovesFile, NeutralFile, OtherFile, PanelFile, SiteFile, SubpanelFile, TransferFile,
+};
+
+/// Everything between the service and the outlets.
+pub(super) struct Supply {
+    pub(super) panel: Panel,
+    pub(super) subpanels: Vec<Subpanel>,
+    pub(super) circuits: Vec<Circuit>,
+    pub(super) inlets: Vec<Inlet>,
+    pub(super) transfers: Vec<Transfer>,
+}
+
+/// The names a transfer switch may refer to, and the feeders of the subpanels.
+struct Known<'a> {
+    subpanels: Vec<&'a str>,
+    circuits: Vec<&'a str>,
+    inlets: Vec<&'a str>,
+    feeders: Vec<ControlId>,
+    battery: bool,
+}
+
+impl Build<'_> {
+    pub(super) fn supply(&mut self, file: &SiteFile, interlock: Interlock) -> Supply {
+        let inlet_names: Vec<&str> = file.inlets.iter().map(|i| i.name.as_str()).collect();
+        let sub_names: Vec<&str> = file.subpanels.iter().map(|s| s.name.as_str()).collect();
+        let panel = self.panel(&file.panel, &inlet_names, interlock);
+        let feeders = file.subpanels.iter().map(|s| self.feeder(s)).collect();
+        let circuits = file.circuits.iter().map(|c| self.circuit(c, &sub_names));
+        let circuits = circuits.collect();
+        let subpanels = file.subpanels.iter().map(|s| self.subpanel(s)).collect();
+        let inlets = file.inlets.iter().map(|i| {
+            let own = format!("(name: \"{}\", gauge", i.name);
+            Inlet {
+                name: i.name.clone(),
+                awg: self.gauge(&[&own, &format!("\"{}\"", i.gauge)], &i.gauge),
+                length_ft: self.positive(&[&own, "length_ft"], i.length_ft),
+            }
+        });
+        let inlets = inlets.collect();
+        let known = Known {
+            subpanels: sub_names,
+            circuits: file.circuits.iter().map(|c| c.name.as_str()).collect(),
+            inlets: inlet_names,
+            feeders,
+            battery: file.battery.is_some(),
+        };
+        let transfers = file.transfers.iter().map(|t| self.transfer(t, &known));
+        let transfers = transfers.collect();
+        self.each_moved_once(file);
+        Supply {
+            panel,
+            subpanels,
+            circuits,
+            inlets,
+            transfers,
+        }
+    }
+
+    fn panel(&mut self, file: &PanelFile, inlets: &[&str], interlock: Interlock) -> Panel {
+        let plate = |rating_a, slot| Plate {
+            rating_a,
+            poles: 2,
+            slot,
+        };
+        let f = &mut self.furnishing;
+        let main_plate = plate(file.main_amps, (0, 0));
+        let main = f.breaker("main", Kind::Main, "panel", main_plate, true);
+        let lock = f.add("main-lock", Kind::Lock, &["removed", "fitted"], "panel", 0);
+        f.needs((lock, 1), main, &[0], "refused-lock-needs-off");
+        f.holds((lock, 1), main, "refused-locked");
+        let backfeed = file.backfeed.as_ref().map(|b| {
+            let f = &mut self.furnishing;
+            let plate = plate(b.breaker_amps, (0, 1));
+            let breaker = f.breaker("generator-breaker", Kind::Backfed, "panel", plate, false);
+            if interlock.blocks() {
+                f.not_both((main, 1), (breaker, 1), "refused-interlock");
+            }
+            Backfeed {
+                breaker,
+                inlet: self.find(&["backfeed", "inlet"], &b.inlet, "inlet", inlets),
+                interlock,
+            }
+        });
+        Panel { main, backfeed }
+    }
+
+    fn feeder(&mut self, file: &SubpanelFile) -> ControlId {
+        let plate = Plate {
+            rating_a: file.feeder_amps,
+            poles: 2,
+            slot: file.slot,
+        };
+        let name = format!("breaker-{}", file.name);
+        let f = &mut self.furnishing;
+        f.breaker(&name, Kind::Breaker, "panel", plate, true)
+    }
+
+    fn subpanel(&mut self, file: &SubpanelFile) -> Subpanel {
+        let own = format!("(name: \"{}\", feeder_amps", file.name);
+        Subpanel {
+            name: file.name.clone(),
+            awg: self.gauge(
+                &[&own, "gauge", &format!("\"{}\"", file.gauge)],
+                &file.gauge,
+            ),
+            length_ft: self.positive(&[&own, "length_ft"], file.length_ft),
+        }
+    }
+
+    fn circuit(&mut self, c: &CircuitFile, subpanels: &[&str]) -> Circuit {
+        let own = format!("(name: \"{}\", breaker_amps", c.name);
+        let legs = legs(c.leg);
+        let plate = Plate {
+            rating_a: c.breaker_amps,
+            poles: if legs == Legs::Both { 2 } else { 1 },
+            slot: c.slot,
+        };
+        let bus = match &c.panel {
+            Some(name) => Bus::Sub(self.find(&[&own, "panel"], name, "subpanel", subpanels)),
+            None => Bus::Main,
+        };
+        let place = if bus == Bus::Main {
+            "panel"
+        } else {
+            "subpanel"
+        };
+        let name = format!("breaker-{}", c.name);
+        let f = &mut self.furnishing;
+        let breaker = f.breaker(&name, Kind::Breaker, place, plate, true);
+        let gfci = c.gfci.then(|| f.gfci(&format!("gfci-{}", c.name), "house"));
+        Circuit {
+            name: c.name.clone(),
+            bus,
+            breaker,
+            gfci,
+            awg: self.gauge(&[&own, "gauge", &format!("\"{}\"", c.gauge)], &c.gauge),
+            length_ft: self.positive(&[&own, "length_ft"], c.length_ft),
+            legs,
+        }
+    }
+
+    fn transfer(&mut self, file: &TransferFile, known: &Known<'_>) -> Transfer {
+        let own = format!("(name: \"{}\", moves", file.name);
+        let load = match &file.moves {
+            MovesFile::MainPanel => Moved::MainPanel,
+            MovesFile::Subpanel(name) => {
+                Moved::Subpanel(self.find(&[&own], name, "subpanel", &known.subpanels))
+            }
+            MovesFile::Circuit(name) => {
+                Moved::Circuit(self.find(&[&own], name, "circuit", &known.circuits))
+            }
+        };
+        let other = match &file.other {
+            OtherFile::Inlet(name) => {
+                OtherSide::Inlet(self.find(&[&own, "other"], name, "inlet", &known.inlets))
+            }
+            OtherFile::Generator => OtherSide::Generator,
+            OtherFile::Battery => {
+                if !known.battery {
+                    self.fault(&[&own, "Battery"], Message::new("error-no-battery"));
+                }
+                OtherSide::Battery
+            }
+        };
+        let positions = ["utility", "off", "generator"];
+        let f = &mut self.furnishing;
+        let handle = f.add(&file.name, Kind::Transfer, &positions, "transfer", 0);
+        if file.automatic {
+            f.by_the_world(handle);
+        } else if !matches!(load, Moved::Circuit(_)) {
+            let name = format!("{}-lock", file.name);
+            let lock = f.add(&name, Kind::Lock, &["removed", "fitted"], "transfer", 0);
+            f.holds((lock, 1), handle, "refused-locked");
+        }
+        let breaker = file.breaker_amps.map(|rating_a| {
+            let plate = Plate {
+                rating_a,
+                poles: 1,
+                slot: (0, 0),
+            };
+            let name = format!("{}-breaker", file.name);
+            f.breaker(&name, Kind::Breaker, "transfer", plate, true)
+        });
+        Transfer {
+            name: file.name.clone(),
+            handle,
+            neutral: match file.neutral {
+                NeutralFile::Solid => NeutralPole::Solid,
+                NeutralFile::Switched => NeutralPole::Switched,
+            },
+            load,
+            feeder: match load {
+                Moved::Subpanel(index) => known.feeders.get(index).copied(),
+                Moved::MainPanel | Moved::Circuit(_) => None,
+            },
+            other,
+            breaker,
+            automatic: file.automatic,
+        }
+    }
+
+    /// A load hangs on one transfer switch, and a subpanel on one at least.
+    fn each_moved_once(&mut self, file: &SiteFile) {
+        let moved = |name: &str| {
+            let hangs = |t: &&TransferFile| match &t.moves {
+                MovesFile::Subpanel(n) | MovesFile::Circuit(n) => n == name,
+                MovesFile::MainPanel => name.is_empty(),
+            };
+            file.transfers.iter().filter(hangs).count()
+        };
+        for sub in &file.subpanels {
+            if moved(&sub.name) != 1 {
+                let message = Message::new("error-subpanel-transfer")
+                    .with("name", Arg::Verbatim(sub.name.clone()));
+                self.fault(&[&format!("(name: \"{}\", feeder_amps", sub.name)], message);
+            }
+        }
+        for circuit in &file.circuits {
+            if moved(&circuit.name) > 1 {
+                let message = Message::new("error-moved-twice")
+                    .with("name", Arg::Verbatim(circuit.name.clone()));
+                self.fault(&["transfers", &format!("\"{}\"", circuit.name)], message);
+            }
+        }
+        if moved("") > 1 {
+            let message =
+                Message::new("error-moved-twice").with("name", Arg::Verbatim("MainPanel".into()));
+            self.fault(&["transfers", "MainPanel"], message);
+        }
+    }
+
+    pub(super) fn solar(&mut self, file: &SiteFile) -> Option<Solar> {
+        let solar = file.solar.as_ref()?;
+        let subpanels: Vec<&str> = file.subpanels.iter().map(|s| s.name.as_str()).collect();
+        let watts = self.positive(&["solar: (", "watts"], solar.watts);
+        let bus = match &solar.panel {
+            Some(name) => Bus::Sub(self.find(&["solar: (", "panel"], name, "subpanel", &subpanels)),
+            None => Bus::Main,
+        };
+        let plate = Plate {
+            rating_a: solar.breaker_amps,
+            poles: 2,
+            slot: solar.slot,
+        };
+        let place = if bus == Bus::Main {
+            "panel"
+        } else {
+            "subpanel"
+        };
+        let f = &mut self.furnishing;
+        Some(Solar {
+            watts,
+            bus,
+            breaker: f.breaker("solar-breaker", Kind::Breaker, place, plate, true),
+            disconnect: f.add(
+                "solar-disconnect",
+                Kind::Disconnect,
+                &["open", "closed"],
+                "solar",
+                1,
+            ),
+        })
+    }
+
+    pub(super) fn battery(&mut self, file: &SiteFile) -> Option<Battery> {
+        let battery = file.battery.as_ref()?;
+        Some(Battery {
+            rated_w: self.positive(&["battery: (", "rated_watts"], battery.rated_watts),
+            surge_w: self.positive(&["battery: (", "surge_watts"], battery.surge_watts),
+            energy_kwh: self.positive(&["battery: (", "kilowatt_hours"], battery.kilowatt_hours),
+            switch: self
+                .furnishing
+                .add("battery", Kind::Disconnect, &["off", "on"], "solar", 1),
+        })
+    }
+}

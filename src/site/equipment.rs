@@ -1,0 +1,277 @@
+//! What is built to connect, move and feed: panels, inlets, transfer switches, generator, solar, battery, cords.
+//!
+//! Plain data with units in their names, checked while a file is read.
+//! A transfer switch has contacts that can't be closed to both sides; an interlock is a constraint of the site and may be missing.
+
+use crate::apparatus::conductor::Awg;
+use crate::apparatus::cord;
+use crate::apparatus::generator::GeneratorSpec;
+use crate::hazard::monoxide::Placement;
+
+use super::control::{ControlId, Positions};
+use super::parts::Legs;
+
+/// A main panel.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Panel {
+    /// The main breaker.
+    pub main: ControlId,
+    /// The breaker that an inlet feeds, where there is one.
+    pub backfeed: Option<Backfeed>,
+}
+
+impl Panel {
+    /// Whether a slide that blocks is fitted between main and backfed breaker.
+    pub fn has_slide(&self) -> bool {
+        self.backfeed.is_some_and(|b| b.interlock.blocks())
+    }
+}
+
+/// A breaker in the main panel that an inlet feeds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Backfeed {
+    /// The breaker.
+    pub breaker: ControlId,
+    /// Index of the inlet.
+    pub inlet: usize,
+    /// What keeps it from being on together with the main.
+    pub interlock: Interlock,
+}
+
+/// The slide between main and backfed breaker, as it is found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Interlock {
+    /// Listed for this panel, and it blocks.
+    Fitted,
+    /// There is none.
+    Missing,
+    /// There is one that doesn't reach: made for another panel, or bent.
+    Misfitted,
+    /// There was one, and somebody has taken its bar off.
+    Defeated,
+}
+
+impl Interlock {
+    /// Whether it keeps the two breakers from being on together.
+    pub fn blocks(self) -> bool {
+        self == Self::Fitted
+    }
+}
+
+/// A panel fed through a transfer switch.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Subpanel {
+    /// Name.
+    pub name: String,
+    /// Gauge of its feeder.
+    pub awg: Awg,
+    /// Length of its feeder, feet.
+    pub length_ft: f64,
+}
+
+/// A power inlet: male pins on the outside wall and the wire behind them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Inlet {
+    /// Name, as the position of a cord's end.
+    pub name: String,
+    /// Gauge of its wire.
+    pub awg: Awg,
+    /// Length of its wire, feet.
+    pub length_ft: f64,
+}
+
+/// A switch that brings a load to the utility or to another source, and never to both.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Transfer {
+    /// Name.
+    pub name: String,
+    /// Its handle or contactor: `utility`, `off`, `generator`.
+    pub handle: ControlId,
+    /// Whether its neutral is moved along.
+    pub neutral: NeutralPole,
+    /// What it moves.
+    pub load: Moved,
+    /// The breaker in the main panel that feeds its utility side; none where that is the service itself or the circuit's own breaker.
+    pub feeder: Option<ControlId>,
+    /// What is on its other side.
+    pub other: OtherSide,
+    /// The breaker between the other source and its contacts, where it has one.
+    pub breaker: Option<ControlId>,
+    /// Whether a controller works it by itself.
+    pub automatic: bool,
+}
+
+/// Whether a transfer switch moves the neutral along.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum NeutralPole {
+    /// The neutrals of both sources stay joined.
+    Solid,
+    /// The load's neutral goes with its hots.
+    Switched,
+}
+
+/// What a transfer switch moves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Moved {
+    /// The whole main panel.
+    MainPanel,
+    /// A subpanel, by index.
+    Subpanel(usize),
+    /// One circuit, by index.
+    Circuit(usize),
+}
+
+/// The source on the other side of a transfer switch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum OtherSide {
+    /// An inlet, by index.
+    Inlet(usize),
+    /// The generator's terminals, wired for good.
+    Generator,
+    /// The battery's inverter.
+    Battery,
+}
+
+/// A panel's bus.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Bus {
+    /// The main panel's.
+    Main,
+    /// That of a subpanel, by index.
+    Sub(usize),
+}
+
+/// A place where the generator can stand.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Place {
+    /// Name, as its position is called.
+    pub name: String,
+    /// Distance to the nearest opening, feet; 0 indoors.
+    pub opening_ft: f64,
+    /// How exhaust gets into the house from here: with the window shut, and with it open.
+    pub exposure: (Placement, Placement),
+    /// Whether cords reach and the engine may be run at all: a shed is a store.
+    pub usable: bool,
+}
+
+/// A portable generator with its controls.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Generator {
+    /// What its plate says.
+    pub spec: GeneratorSpec,
+    /// Engine switch: stopped, running.
+    pub engine: ControlId,
+    /// Breaker on its face.
+    pub output: ControlId,
+    /// Whether its neutral is joined to its frame.
+    pub bond: Bond,
+    /// Outlets on its face; none on a unit that is wired for good.
+    pub receptacles: Vec<Receptacle>,
+    /// Where it stands.
+    pub placement: ControlId,
+    /// Places, in the order of the placement's positions.
+    pub places: Vec<Place>,
+}
+
+/// Whether a generator's neutral is joined to its frame.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Bond {
+    /// Neutral and frame are apart.
+    Floating,
+    /// Neutral and frame are joined.
+    Bonded,
+}
+
+/// An outlet on a generator's face.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Receptacle {
+    /// Name, as the position of a cord's end.
+    pub name: String,
+    /// Legs it offers.
+    pub legs: Legs,
+    /// Its own breaker, behind the main one.
+    pub breaker: Option<ControlId>,
+    /// Its ground-fault device.
+    pub gfci: Option<ControlId>,
+}
+
+/// Solar panels with an inverter that follows the grid.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Solar {
+    /// Watts it gives when the sun is on it.
+    pub watts: f64,
+    /// The bus it feeds.
+    pub bus: Bus,
+    /// Its breaker.
+    pub breaker: ControlId,
+    /// Its own disconnect on the wall: open, closed.
+    pub disconnect: ControlId,
+}
+
+/// A battery with an inverter that makes a grid of its own.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Battery {
+    /// Watts it delivers for hours.
+    pub rated_w: f64,
+    /// Watts it delivers for seconds.
+    pub surge_w: f64,
+    /// Energy it holds, kilowatt-hours.
+    pub energy_kwh: f64,
+    /// Its switch: off, on.
+    pub switch: ControlId,
+}
+
+/// Where an end of a cord can be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Spot {
+    /// In nothing.
+    Stowed,
+    /// In an outlet on the generator, by index.
+    Receptacle(usize),
+    /// In another cord's connector, by index.
+    CordEnd(usize),
+    /// In the outlet of a circuit, by index.
+    Outlet(usize),
+    /// On an inlet, by index.
+    Inlet(usize),
+}
+
+/// A cord with two ends.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cord {
+    /// Name.
+    pub name: String,
+    /// Type, gauge and length.
+    pub make: cord::Cord,
+    /// Legs it carries.
+    pub legs: Legs,
+    /// Whether it has an equipment ground from end to end.
+    pub grounded: bool,
+    /// The end that goes to the generator; its first position is in nothing.
+    pub near: ControlId,
+    /// Where that end is in each position of its control.
+    pub near_spots: Vec<Spot>,
+    /// What the other end is.
+    pub far: FarEnd,
+    /// How it lies; its second position is flat, the first coiled.
+    pub lay: ControlId,
+}
+
+/// The house end of a cord.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FarEnd {
+    /// A connector for an inlet; the control's positions from the second on are the inlets, in order.
+    Inlet(ControlId),
+    /// A plug with bare blades; the control's second position is the outlet of a circuit, by index.
+    Blades(ControlId, usize),
+    /// A female connector for an appliance's plug.
+    Connector,
+}
+
+impl Cord {
+    /// Where the end that goes to the generator is.
+    pub fn near_spot(&self, positions: &Positions) -> Spot {
+        let at = usize::from(positions.get(self.near).0);
+        self.near_spots.get(at).copied().unwrap_or(Spot::Stowed)
+    }
+}
