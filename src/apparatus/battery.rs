@@ -2,12 +2,11 @@
 //!
 //! Energy changes at a constant rate while the power is constant, so any stretch is in closed form and may be cut anywhere.
 //! Volts are held until its inverter's watts are used up: then it lasts seconds, or shuts off at once.
-//! Full, it raises its frequency, so that a solar inverter beside it gives up power and leaves; common practice, no source.
+//! Full, it raises its frequency, so that a solar inverter beside it leaves, and keeps it raised until it has room again; common practice, no source.
 //! Figures are typical, from memory, with the range that is met.
 //! Accuracy: rounding only against a sum of small steps; the true efficiency varies with the load by a few percent.
 //! Not covered: ageing, cold, cell voltages, reactive power, several batteries.
 
-use super::interconnection::Grid;
 use super::interconnection::Profile;
 
 /// A battery with its inverter and its own transfer.
@@ -33,16 +32,20 @@ pub struct Battery {
     pub efficiency: f64,
     /// Rated volts between the two hots.
     pub rated_v: f64,
+    /// Frequency that it makes while it has room, hertz.
+    pub rated_hz: f64,
     /// Seconds from the loss of the utility to its own volts.
     pub transfer_s: f64,
     /// The rules by which it leaves the utility and comes back.
     pub profile: Profile,
 }
 
-/// Share of the capacity from which it raises its frequency.
-const NEARLY_FULL: f64 = 0.95;
-/// Hertz that it has raised when full: past what makes every solar inverter leave.
-const RAISED_HZ: f64 = 2.5;
+/// Share of the capacity at which it raises its frequency.
+const FULL_SHARE: f64 = 0.98;
+/// Share of the capacity below which it lowers it again.
+const ROOM_SHARE: f64 = 0.90;
+/// Frequency while it is raised, hertz: past what makes every solar inverter leave.
+const RAISED_HZ: f64 = 62.5;
 /// Seconds in which its bridge protects itself above its surge watts.
 const BRIDGE_S: f64 = 0.02;
 
@@ -62,6 +65,7 @@ impl Battery {
             idle_w: 40.0,
             efficiency: 0.95,
             rated_v: 240.0,
+            rated_hz: 60.0,
             transfer_s: 0.1,
             profile: Profile::CategoryIII,
         }
@@ -113,24 +117,28 @@ impl Battery {
         }
     }
 
-    /// The frequency that it makes while it feeds the house alone, hertz.
-    pub fn hz(&self, energy_wh: f64) -> f64 {
-        let share = energy_wh / self.capacity_wh;
-        60.0 + RAISED_HZ * ((share - NEARLY_FULL) / (1.0 - NEARLY_FULL)).clamp(0.0, 1.0)
+    /// Whether its frequency is raised at this energy, if it `was_raised` before.
+    pub fn raised(&self, energy_wh: f64, was_raised: bool) -> bool {
+        let share = if was_raised { ROOM_SHARE } else { FULL_SHARE };
+        energy_wh >= share * self.capacity_wh
     }
 
-    /// What a solar inverter beside it sees while it holds its volts.
-    pub fn grid(&self, energy_wh: f64) -> Grid {
-        Grid {
-            v_pu: 1.0,
-            hz: self.hz(energy_wh),
-        }
+    /// Watt-hours at which that changes.
+    pub fn raising_wh(&self, was_raised: bool) -> f64 {
+        let share = if was_raised { ROOM_SHARE } else { FULL_SHARE };
+        share * self.capacity_wh
+    }
+
+    /// The frequency that it makes while it feeds the house alone, hertz.
+    pub fn hz(&self, raised: bool) -> f64 {
+        if raised { RAISED_HZ } else { self.rated_hz }
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::apparatus::interconnection::Grid;
 
     #[test]
     fn energy_that_goes_in_and_comes_out_again_is_less_than_what_was_paid() {
@@ -216,21 +224,19 @@ mod tests {
     }
 
     #[test]
-    fn nearly_full_it_drives_a_solar_inverter_off_by_its_frequency() {
+    fn full_it_drives_a_solar_inverter_off_by_its_frequency_until_it_has_room_again() {
         let battery = Battery::typical();
-        let half = battery.grid(0.5 * battery.capacity_wh);
-        assert!(
-            battery.profile.comes_back().fits(half),
-            "{half:?} lets the sun in"
-        );
-        let full = battery.grid(battery.capacity_wh);
+        let grid = |raised| Grid {
+            v_pu: 1.0,
+            hz: battery.hz(raised),
+        };
+        let (full, room) = (battery.raising_wh(false), battery.raising_wh(true));
+        assert!(room < full);
+        assert!(!battery.raised(full - 1.0, false) && battery.raised(full, false));
+        assert!(battery.raised(room, true) && !battery.raised(room - 1.0, true));
+        assert!(battery.profile.comes_back().fits(grid(false)));
         for profile in [Profile::CategoryIII, Profile::Before2018] {
-            assert_eq!(
-                profile.clearing_s(full),
-                Some(0.16),
-                "{profile:?} at {} Hz",
-                full.hz
-            );
+            assert_eq!(profile.clearing_s(grid(true)), Some(0.16), "{profile:?}");
         }
     }
 }
