@@ -31,11 +31,10 @@ impl Session {
     fn card(&self, scenario: &Scenario) -> DrillCard {
         let name = &scenario.name;
         let about = |part: &str| self.words.say_id(&format!("drill-{name}-{part}"));
+        let minutes =
+            Arg::Count(i64::try_from(scenario.ends_at.millis() / 60_000).unwrap_or_default());
         let facts = Message::new("shelf-facts")
-            .with(
-                "minutes",
-                Arg::Count(i64::try_from(scenario.ends_at.millis() / 60_000).unwrap_or_default()),
-            )
+            .with("minutes", minutes.clone())
             .with(
                 "circuits",
                 Arg::Count(i64::try_from(scenario.site.circuits.len()).unwrap_or_default()),
@@ -44,6 +43,10 @@ impl Session {
             name: name.clone(),
             title: about("title"),
             summary: about("summary"),
+            way: String::new(),
+            minutes: self
+                .words
+                .say(&Message::new("shelf-minutes").with("minutes", minutes)),
             facts: self.words.say(&facts),
             content_note: about("note"),
             open: self.words.say_id("shelf-open"),

@@ -50,6 +50,10 @@ pub struct DrillCard {
     pub title: String,
     /// What the learner will do, two sentences at most.
     pub summary: String,
+    /// The way of switching over that it practices: the heading it stands under.
+    pub way: String,
+    /// How long it takes at most, short.
+    pub minutes: String,
     /// Facts: minutes, house, level.
     pub facts: String,
     /// What to be prepared for, if the drill can show harm.

@@ -28,6 +28,8 @@ pub enum Wish {
     Back,
     /// The cautions have been read.
     Accept,
+    /// Unfold a drill on the shelf.
+    Choose(String),
     /// Another stage of the consequence.
     Stage(usize),
     /// Show or hide the scene in words.
@@ -72,6 +74,8 @@ pub(super) struct Desk {
     pub(super) place: Option<String>,
     /// The stage of the consequence that is told.
     pub(super) stage: usize,
+    /// The drill that is unfolded on the shelf; the first one at the start.
+    pub(super) chosen: Option<String>,
     /// Whether the cautions were read since the start.
     pub(super) accepted: bool,
     /// What lies on top of a close view or the log.
@@ -110,6 +114,10 @@ impl Desk {
             }
             Wish::Accept => {
                 self.accepted = true;
+                self.arrivals += 1;
+            }
+            Wish::Choose(drill) => {
+                self.chosen = Some(drill.clone());
                 self.arrivals += 1;
             }
             Wish::Stage(stage) => {

@@ -11,7 +11,7 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, breakers, card, heading, subheading};
+use super::{Page, aside, body, breakers, card, faces, heading, subheading};
 
 /// A place seen close.
 pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
@@ -31,10 +31,16 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
         .show(ui, |ui| {
             aside(ui, &view.description);
             readings(ui, &view.readings);
-            let (face, rows): (Vec<_>, Vec<_>) =
-                view.controls.iter().partition(|c| breakers::on_face(c));
+            let loose = view.controls.iter().filter(|c| {
+                let mut faces = view.faces.iter();
+                !faces.any(|f| f.controls.contains(&c.id))
+            });
+            let (face, rows): (Vec<_>, Vec<_>) = loose.partition(|c| breakers::on_face(c));
             if !face.is_empty() {
                 breakers::face(ui, &face, view.interlock, page);
+            }
+            for face in &view.faces {
+                faces::face(ui, face, view, page);
             }
             for control in rows {
                 row(ui, control, page);

@@ -7,6 +7,7 @@ pub(super) mod breakers;
 pub(super) mod close;
 pub(super) mod consequence;
 pub(super) mod debrief;
+pub(super) mod faces;
 pub(super) mod log;
 pub(super) mod plot;
 pub(super) mod shelf;

@@ -2,7 +2,7 @@
 //!
 //! It does not cover lessons and records.
 
-use bevy_egui::egui::{RichText, ScrollArea, Ui};
+use bevy_egui::egui::{Atom, Button, RichText, ScrollArea, Ui, vec2};
 
 use crate::session::view::{DrillCard, ShelfView};
 use crate::session::{Command, Practice};
@@ -10,7 +10,7 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, card, heading};
+use super::{Page, aside, body, card, heading, subheading};
 
 /// What is drawn by chance in a drill that is opened from the shelf.
 /// One value, so that a class sees the same drill on every machine.
@@ -40,17 +40,45 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
     page.lead(ui, &view.cautions_accept, || Wish::Accept);
 }
 
-/// The drills.
-pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
+/// The drills, under the way that each practices; one is unfolded, the first if none was chosen.
+pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, chosen: Option<&str>, page: &mut Page<'_>) {
+    let known = chosen.filter(|name| view.drills.iter().any(|d| d.name == *name));
+    let chosen = known.or_else(|| view.drills.first().map(|d| d.name.as_str()));
+    let mut way = "";
     ScrollArea::vertical()
         .id_salt("drills")
         .auto_shrink([false, false])
         .show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = 5.0;
             for drill in &view.drills {
-                card(ui, theme::OUTLINE, |ui| one(ui, drill, page));
-                ui.add_space(4.0);
+                if drill.way != way {
+                    way = &drill.way;
+                    subheading(ui, way);
+                }
+                if chosen == Some(drill.name.as_str()) {
+                    card(ui, theme::LEAD, |ui| one(ui, drill, page));
+                } else {
+                    folded(ui, drill, page);
+                }
             }
         });
+}
+
+/// A drill of which only the title shows; pressing it unfolds it.
+fn folded(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
+    let title = RichText::new(&drill.title)
+        .font(fonts::bold(16.0))
+        .color(theme::CREAM.egui());
+    let facts = RichText::new(&drill.minutes)
+        .font(fonts::regular(13.5))
+        .color(theme::MUTED.egui());
+    let size = vec2(ui.available_width(), 34.0);
+    let button = Button::new((title, Atom::grow(), facts))
+        .fill(theme::RAISED.egui())
+        .truncate();
+    let response = ui.add_sized(size, button);
+    page.on(&response, || Wish::Choose(drill.name.clone()));
+    response.on_hover_text(&drill.summary);
 }
 
 fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {

@@ -111,20 +111,11 @@ pub(super) fn conductor(
                 mark(brush, at, direction, flows, (size, ink));
             }
         }
-        Pattern::Rings => {
+        Pattern::Rings | Pattern::Blocks => {
             casing(brush, points, size);
-            brush.stroke(points, 2.0 * size, ink);
-            for (at, _) in along(points, PITCH * size, shift) {
-                brush.disk(at, 5.6 * size, ink);
-                brush.disk(at, 3.2 * size, theme::INK);
-            }
-        }
-        Pattern::Blocks => {
-            casing(brush, points, size);
-            brush.stroke(points, 2.6 * size, ink);
+            brush.stroke(points, 2.4 * size, ink);
             for (at, direction) in along(points, PITCH * size, shift) {
-                let (x, y) = (direction * 6.0 * size, direction.perp() * 4.4 * size);
-                brush.convex(&[at - x - y, at + x - y, at + x + y, at - x + y], ink);
+                cell(brush, at, direction, (size, wire.fed));
             }
         }
         Pattern::Mixed => {
@@ -155,6 +146,18 @@ fn mark(brush: &mut Brush, at: Vec2, direction: Vec2, flows: bool, (size, ink): 
         brush.stroke(&[p(-4.5, -6.5), p(4.5, 0.0), p(-4.5, 6.5)], 3.2 * size, ink);
     } else {
         brush.convex(&[p(-6.0, 0.0), p(0.0, -4.6), p(6.0, 0.0), p(0.0, 4.6)], ink);
+    }
+}
+
+/// A ring for the sun, a block for a battery's cell.
+fn cell(brush: &mut Brush, at: Vec2, direction: Vec2, (size, fed): (f32, Fed)) {
+    let ink = theme::fed_ink(fed);
+    if theme::fed_pattern(fed) == Pattern::Rings {
+        brush.disk(at, 5.6 * size, ink);
+        brush.disk(at, 3.2 * size, theme::INK);
+    } else {
+        let (x, y) = (direction * 6.0 * size, direction.perp() * 4.4 * size);
+        brush.convex(&[at - x - y, at + x - y, at + x + y, at - x + y], ink);
     }
 }
 

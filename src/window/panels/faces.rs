@@ -1,0 +1,274 @@
+//! Faces of equipment: title, tag, lights, gauges, and what is special to each kind.
+//!
+//! A light is told by its shape and its words as well as by its color; a gauge by its number as well as by its bar.
+//! All faces are our own drawing and of no maker's product.
+//! It does not cover the panel's breakers: see [`super::breakers`].
+
+mod sockets;
+mod transfer;
+
+use bevy_egui::egui;
+use bevy_egui::egui::{Button, CornerRadius, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+
+use crate::session::view::{
+    CloseView, ControlKind, ControlView, FaceKind, FaceView, GaugeView, LightView,
+};
+use crate::window::fonts;
+use crate::window::theme;
+
+use super::{Page, breakers, card, close, outline_focus};
+
+/// Draws a face and lets what sits on it be operated.
+pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Page<'_>) {
+    let here = |id: &String| view.controls.iter().find(|c| c.id == *id);
+    let controls: Vec<&ControlView> = face.controls.iter().filter_map(here).collect();
+    card(ui, theme::STEEL, |ui| {
+        ui.spacing_mut().item_spacing.y = 5.0;
+        ui.label(
+            RichText::new(&face.title)
+                .font(fonts::bold(16.0))
+                .color(theme::CREAM.egui()),
+        );
+        tag(ui, &face.tag);
+        lights(ui, &face.lights);
+        gauges(ui, &face.gauges);
+        match face.kind {
+            FaceKind::Panel => {
+                let (slots, rest): (Vec<_>, Vec<_>) =
+                    controls.iter().partition(|c| breakers::on_face(c));
+                if !slots.is_empty() {
+                    breakers::face(ui, &slots, false, page);
+                }
+                rows(ui, &rest, page);
+            }
+            FaceKind::Transfer => {
+                let (handles, rest): (Vec<_>, Vec<_>) = controls
+                    .iter()
+                    .partition(|c| c.kind == ControlKind::Transfer);
+                transfer::handles(ui, face, &handles, page);
+                rows(ui, &rest, page);
+            }
+            FaceKind::Generator => {
+                let on_socket = |c: &&&ControlView| {
+                    let mut sockets = face.sockets.iter();
+                    sockets.any(|s| s.breaker == c.id || s.gfci == c.id)
+                };
+                let (_, rest): (Vec<_>, Vec<_>) = controls.iter().partition(on_socket);
+                rows(ui, &rest, page);
+                sockets::sockets(ui, face, &controls, page);
+            }
+            FaceKind::Controller | FaceKind::Inverter => {
+                rows(ui, &controls, page);
+            }
+        }
+    });
+}
+
+/// Controls one under the other, each with all its positions in a row.
+fn rows(ui: &mut Ui, controls: &[&ControlView], page: &mut Page<'_>) {
+    for control in controls {
+        positions(ui, control, page);
+    }
+}
+
+/// A control with its positions side by side: the one it stands in is filled and marked, the others can be pressed.
+pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        ui.label(
+            RichText::new(&control.label)
+                .font(fonts::bold(14.5))
+                .color(theme::CREAM.egui()),
+        );
+        if !control.rating.is_empty() {
+            ui.label(
+                RichText::new(&control.rating)
+                    .font(fonts::regular(13.5))
+                    .color(theme::MUTED.egui()),
+            );
+        }
+        let offered = control.choices.iter().any(|c| c.current);
+        if !offered {
+            // How it stands can't be chosen: it was tripped.
+            mark(ui, &control.position, theme::YELLOW);
+        }
+        for choice in &control.choices {
+            if choice.current {
+                mark(ui, &choice.label, theme::LEAD);
+            } else {
+                let text = RichText::new(&choice.label).font(fonts::regular(14.5));
+                let response = ui.add(Button::new(text));
+                page.focus_first(&response);
+                page.on(&response, || close::operate(control, &choice.id));
+                response.on_hover_text(&control.sentence);
+            }
+        }
+    });
+}
+
+/// The position a control stands in.
+fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
+    let text = RichText::new(format!("● {text}"))
+        .font(fonts::bold(14.5))
+        .color(ink.egui());
+    ui.label(text);
+}
+
+/// A tag that hangs on the equipment: a card with a hole and a string.
+fn tag(ui: &mut Ui, words: &str) {
+    if words.is_empty() {
+        return;
+    }
+    egui::Frame::new()
+        .fill(theme::LEAD.egui())
+        .stroke(Stroke::new(2.0, theme::VERMILION.egui()))
+        .corner_radius(CornerRadius::same(5))
+        .inner_margin(egui::Margin::symmetric(10, 6))
+        .show(ui, |ui| {
+            ui.horizontal(|ui| {
+                let (hole, _) = ui.allocate_exact_size(vec2(16.0, 16.0), Sense::hover());
+                ui.painter()
+                    .circle_filled(hole.center(), 5.0, theme::INK.egui());
+                ui.painter().circle_stroke(
+                    hole.center(),
+                    6.5,
+                    Stroke::new(1.5, theme::DARK_TEXT.egui()),
+                );
+                ui.label(
+                    RichText::new(words)
+                        .font(fonts::bold(14.5))
+                        .color(theme::DARK_TEXT.egui()),
+                );
+            });
+        });
+}
+
+/// Lights with their words: filled when lit, a ring when not, a triangle when a lit one warns.
+fn lights(ui: &mut Ui, lights: &[LightView]) {
+    if lights.is_empty() {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 5.0;
+        for light in lights {
+            let (rect, _) = ui.allocate_exact_size(vec2(15.0, 18.0), Sense::hover());
+            let at = rect.center();
+            let painter = ui.painter();
+            let ink = match (light.lit, light.warns) {
+                (true, true) => theme::VERMILION.mix(theme::CREAM, 0.25),
+                (true, false) => theme::BLUISH_GREEN.mix(theme::CREAM, 0.35),
+                (false, _) => theme::MUTED,
+            };
+            if light.lit && light.warns {
+                let corners = vec![
+                    at + vec2(0.0, -7.0),
+                    at + vec2(7.0, 6.0),
+                    at + vec2(-7.0, 6.0),
+                ];
+                painter.add(egui::Shape::convex_polygon(
+                    corners,
+                    ink.egui(),
+                    Stroke::NONE,
+                ));
+            } else if light.lit {
+                painter.circle_filled(at, 5.5, ink.egui());
+            } else {
+                painter.circle_stroke(at, 5.0, Stroke::new(1.6, ink.egui()));
+            }
+            let text = RichText::new(&light.sentence)
+                .font(fonts::regular(13.5))
+                .color(
+                    if light.lit {
+                        theme::CREAM
+                    } else {
+                        theme::MUTED
+                    }
+                    .egui(),
+                );
+            ui.label(text);
+            ui.add_space(7.0);
+        }
+    });
+}
+
+/// Gauges: label, value, and a bar with the limit's mark where there is a scale.
+fn gauges(ui: &mut Ui, gauges: &[GaugeView]) {
+    for gauge in gauges {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = 8.0;
+            let label = RichText::new(&gauge.label)
+                .font(fonts::regular(13.5))
+                .color(theme::MUTED.egui());
+            let value = RichText::new(&gauge.value)
+                .font(fonts::bold(14.5))
+                .color(theme::LEAD.egui());
+            ui.label(label);
+            ui.label(value);
+            if let Some(share) = gauge.share {
+                bar(ui, share, gauge.limit);
+            }
+        });
+    }
+}
+
+fn bar(ui: &mut Ui, share: f32, limit: Option<f32>) {
+    let width = ui.available_width().clamp(40.0, 150.0);
+    let (rect, _) = ui.allocate_exact_size(vec2(width, 12.0), Sense::hover());
+    let painter = ui.painter();
+    painter.rect_filled(rect, CornerRadius::same(3), theme::INK.egui());
+    let over = limit.is_some_and(|limit| share > limit);
+    let ink = if over {
+        theme::VERMILION
+    } else {
+        theme::SKY_BLUE
+    };
+    let mut filled = rect.shrink(2.0);
+    filled.max.x = filled.min.x + filled.width() * share.clamp(0.0, 1.0);
+    painter.rect_filled(filled, CornerRadius::same(2), ink.egui());
+    if let Some(limit) = limit {
+        let x = rect.left() + rect.width() * limit.clamp(0.0, 1.0);
+        painter.line_segment(
+            [pos2(x, rect.top() - 3.0), pos2(x, rect.bottom() + 3.0)],
+            Stroke::new(2.0, theme::CREAM.egui()),
+        );
+    }
+    painter.rect_stroke(
+        rect,
+        CornerRadius::same(3),
+        Stroke::new(1.0, theme::HAIRLINE.egui()),
+        StrokeKind::Inside,
+    );
+}
+
+/// One position of a handle: a place that can be pressed, with the knob on it if the handle stands there.
+fn stop(ui: &Ui, (control, choice): (&ControlView, usize), rect: egui::Rect, page: &mut Page<'_>) {
+    let Some(choice) = control.choices.get(choice) else {
+        return;
+    };
+    let painter = ui.painter().clone();
+    if choice.current {
+        let knob = rect.shrink2(vec2(3.0, 3.0));
+        painter.rect_filled(knob, CornerRadius::same(4), theme::CREAM.egui());
+        for dy in [-4.0, 0.0, 4.0] {
+            let c = knob.center();
+            let half = knob.width() * 0.25;
+            painter.line_segment(
+                [pos2(c.x - half, c.y + dy), pos2(c.x + half, c.y + dy)],
+                Stroke::new(1.4, theme::DARK_TEXT.egui()),
+            );
+        }
+        return;
+    }
+    let id = ui.id().with((&control.id, &choice.id));
+    let response = ui.interact(rect, id, Sense::click());
+    let words = format!("{}: {}", control.label, choice.label);
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &words));
+    if response.hovered() {
+        let ground = theme::BUTTON_HOVER.egui();
+        painter.rect_filled(rect.shrink(3.0), CornerRadius::same(4), ground);
+    }
+    painter.circle_stroke(rect.center(), 4.0, Stroke::new(1.6, theme::OUTLINE.egui()));
+    page.focus_first(&response);
+    page.on(&response, || close::operate(control, &choice.id));
+    outline_focus(ui, &response);
+    response.on_hover_text(words);
+}
