@@ -10,6 +10,7 @@ mod files;
 mod language;
 mod message;
 mod number;
+mod parts;
 mod pseudo;
 
 use std::fmt;
@@ -61,8 +62,12 @@ impl Words {
         self.language.tag
     }
 
-    /// Whether there is a message of this id.
+    /// Whether there are words for this id: a message of its own, or a name made of names that have one.
     pub fn has(&self, id: &str) -> bool {
+        self.has_own(id) || parts::parts(id).is_some_and(|(_, of)| self.has(&of))
+    }
+
+    fn has_own(&self, id: &str) -> bool {
         self.bundle
             .get_message(id)
             .is_some_and(|message| message.value().is_some())
@@ -176,13 +181,24 @@ impl Words {
         self.format(unit_id(unit), Some(&args))
     }
 
+    /// A name made of the name of what it is a part of.
+    fn part(&self, id: &str) -> Option<String> {
+        let (message, of) = parts::parts(id)?;
+        if !self.has(&of) {
+            return None;
+        }
+        let mut args = FluentArgs::with_capacity(1);
+        args.set("of", self.format(&of, None));
+        Some(self.format(message, Some(&args)))
+    }
+
     fn format(&self, id: &str, args: Option<&FluentArgs<'_>>) -> String {
         let Some(pattern) = self
             .bundle
             .get_message(id)
             .and_then(|message| message.value())
         else {
-            return format!("[{id}]");
+            return self.part(id).unwrap_or_else(|| format!("[{id}]"));
         };
         // What goes wrong here shows in the text itself, and the audit lets none of it pass.
         let mut errors = Vec::new();

@@ -164,3 +164,22 @@ name-span-3 = line from pole 3 to pole 4
 name-drop = service drop
 name-drop-neighbor-1 = service drop of the house next door
 name-drop-neighbor-2 = service drop of the house across the street
+
+# Names made of the name of what they belong to, for things that have no name of their own above.
+part-breaker = { $of } breaker
+part-circuit = { $of }
+part-outlet = { $of } outlet
+part-gfci = ground-fault device, { $of }
+part-branch = { $of } wires
+part-feeder = feeder, { $of }
+part-bus = bus, { $of }
+part-drop = drop, { $of }
+part-generator-end = { $of }, generator end
+part-house-end = { $of }, house end
+part-far-end = { $of }, far end
+part-near-end = { $of }, near end
+part-plug = { $of } plug
+part-switch = { $of } switch
+part-frame = frame, { $of }
+part-lay = { $of }, how it lies
+part-lock = padlock, { $of }

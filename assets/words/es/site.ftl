@@ -165,3 +165,22 @@ name-span-3 = línea del poste 3 al poste 4
 name-drop = acometida
 name-drop-neighbor-1 = acometida de la casa de al lado
 name-drop-neighbor-2 = acometida de la casa de enfrente
+
+# Nombres formados con el nombre de aquello a lo que pertenecen, para lo que no tiene nombre propio arriba.
+part-breaker = interruptor, { $of }
+part-circuit = { $of }
+part-outlet = tomacorriente, { $of }
+part-gfci = protección de falla a tierra, { $of }
+part-branch = cables, { $of }
+part-feeder = alimentador, { $of }
+part-bus = barras, { $of }
+part-drop = acometida, { $of }
+part-generator-end = { $of }, extremo del generador
+part-house-end = { $of }, extremo de la casa
+part-far-end = { $of }, extremo lejano
+part-near-end = { $of }, extremo cercano
+part-plug = enchufe, { $of }
+part-switch = apagador, { $of }
+part-frame = armazón, { $of }
+part-lay = { $of }, cómo está tendido
+part-lock = candado, { $of }
