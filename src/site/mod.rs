@@ -9,6 +9,7 @@
 mod control;
 mod edges;
 mod equipment;
+mod guarded;
 mod parts;
 mod plant;
 mod readings;

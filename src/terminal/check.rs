@@ -1,10 +1,10 @@
 //! The check of scenario files: every fault with its place, then what holds of each drill that could be read.
 //!
-//! Of a drill it is checked that its house can be wired, that its first answer settles, and that a run in which nothing is done settles at every moment and is no pass.
+//! Of a drill it is checked that its house can be wired, that each breaker is small enough for its wire, that its first answer settles, and that a run in which nothing is done settles at every moment and is no pass.
 //! It does not search through what can be reached, so it proves no safe way and no absence of unsafe ones; the report says so.
 //!
 //! The `--json` document has `version`, `faults` (see [`faults::json`]), `drills` and `not_covered`.
-//! Each of `drills` has `name`, `properties` (`id`, `holds`) and `without_words`, the ids of messages that its names would need in the language spoken.
+//! Each of `drills` has `name`, `properties` (`id`, `holds`), `unguarded`, the names of breakers too large for their wires, and `without_words`, the ids of messages that its names would need in the language spoken.
 
 use std::path::Path;
 use std::path::PathBuf;
@@ -23,8 +23,9 @@ use super::{BAD_INPUT, DONE, JSON_VERSION, NOT_PASSED, faults};
 /// Longer than any drill.
 const TO_THE_END: DrillTime = DrillTime::from_secs(24 * 3600);
 /// The properties that are checked, in order: the id, what is said where it holds, and where it does not.
-const PROPERTIES: [(&str, &str, &str); 4] = [
+const PROPERTIES: [(&str, &str, &str); 5] = [
     ("wired", "check-wired", "check-not-wired"),
+    ("guarded", "check-guarded", "check-not-guarded"),
     ("start", "check-start", "check-not-start"),
     ("settles", "check-settles", "check-not-settles"),
     ("idle", "check-idle", "check-not-idle"),
@@ -41,6 +42,8 @@ struct Checked {
     name: String,
     /// Whether each property holds, in the order of [`PROPERTIES`]; those that could not be looked at are left out.
     properties: Vec<bool>,
+    /// Breakers that are too large for the wire behind them.
+    unguarded: Vec<String>,
     without_words: Vec<String>,
 }
 
@@ -124,7 +127,10 @@ fn drill(library: &Library, name: &str, words: &Words) -> Checked {
     });
     let mut properties = vec![!matches!(opened.first(), Some(Notice::Unknown(_)))];
     let without_words = missing(&session, words);
+    let mut unguarded = Vec::new();
     if let Some(drill) = session.drill() {
+        unguarded.extend(drill.site().unguarded().into_iter().map(str::to_owned));
+        properties.push(unguarded.is_empty());
         properties.push(drill.readings().converged);
         session.apply(Command::Wait(TO_THE_END));
     }
@@ -136,6 +142,7 @@ fn drill(library: &Library, name: &str, words: &Words) -> Checked {
     Checked {
         name: name.to_owned(),
         properties,
+        unguarded,
         without_words,
     }
 }
@@ -174,6 +181,12 @@ fn say(drill: &Checked, output: &mut Output<'_>) {
         let text = output.words.say_id(if *holds { sound } else { unsound });
         output.line(&format!("  {text}"));
     }
+    if !drill.unguarded.is_empty() {
+        let ids = Arg::Verbatim(drill.unguarded.join(", "));
+        let message = Message::new("terminal-check-unguarded").with("ids", ids);
+        let text = output.words.say(&message);
+        output.line(&format!("  {text}"));
+    }
     if !drill.without_words.is_empty() {
         let ids = Arg::Verbatim(drill.without_words.join(", "));
         let message = Message::new("terminal-check-words").with("ids", ids);
@@ -191,7 +204,7 @@ fn document(drills: &[Checked], found: &[Diagnostic], words: &Words) -> Value {
                 .zip(&drill.properties)
                 .map(|((id, ..), holds)| json!({ "id": id, "holds": holds }))
                 .collect();
-            json!({ "name": drill.name, "properties": properties, "without_words": drill.without_words })
+            json!({ "name": drill.name, "properties": properties, "unguarded": drill.unguarded, "without_words": drill.without_words })
         })
         .collect();
     let found: Vec<Value> = found

@@ -255,6 +255,17 @@ fn a_sound_folder_is_read_without_a_fault_and_nothing_is_called_proved() {
     assert!(!answered.out.contains("proved"), "{}", answered.out);
 }
 
+#[test]
+fn a_breaker_too_large_for_its_wire_is_named() {
+    let from = "(name: \"fridge\", breaker_amps: 20, gauge: \"12\"";
+    let to = "(name: \"fridge\", breaker_amps: 20, gauge: \"14\"";
+    let wrong = check_changed("sites/two-gables.ron", from, to);
+    assert_eq!(wrong.status, Some(1), "{}", wrong.err);
+    let named = "Too large for the wire behind it: breaker-fridge";
+    assert!(wrong.out.contains(named), "{}", wrong.out);
+    assert!(!drill(&["check"]).out.contains("Too large"));
+}
+
 /// A saved run of a short, unfinished drill.
 fn saved_run(folder: &Path) -> String {
     let typed = "set main off\nwait 1m\nfinish\n";

@@ -214,7 +214,7 @@ fn check_says_what_holds_of_the_shipped_drills_and_what_it_does_not_cover() {
     let document: serde_json::Value = serde_json::from_str(&answered.out).unwrap();
     for drill in document["drills"].as_array().unwrap() {
         let held = drill["properties"].as_array().unwrap();
-        assert_eq!(held.len(), 4, "{drill}");
+        assert_eq!(held.len(), 5, "{drill}");
         assert!(held.iter().all(|p| p["holds"] == true), "{drill}");
         assert_eq!(
             drill["without_words"].as_array().unwrap().len(),

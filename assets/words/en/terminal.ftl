@@ -104,9 +104,12 @@ terminal-help-quit = quit leaves without marks.
 # The report of `check`. What holds of a drill, what does not, and what is not looked at. $ids is a list of message ids.
 terminal-check-empty = There is no drill here. Give a folder that holds “sites” and “drills” with files that end in “.ron”.
 terminal-check-words = These names have no words in this language yet: { $ids }
+terminal-check-unguarded = Too large for the wire behind it: { $ids }
 terminal-check-not-covered = Not covered, because this version does not search through all that can be reached:
 check-wired = The files are read, and the house can be wired.
 check-not-wired = The house cannot be wired.
+check-guarded = Each breaker is small enough for its wire.
+check-not-guarded = A breaker is too large for its wire. The wire could burn before it trips.
 check-start = The numbers at the start settle.
 check-not-start = The numbers at the start do not settle.
 check-settles = When nothing is done, the numbers settle at every moment to the end.

@@ -88,9 +88,12 @@ terminal-help-quit = quit sale sin evaluar.
 
 terminal-check-empty = Aquí no hay ningún simulacro. Indique una carpeta que contenga “sites” y “drills” con archivos terminados en “.ron”.
 terminal-check-words = Estos nombres aún no tienen palabras en este idioma: { $ids }
+terminal-check-unguarded = Demasiado grande para el cable que tiene detrás: { $ids }
 terminal-check-not-covered = Sin comprobar, porque esta versión no recorre todo lo que se puede alcanzar:
 check-wired = Los archivos se leen y la casa se puede cablear.
 check-not-wired = La casa no se puede cablear.
+check-guarded = Cada interruptor es bastante pequeño para su cable.
+check-not-guarded = Un interruptor es demasiado grande para su cable. El cable podría quemarse antes de que se dispare.
 check-start = Los números del comienzo son estables.
 check-not-start = Los números del comienzo no llegan a ser estables.
 check-settles = Si no se hace nada, los números son estables en todo momento hasta el final.
