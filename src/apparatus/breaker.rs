@@ -1,12 +1,25 @@
 //! The thermal-magnetic circuit breaker: an inverse-time device with a magnetic trip on top.
 //!
-//! A bimetal warms as *dh/dt* = (*i*² - *h*)/τ, where *i* is the current as a multiple of the rating and *h* the heat as a multiple of what the rating itself settles at.
-//! It trips at a heat between 1 (the rating must be carried forever) and 1.35² (135 % must trip).
+//! A bimetal warms by the law of `inverse_time` and trips at a heat between 1 (the rating must be carried forever) and 1.35² (135 % must trip).
 //! Trip points of UL 489: 100 % holds; 135 % within 1 h up to 50 A, 2 h above; 200 % within 2 min up to 30 A (checked in copies), and within 4, 6, 8, 10 min for the classes above (from memory).
 //! No published residential trip curve was found: the usual device here lies between the two bounds, about in the middle on a logarithmic scale.
-//! Not covered: ambient correction, arc-fault and ground-fault trips, failure to trip, interrupting rating, frames above 225 A.
+//! The poles of one breaker trip together: the first that lets go opens all (common trip).
+//! It is trip-free: a handle that is held or locked on doesn't keep the contacts closed.
+//! A bimetal that is hot keeps the handle from latching; how cool it has to be is an assumption, named below.
+//! Holds for an air temperature of 25 °C, to 225 A; a hot enclosure trips sooner, by how much no publication at hand says.
+//! Accuracy: any time between the two bounds meets the standard; they are a factor of about 3 apart at 200 %.
+//! Not covered: ambient correction, arc-fault trips, failure to trip, interrupting rating, wear, frames above 225 A.
 
 use crate::units::portable;
+
+use super::inverse_time::InverseTime;
+
+pub use super::inverse_time::Pole;
+pub use super::inverse_time::TripWindow;
+
+/// Heat below which the handle latches again, as a multiple of what the rating settles at.
+/// An assumption; common practice is to wait a minute or more before a second try.
+const LATCH_HEAT: f64 = 1.0;
 
 /// A breaker of the usual kind.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -15,20 +28,11 @@ pub struct Breaker {
     pub rating_a: f64,
 }
 
-/// When a breaker that meets the standard may trip at a steady current.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct TripWindow {
-    /// Seconds until the quickest device trips; `None` if even that one holds.
-    pub earliest_s: Option<f64>,
-    /// Seconds until the slowest device trips; `None` if that one holds.
-    pub latest_s: Option<f64>,
-}
-
 impl Breaker {
     /// Current at which the magnetic trip of the usual device acts at once, amps RMS.
     /// Ten times the rating, in a band of 8 to 12 times; typical, from memory.
     pub fn instantaneous_a(self) -> f64 {
-        self.usual().magnetic * self.rating_a
+        self.usual().at_once * self.rating_a
     }
 
     /// Heat at which the bimetal of the usual device lets go, as a multiple of the heat that the rating settles at.
@@ -38,9 +42,7 @@ impl Breaker {
 
     /// Heat after `seconds` at `amps`, from `heat` (0 is cold, 1 is settled at the rating).
     pub fn heat_after(self, heat: f64, amps: f64, seconds: f64) -> f64 {
-        let multiple = amps / self.rating_a;
-        let rate = 1.0 / self.usual().tau_s;
-        portable::first_order(heat, multiple * multiple * rate, rate, seconds)
+        self.usual().heat_after(heat, amps / self.rating_a, seconds)
     }
 
     /// Seconds until the usual device trips if `amps` stay as they are, from `heat`; `None` if it holds.
@@ -57,35 +59,51 @@ impl Breaker {
         }
     }
 
+    /// Seconds until the first pole of a common-trip breaker lets go and opens all; `None` if every pole holds.
+    pub fn seconds_to_common_trip(self, poles: &[Pole]) -> Option<f64> {
+        let seconds = |pole: &Pole| self.seconds_to_trip(pole.heat, pole.amps);
+        poles.iter().filter_map(seconds).reduce(f64::min)
+    }
+
+    /// Whether the handle of the usual device latches at this heat.
+    pub fn latches(self, heat: f64) -> bool {
+        self.seconds_until_latches(heat) <= 0.0
+    }
+
+    /// Seconds without current until the handle of the usual device latches; 0 if it does now.
+    pub fn seconds_until_latches(self, heat: f64) -> f64 {
+        self.usual().seconds_to_cool(heat, LATCH_HEAT)
+    }
+
     /// The device that the drill plays: lets go above 120 % of its rating.
-    fn usual(self) -> Device {
-        Device {
+    fn usual(self) -> InverseTime {
+        InverseTime {
             trip_heat: 1.2 * 1.2,
             tau_s: 0.6 * self.class().tau_s,
-            magnetic: 10.0,
-            magnetic_s: 0.016,
+            at_once: 10.0,
+            at_once_s: 0.016,
         }
     }
 
     /// Holds its rating with a margin of 5 % and is quick: an assumption for the early bound.
-    fn quickest(self) -> Device {
-        Device {
+    fn quickest(self) -> InverseTime {
+        InverseTime {
             trip_heat: 1.05 * 1.05,
             tau_s: 0.355 * self.class().tau_s,
-            magnetic: 8.0,
-            magnetic_s: 0.008,
+            at_once: 8.0,
+            at_once_s: 0.008,
         }
     }
 
     /// As slow as the standard lets pass: at 135 % it needs the whole hour or two.
-    fn slowest(self) -> Device {
+    fn slowest(self) -> InverseTime {
         let class = self.class();
         let trip_heat = 1.35 * 1.35 * (1.0 - portable::exp(-class.at_135_s / class.tau_s));
-        Device {
+        InverseTime {
             trip_heat,
             tau_s: class.tau_s,
-            magnetic: 12.0,
-            magnetic_s: 0.05,
+            at_once: 12.0,
+            at_once_s: 0.05,
         }
     }
 
@@ -94,36 +112,6 @@ impl Breaker {
             .iter()
             .find(|class| self.rating_a <= class.up_to_a)
             .unwrap_or(&LARGEST)
-    }
-}
-
-/// One member of the family of devices that meet the standard.
-struct Device {
-    /// Heat that trips it.
-    trip_heat: f64,
-    /// Its time constant, seconds.
-    tau_s: f64,
-    /// Multiple of the rating at which the magnetic trip acts.
-    magnetic: f64,
-    /// Seconds that the magnetic trip and the arc take.
-    magnetic_s: f64,
-}
-
-impl Device {
-    fn seconds_to_trip(&self, heat: f64, multiple: f64) -> Option<f64> {
-        let magnetic = (multiple >= self.magnetic).then_some(self.magnetic_s);
-        let settled = multiple * multiple;
-        let thermal = if heat >= self.trip_heat {
-            Some(0.0)
-        } else if settled > self.trip_heat {
-            Some(self.tau_s * portable::ln((settled - heat) / (settled - self.trip_heat)))
-        } else {
-            None
-        };
-        match (magnetic, thermal) {
-            (Some(a), Some(b)) => Some(a.min(b)),
-            (a, b) => a.or(b),
-        }
     }
 }
 
@@ -292,6 +280,44 @@ mod tests {
                 "{amps} A: heat {then} after {seconds} s"
             );
         }
+    }
+
+    #[test]
+    fn the_first_pole_that_lets_go_opens_all() {
+        let breaker = Breaker { rating_a: 30.0 };
+        let pole = |heat, amps| Pole { heat, amps };
+        let alone = breaker.seconds_to_trip(0.2, 60.0);
+        assert!(alone.is_some());
+        for poles in [
+            [pole(0.2, 60.0), pole(0.0, 0.0)],
+            [pole(0.0, 20.0), pole(0.2, 60.0)],
+        ] {
+            assert_eq!(breaker.seconds_to_common_trip(&poles), alone);
+        }
+        let within = [pole(1.0, 30.0), pole(0.9, 29.0)];
+        assert_eq!(breaker.seconds_to_common_trip(&within), None);
+    }
+
+    #[test]
+    fn after_a_thermal_trip_the_handle_latches_only_when_it_has_cooled() {
+        for rating_a in RATINGS {
+            let breaker = Breaker { rating_a };
+            let hot = breaker.trip_heat();
+            assert!(!breaker.latches(hot), "{rating_a} A latches while hot");
+            let wait = breaker.seconds_until_latches(hot);
+            assert!((30.0..600.0).contains(&wait), "{rating_a} A: {wait} s");
+            assert!(!breaker.latches(breaker.heat_after(hot, 0.0, wait - 1.0)));
+            assert!(breaker.latches(breaker.heat_after(hot, 0.0, wait + 0.001)));
+        }
+    }
+
+    #[test]
+    fn after_a_short_circuit_a_cool_breaker_latches_at_once_and_trips_again() {
+        let breaker = Breaker { rating_a: 20.0 };
+        let seconds = breaker.seconds_to_trip(0.3, 400.0).unwrap();
+        let heat = breaker.heat_after(0.3, 400.0, seconds);
+        assert!(breaker.latches(heat), "heat {heat}");
+        assert!(breaker.seconds_to_trip(heat, 400.0).unwrap() < 0.02);
     }
 
     #[test]

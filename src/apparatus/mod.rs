@@ -14,6 +14,9 @@ pub mod transformer;
 
 pub mod ampacity;
 pub mod breaker;
+pub mod fuse;
+pub mod gfci;
+pub mod inverse_time;
 
 pub mod connection;
 pub mod cord;
@@ -24,7 +27,12 @@ pub mod cord_letters;
 pub mod insulation;
 
 pub mod motor;
+pub mod motor_start;
 pub mod motor_voltage;
+
+pub mod household;
+pub mod resistive;
+pub mod tolerance;
 
 pub mod fuel;
 pub mod generator;

@@ -15,6 +15,8 @@ mod circuit_islands;
 #[cfg(test)]
 mod circuit_lateral;
 #[cfg(test)]
+mod circuit_lost_conductor;
+#[cfg(test)]
 mod circuit_networks;
 #[cfg(test)]
 mod circuit_sources;

@@ -12,8 +12,10 @@
 mod air;
 mod cord;
 mod device;
+mod load;
 mod machine;
 mod people;
+mod protection;
 mod source;
 mod transfer;
 mod wire;
@@ -51,11 +53,15 @@ const FILES: &[RowFile<'_>] = &[
     rows!("breakers", Breakers),
     rows!("conductors", WireSizes),
     rows!("cords", Cords),
+    rows!("fuses", Breakers),
+    rows!("gfci", GroundFault),
+    rows!("household-loads", HouseholdLoads),
     rows!("interconnection", Timing),
     rows!("fuel", Fuel),
     rows!("lines", UtilitySide),
     rows!("monoxide", CarbonMonoxide),
     rows!("motors", RideThrough),
+    rows!("ride-through", RideThrough),
     rows!("shock", Shock),
     rows!("standby", Timing),
     rows!("transformers", UtilitySide),
@@ -69,6 +75,8 @@ enum Ask {
     Wiring(wiring::Ask),
     Cord(cord::Ask),
     Device(device::Ask),
+    Load(load::Ask),
+    Protection(protection::Ask),
     People(people::Ask),
     Source(source::Ask),
     Air(air::Ask),
@@ -83,6 +91,8 @@ impl Ask {
             Self::Wiring(ask) => ask.ours(),
             Self::Cord(ask) => ask.ours(),
             Self::Device(ask) => ask.ours(),
+            Self::Load(ask) => ask.ours(),
+            Self::Protection(ask) => ask.ours(),
             Self::People(ask) => ask.ours(),
             Self::Air(ask) => ask.ours(),
             Self::Source(ask) => ask.ours(),
