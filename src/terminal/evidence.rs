@@ -154,7 +154,10 @@ fn remark(row: &Compared, words: &Words) -> Option<String> {
     let mut message = Message::new(id);
     if let Some(stated) = &row.differs {
         message = message
-            .with("why", Arg::Verbatim(stated.why.clone()))
+            .with(
+                "why",
+                Arg::Verbatim(stated.why.trim_end_matches('.').to_owned()),
+            )
             .with("stated", Arg::Verbatim(figure(stated.ours)));
     }
     Some(format!("  {}", words.say(&message)))
