@@ -2,7 +2,8 @@
 //!
 //! IEC 60479-1:2018, total body impedance hand to hand, dry, large contact area, 50/60 Hz.
 //! The 50 % column was checked in a copy that quotes it, the 5 % and 95 % columns are from memory; the 1994 edition differs.
-//! Values hold for the first tenth of a second; wet skin is 10 to 25 % lower up to 50 V.
+//! Values hold for the first tenth of a second.
+//! Wet skin is a factor on the table, drawn from what the standard says in words: good to about 10 %.
 //! Not covered: small contact areas, gloves and boots, burns that change the skin, direct current.
 
 /// Ohms that this share of people do not exceed.
@@ -27,27 +28,60 @@ pub enum Path {
     BothHandsToFeet,
     /// One hand to the other.
     HandToHand,
+    /// One foot to the other: a step.
+    FootToFoot,
+    /// Left hand to the back.
+    LeftHandToBack,
+    /// Right hand to the back.
+    RightHandToBack,
+    /// Left hand to the chest.
+    LeftHandToChest,
+    /// Right hand to the chest.
+    RightHandToChest,
+    /// One or both hands to the seat.
+    HandsToSeat,
+}
+
+/// How the skin is where it touches.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Skin {
+    /// Dry.
+    Dry,
+    /// Wet with fresh water, as by rain.
+    Wet,
+    /// Wet with something that conducts well, as salt water.
+    Salty,
 }
 
 impl Path {
     /// Heart-current factor: a current on this path endangers the heart as this multiple of it does from the left hand to the feet.
     ///
-    /// IEC 60479-1, checked in a copy that quotes it, but for the right hand, which is from memory.
+    /// IEC 60479-1: the first path, both hands to the feet and hand to hand checked in a copy that quotes it, the others from memory.
     pub fn heart_factor(self) -> f64 {
         match self {
             Self::LeftHandToFeet | Self::BothHandsToFeet => 1.0,
             Self::RightHandToFeet => 0.8,
             Self::HandToHand => 0.4,
+            Self::FootToFoot => 0.04,
+            Self::LeftHandToBack | Self::HandsToSeat => 0.7,
+            Self::RightHandToBack => 0.3,
+            Self::LeftHandToChest => 1.5,
+            Self::RightHandToChest => 1.3,
         }
     }
 
     /// Impedance as a share of that from hand to hand.
-    /// One hand to both feet 75 %, both hands to both feet 50 %: IEC 60479-1, from memory.
+    /// One hand to both feet 75 %, both hands to both feet or one hand to the trunk 50 %: IEC 60479-1, from memory, good to 20 %.
     pub fn impedance_factor(self) -> f64 {
         match self {
-            Self::HandToHand => 1.0,
+            Self::HandToHand | Self::FootToFoot => 1.0,
             Self::LeftHandToFeet | Self::RightHandToFeet => 0.75,
-            Self::BothHandsToFeet => 0.5,
+            Self::BothHandsToFeet
+            | Self::LeftHandToBack
+            | Self::RightHandToBack
+            | Self::LeftHandToChest
+            | Self::RightHandToChest
+            | Self::HandsToSeat => 0.5,
         }
     }
 }
@@ -77,6 +111,22 @@ pub fn body_ohm(touch_v: f64, percentile: Percentile) -> f64 {
 /// Total body impedance on a path at `touch_v` volts, ohms.
 pub fn path_ohm(touch_v: f64, percentile: Percentile, path: Path) -> f64 {
     body_ohm(touch_v, percentile) * path.impedance_factor()
+}
+
+impl Skin {
+    /// Impedance as a share of that of dry skin at `touch_v` volts.
+    ///
+    /// Up to 50 V fresh water takes away 10 to 25 % and a conductive solution down to half; above 150 V wetness hardly matters.
+    /// The middle of the first figure, straight lines between: IEC 60479-1, checked in a copy that quotes it.
+    pub fn factor(self, touch_v: f64) -> f64 {
+        let low = match self {
+            Self::Dry => 1.0,
+            Self::Wet => 0.825,
+            Self::Salty => 0.5,
+        };
+        let share = ((touch_v - 50.0) / 100.0).clamp(0.0, 1.0);
+        low + (1.0 - low) * share
+    }
 }
 
 struct Row {
@@ -149,8 +199,29 @@ mod tests {
 
     #[test]
     fn the_path_over_the_heart_is_the_reference() {
-        for path in [Path::RightHandToFeet, Path::HandToHand] {
+        for path in [Path::RightHandToFeet, Path::HandToHand, Path::FootToFoot] {
             assert!(path.heart_factor() < Path::LeftHandToFeet.heart_factor());
+        }
+        for path in [Path::LeftHandToChest, Path::RightHandToChest] {
+            assert!(path.heart_factor() > Path::LeftHandToFeet.heart_factor());
+        }
+    }
+
+    #[test]
+    fn wet_skin_never_resists_more_than_dry_and_wetness_is_nothing_above_150_v() {
+        for volts in 0..400_i32 {
+            let volts = f64::from(volts);
+            let [dry, wet, salty] = [Skin::Dry, Skin::Wet, Skin::Salty].map(|s| s.factor(volts));
+            assert!(salty <= wet && wet <= dry, "{volts} V: {salty}, {wet}");
+            assert!(volts < 150.0 || (salty - 1.0).abs() < 1e-12, "{volts} V");
+        }
+        let amps = |v: f64| v / (body_ohm(v, Percentile::P50) * Skin::Salty.factor(v));
+        for volts in 1..400_i32 {
+            let (less, more) = (f64::from(volts), f64::from(volts + 1));
+            assert!(
+                amps(more) > amps(less),
+                "more volts, less current at {volts} V"
+            );
         }
     }
 }

@@ -5,8 +5,16 @@
 //! Whatever changes with time has a closed form.
 
 pub mod body;
+pub mod let_go;
 pub mod shock;
-
-pub mod monoxide;
+pub mod step_touch;
 
 pub mod approach;
+pub mod tester;
+
+pub mod air;
+pub mod blood;
+pub mod emission;
+pub mod monoxide;
+
+pub mod fuel_vapor;

@@ -20,6 +20,11 @@ pub fn power(x: f64, y: f64) -> f64 {
     libm::pow(x, y)
 }
 
+/// Share of a normal distribution that lies below `z` standard deviations from its middle, 0 to 1.
+pub fn normal_share(z: f64) -> f64 {
+    0.5 * libm::erfc(-z / core::f64::consts::SQRT_2)
+}
+
 /// Where a quantity that obeys *x'* = `source` - `rate` *x* stands after `seconds`, when it stands at `value` now.
 ///
 /// Heat in a breaker, a cord's temperature and gas in a room all follow this law.
@@ -68,6 +73,17 @@ mod tests {
             "angle {}",
             angle_deg(c)
         );
+    }
+
+    #[test]
+    fn a_normal_share_is_a_half_in_the_middle_and_mirrors_about_it() {
+        assert!((normal_share(0.0) - 0.5).abs() < 1e-15);
+        for z in [0.3, 1.0, 2.5, 6.0] {
+            let both = normal_share(z) + normal_share(-z);
+            assert!((both - 1.0).abs() < 1e-15, "{z}: {both}");
+        }
+        let one = normal_share(1.0) - normal_share(-1.0);
+        assert!((one - 0.682_689_492_137_086).abs() < 1e-14, "{one}");
     }
 
     #[test]
