@@ -99,7 +99,7 @@ pub fn boundaries(volts: f64) -> Option<Boundaries> {
             restricted_ft,
         })
     };
-    if volts < 50.0 || volts > 15_000.0 {
+    if !(50.0..=15_000.0).contains(&volts) {
         None
     } else if volts <= 150.0 {
         at(3.5, None)

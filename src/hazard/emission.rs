@@ -90,7 +90,7 @@ const STARVED_TIMES: f64 = 8.0;
 const CO_PER_GASOLINE_MOST: f64 = 0.9 * 28.01 / 13.875;
 
 /// Grams of a gallon of gasoline: 0.74 kg/L.
-const GASOLINE_G_PER_GAL: f64 = 0.74 * 3785.411_784;
+const GASOLINE_G_PER_GAL: f64 = 0.74 * 3_785.411_784;
 
 /// Grams of oxygen that a gram of gasoline (CH1.85) needs: (1 + 1.85/4) of 32 over 13.86.
 const O2_PER_GASOLINE: f64 = 1.4625 * 31.998 / 13.875;

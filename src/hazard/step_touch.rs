@@ -16,8 +16,8 @@ pub struct Surface {
     pub soil_ohm_m: f64,
     /// Resistivity of the layer on it, ohm-meters; that of the soil where there is none.
     pub layer_ohm_m: f64,
-    /// Thickness of the layer, meters.
-    pub layer_m: f64,
+    /// Thickness of the layer, centimeters.
+    pub layer_cm: f64,
 }
 
 impl Surface {
@@ -26,7 +26,7 @@ impl Surface {
         Self {
             soil_ohm_m,
             layer_ohm_m: soil_ohm_m,
-            layer_m: 0.0,
+            layer_cm: 0.0,
         }
     }
 
@@ -34,7 +34,8 @@ impl Surface {
     ///
     /// IEEE Std 80, Cs = 1 - 0.09 (1 - ρ/ρs) / (2 h + 0.09); from memory, met in two open implementations.
     pub fn derating(&self) -> f64 {
-        1.0 - 0.09 * (1.0 - self.soil_ohm_m / self.layer_ohm_m) / (2.0 * self.layer_m + 0.09)
+        1.0 - 0.09 * (1.0 - self.soil_ohm_m / self.layer_ohm_m)
+            / (2.0 * self.layer_cm / 100.0 + 0.09)
     }
 
     /// Volts from hand to feet that a body of `body_kg` kilograms bears for `duration_s` seconds.
@@ -78,8 +79,8 @@ pub fn permissible_touch_v(duration_s: f64) -> f64 {
 pub struct Rod {
     /// Length, meters.
     pub length_m: f64,
-    /// Radius, meters.
-    pub radius_m: f64,
+    /// Radius, millimeters.
+    pub radius_mm: f64,
     /// Resistivity of the soil, ohm-meters.
     pub soil_ohm_m: f64,
 }
@@ -89,7 +90,7 @@ impl Rod {
     pub fn usual(ohm: f64) -> Self {
         let mut rod = Self {
             length_m: 8.0 * 0.3048,
-            radius_m: 0.0254 * 5.0 / 16.0,
+            radius_mm: 25.4 * 5.0 / 16.0,
             soil_ohm_m: 1.0,
         };
         rod.soil_ohm_m = ohm / rod.resistance_ohm();
@@ -103,7 +104,7 @@ impl Rod {
 
     /// Potential of the surface at `distance_m` meters from the rod, as a share of the rod's own rise, 0 to 1.
     pub fn surface_share(&self, distance_m: f64) -> f64 {
-        let far = distance_m.max(self.radius_m);
+        let far = distance_m.max(self.radius_mm / 1000.0);
         let reach = self.length_m + (self.length_m * self.length_m + far * far).sqrt();
         (portable::ln(reach / far) / self.form()).min(1.0)
     }
@@ -119,7 +120,7 @@ impl Rod {
     }
 
     fn form(&self) -> f64 {
-        portable::ln(4.0 * self.length_m / self.radius_m) - 1.0
+        portable::ln(4.0 * self.length_m / (self.radius_mm / 1000.0)) - 1.0
     }
 }
 
@@ -186,7 +187,7 @@ mod tests {
         let bare = Surface::bare(100.0);
         assert!((bare.derating() - 1.0).abs() < 1e-12);
         let same = Surface {
-            layer_m: 0.15,
+            layer_cm: 15.0,
             ..bare
         };
         let (a, b) = (
@@ -203,7 +204,7 @@ mod tests {
             let stone = Surface {
                 soil_ohm_m: 100.0,
                 layer_ohm_m: 2500.0,
-                layer_m: f64::from(centimeters) / 100.0,
+                layer_cm: f64::from(centimeters),
             };
             let now = stone.bearable_touch_v(0.5, 50.0);
             assert!(now > before, "{centimeters} cm: {now} V after {before} V");

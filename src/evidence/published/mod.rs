@@ -12,6 +12,7 @@
 mod air;
 mod cord;
 mod device;
+mod line_work;
 mod load;
 mod machine;
 mod people;
@@ -58,6 +59,8 @@ const FILES: &[RowFile<'_>] = &[
     rows!("household-loads", HouseholdLoads),
     rows!("interconnection", Timing),
     rows!("fuel", Fuel),
+    rows!("fuel-vapor", Fuel),
+    rows!("line-work", LineWork),
     rows!("lines", UtilitySide),
     rows!("monoxide", CarbonMonoxide),
     rows!("motors", RideThrough),
@@ -80,6 +83,7 @@ enum Ask {
     People(people::Ask),
     Source(source::Ask),
     Air(air::Ask),
+    LineWork(line_work::Ask),
     Machine(machine::Ask),
     Transfer(transfer::Ask),
 }
@@ -95,6 +99,7 @@ impl Ask {
             Self::Protection(ask) => ask.ours(),
             Self::People(ask) => ask.ours(),
             Self::Air(ask) => ask.ours(),
+            Self::LineWork(ask) => ask.ours(),
             Self::Source(ask) => ask.ours(),
             Self::Machine(ask) => ask.ours(),
             Self::Transfer(ask) => ask.ours(),

@@ -1,14 +1,17 @@
-//! Questions about bodies, shocks and distances.
+//! Questions about bodies and shocks.
 //!
-//! What `hazard::body`, `hazard::shock` and `hazard::approach` answer.
+//! What `hazard::body`, `hazard::shock`, `hazard::let_go` and `hazard::step_touch` answer.
 
-use crate::hazard::approach;
 use crate::hazard::body::Path;
 use crate::hazard::body::Percentile;
+use crate::hazard::body::Skin;
 use crate::hazard::body::body_ohm;
 use crate::hazard::body::path_ohm;
+use crate::hazard::let_go::Adult;
+use crate::hazard::let_go::Effect;
 use crate::hazard::shock;
 use crate::hazard::shock::Zone;
+use crate::hazard::step_touch::permissible_touch_v;
 use serde::Deserialize;
 
 #[derive(Debug, Deserialize)]
@@ -46,9 +49,45 @@ pub(super) enum Ask {
         #[serde(with = "PathName")]
         path: Path,
     },
-    ApproachM,
-    ApproachFt,
-    UnqualifiedFt,
+    PermissibleTouchV(f64),
+    SurelyLetsGoMa(#[serde(with = "AdultName")] Adult),
+    HalfLetGoMa(#[serde(with = "AdultName")] Adult),
+    HalfFeelMa(#[serde(with = "AdultName")] Adult),
+    EffectBeginsMa(#[serde(with = "EffectName")] Effect),
+    /// Ohms of half of people with this skin on this path.
+    SkinOhm {
+        volts: f64,
+        #[serde(with = "PathName")]
+        path: Path,
+        #[serde(with = "SkinName")]
+        skin: Skin,
+    },
+}
+
+#[derive(Deserialize)]
+#[serde(remote = "Adult")]
+enum AdultName {
+    Woman,
+    Man,
+}
+
+#[derive(Deserialize)]
+#[serde(remote = "Effect")]
+enum EffectName {
+    None,
+    Felt,
+    Held,
+    BreathStops,
+    Fibrillation,
+    Standstill,
+}
+
+#[derive(Deserialize)]
+#[serde(remote = "Skin")]
+enum SkinName {
+    Dry,
+    Wet,
+    Salty,
 }
 
 #[derive(Deserialize)]
@@ -66,6 +105,12 @@ enum PathName {
     RightHandToFeet,
     BothHandsToFeet,
     HandToHand,
+    FootToFoot,
+    LeftHandToBack,
+    RightHandToBack,
+    LeftHandToChest,
+    RightHandToChest,
+    HandsToSeat,
 }
 
 #[derive(Deserialize)]
@@ -96,9 +141,14 @@ impl Ask {
                 body_kg,
             } => shock::fibrillation_limit_ma(*duration_s, *body_kg),
             Self::ReferenceMa { milliamps, path } => shock::reference_ma(*milliamps, *path),
-            Self::ApproachM => approach::QUALIFIED_M,
-            Self::ApproachFt => approach::QUALIFIED_FT,
-            Self::UnqualifiedFt => approach::UNQUALIFIED_FT,
+            Self::PermissibleTouchV(duration_s) => permissible_touch_v(*duration_s),
+            Self::SurelyLetsGoMa(who) => who.surely_lets_go_ma(),
+            Self::HalfLetGoMa(who) => who.half_let_go_ma(),
+            Self::HalfFeelMa(who) => who.half_feel_ma(),
+            Self::EffectBeginsMa(effect) => effect.begins_ma(),
+            Self::SkinOhm { volts, path, skin } => {
+                path_ohm(*volts, Percentile::P50, *path) * skin.factor(*volts)
+            }
         }
     }
 }
