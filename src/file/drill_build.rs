@@ -109,6 +109,7 @@ fn goal(source: &Source<'_>, site: &Site, file: &DrillFile, faults: &mut Vec<Dia
     Goal {
         appliances,
         within: DrillTime::from_secs(file.goal.within_minutes * 60),
+        back_on_utility: file.goal.back_on_utility,
         at_end,
     }
 }

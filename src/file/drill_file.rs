@@ -65,5 +65,12 @@ pub(super) enum WhatFile {
 pub(super) struct GoalFile {
     pub(super) powered: Vec<String>,
     pub(super) within_minutes: u64,
+    /// Whether the house has to be on the utility at the end; true when left out.
+    #[serde(default = "yes")]
+    pub(super) back_on_utility: bool,
     pub(super) at_end: BTreeMap<String, Vec<String>>,
+}
+
+fn yes() -> bool {
+    true
 }

@@ -20,19 +20,22 @@ use super::drill_file::{DrillFile, InterlockFile};
 use super::site_build::{Fitted, build_site, parse_site};
 use super::site_file::SiteFile;
 
-const SHIPPED_SITES: [(&str, &str); 1] = [(
-    "scenarios/sites/two-gables.ron",
-    include_str!("../../scenarios/sites/two-gables.ron"),
-)];
-const SHIPPED_DRILLS: [(&str, &str); 2] = [
-    (
-        "scenarios/drills/there-and-back.ron",
-        include_str!("../../scenarios/drills/there-and-back.ron"),
-    ),
-    (
-        "scenarios/drills/no-slide.ron",
-        include_str!("../../scenarios/drills/no-slide.ron"),
-    ),
+/// A shipped file: its name and its text.
+macro_rules! shipped {
+    ($name:literal) => {
+        ($name, include_str!(concat!("../../", $name)))
+    };
+}
+
+const SHIPPED_SITES: &[(&str, &str)] = &[
+    shipped!("scenarios/sites/two-gables.ron"),
+    shipped!("scenarios/sites/brick-corner.ron"),
+];
+/// In the order in which to take them.
+const SHIPPED_DRILLS: &[(&str, &str)] = &[
+    shipped!("scenarios/drills/there-and-back.ron"),
+    shipped!("scenarios/drills/no-slide.ron"),
+    shipped!("scenarios/drills/six-handles.ron"),
 ];
 
 /// Scenarios by name, in the order in which to take them.

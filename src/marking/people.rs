@@ -91,7 +91,7 @@ fn seconds_in_shock(trace: &Trace, index: usize) -> f64 {
 /// Volts on bare contacts within reach: blades of a two-plug cord that hang free, pins of an inlet without its cord.
 fn bare_volts(site: &Site, moment: &Moment) -> f64 {
     let mut volts: f64 = 0.0;
-    let mut inlet_covered = false;
+    let mut covered = vec![false; site.inlets.len()];
     for cord in &site.cords {
         let near_free = site.stands(&moment.positions, cord.near, "stowed");
         match cord.far {
@@ -105,7 +105,10 @@ fn bare_volts(site: &Site, moment: &Moment) -> f64 {
                 }
             }
             FarEnd::Inlet(end) => {
-                inlet_covered |= site.stands(&moment.positions, end, "inlet");
+                let at = usize::from(moment.positions.get(end).0).checked_sub(1);
+                if let Some(slot) = at.and_then(|i| covered.get_mut(i)) {
+                    *slot = true;
+                }
                 if near_free {
                     volts = volts.max(contact_volts(moment, &format!("{}-near-end", cord.name)));
                 }
@@ -113,8 +116,8 @@ fn bare_volts(site: &Site, moment: &Moment) -> f64 {
             FarEnd::Connector => {}
         }
     }
-    if !inlet_covered {
-        volts = volts.max(contact_volts(moment, "inlet"));
+    for (inlet, _) in site.inlets.iter().zip(covered).filter(|(_, c)| !c) {
+        volts = volts.max(contact_volts(moment, &inlet.name));
     }
     volts
 }

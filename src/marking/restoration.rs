@@ -34,7 +34,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             );
         }
     }
-    if !end.readings.point("bus").fed.utility {
+    if scenario.goal.back_on_utility && !end.readings.point("bus").fed.utility {
         found.push(Finding::breach(Rule::NotBack, end.at, last));
     }
     found

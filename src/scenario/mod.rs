@@ -68,6 +68,8 @@ pub struct Goal {
     pub appliances: Vec<usize>,
     /// How long after the outage that may take.
     pub within: DrillTime,
+    /// Whether the house has to be on the utility at the end.
+    pub back_on_utility: bool,
     /// How controls have to stand at the end: the control and the positions that will do.
     pub at_end: Vec<(ControlId, Vec<String>)>,
 }

@@ -64,7 +64,17 @@ impl Words {
 
     /// Whether there are words for this id: a message of its own, or a name made of names that have one.
     pub fn has(&self, id: &str) -> bool {
-        self.has_own(id) || parts::parts(id).is_some_and(|(_, of)| self.has(&of))
+        self.has_own(id) || self.whole(id).is_some()
+    }
+
+    /// For a name made of another: the message that makes it, and the id of the other's words, its own or those of its circuit.
+    fn whole(&self, id: &str) -> Option<(&'static str, String)> {
+        parts::parts(id).find_map(|(message, of)| {
+            let own = format!("name-{of}");
+            let circuit = format!("name-circuit-{of}");
+            let known = if self.has_own(&circuit) { circuit } else { own };
+            self.has(&known).then_some((message, known))
+        })
     }
 
     fn has_own(&self, id: &str) -> bool {
@@ -183,10 +193,7 @@ impl Words {
 
     /// A name made of the name of what it is a part of.
     fn part(&self, id: &str) -> Option<String> {
-        let (message, of) = parts::parts(id)?;
-        if !self.has(&of) {
-            return None;
-        }
+        let (message, of) = self.whole(id)?;
         let mut args = FluentArgs::with_capacity(1);
         args.set("of", self.format(&of, None));
         Some(self.format(message, Some(&args)))

@@ -4,7 +4,7 @@
 //! A name that a word file gives in full comes first; this is for those it doesn't give.
 
 /// What stands before a thing's own name, and the message that puts the two together.
-const BEFORE: [(&str, &str); 8] = [
+const BEFORE: [(&str, &str); 9] = [
     ("breaker-", "part-breaker"),
     ("circuit-", "part-circuit"),
     ("outlet-", "part-outlet"),
@@ -13,6 +13,7 @@ const BEFORE: [(&str, &str); 8] = [
     ("feeder-", "part-feeder"),
     ("bus-", "part-bus"),
     ("drop-", "part-drop"),
+    ("handle-", "part-handle"),
 ];
 
 /// What stands after it.
@@ -30,19 +31,16 @@ const AFTER: [(&str, &str); 11] = [
     ("-gfci", "part-gfci"),
 ];
 
-/// The message that makes a name of another, and the other's id; `None` for a name that has no such parts.
-pub(super) fn parts(id: &str) -> Option<(&'static str, String)> {
-    let thing = id.strip_prefix("name-")?;
+/// Each way to take a name apart: the message that makes it, and the thing that has the other name.
+pub(super) fn parts(id: &str) -> impl Iterator<Item = (&'static str, &str)> {
+    let thing = id.strip_prefix("name-").unwrap_or_default();
+    let after = AFTER
+        .iter()
+        .filter_map(|(p, m)| Some((*m, thing.strip_suffix(p)?)));
     let before = BEFORE
         .iter()
-        .find_map(|(p, m)| Some((*m, thing.strip_prefix(p)?)));
-    let after = || {
-        AFTER
-            .iter()
-            .find_map(|(p, m)| Some((*m, thing.strip_suffix(p)?)))
-    };
-    let (message, of) = before.or_else(after)?;
-    Some((message, format!("name-{of}")))
+        .filter_map(|(p, m)| Some((*m, thing.strip_prefix(p)?)));
+    after.chain(before)
 }
 
 #[cfg(test)]
@@ -51,14 +49,14 @@ mod tests {
 
     #[test]
     fn a_part_is_told_from_what_it_belongs_to() {
-        let told = |id: &str| parts(id).map(|(m, of)| format!("{m} {of}"));
+        let told = |id: &str| parts(id).next().map(|(m, of)| format!("{m} {of}"));
         assert_eq!(
             told("name-breaker-well").as_deref(),
-            Some("part-breaker name-well")
+            Some("part-breaker well")
         );
         assert_eq!(
             told("name-cord-a-generator-end").as_deref(),
-            Some("part-generator-end name-cord-a")
+            Some("part-generator-end cord-a")
         );
         assert_eq!(told("name-well"), None);
         assert_eq!(told("breaker-well"), None);

@@ -17,12 +17,12 @@ use outage_drill::units::portable;
 
 const SEEDS: [u64; 3] = [1, 7, 2_026];
 
+/// The drill that lists of actions with these first words are for; all others are for `no-slide`.
+const DRILLS: &[(&str, &str)] = &[("slide-", "there-and-back"), ("handles-", "six-handles")];
+
 fn play(name: &str, seed: u64) -> Played {
-    let drill = if name.starts_with("slide-") {
-        "there-and-back"
-    } else {
-        "no-slide"
-    };
+    let drill = DRILLS.iter().find(|(first, _)| name.starts_with(first));
+    let drill = drill.map_or("no-slide", |(_, drill)| drill);
     play_text(&shipped(drill), seed, &list(name))
 }
 
@@ -72,6 +72,18 @@ fn five_safe_orders_there_and_back_pass_without_a_finding() {
 fn the_safe_way_without_transfer_equipment_passes_in_two_orders() {
     finds("cords-safe", true, &[]);
     finds("cords-other-order", true, &[]);
+}
+
+#[test]
+fn handles_that_move_one_circuit_each_go_there_and_back_in_two_orders() {
+    finds("handles-there-and-back", true, &[]);
+    finds("handles-off-first", true, &[]);
+    finds("handles-porch", true, &[TooNear]);
+    finds(
+        "handles-all-at-once",
+        false,
+        &[AllAtOnce, NotRestored, NotBack],
+    );
 }
 
 #[test]

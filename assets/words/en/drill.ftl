@@ -8,6 +8,10 @@ drill-no-slide-title = No slide
 drill-no-slide-summary = The same house, but someone added a generator breaker and left out the interlock. A cord with two plugs lies in the shed. Find the safe way.
 drill-no-slide-goal = Get the fridge and the sump pump running within 20 minutes of the outage. Keep the street safe. When the utility is back, plug them into the wall again and put everything away.
 drill-no-slide-note = Mistakes in this drill can kill a line worker. Nothing is shown in detail. You can stop at any time.
+drill-six-handles-title = Six handles
+drill-six-handles-summary = A small house has a transfer switch beside the panel. Each of its six handles moves one circuit. Take three of them to the generator and back.
+drill-six-handles-goal = Get the fridge, the furnace and the sump pump running within 15 minutes of the outage. When the utility is back, move the handles back and put everything away.
+drill-six-handles-note = The switch keeps the line safe. The engine and its exhaust can still hurt people. You can stop at any time.
 
 log-set = { $control }: { $position }.
 log-look = You look at the { $place }.

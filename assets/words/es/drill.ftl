@@ -8,6 +8,10 @@ drill-no-slide-title = Sin corredera
 drill-no-slide-summary = La misma casa, pero alguien agregó un interruptor del generador y dejó fuera el bloqueo mecánico. En el cobertizo hay un cable de dos enchufes. Busque el camino seguro.
 drill-no-slide-goal = Ponga a funcionar el refrigerador y la bomba de sumidero en los 20 minutos que siguen al apagón. Cuide que la calle siga segura. Cuando la red haya vuelto, enchúfelos otra vez en la pared y guarde todo.
 drill-no-slide-note = En este simulacro, un error puede matar a quien trabaja en la línea. Nada se muestra en detalle. Puede detenerse cuando quiera.
+drill-six-handles-title = Seis palancas
+drill-six-handles-summary = Una casa pequeña tiene un interruptor de transferencia junto al tablero. Cada una de sus seis palancas mueve un circuito. Lleve tres al generador y de vuelta.
+drill-six-handles-goal = Ponga en marcha el refrigerador, la calefacción y la bomba de sumidero en los 15 minutos siguientes al apagón. Cuando vuelva la red, devuelva las palancas y guarde todo.
+drill-six-handles-note = El interruptor protege la línea. El motor y sus gases aún pueden hacer daño. Puede parar en cualquier momento.
 
 log-set = { $control }: { $position }.
 log-look = Usted mira: { $place }.

@@ -36,6 +36,7 @@ name-circuit-bathroom = baño
 
 # Las posiciones concuerdan con “extremo” y “generador”, en masculino.
 name-generator-place = generador
+name-porch = porche
 name-engine = motor
 name-generator-output = interruptor de salida del generador
 name-generator-frame = armazón del generador
@@ -86,6 +87,7 @@ name-on = encendido
 name-removed = quitado
 name-fitted = puesto
 name-tripped = disparado
+name-set = armado
 name-stopped = detenido
 name-running = en marcha
 name-stowed = guardado
@@ -184,3 +186,4 @@ part-switch = apagador, { $of }
 part-frame = armazón, { $of }
 part-lay = { $of }, cómo está tendido
 part-lock = candado, { $of }
+part-handle = palanca de transferencia, { $of }
