@@ -11,9 +11,19 @@ use crate::circuit::ordering::Symbolic;
 use crate::units::Complex;
 use std::collections::BTreeSet;
 
+/// A contribution of a slot to an entry.
+#[derive(Debug, Clone, Copy)]
+struct Contribution {
+    slot: u32,
+    entry: u32,
+    factor: f64,
+}
+
 /// What contributes to which entry.
 #[derive(Debug, Clone)]
 pub(super) struct Assembly {
+    /// Every contribution, slot by slot.
+    all: Vec<Contribution>,
     /// Contributions to entry e: `start[e]..start[e + 1]`, as (slot, factor).
     start: Vec<u32>,
     terms: Vec<(u32, f64)>,
@@ -60,6 +70,7 @@ impl Assembly {
         let n_entries = n + symbolic.row.len();
         let mut of_entry: Vec<Vec<(u32, f64)>> = vec![Vec::new(); n_entries];
         let mut of_slot: Vec<BTreeSet<u32>> = vec![BTreeSet::new(); n_slots];
+        let mut all = Vec::new();
         for_each_term(layout, |slot, p, q, factor| {
             let (p, q) = (
                 symbolic.row_of_node[p as usize] as usize,
@@ -70,13 +81,20 @@ impl Assembly {
                 (Some(p.min(q)), -factor)
             } else {
                 (
-                    off_diagonal(symbolic, p.max(q), p.min(q)).map(|e| n + e),
+                    symbolic
+                        .position(index32(p.max(q)), p.min(q))
+                        .map(|e| n + e),
                     factor,
                 )
             };
             if let Some(entry) = entry {
                 of_entry[entry].push((index32(slot), factor));
                 of_slot[slot].insert(index32(entry));
+                all.push(Contribution {
+                    slot: index32(slot),
+                    entry: index32(entry),
+                    factor,
+                });
             }
         });
         let (mut start, mut terms) = (vec![0], Vec::new());
@@ -90,6 +108,7 @@ impl Assembly {
             slot_start.push(index32(slot_entries.len()));
         }
         Self {
+            all,
             start,
             terms,
             slot_start,
@@ -102,6 +121,15 @@ impl Assembly {
         &self.slot_entries[self.slot_start[slot] as usize..self.slot_start[slot + 1] as usize]
     }
 
+    /// Sums all entries: each over its slots in the order in which [`Assembly::sum`] takes them.
+    pub(super) fn sum_all(&self, y: &[Complex], entries: &mut [Complex]) {
+        entries.fill(Complex::ZERO);
+        for contribution in &self.all {
+            entries[contribution.entry as usize] +=
+                y[contribution.slot as usize] * contribution.factor;
+        }
+    }
+
     /// An entry summed over its slots.
     pub(super) fn sum(&self, entry: usize, y: &[Complex]) -> Complex {
         let mut sum = Complex::ZERO;
@@ -112,16 +140,4 @@ impl Assembly {
         }
         sum
     }
-}
-
-/// Position among the off-diagonals of (row, column).
-fn off_diagonal(symbolic: &Symbolic, row: usize, column: usize) -> Option<usize> {
-    let (from, to) = (
-        symbolic.col_start[column] as usize,
-        symbolic.col_start[column + 1] as usize,
-    );
-    symbolic.row[from..to]
-        .binary_search(&index32(row))
-        .ok()
-        .map(|k| from + k)
 }

@@ -64,6 +64,38 @@ impl Marks {
     }
 }
 
+/// A row before its turn in a full factorization: its excess, and the squares of its numbers.
+#[derive(Debug, Clone, Copy, Default)]
+struct Turn {
+    excess: Complex,
+    squares: Complex,
+}
+
+/// Which pivots are nothing but rounding.
+#[derive(Debug, Clone)]
+struct Weak {
+    rows: Vec<bool>,
+    count: usize,
+}
+
+impl Weak {
+    /// The inverse of a pivot, zero for one that is nothing but rounding against the squares of its row.
+    #[inline]
+    fn inverse(&mut self, row: usize, pivot: Complex, squares: Complex) -> Complex {
+        let size = squares.re + squares.im;
+        let is_weak = !size.is_finite() || pivot.norm_sqr() <= WEAK_PIVOT_SQUARED * size;
+        if is_weak != self.rows[row] {
+            self.rows[row] = is_weak;
+            if is_weak {
+                self.count += 1;
+            } else {
+                self.count -= 1;
+            }
+        }
+        if is_weak { Complex::ZERO } else { pivot.inv() }
+    }
+}
+
 #[derive(Debug, Clone)]
 pub(super) struct Factor {
     /// The matrix: excesses of the rows, then off-diagonals where the factor has them.
@@ -75,8 +107,9 @@ pub(super) struct Factor {
     /// Excess of each row at its turn.
     excess: Vec<Complex>,
     inverse_pivot: Vec<Complex>,
-    weak: Vec<bool>,
-    n_weak: usize,
+    weak: Weak,
+    /// Space for a full factorization.
+    turns: Vec<Turn>,
     pub(super) marks: Marks,
 }
 
@@ -89,15 +122,18 @@ impl Factor {
             u: vec![Complex::ZERO; off],
             excess: vec![Complex::ZERO; n],
             inverse_pivot: vec![Complex::ZERO; n],
-            weak: vec![false; n],
-            n_weak: 0,
+            weak: Weak {
+                rows: vec![false; n],
+                count: 0,
+            },
+            turns: vec![Turn::default(); n],
             marks: Marks::new(n),
         }
     }
 
     /// Whether every pivot has digits of its own.
     pub(super) fn is_sound(&self) -> bool {
-        self.n_weak == 0
+        self.weak.count == 0
     }
 
     /// Marks a column and all that depend on it.
@@ -111,74 +147,102 @@ impl Factor {
     /// Computes the marked columns anew.
     pub(super) fn refactor(&mut self, symbolic: &Symbolic) {
         for j in self.marks.iter() {
-            let column = symbolic.col_start[j] as usize..symbolic.col_start[j + 1] as usize;
+            let (column, _) = symbolic.column(j);
             let mut excess = self.a[j];
-            let mut size = excess.norm_sqr();
+            let mut squares = by_part(excess);
             for &(k, e) in row(symbolic, j) {
-                excess -= self.l[e as usize] * self.excess[k as usize];
-                size += self.a[symbolic.n + e as usize].norm_sqr();
+                excess -= product(self.l[e as usize], self.excess[k as usize]);
+                squares += by_part(self.a[symbolic.n + e as usize]);
             }
             self.excess[j] = excess;
             let mut pivot = excess;
             for e in column.clone() {
                 let mut value = self.a[symbolic.n + e];
-                size += value.norm_sqr();
+                squares += by_part(value);
                 let products =
                     symbolic.product_start[e] as usize..symbolic.product_start[e + 1] as usize;
-                for product in &symbolic.products[products] {
-                    value -= self.l[product.l as usize] * self.u[product.u as usize];
+                for two in &symbolic.products[products] {
+                    value -= product(self.l[two.l as usize], self.u[two.u as usize]);
                 }
                 self.u[e] = value;
                 pivot -= value;
             }
-            let is_weak = !size.is_finite() || pivot.norm_sqr() <= WEAK_PIVOT_SQUARED * size;
-            if is_weak != self.weak[j] {
-                self.weak[j] = is_weak;
-                if is_weak {
-                    self.n_weak += 1;
-                } else {
-                    self.n_weak -= 1;
-                }
-            }
-            let inverse = if is_weak { Complex::ZERO } else { pivot.inv() };
+            let inverse = self.weak.inverse(j, pivot, squares);
             self.inverse_pivot[j] = inverse;
             for (l, u) in self.l[column.clone()].iter_mut().zip(&self.u[column]) {
-                *l = u * inverse;
+                *l = product(*u, inverse);
             }
         }
     }
 
-    /// Forward substitution of all rows: z = L⁻¹ b.
-    pub(super) fn forward(&self, symbolic: &Symbolic, b: &[Complex], z: &mut [Complex]) {
+    /// Computes all columns anew: each hands on to the later ones what they take from it, in the order in which
+    /// [`Factor::refactor`] has them fetch it.
+    pub(super) fn factor_all(&mut self, symbolic: &Symbolic) {
+        let (given_excess, given) = self.a.split_at(symbolic.n);
+        self.u.copy_from_slice(given);
+        for (turn, &excess) in self.turns.iter_mut().zip(given_excess) {
+            *turn = Turn {
+                excess,
+                squares: by_part(excess),
+            };
+        }
+        let mut targets = symbolic.targets.as_slice();
         for j in 0..symbolic.n {
-            z[j] = self.forward_row(symbolic, j, b, z);
+            let (column, rows) = symbolic.column(j);
+            let (here, rest) = targets.split_at(rows.len() * rows.len().saturating_sub(1) / 2);
+            targets = rest;
+            let (until, after) = self.u.split_at_mut(column.end);
+            let step = Step {
+                own: self.turns[j],
+                turns: &mut self.turns,
+                weak: |pivot, squares| self.weak.inverse(j, pivot, squares),
+                targets: here,
+                after,
+            };
+            let given = &given[column.clone()];
+            let u = &until[column.start..];
+            let l = &mut self.l[column];
+            self.excess[j] = step.own.excess;
+            // most columns are short: with their length known ahead there is no loop to run
+            self.inverse_pivot[j] = match rows.len() {
+                1 => step.take_short::<1>(given, rows, u, l),
+                2 => step.take_short::<2>(given, rows, u, l),
+                3 => step.take_short::<3>(given, rows, u, l),
+                4 => step.take_short::<4>(given, rows, u, l),
+                _ => step.take(given, rows, u, l),
+            };
         }
     }
 
-    /// Forward substitution of the marked rows only; the others are as they were.
-    pub(super) fn forward_marked(&self, symbolic: &Symbolic, b: &[Complex], z: &mut [Complex]) {
-        for j in self.marks.iter() {
-            z[j] = self.forward_row(symbolic, j, b, z);
+    /// Forward substitution z = L⁻¹ b over the rows `reach`, ascending; outside of it both are zero.
+    pub(super) fn forward(
+        &self,
+        symbolic: &Symbolic,
+        reach: &[u32],
+        b: &[Complex],
+        z: &mut [Complex],
+    ) {
+        for &j in reach {
+            z[j as usize] = b[j as usize];
         }
-    }
-
-    fn forward_row(&self, symbolic: &Symbolic, j: usize, b: &[Complex], z: &[Complex]) -> Complex {
-        let mut sum = b[j];
-        for &(k, e) in row(symbolic, j) {
-            sum -= self.l[e as usize] * z[k as usize];
+        for &j in reach {
+            let own = z[j as usize];
+            if own == Complex::ZERO {
+                continue;
+            }
+            let (column, rows) = symbolic.column(j as usize);
+            for (l, &i) in self.l[column].iter().zip(rows) {
+                z[i as usize] -= l * own;
+            }
         }
-        sum
     }
 
     /// The rest of the solution: x = L⁻ᵀ D⁻¹ z.
     pub(super) fn backward(&self, symbolic: &Symbolic, z: &[Complex], x: &mut [Complex]) {
         for j in (0..symbolic.n).rev() {
             let mut sum = z[j] * self.inverse_pivot[j];
-            let (from, to) = (
-                symbolic.col_start[j] as usize,
-                symbolic.col_start[j + 1] as usize,
-            );
-            for (l, &i) in self.l[from..to].iter().zip(&symbolic.row[from..to]) {
+            let (column, rows) = symbolic.column(j);
+            for (l, &i) in self.l[column].iter().zip(rows) {
                 sum -= l * x[i as usize];
             }
             x[j] = sum;
@@ -186,6 +250,84 @@ impl Factor {
     }
 }
 
+/// One column's turn in a full factorization.
+struct Step<'a, W> {
+    own: Turn,
+    turns: &'a mut [Turn],
+    /// Gives the inverse of the pivot.
+    weak: W,
+    /// Where the products of the column's pairs go in `after`.
+    targets: &'a [u32],
+    /// U of the later columns.
+    after: &'a mut [Complex],
+}
+
+impl<W: FnOnce(Complex, Complex) -> Complex> Step<'_, W> {
+    fn take_short<const N: usize>(
+        self,
+        given: &[Complex],
+        rows: &[u32],
+        u: &[Complex],
+        l: &mut [Complex],
+    ) -> Complex {
+        let (given, rows, u) = (given.first_chunk(), rows.first_chunk(), u.first_chunk());
+        match (given, rows, u, l.first_chunk_mut()) {
+            (Some(given), Some(rows), Some(u), Some(l)) => {
+                self.take::<[Complex; N], [u32; N]>(given, rows, u, l)
+            }
+            _ => Complex::ZERO,
+        }
+    }
+
+    /// Computes L of the column and hands on what the later ones take from it; gives the inverse of the pivot.
+    fn take<C, R>(self, given: &C, rows: &R, u: &C, l: &mut C) -> Complex
+    where
+        C: AsRef<[Complex]> + AsMut<[Complex]> + ?Sized,
+        R: AsRef<[u32]> + ?Sized,
+    {
+        let (given, rows, u, l) = (given.as_ref(), rows.as_ref(), u.as_ref(), l.as_mut());
+        let Turn {
+            excess,
+            mut squares,
+        } = self.own;
+        let mut pivot = excess;
+        for (value, given) in u.iter().zip(given) {
+            squares += by_part(*given);
+            pivot -= value;
+        }
+        let inverse = (self.weak)(pivot, squares);
+        for (((l, u), given), &i) in l.iter_mut().zip(u).zip(given).zip(rows) {
+            *l = product(*u, inverse);
+            let turn = &mut self.turns[i as usize];
+            turn.excess -= product(*l, excess);
+            turn.squares += by_part(*given);
+        }
+        let mut targets = self.targets.iter();
+        for (first, u) in u.iter().enumerate() {
+            for (l, &target) in l[first + 1..].iter().zip(targets.by_ref()) {
+                self.after[target as usize] -= product(*l, *u);
+            }
+        }
+        inverse
+    }
+}
+
 fn row(symbolic: &Symbolic, j: usize) -> &[(u32, u32)] {
     &symbolic.row_items[symbolic.row_start[j] as usize..symbolic.row_start[j + 1] as usize]
+}
+
+/// The product of two numbers, written so that it takes two numbers at a time: the same bits as `a * b`.
+#[inline]
+fn product(a: Complex, b: Complex) -> Complex {
+    let turned = Complex::new(-a.im, a.re);
+    Complex::new(
+        a.re * b.re + turned.re * b.im,
+        a.im * b.re + turned.im * b.im,
+    )
+}
+
+/// The squares of both parts of a number.
+#[inline]
+fn by_part(c: Complex) -> Complex {
+    Complex::new(c.re * c.re, c.im * c.im)
 }

@@ -3,6 +3,7 @@
 //! Union-find over everything that conducts, windings joined only within one winding: an island without earth is
 //! found before the factorization, not by its failure (which may not come).
 //! "Fed by" is a second union-find over ungrounded nodes, whatever the volts there.
+//! What no switch can part is joined once and for all, so a change only looks at what joins such blocks.
 
 use crate::circuit::layout::{Layout, Part};
 use crate::circuit::network::{BranchId, Conductor, Kind};
@@ -50,33 +51,35 @@ impl SourceSet {
     }
 }
 
-/// Disjoint sets of nodes; the lowest node represents its set, so the answer doesn't depend on the order of joining.
+/// Disjoint sets; the lowest member represents its set, so the answer doesn't depend on the order of joining.
 #[derive(Debug, Clone)]
-pub(super) struct Disjoint {
+struct Disjoint {
     parent: Vec<u32>,
 }
 
 impl Disjoint {
-    pub(super) fn new(n: usize) -> Self {
+    fn new(n: usize) -> Self {
         Self {
             parent: (0..).take(n).collect(),
         }
     }
 
-    fn copy(&mut self, other: &Self) {
-        self.parent.copy_from_slice(&other.parent);
+    fn reset(&mut self) {
+        (0..)
+            .zip(&mut self.parent)
+            .for_each(|(own, parent)| *parent = own);
     }
 
-    fn find(&mut self, node: u32) -> u32 {
-        let mut node = node;
+    fn find(&mut self, member: u32) -> u32 {
+        let mut member = member;
         loop {
-            let up = self.parent[node as usize];
-            if up == node {
-                return node;
+            let up = self.parent[member as usize];
+            if up == member {
+                return member;
             }
             let over = self.parent[up as usize];
-            self.parent[node as usize] = over;
-            node = over;
+            self.parent[member as usize] = over;
+            member = over;
         }
     }
 
@@ -85,16 +88,16 @@ impl Disjoint {
         self.parent[a.max(b) as usize] = a.min(b);
     }
 
-    /// Points every node straight at the lowest of its set; a parent is never above its node, so one pass does it.
+    /// Points every member straight at the lowest of its set; a parent is never above its member, so one pass does it.
     fn flatten(&mut self) -> &[u32] {
-        for node in 0..self.parent.len() {
-            self.parent[node] = self.parent[self.parent[node] as usize];
+        for member in 0..self.parent.len() {
+            self.parent[member] = self.parent[self.parent[member] as usize];
         }
         &self.parent
     }
 }
 
-/// A pair of nodes that hang together while a part is there.
+/// A pair that hangs together while a part is there.
 #[derive(Debug, Clone, Copy)]
 struct Join {
     part: u32,
@@ -102,42 +105,84 @@ struct Join {
     b: u32,
 }
 
-/// A way of hanging together: what always does, and what does while its part is there.
+/// A way of hanging together.
+///
+/// What always hangs together is one *block*, numbered in the order of the lowest nodes; only what joins different
+/// blocks at times is looked at again.
 #[derive(Debug, Clone)]
 struct Ways {
-    always: Disjoint,
+    block_of_node: Vec<u32>,
+    /// Between blocks.
     at_times: Vec<Join>,
+    /// Of blocks.
+    sets: Disjoint,
 }
 
 impl Ways {
-    fn new(layout: &Layout, joins: impl Iterator<Item = Join>) -> Self {
-        let mut ways = Self {
-            always: Disjoint::new(layout.n_nodes()),
-            at_times: Vec::new(),
-        };
-        for join in joins {
-            if matches!(
+    /// Nodes for which `is_apart` is true are never joined and are all put in the block of node 0.
+    fn new(
+        layout: &Layout,
+        joins: impl Iterator<Item = Join>,
+        is_apart: impl Fn(u32) -> bool,
+    ) -> Self {
+        let is_always = |join: &Join| {
+            matches!(
                 layout.parts[join.part as usize].kind,
                 Kind::Series | Kind::Windings
-            ) {
-                ways.always.join(join.a, join.b);
-            } else {
-                ways.at_times.push(join);
-            }
+            )
+        };
+        let (always, at_times): (Vec<Join>, Vec<Join>) = joins.partition(is_always);
+        let mut nodes = Disjoint::new(layout.n_nodes());
+        for join in always {
+            nodes.join(join.a, join.b);
         }
-        ways.always.flatten();
-        ways
+        let mut block_of_node: Vec<u32> = Vec::with_capacity(layout.n_nodes());
+        let mut n_blocks = 0_u32;
+        for (node, &lowest) in (0..).zip(nodes.flatten()) {
+            block_of_node.push(if node != 0 && is_apart(node) {
+                0
+            } else if lowest == node {
+                n_blocks += 1;
+                n_blocks - 1
+            } else {
+                block_of_node[lowest as usize]
+            });
+        }
+        let between = at_times.into_iter().map(|join| Join {
+            part: join.part,
+            a: block_of_node[join.a as usize],
+            b: block_of_node[join.b as usize],
+        });
+        Self {
+            at_times: between.filter(|join| join.a != join.b).collect(),
+            sets: Disjoint::new(n_blocks as usize),
+            block_of_node,
+        }
     }
 
-    fn find(&self, sets: &mut Disjoint, present: &[bool]) {
-        sets.copy(&self.always);
+    fn n_blocks(&self) -> usize {
+        self.sets.parent.len()
+    }
+
+    fn find(&mut self, present: &[bool]) {
+        self.sets.reset();
         for join in &self.at_times {
             if present[join.part as usize] {
-                sets.join(join.a, join.b);
+                self.sets.join(join.a, join.b);
             }
         }
+        self.sets.flatten();
+    }
+
+    /// The lowest block that hangs together with a node; none for an unknown node.
+    fn island(&self, node: usize) -> Option<usize> {
+        let block = *self.block_of_node.get(node)? as usize;
+        Some(self.sets.parent[block] as usize)
     }
 }
+
+/// No node: above every other.
+const NO_NODE: u32 = u32::MAX;
 
 /// What the graph says of each node.
 #[derive(Debug, Clone)]
@@ -145,69 +190,100 @@ pub(super) struct Graph {
     /// By conducting anything, and by spreading "fed by".
     conducting: Ways,
     feeding: Ways,
-    sets: Disjoint,
-    /// Node that refers its island to earth where nothing else does; 0 for islands that have earth.
-    tie_of_island: Vec<usize>,
-    /// Nodes with a tie, true for each.
-    pub(super) tied: Vec<bool>,
-    /// Whether each node's island has no path to earth.
-    pub(super) floating: Vec<bool>,
+    /// The lowest node and the lowest grounded node of each block that conducts, and the latter of each island.
+    lowest: Vec<u32>,
+    grounded: Vec<u32>,
+    grounded_of_island: Vec<u32>,
+    /// Nodes that refer their islands to earth where nothing else does, now and before the last change.
+    pub(super) ties: Vec<u32>,
+    pub(super) ties_before: Vec<u32>,
     fed_of_island: Vec<SourceSet>,
-    pub(super) fed: Vec<SourceSet>,
 }
 
 impl Graph {
     pub(super) fn new(layout: &Layout) -> Self {
-        let n_nodes = layout.n_nodes();
         let parts = || (0..).zip(&layout.parts);
-        let conducting = parts().flat_map(|(part, p)| {
+        let joins = parts().flat_map(|(part, p)| {
             layout
                 .ports_of(p)
                 .iter()
                 .map(move |&(a, b)| Join { part, a, b })
         });
-        Self {
-            conducting: Ways::new(layout, conducting),
-            feeding: Ways::new(
-                layout,
-                parts().flat_map(|(part, p)| feed_joins(layout, part, p)),
-            ),
-            sets: Disjoint::new(n_nodes),
-            tie_of_island: vec![0; n_nodes],
-            tied: vec![false; n_nodes],
-            floating: vec![false; n_nodes],
-            fed_of_island: vec![SourceSet::EMPTY; n_nodes],
-            fed: vec![SourceSet::EMPTY; n_nodes],
+        let conducting = Ways::new(layout, joins, |_| false);
+        let joins = parts().flat_map(|(part, p)| feed_joins(layout, part, p));
+        let feeding = Ways::new(layout, joins, |node| !is_ungrounded(layout, node));
+        let n_blocks = conducting.n_blocks();
+        let (mut lowest, mut grounded) = (vec![NO_NODE; n_blocks], vec![NO_NODE; n_blocks]);
+        for (node, &block) in (0..).zip(&conducting.block_of_node) {
+            lowest[block as usize] = node.min(lowest[block as usize]);
+            if !is_ungrounded(layout, node) {
+                grounded[block as usize] = node.min(grounded[block as usize]);
+            }
         }
+        Self {
+            lowest,
+            grounded_of_island: grounded.clone(),
+            grounded,
+            ties: Vec::with_capacity(n_blocks),
+            ties_before: Vec::with_capacity(n_blocks),
+            fed_of_island: vec![SourceSet::EMPTY; feeding.n_blocks()],
+            conducting,
+            feeding,
+        }
+    }
+
+    /// Whether a node's island has no path to earth; none for an unknown node.
+    #[inline]
+    pub(super) fn is_floating(&self, node: usize) -> Option<bool> {
+        self.conducting.island(node).map(|island| island != 0)
+    }
+
+    /// Whether a node refers its island to earth.
+    pub(super) fn is_tie(&self, node: u32) -> bool {
+        let island = self.conducting.island(node as usize);
+        island.is_some_and(|island| island != 0 && self.tie(island) == node)
+    }
+
+    /// What feeds a node; nothing for an unknown one.
+    pub(super) fn fed(&self, node: usize) -> SourceSet {
+        self.feeding
+            .island(node)
+            .map_or(SourceSet::EMPTY, |island| self.fed_of_island[island])
     }
 
     /// Finds islands and their ties, and what is fed, for the elements that are present.
     pub(super) fn update(&mut self, layout: &Layout, present: &[bool]) {
-        self.find_islands(layout, present);
+        self.conducting.find(present);
+        self.find_ties();
+        self.feeding.find(present);
         self.find_fed(layout, present);
     }
 
-    fn find_islands(&mut self, layout: &Layout, present: &[bool]) {
-        self.conducting.find(&mut self.sets, present);
-        let island = self.sets.flatten();
-        self.tie_of_island.fill(0);
-        let is_grounded = |node: usize| layout.conductor[node] == Conductor::Grounded;
-        for (node, &island) in island.iter().enumerate() {
-            self.floating[node] = island != 0;
-            self.tied[node] = false;
-            // a grounded conductor is the natural reference; the lowest node otherwise
-            let tie = &mut self.tie_of_island[island as usize];
-            if island != 0 && (*tie == 0 || (is_grounded(node) && !is_grounded(*tie))) {
-                *tie = node;
-            }
+    /// A grounded conductor is the natural reference; the lowest node otherwise.
+    fn tie(&self, island: usize) -> u32 {
+        match self.grounded_of_island[island] {
+            NO_NODE => self.lowest[island],
+            node => node,
         }
-        for &tie in self.tie_of_island.iter().filter(|&&tie| tie != 0) {
-            self.tied[tie] = true;
+    }
+
+    fn find_ties(&mut self) {
+        let islands = &self.conducting.sets.parent;
+        self.grounded_of_island.copy_from_slice(&self.grounded);
+        for (&island, &node) in islands.iter().zip(&self.grounded) {
+            let best = &mut self.grounded_of_island[island as usize];
+            *best = node.min(*best);
+        }
+        core::mem::swap(&mut self.ties, &mut self.ties_before);
+        self.ties.clear();
+        for block in 1..self.conducting.n_blocks() {
+            if self.conducting.sets.parent[block] as usize == block {
+                self.ties.push(self.tie(block));
+            }
         }
     }
 
     fn find_fed(&mut self, layout: &Layout, present: &[bool]) {
-        self.feeding.find(&mut self.sets, present);
         self.fed_of_island.fill(SourceSet::EMPTY);
         let sources = layout.parts[layout.n_plain..]
             .iter()
@@ -218,16 +294,11 @@ impl Graph {
                     .into_iter()
                     .filter(|&node| is_ungrounded(layout, node))
                 {
-                    let island = self.sets.find(node) as usize;
-                    self.fed_of_island[island].insert(ordinal);
+                    if let Some(island) = self.feeding.island(node as usize) {
+                        self.fed_of_island[island].insert(ordinal);
+                    }
                 }
             }
-        }
-        for (node, &island) in self.sets.flatten().iter().enumerate() {
-            self.fed[node] = match layout.conductor[node] {
-                Conductor::Ungrounded => self.fed_of_island[island as usize],
-                Conductor::Grounded => SourceSet::EMPTY,
-            };
         }
     }
 }

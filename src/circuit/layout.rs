@@ -10,6 +10,7 @@ use crate::circuit::load::passive_admittance;
 use crate::circuit::network::{BranchId, Conductor, Element, Kind, Make, Network};
 use crate::circuit::source::{MAX_GROUPS, MAX_SOURCES, SourceSpec};
 use crate::units::Complex;
+use core::ops::Range;
 
 /// The most nodes, and the most elements, that the solver takes.
 const MAX_SIZE: usize = 1 << 20;
@@ -30,6 +31,10 @@ impl Part {
         } else {
             (i == j).then_some(self.first_slot + i)
         }
+    }
+
+    pub(super) fn slots(&self) -> Range<usize> {
+        self.first_slot..self.first_slot + self.n_slots()
     }
 
     pub(super) fn n_slots(&self) -> usize {

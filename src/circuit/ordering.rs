@@ -37,6 +37,9 @@ pub(super) struct Symbolic {
     /// Products subtracted from off-diagonal e: `product_start[e]..product_start[e + 1]`.
     pub(super) product_start: Vec<u32>,
     pub(super) products: Vec<Product>,
+    /// The same products from the side of what they are made of: column by column, for each pair of its off-diagonals
+    /// (first, later) where L of the later times U of the first goes, counted from the end of the column.
+    pub(super) targets: Vec<u32>,
 }
 
 impl Symbolic {
@@ -113,6 +116,7 @@ impl Symbolic {
             row_start.push(index32(row_items.len()));
         }
         let (product_start, products) = products(&rows, &col_start, &row);
+        let targets = targets(&col_start, &row);
         Self {
             n,
             row_of_node,
@@ -124,8 +128,51 @@ impl Symbolic {
             row_items,
             product_start,
             products,
+            targets,
         }
     }
+
+    /// Columns and rows of the off-diagonals that a column has.
+    pub(super) fn column(&self, j: usize) -> (core::ops::Range<usize>, &[u32]) {
+        let range = self.col_start[j] as usize..self.col_start[j + 1] as usize;
+        (range.clone(), &self.row[range])
+    }
+
+    /// The rows on the ways from some rows to their roots, ascending; earth is left out.
+    pub(super) fn reach(&self, from: impl Iterator<Item = u32>) -> Vec<u32> {
+        let mut reached = BTreeSet::new();
+        for mut row in from {
+            while (row as usize) < self.n && reached.insert(row) {
+                row = self.parent[row as usize];
+            }
+        }
+        reached.into_iter().collect()
+    }
+
+    /// The position of an off-diagonal.
+    pub(super) fn position(&self, row: u32, column: usize) -> Option<usize> {
+        position(&self.col_start, &self.row, row, column)
+    }
+}
+
+fn position(col_start: &[u32], rows: &[u32], row: u32, column: usize) -> Option<usize> {
+    let (from, to) = (col_start[column] as usize, col_start[column + 1] as usize);
+    rows[from..to].binary_search(&row).ok().map(|k| from + k)
+}
+
+/// Where the products of each column's pairs go; the pattern of the factor has a place for every one.
+fn targets(col_start: &[u32], row: &[u32]) -> Vec<u32> {
+    let mut targets = Vec::new();
+    for ends in col_start.windows(2) {
+        let below = &row[ends[0] as usize..ends[1] as usize];
+        for (first, &column) in below.iter().enumerate() {
+            let places = below[first + 1..]
+                .iter()
+                .filter_map(|&later| position(col_start, row, later, column as usize));
+            targets.extend(places.map(|place| index32(place) - ends[1]));
+        }
+    }
+    targets
 }
 
 /// For each off-diagonal (i, j) the products L(i, k) U(j, k) over the columns k that both rows have.

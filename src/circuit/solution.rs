@@ -4,9 +4,10 @@
 //! Magnitudes are RMS; where sources aren't synchronized they are the root-sum-square over the groups.
 //! Ids of another network give zero, none or false.
 
+use crate::circuit::audit::least_currents;
 use crate::circuit::islands::{Graph, SourceSet};
 use crate::circuit::layout::{Layout, Part};
-use crate::circuit::network::{BranchId, Kind, NodeId};
+use crate::circuit::network::{BranchId, Kind, NodeId, index32};
 use crate::circuit::source::{Ceiling, Group, Limit, MAX_GROUPS};
 use crate::units::Complex;
 
@@ -23,13 +24,32 @@ pub(super) struct SourceState {
     pub(super) limit: Option<Limit>,
 }
 
+/// Where to read a port: the rows of its two ends and its admittance, together for speed.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Meter {
+    pub(super) a: u32,
+    pub(super) b: u32,
+    /// The slot of its own admittance; of the first of its row where ports are coupled.
+    pub(super) slot: u32,
+    /// The part of whose coupled ports it is one, or a mark.
+    part: u32,
+}
+
+/// Marks a port that is coupled with no other.
+const ALONE: u32 = u32::MAX;
+
 /// The answer for a network in one state.
 #[derive(Debug, Clone)]
 pub struct Solution {
     pub(super) layout: Layout,
     pub(super) row_of_node: Vec<u32>,
-    /// Rows of the two ends of each port.
-    pub(super) port_rows: Vec<(u32, u32)>,
+    /// By port; those of sources follow the first `n_plain_ports`.
+    pub(super) meters: Vec<Meter>,
+    pub(super) n_plain_ports: usize,
+    /// By element but sources: the meter of its first port.
+    first_meters: Vec<Meter>,
+    /// By row: the least current that counts as one per unit.
+    pub(super) least_a: Vec<f64>,
     /// Admittances as the elements show them, constant power included.
     pub(super) y: Vec<Complex>,
     /// Volts by group and row; the last row is earth.
@@ -45,6 +65,34 @@ pub struct Solution {
 }
 
 impl Solution {
+    /// An answer still without numbers.
+    pub(super) fn new(layout: Layout, row_of_node: &[u32], sources: Vec<SourceState>) -> Self {
+        let meters: Vec<Meter> = layout
+            .parts
+            .iter()
+            .enumerate()
+            .flat_map(|(index, part)| meters(&layout, row_of_node, index, part))
+            .collect();
+        let plain = &layout.parts[..layout.n_plain];
+        let n_slots = layout.parts.iter().map(Part::n_slots).sum();
+        Self {
+            n_plain_ports: plain.iter().map(|part| part.n_ports).sum(),
+            first_meters: plain.iter().map(|part| meters[part.first_port]).collect(),
+            meters,
+            least_a: least_currents(&layout, row_of_node),
+            y: vec![Complex::ZERO; n_slots],
+            volts: core::array::from_fn(|_| vec![Complex::ZERO; row_of_node.len()]),
+            active: [0; MAX_GROUPS],
+            n_active: 0,
+            graph: Graph::new(&layout),
+            sources,
+            fallen: vec![false; layout.n_plain],
+            converged: false,
+            row_of_node: row_of_node.to_vec(),
+            layout,
+        }
+    }
+
     /// Whether the other numbers are the solution.
     ///
     /// False when an iteration didn't settle, when nothing defines some voltage (a winding set without its magnetizing
@@ -56,21 +104,21 @@ impl Solution {
     /// Volts to remote earth; none where the node's island has no path to earth.
     #[inline]
     pub fn volts(&self, node: NodeId) -> Option<f64> {
-        let floating = *self.graph.floating.get(node.index())?;
-        (!floating).then(|| self.combine(|g| self.at(node, g)))
+        let floating = self.graph.is_floating(node.index())?;
+        (!floating).then(|| self.combine(|volts| self.at(node, volts)))
     }
 
     /// Volts between two nodes; meaningful within one island, floating or not.
     #[inline]
     pub fn volts_between(&self, a: NodeId, b: NodeId) -> f64 {
-        self.combine(|g| self.at(a, g) - self.at(b, g))
+        self.combine(|volts| self.at(a, volts) - self.at(b, volts))
     }
 
     /// The voltage phasor of one group, to earth, or to the reference node of a floating island.
     pub fn phasor(&self, node: NodeId, group: Group) -> Complex {
         let group = usize::from(group.0);
         if group < MAX_GROUPS {
-            self.at(node, group)
+            self.at(node, &self.volts[group])
         } else {
             Complex::ZERO
         }
@@ -79,12 +127,18 @@ impl Solution {
     /// Amps through an element; the largest of its ports where it has several.
     #[inline]
     pub fn amps(&self, branch: BranchId) -> f64 {
+        let meter = branch.plain_index().and_then(|i| self.first_meters.get(i));
+        if let Some(meter) = meter.filter(|meter| meter.part == ALONE) {
+            return self.combine(|volts| self.y[meter.slot as usize] * meter.across(volts));
+        }
+        self.most_amps(branch)
+    }
+
+    /// The largest of the amps through the ports of an element.
+    fn most_amps(&self, branch: BranchId) -> f64 {
         let Some(part) = self.layout.part(branch) else {
             return 0.0;
         };
-        if part.n_ports == 1 && part.kind != Kind::Source {
-            return self.combine(|g| self.y[part.first_slot] * self.drop(part, 0, g));
-        }
         let mut largest = 0.0;
         for port in 0..part.n_ports {
             largest = f64::max(
@@ -99,7 +153,8 @@ impl Solution {
     #[inline]
     pub fn port_amps(&self, branch: BranchId, port: usize) -> f64 {
         self.port(branch, port).map_or(0.0, |part| {
-            self.combine(|g| self.current(branch, part, port, g))
+            self.sum_squares(|g| self.current(branch, part, port, g))
+                .sqrt()
         })
     }
 
@@ -154,21 +209,13 @@ impl Solution {
 
     /// Whether a node's island has no path to earth: its volts to earth are not defined.
     pub fn floating(&self, node: NodeId) -> bool {
-        self.graph
-            .floating
-            .get(node.index())
-            .copied()
-            .unwrap_or(false)
+        self.graph.is_floating(node.index()).unwrap_or(false)
     }
 
     /// The sources, switched on, that reach a node through closed switches, wires, coupled conductors and windings over
     /// ungrounded nodes; by the graph, whatever the volts.
     pub fn fed_by(&self, node: NodeId) -> SourceSet {
-        self.graph
-            .fed
-            .get(node.index())
-            .copied()
-            .unwrap_or_default()
+        self.graph.fed(node.index())
     }
 
     /// Lists the groups with a source that is on, in their order.
@@ -191,13 +238,16 @@ impl Solution {
             .map(|&group| usize::from(group))
     }
 
-    /// Root-sum-square over the groups.
+    /// Root-sum-square over the groups of what their volts by row make.
     #[inline]
-    pub(super) fn combine(&self, phasor: impl Fn(usize) -> Complex) -> f64 {
-        self.sum_squares(phasor).sqrt()
+    pub(super) fn combine(&self, phasor: impl Fn(&[Complex]) -> Complex) -> f64 {
+        if self.n_active == 1 {
+            let group = usize::from(self.active[0]);
+            return phasor(&self.volts[group]).norm_sqr().sqrt();
+        }
+        self.sum_squares(|group| phasor(&self.volts[group])).sqrt()
     }
 
-    #[inline]
     fn sum_squares(&self, phasor: impl Fn(usize) -> Complex) -> f64 {
         let mut sum = 0.0;
         for group in self.groups() {
@@ -209,8 +259,27 @@ impl Solution {
     /// Volts across one port.
     #[inline]
     pub(super) fn drop(&self, part: &Part, port: usize, group: usize) -> Complex {
-        let (a, b) = self.port_rows[part.first_port + port];
-        self.volts[group][a as usize] - self.volts[group][b as usize]
+        self.meters[part.first_port + port].across(&self.volts[group])
+    }
+
+    /// Amps at a meter of anything but a source, with the volts of one group.
+    #[inline]
+    pub(super) fn metered(&self, meter: &Meter, volts: &[Complex]) -> Complex {
+        if meter.part == ALONE {
+            self.y[meter.slot as usize] * meter.across(volts)
+        } else {
+            self.metered_coupled(meter, volts)
+        }
+    }
+
+    fn metered_coupled(&self, meter: &Meter, volts: &[Complex]) -> Complex {
+        let part = &self.layout.parts[meter.part as usize];
+        let ports = &self.meters[part.first_port..part.first_port + part.n_ports];
+        let mut sum = Complex::ZERO;
+        for (y, other) in self.y[meter.slot as usize..].iter().zip(ports) {
+            sum += y * other.across(volts);
+        }
+        sum
     }
 
     /// Amps through one port, out of the positive terminal for a source.
@@ -222,36 +291,22 @@ impl Solution {
         port: usize,
         group: usize,
     ) -> Complex {
-        if !part.kind.has_coupling() {
-            let y = self.y[part.first_slot + port];
-            let drop = self.drop(part, port, group);
-            if part.kind != Kind::Source {
-                return y * drop;
-            }
-            let emf = self
-                .source(branch)
-                .filter(|s| s.group == group)
-                .map_or(Complex::ZERO, |s| s.emf(port));
-            return y * (emf - drop);
+        let meter = &self.meters[part.first_port + port];
+        if part.kind != Kind::Source {
+            return self.metered(meter, &self.volts[group]);
         }
-        self.coupled_current(part, port, group)
-    }
-
-    /// Amps through one port of coupled conductors or windings.
-    pub(super) fn coupled_current(&self, part: &Part, port: usize, group: usize) -> Complex {
-        let row = part.first_slot + port * part.n_ports;
-        let mut sum = Complex::ZERO;
-        for (other, y) in self.y[row..row + part.n_ports].iter().enumerate() {
-            sum += y * self.drop(part, other, group);
-        }
-        sum
+        let emf = self
+            .source(branch)
+            .filter(|s| s.group == group)
+            .map_or(Complex::ZERO, |s| s.emf(port));
+        self.y[meter.slot as usize] * (emf - meter.across(&self.volts[group]))
     }
 
     #[inline]
-    fn at(&self, node: NodeId, group: usize) -> Complex {
+    fn at(&self, node: NodeId, volts: &[Complex]) -> Complex {
         self.row_of_node
             .get(node.index())
-            .map_or(Complex::ZERO, |&row| self.volts[group][row as usize])
+            .map_or(Complex::ZERO, |&row| volts[row as usize])
     }
 
     fn port(&self, branch: BranchId, port: usize) -> Option<&Part> {
@@ -262,6 +317,14 @@ impl Solution {
         branch
             .source_ordinal()
             .and_then(|ordinal| self.sources.get(ordinal))
+    }
+}
+
+impl Meter {
+    /// Volts across it.
+    #[inline]
+    pub(super) fn across(&self, volts: &[Complex]) -> Complex {
+        volts[self.a as usize] - volts[self.b as usize]
     }
 }
 
@@ -277,4 +340,24 @@ impl SourceState {
     pub(super) fn factor(&self) -> Complex {
         self.turn * self.scale
     }
+}
+
+/// The meters of the ports of a part.
+fn meters(layout: &Layout, row_of_node: &[u32], index: usize, part: &Part) -> Vec<Meter> {
+    let is_coupled = part.kind.has_coupling();
+    let ends = layout.ports_of(part).iter().enumerate();
+    let meter = |(port, &(a, b)): (usize, &(u32, u32))| Meter {
+        a: row_of_node[a as usize],
+        b: row_of_node[b as usize],
+        slot: index32(
+            part.first_slot
+                + if is_coupled {
+                    port * part.n_ports
+                } else {
+                    port
+                },
+        ),
+        part: if is_coupled { index32(index) } else { ALONE },
+    };
+    ends.map(meter).collect()
 }

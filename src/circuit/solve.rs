@@ -8,7 +8,7 @@
 
 use crate::circuit::load::Compensated;
 use crate::circuit::regulate::{PortLine, Sums, lower_for_current};
-use crate::circuit::solution::Solution;
+use crate::circuit::solution::{Meter, Solution};
 use crate::circuit::solver::{Change, Solver};
 use crate::circuit::source::Limit;
 use crate::units::Complex;
@@ -43,11 +43,10 @@ impl Solver {
             self.update_topology();
         }
         if self.change == Change::All {
-            (0..self.factor.a.len()).for_each(|entry| self.put_entry(entry));
-            self.is_changed.fill(false);
-            self.changed_slots.clear();
+            self.factor_all();
+        } else {
+            self.update_factor();
         }
-        self.update_factor();
         self.solution.find_active();
         for source in &mut self.solution.sources {
             source.scale = 1.0;
@@ -63,7 +62,7 @@ impl Solver {
         let is_sound = self.factor.is_sound() && self.n_invalid == 0;
         // another value in a linear network of the same graph keeps the residual that was found for it
         if !is_only_values || !self.is_balanced {
-            self.is_balanced = self.solution.residual(&mut self.node_sums) <= RESIDUAL_PU;
+            self.is_balanced = self.solution.residual(&mut self.meetings) <= RESIDUAL_PU;
         }
         self.solution.converged = settled && is_sound && self.is_balanced;
     }
@@ -85,13 +84,22 @@ impl Solver {
         self.solution
             .graph
             .update(&self.solution.layout, &self.present);
-        for node in 1..self.solution.layout.n_nodes() {
-            let row = self.symbolic.row_of_node[node] as usize;
-            let tied = self.solution.graph.tied[node];
-            if self.tied_rows[row] != tied {
-                self.tied_rows[row] = tied;
-                self.put_entry(row);
-            }
+        for position in 0..self.solution.graph.ties_before.len() {
+            let node = self.solution.graph.ties_before[position];
+            let is_tie = self.solution.graph.is_tie(node);
+            self.put_tie(node, is_tie);
+        }
+        for position in 0..self.solution.graph.ties.len() {
+            self.put_tie(self.solution.graph.ties[position], true);
+        }
+    }
+
+    /// Ties a node to earth or not.
+    fn put_tie(&mut self, node: u32, is_tie: bool) {
+        let row = self.symbolic.row_of_node[node as usize] as usize;
+        if self.tied_rows[row] != is_tie {
+            self.tied_rows[row] = is_tie;
+            self.put_entry(row);
         }
     }
 
@@ -111,6 +119,20 @@ impl Solver {
         self.factor.mark(&self.symbolic, column);
     }
 
+    /// Sums the whole matrix anew and factors all of it.
+    fn factor_all(&mut self) {
+        self.assembly.sum_all(&self.in_matrix, &mut self.factor.a);
+        for &node in &self.solution.graph.ties {
+            let row = self.symbolic.row_of_node[node as usize] as usize;
+            self.factor.a[row] += TIE_SIEMENS;
+        }
+        self.is_changed.fill(false);
+        self.changed_slots.clear();
+        self.factor.marks.clear();
+        self.factor.factor_all(&self.symbolic);
+        self.update_responses(true);
+    }
+
     /// Brings matrix, factor and responses up to date with the changed slots.
     fn update_factor(&mut self) {
         for position in 0..self.changed_slots.len() {
@@ -121,33 +143,22 @@ impl Solver {
             }
         }
         self.changed_slots.clear();
-        let refactored = self.factor.marks.any();
-        if refactored {
+        let is_refactored = self.factor.marks.any();
+        if is_refactored {
             self.factor.refactor(&self.symbolic);
+            self.factor.marks.clear();
         }
-        for ordinal in 0..self.responses.len() {
-            let response = &mut self.responses[ordinal];
-            if !self.solution.sources[ordinal].on {
-                response.fresh = response.fresh && !refactored;
-                continue;
+        self.update_responses(is_refactored);
+    }
+
+    /// Solves for the sources whose response doesn't fit factor and injection any more.
+    fn update_responses(&mut self, is_refactored: bool) {
+        for (response, source) in self.responses.iter_mut().zip(&self.solution.sources) {
+            response.fresh &= !is_refactored;
+            if source.on && !response.fresh {
+                response.solve(&self.factor, &self.symbolic);
             }
-            if !response.fresh {
-                self.factor
-                    .forward(&self.symbolic, &response.injected, &mut response.forward);
-            } else if refactored {
-                self.factor.forward_marked(
-                    &self.symbolic,
-                    &response.injected,
-                    &mut response.forward,
-                );
-            } else {
-                continue;
-            }
-            response.fresh = true;
-            self.factor
-                .backward(&self.symbolic, &response.forward, &mut response.volts);
         }
-        self.factor.marks.clear();
     }
 
     /// Scales and constant-power loads, in turn until they stand still.
@@ -214,20 +225,11 @@ impl Solver {
                 let part = &self.solution.layout.parts[index as usize];
                 let beyond = self.solution.y[part.first_slot] - self.in_matrix[part.first_slot];
                 let current = beyond * self.solution.drop(part, 0, group);
-                let (a, b) = self.solution.port_rows[part.first_port];
+                let Meter { a, b, .. } = self.solution.meters[part.first_port];
                 compensation.injected[a as usize] -= current;
                 compensation.injected[b as usize] += current;
             }
-            self.factor.forward(
-                &self.symbolic,
-                &compensation.injected,
-                &mut compensation.forward,
-            );
-            self.factor.backward(
-                &self.symbolic,
-                &compensation.forward,
-                &mut compensation.volts,
-            );
+            compensation.solve(&self.factor, &self.symbolic);
         }
     }
 
@@ -236,9 +238,8 @@ impl Solver {
         let mut largest = 0.0_f64;
         for &index in &self.constant_list {
             let part = &self.solution.layout.parts[index as usize];
-            let volts = self
-                .solution
-                .combine(|group| self.solution.drop(part, 0, group));
+            let meter = &self.solution.meters[part.first_port];
+            let volts = self.solution.combine(|volts| meter.across(volts));
             if let Some(load) = &mut self.constant[index as usize] {
                 let Compensated {
                     rated_v,
@@ -352,7 +353,7 @@ impl Solver {
     fn port_line(&self, ordinal: usize, port: usize) -> PortLine {
         let source = &self.solution.sources[ordinal];
         let part = &self.solution.layout.parts[self.solution.layout.n_plain + ordinal];
-        let (a, b) = self.solution.port_rows[part.first_port + port];
+        let Meter { a, b, .. } = self.solution.meters[part.first_port + port];
         let own = &self.responses[ordinal].volts;
         PortLine {
             others_v: self.port_volts(ordinal, port, source.group, Some(ordinal)),
@@ -365,7 +366,7 @@ impl Solver {
     /// Volts at a port of a source in one group, without the response to the source `but`.
     fn port_volts(&self, ordinal: usize, port: usize, group: usize, but: Option<usize>) -> Complex {
         let part = &self.solution.layout.parts[self.solution.layout.n_plain + ordinal];
-        let (a, b) = self.solution.port_rows[part.first_port + port];
+        let Meter { a, b, .. } = self.solution.meters[part.first_port + port];
         let (a, b) = (a as usize, b as usize);
         let compensation = &self.compensation[group].volts;
         let mut volts = compensation[a] - compensation[b];

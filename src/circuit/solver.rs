@@ -7,14 +7,14 @@
 //! A value out of range leaves its element out, and no answer is called converged while it stands.
 
 use crate::circuit::assembly::{Assembly, joined_pairs};
+use crate::circuit::audit::Meeting;
 use crate::circuit::error::NetworkError;
 use crate::circuit::factor::Factor;
-use crate::circuit::islands::Graph;
-use crate::circuit::layout::{LaidOut, Layout, lay_out};
+use crate::circuit::layout::{LaidOut, lay_out};
 use crate::circuit::load::{Compensated, Load, passive_admittance};
 use crate::circuit::network::{BranchId, Kind, Make, Network, index32};
 use crate::circuit::ordering::Symbolic;
-use crate::circuit::solution::{Solution, SourceState};
+use crate::circuit::solution::{Meter, Solution, SourceState};
 use crate::circuit::source::{Ceiling, Group, MAX_GROUPS, SourceSpec};
 use crate::units::Complex;
 use crate::units::portable;
@@ -22,25 +22,36 @@ use crate::units::portable;
 /// The answer of the network to one source alone with its EMFs as given.
 #[derive(Debug, Clone)]
 pub(super) struct Response {
+    /// Rows that the forward substitution reaches from the injections, ascending.
+    reach: Vec<u32>,
     /// Injected currents by row.
     pub(super) injected: Vec<Complex>,
     /// After the forward substitution.
-    pub(super) forward: Vec<Complex>,
+    forward: Vec<Complex>,
     /// Volts by row, earth last.
     pub(super) volts: Vec<Complex>,
-    /// Whether `forward` fits the factor and the injection.
+    /// Whether `volts` fit the factor and the injection.
     pub(super) fresh: bool,
 }
 
 impl Response {
-    pub(super) fn new(n: usize) -> Self {
-        let zeros = vec![Complex::ZERO; n + 1];
+    /// For injections at `rows` alone.
+    pub(super) fn new(symbolic: &Symbolic, rows: impl Iterator<Item = u32>) -> Self {
+        let zeros = vec![Complex::ZERO; symbolic.n + 1];
         Self {
+            reach: symbolic.reach(rows),
             injected: zeros.clone(),
             forward: zeros.clone(),
             volts: zeros,
             fresh: false,
         }
+    }
+
+    /// Finds the volts that the injection makes.
+    pub(super) fn solve(&mut self, factor: &Factor, symbolic: &Symbolic) {
+        factor.forward(symbolic, &self.reach, &self.injected, &mut self.forward);
+        factor.backward(symbolic, &self.forward, &mut self.volts);
+        self.fresh = true;
     }
 }
 
@@ -65,6 +76,7 @@ pub struct Solver {
     pub(super) factor: Factor,
     /// Admittance of each slot when its element is present, and as it stands in the matrix.
     pub(super) when_present: Vec<Complex>,
+    part_of_slot: Vec<u32>,
     pub(super) in_matrix: Vec<Complex>,
     /// Which elements are present, and which have a value out of range.
     pub(super) present: Vec<bool>,
@@ -87,7 +99,8 @@ pub struct Solver {
     pub(super) is_filled: [bool; MAX_GROUPS],
     /// Whether Kirchhoff's current law held when it was last looked at.
     pub(super) is_balanced: bool,
-    pub(super) node_sums: Vec<(Complex, f64)>,
+    /// Space to look at it.
+    pub(super) meetings: Vec<Meeting>,
 }
 
 impl Solver {
@@ -110,11 +123,23 @@ impl Solver {
                 *place = compensated(load);
             }
         }
+        let responses = layout.parts[layout.n_plain..].iter().map(|part| {
+            let ends = layout.ports_of(part).iter().flat_map(|&(a, b)| [a, b]);
+            let rows = ends.map(|node| symbolic.row_of_node[node as usize]);
+            Response::new(&symbolic, rows)
+        });
+        let responses = responses.collect();
+        let sources = network.sources.iter().map(source_state).collect();
+        let part_of_slot = (0..)
+            .zip(&layout.parts)
+            .flat_map(|(index, part)| part.slots().map(move |_| index));
+        let part_of_slot: Vec<u32> = part_of_slot.collect();
         let mut solver = Self {
-            solution: empty_solution(layout, &symbolic, &network.sources, n_slots),
+            solution: Solution::new(layout, &symbolic.row_of_node, sources),
             factor: Factor::new(&symbolic),
             assembly,
             when_present,
+            part_of_slot,
             in_matrix: vec![Complex::ZERO; n_slots],
             present,
             invalid: vec![false; n_parts],
@@ -125,12 +150,12 @@ impl Solver {
             is_changed: vec![false; n_slots],
             change: Change::All,
             tied_rows: vec![false; n],
-            responses: network.sources.iter().map(|_| Response::new(n)).collect(),
-            compensation: core::array::from_fn(|_| Response::new(n)),
+            responses,
+            compensation: core::array::from_fn(|_| Response::new(&symbolic, 0..index32(n))),
             is_compensated: false,
             is_filled: [false; MAX_GROUPS],
             is_balanced: false,
-            node_sums: vec![(Complex::ZERO, 0.0); n + 1],
+            meetings: vec![Meeting::default(); n + 1],
             symbolic,
         };
         solver.list_constant();
@@ -141,8 +166,16 @@ impl Solver {
     /// Forgets everything derived, so that the next solve is one from nothing, with the full factorization.
     /// The answer is the same to the last bit; for tests and timing.
     pub fn restart(&mut self) {
-        for index in 0..self.present.len() {
-            self.refresh(index);
+        let wanted = self.when_present.iter().zip(&self.part_of_slot);
+        let places = self.in_matrix.iter_mut().zip(&mut self.solution.y);
+        for ((in_matrix, shown), (&y, &part)) in places.zip(wanted) {
+            let y = if self.present[part as usize] {
+                y
+            } else {
+                Complex::ZERO
+            };
+            *in_matrix = y;
+            *shown = y;
         }
         for ordinal in 0..self.responses.len() {
             self.inject(ordinal);
@@ -314,7 +347,7 @@ impl Solver {
     /// Brings the slots of an element up to what they should be in the matrix.
     pub(super) fn refresh(&mut self, index: usize) {
         let part = self.solution.layout.parts[index];
-        for slot in part.first_slot..part.first_slot + part.n_slots() {
+        for slot in part.slots() {
             let y = if self.present[index] {
                 self.when_present[slot]
             } else {
@@ -355,7 +388,7 @@ impl Solver {
         response.injected.fill(Complex::ZERO);
         for (port, emf) in self.solution.sources[ordinal].emf_v.iter().enumerate() {
             let current = self.when_present[part.first_slot + port] * emf;
-            let (a, b) = self.solution.port_rows[part.first_port + port];
+            let Meter { a, b, .. } = self.solution.meters[part.first_port + port];
             response.injected[a as usize] += current;
             response.injected[b as usize] -= current;
         }
@@ -381,15 +414,8 @@ fn compensated(load: Load) -> Option<Compensated> {
     }
 }
 
-fn empty_solution(
-    layout: Layout,
-    symbolic: &Symbolic,
-    sources: &[SourceSpec],
-    n_slots: usize,
-) -> Solution {
-    let row = |node: u32| symbolic.row_of_node[node as usize];
-    let n_plain = layout.n_plain;
-    let state = |spec: &SourceSpec| SourceState {
+fn source_state(spec: &SourceSpec) -> SourceState {
+    SourceState {
         emf_v: spec.ports.iter().map(|port| port.emf_v).collect(),
         group: usize::from(spec.group.0),
         on: spec.on,
@@ -397,22 +423,5 @@ fn empty_solution(
         turn: Complex::ONE,
         scale: 1.0,
         limit: None,
-    };
-    Solution {
-        row_of_node: symbolic.row_of_node.clone(),
-        port_rows: layout
-            .ports
-            .iter()
-            .map(|&(a, b)| (row(a), row(b)))
-            .collect(),
-        y: vec![Complex::ZERO; n_slots],
-        volts: core::array::from_fn(|_| vec![Complex::ZERO; symbolic.n + 1]),
-        active: [0; MAX_GROUPS],
-        n_active: 0,
-        graph: Graph::new(&layout),
-        sources: sources.iter().map(state).collect(),
-        fallen: vec![false; n_plain],
-        converged: false,
-        layout,
     }
 }
