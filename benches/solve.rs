@@ -193,7 +193,9 @@ fn service() -> Lateral {
 }
 
 fn main() -> ExitCode {
-    let asked: Vec<usize> = std::env::args().filter_map(|arg| arg.parse().ok()).collect();
+    let asked: Vec<usize> = std::env::args()
+        .filter_map(|arg| arg.parse().ok())
+        .collect();
     let mut sound = true;
     if asked.is_empty() {
         sound &= run("service", &service());

@@ -7,6 +7,8 @@ mod circuit_by_hand;
 #[cfg(test)]
 mod circuit_constant_power;
 #[cfg(test)]
+mod circuit_drawn;
+#[cfg(test)]
 mod circuit_four_node;
 #[cfg(test)]
 mod circuit_invariants;
