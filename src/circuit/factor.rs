@@ -1,7 +1,9 @@
-//! The numeric factor L D Lᵀ of the complex-symmetric nodal matrix, without pivoting, column by column from the left.
+//! The numeric factor L D Lᵀ of the complex-symmetric nodal matrix, without pivoting, column by column.
 //!
 //! A changed entry only changes the columns on the way from its column to the root of the elimination tree; those are
 //! computed anew by exactly the operations of a full factorization, so a partial one gives the same bits.
+//! A partial one has each column fetch what it takes from the earlier ones; a full one has each column hand it on, which
+//! asks for fewer positions and is faster, and takes the same numbers in the same order.
 //! The pivots are never subtracted from diagonals: with A 1 = e (the excess of the rows) it follows that
 //! D (Lᵀ 1) = L⁻¹ e, so a pivot is the row's excess at its turn less the column below it.
 //! For admittances of like sign nothing cancels there (the idea of W. K. Grassmann, M. I. Taksar and D. P. Heyman,

@@ -273,11 +273,11 @@ fn volts_of_sources_out_of_step_are_the_root_sum_square_of_the_simulators_separa
 #[test]
 fn a_simulators_answer_for_a_network_with_another_load_is_told_apart() {
     let mut network = drawn().swap_remove(0);
-    let load = network.elements.iter_mut().find_map(|e| match e {
-        Element::Load { r, .. } => Some(r),
-        _ => None,
-    });
-    *load.unwrap() *= 1.001;
+    for element in &mut network.elements {
+        if let Element::Load { r, .. } = element {
+            *r *= 1.001;
+        }
+    }
     let built = build(&network);
     let mut solver = Solver::new(built.network).unwrap();
     let s = solver.solve();
