@@ -6,7 +6,9 @@
 //! Range: steady watts; one set, one inverter. The figures for friction and flywheel are typical, from memory, with their range.
 //! Not covered: the governor's dynamics, volts, harmonics, two sets.
 
-use super::interconnection::Grid;
+use super::conventional::FLYWHEEL_S;
+use super::generator::GeneratorKind;
+use super::generator::GeneratorSpec;
 use super::solar::ANSWERS_FROM_HZ;
 use super::solar::Solar;
 
@@ -32,6 +34,23 @@ pub enum Speed {
         /// That frequency.
         hz: f64,
     },
+}
+
+impl Speed {
+    /// Of a set by its plate.
+    pub fn of(spec: &GeneratorSpec) -> Self {
+        match spec.kind {
+            GeneratorKind::Inverter(_) => Self::Electronic {
+                hz: spec.frequency_hz(0.0),
+            },
+            GeneratorKind::Conventional(_) | GeneratorKind::Standby(_) => Self::Governed {
+                rated_w: spec.rated_w,
+                no_load_hz: spec.no_load_hz,
+                full_load_hz: spec.full_load_hz,
+                flywheel_s: FLYWHEEL_S,
+            },
+        }
+    }
 }
 
 /// How generator and inverter share a house.
@@ -117,14 +136,6 @@ pub fn share(speed: Speed, solar: &Solar, load_w: f64, sun_w: f64, in_service_s:
     }
 }
 
-/// What the inverter sees of a set, if its regulator holds the volts.
-pub fn grid(shared: &Shared, v_pu: f64) -> Grid {
-    Grid {
-        v_pu,
-        hz: shared.hz,
-    }
-}
-
 /// Seconds until a set that runs away passes a frequency.
 pub fn seconds_to_hz(speed: Speed, shared: &Shared, hz: f64) -> Option<f64> {
     let (
@@ -162,6 +173,7 @@ fn meet(solar: &Solar, undisturbed_hz: f64, per_w: f64, offered_w: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::apparatus::interconnection::Grid;
     use crate::apparatus::interconnection::Profile;
 
     const ENGINE: Speed = Speed::Governed {
@@ -232,13 +244,19 @@ mod tests {
         let back = solar.profile.comes_back();
         let lets_in = |load_w: f64| {
             let s = share(ENGINE, &solar, load_w, 0.0, 0.0);
-            back.fits(grid(&s, 1.0))
+            back.fits(Grid {
+                v_pu: 1.0,
+                hz: s.hz,
+            })
         };
         assert!(!lets_in(2000.0) && !lets_in(5000.0), "it spins too fast");
         assert!(lets_in(6500.0) && lets_in(7200.0));
         let electronic = share(Speed::Electronic { hz: 60.0 }, &solar, 500.0, 0.0, 0.0);
         assert!(
-            back.fits(grid(&electronic, 1.0)),
+            back.fits(Grid {
+                v_pu: 1.0,
+                hz: electronic.hz
+            }),
             "an inverter set fits at any load"
         );
     }

@@ -9,6 +9,8 @@ use crate::hazard::monoxide;
 use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
+use super::second_source::{BatteryCondition, SolarCondition};
+
 /// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
 pub const AMBIENT_C: f64 = 15.0;
 /// Carboxyhemoglobin of a person who breathes clean air, percent: the start value of the published parameter set.
@@ -108,6 +110,10 @@ pub struct Conditions {
     pub crew_harmed: bool,
     /// What is joined that should not be.
     pub joined: Joined,
+    /// The solar inverter.
+    pub solar: SolarCondition,
+    /// The battery.
+    pub battery: BatteryCondition,
     /// How much later than told the world's story runs.
     pub delay: DrillTime,
     /// How many of the story's happenings are done.
@@ -131,6 +137,7 @@ impl Conditions {
             cord_soft: vec![false; site.cords.len()],
             fuel_gal: site.generator.spec.tank_gal,
             cohb_pct: START_COHB_PCT,
+            battery: BatteryCondition::begin(site),
             ..Self::default()
         }
     }
@@ -148,6 +155,7 @@ impl Conditions {
         self.drift_appliances(site, readings, seconds);
         self.drift_engine(site, readings, seconds);
         self.drift_air(site, positions, seconds);
+        self.drift_battery(site, readings, seconds);
     }
 
     fn drift_breakers(&mut self, site: &Site, readings: &Readings, seconds: f64) {

@@ -231,7 +231,9 @@ impl Drill {
         let drive = Drive {
             running: self.conditions.engine.running_since.is_some(),
             angle_deg,
-            ..Drive::default()
+            battery: self.conditions.battery.carries,
+            solar_w: self.conditions.solar.watts,
+            charge_w: self.charge_w(),
         };
         let body = Body {
             touching: self.crew_touches(),

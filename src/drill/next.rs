@@ -19,7 +19,8 @@ impl Drill {
         let grid = DrillTime::from_millis((now.millis() / GRID_MS + 1) * GRID_MS);
         let story = self.next_happening_at().filter(|at| *at > now);
         let crossing = self.seconds_to_crossing().map(|s| now + whole_millis(s));
-        [story, crossing]
+        let second = self.second_source_due().filter(|at| *at > now);
+        [story, crossing, second]
             .into_iter()
             .flatten()
             .fold(grid, DrillTime::min)

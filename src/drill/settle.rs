@@ -66,6 +66,7 @@ impl Drill {
             }
         }
         self.read(0.0);
+        self.begin_second_sources();
     }
 
     /// Lets everything follow that follows at once, and records where that ends if nothing told of it did.
@@ -99,6 +100,9 @@ impl Drill {
             }
             self.conditions.joined.shocked = shocked;
             if self.snap_open(&site) {
+                continue;
+            }
+            if self.follow_second_sources() {
                 continue;
             }
             let mut changed = false;

@@ -37,6 +37,7 @@ impl Drill {
         changed |= self.fire_breakers();
         changed |= self.fire_engine();
         changed |= self.fire_appliances();
+        changed |= self.fire_second_sources();
         self.fire_air();
         self.fire_cords();
         if changed {

@@ -1,5 +1,6 @@
 //! The supply part of a site file: panels, circuits, inlets, transfer switches, solar and battery.
 
+use crate::apparatus::interconnection::Profile;
 use crate::site::{
     Backfeed, Battery, Bus, Circuit, ControlId, Inlet, Interlock, Kind, Legs, Moved, NeutralPole,
     OtherSide, Panel, Plate, Solar, Subpanel, Transfer,
@@ -8,7 +9,8 @@ use crate::words::{Arg, Message};
 
 use super::site_build::{Build, legs};
 use super::site_file::{
-    CircuitFile, MovesFile, NeutralFile, OtherFile, PanelFile, SiteFile, SubpanelFile, TransferFile,
+    CircuitFile, MovesFile, NeutralFile, OtherFile, PanelFile, ProfileFile, SiteFile, SubpanelFile,
+    TransferFile,
 };
 
 /// Everything between the service and the outlets.
@@ -269,6 +271,12 @@ impl Build<'_> {
                 "solar",
                 1,
             ),
+            profile: match solar.built_to {
+                ProfileFile::CategoryI => Profile::CategoryI,
+                ProfileFile::CategoryII => Profile::CategoryII,
+                ProfileFile::CategoryIII => Profile::CategoryIII,
+                ProfileFile::Before2018 => Profile::Before2018,
+            },
         })
     }
 
@@ -278,9 +286,20 @@ impl Build<'_> {
             rated_w: self.positive(&["battery: (", "rated_watts"], battery.rated_watts),
             surge_w: self.positive(&["battery: (", "surge_watts"], battery.surge_watts),
             energy_kwh: self.positive(&["battery: (", "kilowatt_hours"], battery.kilowatt_hours),
+            charged_share: self.share(&["battery: (", "charged_percent"], battery.charged_percent),
             switch: self
                 .furnishing
                 .add("battery", Kind::Disconnect, &["off", "on"], "solar", 1),
         })
+    }
+
+    /// A percentage as a share, from nothing to all.
+    fn share(&mut self, trail: &[&str], percent: f64) -> f64 {
+        if !(0.0..=100.0).contains(&percent) {
+            let message =
+                Message::new("error-percent").with("value", Arg::Verbatim(percent.to_string()));
+            self.fault(trail, message);
+        }
+        percent / 100.0
     }
 }

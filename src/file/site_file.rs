@@ -177,6 +177,18 @@ pub(super) struct SolarFile {
     /// The subpanel it feeds; the main panel when left out.
     #[serde(default)]
     pub(super) panel: Option<String>,
+    /// The rules its inverter was built to; those of most since 2020 when left out.
+    #[serde(default)]
+    pub(super) built_to: ProfileFile,
+}
+
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+pub(super) enum ProfileFile {
+    CategoryI,
+    CategoryII,
+    #[default]
+    CategoryIII,
+    Before2018,
 }
 
 #[derive(Debug, Deserialize)]
@@ -185,6 +197,8 @@ pub(super) struct BatteryFile {
     pub(super) rated_watts: f64,
     pub(super) surge_watts: f64,
     pub(super) kilowatt_hours: f64,
+    /// Share of its energy that it holds when a drill begins, percent.
+    pub(super) charged_percent: f64,
 }
 
 #[derive(Debug, Deserialize)]

@@ -3,13 +3,19 @@
 //! Plain data with units in their names, checked while a file is read.
 //! A transfer switch has contacts that can't be closed to both sides; an interlock is a constraint of the site and may be missing.
 
+use crate::apparatus::battery;
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::cord;
 use crate::apparatus::generator::GeneratorSpec;
+use crate::apparatus::interconnection::Profile;
+use crate::apparatus::solar;
 use crate::hazard::monoxide::Placement;
 
 use super::control::{ControlId, Positions};
 use super::parts::Legs;
+
+/// Volts between the two hots of a house.
+const HOUSE_V: f64 = 240.0;
 
 /// A main panel.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -206,6 +212,19 @@ pub struct Solar {
     pub breaker: ControlId,
     /// Its own disconnect on the wall: open, closed.
     pub disconnect: ControlId,
+    /// The rules its inverter was built to.
+    pub profile: Profile,
+}
+
+impl Solar {
+    /// Its inverter as a device.
+    pub fn inverter(&self) -> solar::Solar {
+        solar::Solar {
+            rated_w: self.watts,
+            rated_v: HOUSE_V,
+            profile: self.profile,
+        }
+    }
 }
 
 /// A battery with an inverter that makes a grid of its own.
@@ -217,8 +236,23 @@ pub struct Battery {
     pub surge_w: f64,
     /// Energy it holds, kilowatt-hours.
     pub energy_kwh: f64,
+    /// Share of it that it holds when a drill begins.
+    pub charged_share: f64,
     /// Its switch: off, on.
     pub switch: ControlId,
+}
+
+impl Battery {
+    /// The battery as a device; what its plate doesn't say is that of a typical one.
+    pub fn device(&self) -> battery::Battery {
+        battery::Battery {
+            capacity_wh: self.energy_kwh * 1000.0,
+            continuous_w: self.rated_w,
+            surge_w: self.surge_w,
+            rated_v: HOUSE_V,
+            ..battery::Battery::typical()
+        }
+    }
 }
 
 /// Where an end of a cord can be.

@@ -28,4 +28,6 @@ pub use parts::{
     Work,
 };
 pub use plant::{Body, Drive, LoadState, Plant};
-pub use readings::{ApplianceReading, Fed, GeneratorReading, PointReading, Range, Readings, Shock};
+pub use readings::{
+    ApplianceReading, BatteryReading, Fed, GeneratorReading, PointReading, Range, Readings, Shock,
+};

@@ -14,7 +14,8 @@ use crate::units::Complex;
 use super::control::Positions;
 use super::parts::{Site, Work};
 use super::readings::{
-    ApplianceReading, Fed, GeneratorReading, Names, PointReading, Range, Readings, Shock,
+    ApplianceReading, BatteryReading, Fed, GeneratorReading, Names, PointReading, Range, Readings,
+    Shock,
 };
 use super::wiring::{Gfci, OWN, STORED, UTILITY, Wiring, wire};
 use super::wiring_sources::BOTH_V;
@@ -51,6 +52,8 @@ pub struct Drive {
     pub battery: bool,
     /// Watts that the solar inverter pushes into whatever it follows.
     pub solar_w: f64,
+    /// Watts that the battery charges with from the side of the utility.
+    pub charge_w: f64,
 }
 
 /// A body between the line and earth.
@@ -124,7 +127,7 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         solver.set_shunt(wiring.body, false);
         solver.set_source_group(wiring.generator, OWN);
-        if let Some((source, hot)) = wiring.battery {
+        if let Some((source, [hot, _])) = wiring.battery {
             solver.set_source_group(source, STORED);
             let follows = solver.solve().fed_by(hot).contains(wiring.utility);
             if follows {
@@ -177,17 +180,13 @@ impl Plant {
             let ceiling = drive.battery.then_some(ceiling);
             self.solver.set_source_ceiling(source, ceiling);
         }
-        if let Some(branch) = self.wiring.solar {
-            let load = if drive.solar_w > 0.0 {
-                Load::ConstantPower {
-                    va: Complex::new(-drive.solar_w, 0.0),
-                    rated_v: BOTH_V,
-                    floor_pu: FLOOR_PU,
-                }
-            } else {
-                Load::Off
-            };
-            self.solver.set_load(branch, load);
+        let taken = [
+            (self.wiring.solar, -drive.solar_w),
+            (self.wiring.charger, drive.charge_w),
+        ];
+        for (branch, watts) in taken {
+            let Some(branch) = branch else { continue };
+            self.solver.set_load(branch, converter_load(watts));
         }
     }
 
@@ -331,9 +330,42 @@ impl Plant {
             residual_a: residual_a.collect(),
             appliances: appliances.collect(),
             generator,
+            battery: battery_reading(solution, wiring),
+            solar_w: wiring.solar.map_or(0.0, |b| -solution.power(b).re),
             shock,
             names: Arc::clone(&self.names),
         }
+    }
+}
+
+fn battery_reading(solution: &Solution, wiring: &Wiring) -> BatteryReading {
+    let charge_w = wiring.charger.map_or(0.0, |c| solution.power(c).re);
+    let Some((source, [one, two])) = wiring.battery else {
+        return BatteryReading::default();
+    };
+    let volts = solution.volts_between(one, two);
+    let watts = solution.power(source).re;
+    let pu = volts / BOTH_V;
+    BatteryReading {
+        volts,
+        watts,
+        asked_w: match solution.limit(source) {
+            Some(Limit::Power) if pu > 0.0 => watts / (pu * pu),
+            _ => watts,
+        },
+        charge_w,
+    }
+}
+
+/// An inverter or a charger that takes or gives constant watts between the two hots.
+fn converter_load(watts: f64) -> Load {
+    if watts == 0.0 {
+        return Load::Off;
+    }
+    Load::ConstantPower {
+        va: Complex::new(watts, 0.0),
+        rated_v: BOTH_V,
+        floor_pu: FLOOR_PU,
     }
 }
 

@@ -80,6 +80,19 @@ pub struct GeneratorReading {
     pub tied: bool,
 }
 
+/// Readings of the battery's inverter.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct BatteryReading {
+    /// Volts between its two hots.
+    pub volts: f64,
+    /// Watts it delivers; negative when the sun charges it.
+    pub watts: f64,
+    /// Watts it is asked for: more than it delivers while it is held down.
+    pub asked_w: f64,
+    /// Watts it charges with from the side of the utility.
+    pub charge_w: f64,
+}
+
 /// What a body at the line has across and through it, as a range over unknown constants.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Shock {
@@ -104,6 +117,10 @@ pub struct Readings {
     pub appliances: Vec<ApplianceReading>,
     /// The generator.
     pub generator: GeneratorReading,
+    /// The battery; zeros where there is none.
+    pub battery: BatteryReading,
+    /// Watts that the solar inverter delivers.
+    pub solar_w: f64,
     /// The worker's body, when it touches the line and something feeds it.
     pub shock: Option<Shock>,
     /// Names of points and things.

@@ -96,10 +96,12 @@ pub(super) struct Wiring {
     /// Metal that a hand may be on, with the place where a body can be put between it and earth.
     pub(super) frames: Vec<Frame>,
     pub(super) utility: BranchId,
-    /// The battery's inverter and one of its hots.
-    pub(super) battery: Option<(BranchId, NodeId)>,
+    /// The battery's inverter and its hots.
+    pub(super) battery: Option<(BranchId, [NodeId; 2])>,
     /// The solar inverter, as a load that may be negative.
     pub(super) solar: Option<BranchId>,
+    /// What the battery takes from the side of the utility to charge.
+    pub(super) charger: Option<BranchId>,
     pub(super) generator: BranchId,
     pub(super) generator_hots: [NodeId; 2],
     pub(super) body: BranchId,
@@ -115,6 +117,7 @@ pub(super) struct Builder<'a> {
     edges: Edges,
     gfcis: Vec<Gfci>,
     frames: Vec<Frame>,
+    pub(super) charger: Option<BranchId>,
 }
 
 /// Builds the network of a site.
@@ -128,6 +131,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         edges: Edges::default(),
         gfcis: Vec::new(),
         frames: Vec::new(),
+        charger: None,
     };
     let (utility, poles) = b.line();
     let secondary = b.transformer(&poles);
@@ -171,8 +175,9 @@ pub(super) fn wire(site: &Site) -> Wiring {
         utility,
         generator: set.branch,
         generator_hots: set.hots,
-        battery: battery.map(|b| (b.branch, b.hots[0])),
+        battery: battery.map(|b| (b.branch, b.hots)),
         solar,
+        charger: b.charger,
         body,
         crew_node,
     }

@@ -245,6 +245,10 @@ impl Builder<'_> {
             ..self.feeder(main, feeder, wire, &sub.name)
         };
         self.network.series(main.neutral, far.neutral, wire);
+        let charges = transfer.is_some_and(|t| t.other == OtherSide::Battery);
+        if let (true, Some(one), Some(two)) = (charges, far.one, far.two) {
+            self.charger = Some(self.network.load(one, two, Load::Off));
+        }
         if let Some(transfer) = transfer {
             self.transfer(transfer, far, bus, others);
         }
