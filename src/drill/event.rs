@@ -2,7 +2,7 @@
 
 use crate::site::{ControlId, Range};
 
-use super::second_source::Follows;
+use super::second_source::SourceEvent;
 
 /// One thing that happens.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -105,34 +105,8 @@ pub enum Event {
         /// Conductor temperature, °C.
         celsius: f64,
     },
-    /// The solar inverter joins what it takes for the grid.
-    SolarJoined {
-        /// What that is.
-        grid: Follows,
-    },
-    /// The solar inverter leaves what it followed.
-    SolarLeft {
-        /// Volts at its terminals.
-        volts: f64,
-        /// Hertz at its terminals.
-        hz: f64,
-    },
-    /// The solar inverter pushes power back into the generator.
-    GeneratorPushed {
-        /// Watts that the generator gets.
-        watts: f64,
-    },
-    /// The battery opens its transfer to the utility and feeds its panel.
-    BatteryTook,
-    /// The battery gives its panel back to the side of the utility.
-    BatteryGaveBack,
-    /// The battery's inverter is asked for too much and shuts off.
-    BatteryOverloaded {
-        /// Watts it was asked for.
-        watts: f64,
-    },
-    /// The battery is empty and shuts off.
-    BatteryEmpty,
+    /// Solar or battery do something by themselves.
+    Source(SourceEvent),
     /// Fuel meets a hot engine and burns.
     FuelFire {
         /// Surface temperature, °C.

@@ -25,5 +25,5 @@ pub use engine::{Drill, Outcome};
 pub use event::Event;
 pub use known::{Known, Learnt};
 pub use run::{Run, Timed};
-pub use second_source::{BatteryCondition, Follows, SolarCondition};
+pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use trace::{Moment, Trace, What};

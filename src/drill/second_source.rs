@@ -10,7 +10,7 @@ use std::sync::Arc;
 
 use crate::apparatus::backpower::{Pushed, Shared, Speed, share};
 use crate::apparatus::interconnection::{Due, Grid, Watch};
-use crate::site::{Battery, ControlId, OtherSide, PositionId, Readings, Site, Transfer};
+use crate::site::{Battery, ControlId, OtherSide, PositionId, Readings, Site, Solar, Transfer};
 use crate::units::DrillTime;
 
 use super::conditions::Conditions;
@@ -30,6 +30,39 @@ pub enum Follows {
     Generator,
     /// The battery.
     Battery,
+}
+
+/// What solar and battery do by themselves.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum SourceEvent {
+    /// The solar inverter joins what it takes for the grid.
+    SolarJoined {
+        /// What that is.
+        grid: Follows,
+    },
+    /// The solar inverter leaves what it followed.
+    SolarLeft {
+        /// Volts at its terminals.
+        volts: f64,
+        /// Hertz at its terminals.
+        hz: f64,
+    },
+    /// The solar inverter pushes power back into the generator.
+    GeneratorPushed {
+        /// Watts that the generator gets.
+        watts: f64,
+    },
+    /// The battery opens its transfer to the utility and feeds its panel.
+    BatteryTook,
+    /// The battery gives its panel back to the side of the utility.
+    BatteryGaveBack,
+    /// The battery's inverter is asked for too much and shuts off.
+    BatteryOverloaded {
+        /// Watts it was asked for.
+        watts: f64,
+    },
+    /// The battery is empty and shuts off.
+    BatteryEmpty,
 }
 
 /// How the solar inverter stands.
@@ -96,7 +129,7 @@ impl BatteryCondition {
 impl Conditions {
     /// Lets the battery's energy and its overload drift.
     pub(super) fn drift_battery(&mut self, site: &Site, readings: &Readings, seconds: f64) {
-        let Some(battery) = site.battery.as_ref().map(|b| b.device()) else {
+        let Some(battery) = site.battery.as_ref().map(Battery::device) else {
             return;
         };
         let condition = &mut self.battery;
@@ -195,7 +228,7 @@ impl Drill {
     }
 
     fn battery_hz(&self, site: &Site) -> f64 {
-        let device = site.battery.as_ref().map(|b| b.device());
+        let device = site.battery.as_ref().map(Battery::device);
         device.map_or(60.0, |d| d.hz(self.conditions.battery.raised))
     }
 
@@ -257,7 +290,7 @@ impl Drill {
 
     /// The inverter pushes more than the house takes into a generator.
     fn pushed_back(&mut self, shared: &Shared) -> bool {
-        self.happen(Event::GeneratorPushed {
+        self.tell_source(SourceEvent::GeneratorPushed {
             watts: -shared.set_w,
         });
         if shared.set == Pushed::ShutsOff {
@@ -284,7 +317,7 @@ impl Drill {
     }
 
     fn fire_solar(&mut self, site: &Site) -> bool {
-        let Some(inverter) = site.solar.as_ref().map(|s| s.inverter()) else {
+        let Some(inverter) = site.solar.as_ref().map(Solar::inverter) else {
             return false;
         };
         let at = self.committed_at();
@@ -295,7 +328,7 @@ impl Drill {
             Some((_, Due::Return)) => {
                 self.conditions.solar.in_service_since = Some(at);
                 let grid = self.conditions.solar.follows;
-                self.happen(Event::SolarJoined { grid });
+                self.tell_source(SourceEvent::SolarJoined { grid });
                 true
             }
             Some((_, Due::Leave(_))) => {
@@ -305,7 +338,7 @@ impl Drill {
                 condition.watts = 0.0;
                 condition.pushes_back = false;
                 condition.watch.begin_waiting();
-                self.happen(Event::SolarLeft {
+                self.tell_source(SourceEvent::SolarLeft {
                     volts: grid.v_pu * inverter.rated_v,
                     hz: grid.hz,
                 });
@@ -409,7 +442,7 @@ impl Drill {
             condition.carries = true;
             condition.overload = 0.0;
             self.positions.set(transfer.handle, OTHER);
-            self.happen(Event::BatteryTook);
+            self.tell_source(SourceEvent::BatteryTook);
             return true;
         }
         if !condition.carries {
@@ -419,32 +452,38 @@ impl Drill {
         let asked_w = self.readings().battery.asked_w;
         let condition = &mut self.conditions.battery;
         if condition.overload >= 1.0 - 1e-9 {
-            return self
-                .battery_lets_go(transfer.handle, Event::BatteryOverloaded { watts: asked_w });
+            return self.battery_lets_go(
+                transfer.handle,
+                SourceEvent::BatteryOverloaded { watts: asked_w },
+            );
         }
         if condition.energy_wh <= device.shut_off_wh() + GRAIN_WH {
-            return self.battery_lets_go(transfer.handle, Event::BatteryEmpty);
+            return self.battery_lets_go(transfer.handle, SourceEvent::BatteryEmpty);
         }
         let back = condition.watch.next(device.profile, false);
         if back.is_some_and(|(when, _)| when <= at) {
             condition.carries = false;
             condition.overload = 0.0;
             self.positions.set(transfer.handle, UTILITY);
-            self.happen(Event::BatteryGaveBack);
+            self.tell_source(SourceEvent::BatteryGaveBack);
             return true;
         }
         let raised = device.raised(condition.energy_wh + GRAIN_WH, condition.raised);
         raised != condition.raised
     }
 
+    fn tell_source(&mut self, event: SourceEvent) {
+        self.happen(Event::Source(event));
+    }
+
     /// Its inverter shuts off; its panel is dead until the utility is there again.
-    fn battery_lets_go(&mut self, handle: ControlId, event: Event) -> bool {
+    fn battery_lets_go(&mut self, handle: ControlId, event: SourceEvent) -> bool {
         let condition = &mut self.conditions.battery;
         condition.carries = false;
         condition.overload = 0.0;
         condition.shut = true;
         self.positions.set(handle, OFF);
-        self.happen(event);
+        self.tell_source(event);
         true
     }
 }

@@ -1,6 +1,6 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
-use crate::drill::{Action, Event, Follows, Learnt, What};
+use crate::drill::{Action, Event, Follows, Learnt, SourceEvent, What};
 use crate::site::Site;
 use crate::words::{Arg, Message, Unit, name_of};
 
@@ -88,13 +88,7 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::EngineStalled { .. }
         | Event::OutOfFuel
         | Event::GeneratorBroken
-        | Event::SolarJoined { .. }
-        | Event::SolarLeft { .. }
-        | Event::GeneratorPushed { .. }
-        | Event::BatteryTook
-        | Event::BatteryGaveBack
-        | Event::BatteryOverloaded { .. }
-        | Event::BatteryEmpty
+        | Event::Source(_)
         | Event::CordSoft { .. } => LogKind::Happened,
     }
 }
@@ -111,8 +105,7 @@ pub(super) fn is_plain_to_see(event: &Event) -> bool {
             | Event::Shock { .. }
             | Event::Overcome { .. }
             | Event::CordSoft { .. }
-            | Event::SolarJoined { .. }
-            | Event::SolarLeft { .. }
+            | Event::Source(SourceEvent::SolarJoined { .. } | SourceEvent::SolarLeft { .. })
     )
 }
 
@@ -230,19 +223,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             .quantity("angle", *angle_deg, Unit::Degrees)
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
         Event::GeneratorBroken => Message::new("event-generator-broken"),
-        Event::SolarJoined { grid } => Message::new(joined_id(*grid)),
-        Event::SolarLeft { volts, hz } => Message::new("event-solar-left")
-            .quantity("volts", *volts, Unit::Volts)
-            .quantity("hertz", *hz, Unit::Hertz),
-        Event::GeneratorPushed { watts } => {
-            Message::new("event-generator-pushed").quantity("watts", *watts, Unit::Watts)
-        }
-        Event::BatteryTook => Message::new("event-battery-took"),
-        Event::BatteryGaveBack => Message::new("event-battery-gave-back"),
-        Event::BatteryOverloaded { watts } => {
-            Message::new("event-battery-overloaded").quantity("watts", *watts, Unit::Watts)
-        }
-        Event::BatteryEmpty => Message::new("event-battery-empty"),
+        Event::Source(event) => source_message(event),
         Event::Shock { volts, amps } => Message::new("event-shock")
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
@@ -259,6 +240,25 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         Event::FuelFire { celsius } => {
             Message::new("event-fuel-fire").quantity("surface", *celsius, Unit::Celsius)
         }
+    }
+}
+
+/// What solar or battery did by themselves.
+fn source_message(event: &SourceEvent) -> Message {
+    match event {
+        SourceEvent::SolarJoined { grid } => Message::new(joined_id(*grid)),
+        SourceEvent::SolarLeft { volts, hz } => Message::new("event-solar-left")
+            .quantity("volts", *volts, Unit::Volts)
+            .quantity("hertz", *hz, Unit::Hertz),
+        SourceEvent::GeneratorPushed { watts } => {
+            Message::new("event-generator-pushed").quantity("watts", *watts, Unit::Watts)
+        }
+        SourceEvent::BatteryTook => Message::new("event-battery-took"),
+        SourceEvent::BatteryGaveBack => Message::new("event-battery-gave-back"),
+        SourceEvent::BatteryOverloaded { watts } => {
+            Message::new("event-battery-overloaded").quantity("watts", *watts, Unit::Watts)
+        }
+        SourceEvent::BatteryEmpty => Message::new("event-battery-empty"),
     }
 }
 

@@ -102,6 +102,7 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
         add(&[
             f64::from(u8::from(p.fed.utility)),
             f64::from(u8::from(p.fed.generator)),
+            f64::from(u8::from(p.fed.battery)),
         ]);
     }
     add(&r.amps);
@@ -110,6 +111,8 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
     }
     let g = &r.generator;
     add(&[g.volts, g.amps, g.watts, g.asked_w]);
+    let b = &r.battery;
+    add(&[b.volts, b.watts, b.asked_w, b.charge_w, r.solar_w]);
     if let Some(shock) = &r.shock {
         add(&[
             shock.volts.low,
@@ -125,10 +128,11 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
     add(&c.breaker_heat);
     add(&c.cord_c);
     add(&[c.overload, c.fuel_gal, c.ppm, c.cohb_pct, c.alarm_dose]);
+    add(&[c.solar.watts, c.battery.energy_wh, c.battery.overload]);
     // Positions, the engine, phases and flags have no numbers of their own to hash: their text has.
     let rest = format!(
-        "{:?} {:?} {:?} {:?}",
-        moment.what, moment.positions, c.engine, c.cord_soft
+        "{:?} {:?} {:?} {:?} {:?} {:?}",
+        moment.what, moment.positions, c.engine, c.cord_soft, c.solar, c.battery
     );
     bits.extend(rest.bytes().map(u64::from));
     bits

@@ -15,6 +15,7 @@ error-no-battery = This switch moves a load to the battery, but the site has no 
 error-subpanel-transfer = The subpanel “{ $name }” has to hang on one transfer switch. Add it to “transfers” once.
 error-moved-twice = Two transfer switches move “{ $name }”. One load hangs on one switch only.
 error-share = The share is { $value }. It has to be from 0 to 1.
+error-percent = The percentage is { $value }. It has to be from 0 to 100.
 error-story-order = This happens before the line above it can be over. Put the story in order of time.
 
 error-run-cut = The run file was cut short: its last line is missing. Save the run again.

@@ -14,6 +14,7 @@ error-no-battery = Este interruptor pasa una carga a la batería, pero el sitio 
 error-subpanel-transfer = El subtablero “{ $name }” debe colgar de un interruptor de transferencia. Añádalo una vez en “transfers”.
 error-moved-twice = Dos interruptores de transferencia mueven “{ $name }”. Una carga cuelga de un solo interruptor.
 error-share = La parte es { $value }. Debe ser de 0 a 1.
+error-percent = El porcentaje es { $value }. Debe ser de 0 a 100.
 error-story-order = Esto sucede antes de que pueda terminar lo de la línea anterior. Ponga la historia en orden de tiempo.
 
 error-run-cut = El archivo de ejecución está cortado: le falta la última línea. Guarde la ejecución otra vez.
