@@ -13,6 +13,7 @@ mod next;
 mod run;
 mod second_source;
 mod settle;
+mod story;
 mod trace;
 mod world;
 
@@ -26,4 +27,5 @@ pub use event::Event;
 pub use known::{Known, Learnt};
 pub use run::{Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
+pub use story::take_place;
 pub use trace::{Moment, Trace, What};

@@ -14,6 +14,7 @@ use super::engine::{Drill, Outcome};
 use super::event::Event;
 use super::known::Learnt;
 use super::next::whole_millis;
+use super::story::take_place;
 use super::trace::What;
 
 /// How long a crew that found the line live, or was warned by the learner's call, waits before it tries again.
@@ -60,55 +61,28 @@ impl Drill {
         else {
             return false;
         };
-        let line = self.site().line.clone();
-        match what {
-            Happening::Outage => {
-                self.positions.set(line.span_state, PositionId(1));
-                self.positions.set(line.feeder, PositionId(0));
-                self.happen(Event::Outage);
-            }
-            Happening::CrewArrives => {
-                self.stand(line.crew, "testing");
-                self.happen(Event::CrewArrived);
-            }
-            Happening::CrewTakesHold => {
-                let point = line
-                    .poles
-                    .get(line.crew_pole)
-                    .map_or("", |p| p.name.as_str());
-                let reading = self.readings().point(point);
-                if reading.fed.any() {
-                    self.conditions.delay = self.conditions.delay + STAND_BACK;
-                    self.happen(Event::CrewFoundLive {
-                        volts: reading.volts,
-                    });
-                    return false;
-                }
-                self.stand(line.crew, "hands-on");
-                self.happen(Event::CrewTookHold);
-            }
-            Happening::CrewLeaves => {
-                self.stand(line.crew, "clear");
-                self.positions.set(line.span_state, PositionId(0));
-                self.happen(Event::CrewLeft);
-            }
-            Happening::UtilityReturns => {
-                self.positions.set(line.feeder, PositionId(1));
-                self.happen(Event::UtilityReturned);
+        let site = Arc::clone(&self.scenario().site);
+        if what == Happening::CrewTakesHold {
+            let pole = site.line.poles.get(site.line.crew_pole);
+            let reading = self.readings().point(pole.map_or("", |p| p.name.as_str()));
+            if reading.fed.any() {
+                self.conditions.delay = self.conditions.delay + STAND_BACK;
+                self.happen(Event::CrewFoundLive {
+                    volts: reading.volts,
+                });
+                return false;
             }
         }
+        take_place(&site, what, &mut self.positions);
+        self.happen(match what {
+            Happening::Outage => Event::Outage,
+            Happening::CrewArrives => Event::CrewArrived,
+            Happening::CrewTakesHold => Event::CrewTookHold,
+            Happening::CrewLeaves => Event::CrewLeft,
+            Happening::UtilityReturns => Event::UtilityReturned,
+        });
         self.conditions.story_done += 1;
         true
-    }
-
-    fn stand(&mut self, control: ControlId, position: &str) {
-        if let Some(position) = self
-            .site()
-            .control(control)
-            .and_then(|c| c.position(position))
-        {
-            self.positions.set(control, position);
-        }
     }
 
     /// Opens the breakers whose bimetals let go, one after the other: what one opens spares the others.
