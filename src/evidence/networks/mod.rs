@@ -3,7 +3,7 @@
 //! The rows are `tests/networks/<file>.ron`, built into the program; they are written and judged as those of single figures are.
 //! A row asks a network that is built here from the same data, and is NaN where our solver finds no answer.
 //!
-//! **To add a network**, add its file here with what can be read of it, one variant of [`Ask`], and one line of [`FILES`].
+//! **To add a network**, add its file here with what can be read of it, one variant of `Ask`, and one line of `FILES`.
 
 mod four_node;
 mod service;
