@@ -2,6 +2,7 @@
 
 use crate::site::{ControlId, Range};
 
+use super::protection::ProtectionEvent;
 use super::second_source::SourceEvent;
 
 /// One thing that happens.
@@ -29,6 +30,8 @@ pub enum Event {
         /// Amps it saw.
         amps: f64,
     },
+    /// A ground-fault device or a fault of the house's supply does something.
+    Protection(ProtectionEvent),
     /// A motor asks for power and begins to turn.
     Starting {
         /// Index of the appliance.

@@ -10,6 +10,7 @@ mod engine;
 mod event;
 mod known;
 mod next;
+mod protection;
 mod run;
 mod second_source;
 mod settle;
@@ -25,6 +26,7 @@ pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition,
 pub use engine::{Drill, Outcome};
 pub use event::Event;
 pub use known::{Known, Learnt};
+pub use protection::{Astray, ProtectionEvent};
 pub use run::{Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use story::take_place;

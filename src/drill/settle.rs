@@ -99,7 +99,7 @@ impl Drill {
                 continue;
             }
             self.conditions.joined.shocked = shocked;
-            if self.snap_open(&site) {
+            if self.snap_open(&site) || self.open_ground_fault(&site) {
                 continue;
             }
             if self.follow_second_sources() {
@@ -195,13 +195,10 @@ impl Drill {
         weakest.map(|(_, control, amps)| (control, amps))
     }
 
-    /// A breaker opens by itself.
+    /// A breaker opens by itself, all its poles together; its bimetal stays as hot as it is.
     pub(super) fn trip(&mut self, control: ControlId, amps: f64) {
         const TRIPPED: PositionId = PositionId(2);
         self.positions.set(control, TRIPPED);
-        if let Some(heat) = self.conditions.breaker_heat.get_mut(usize::from(control.0)) {
-            *heat = 0.0;
-        }
         self.happen(Event::Tripped { control, amps });
     }
 

@@ -262,6 +262,9 @@ impl Drill {
         if now == "tripped" && wanted == "on" {
             return Some("refused-reset-first".to_owned());
         }
+        if now == "tripped" && self.too_hot_to_latch(*control) {
+            return Some("refused-breaker-hot".to_owned());
+        }
         if *control == site.generator.engine && wanted == "running" {
             if self.conditions.engine.broken {
                 return Some("refused-engine-broken".to_owned());

@@ -39,6 +39,14 @@ pub enum Rule {
     Overload,
     /// A breaker trips.
     Tripped,
+    /// A ground-fault device opens because of worn insulation or a body.
+    GroundFault,
+    /// A ground-fault device was set again with the fault still there.
+    ResetIntoFault,
+    /// A ground-fault device opens because the neutral is bonded at both ends.
+    TwoBonds,
+    /// The ground of a cord carries a share of the load's current.
+    GroundCarries,
     /// A motor gets too little voltage.
     Starved,
     /// A cord is hotter than it is rated for.
@@ -69,8 +77,15 @@ impl Rule {
             | Self::AllAtOnce
             | Self::NoCoolDown
             | Self::BlindReturn
+            | Self::ResetIntoFault
             | Self::TooNear => Criterion::Order,
-            Self::Overload | Self::Tripped | Self::Starved | Self::CordHot => Criterion::Load,
+            Self::Overload
+            | Self::Tripped
+            | Self::GroundFault
+            | Self::TwoBonds
+            | Self::GroundCarries
+            | Self::Starved
+            | Self::CordHot => Criterion::Load,
             Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => {
                 Criterion::Restoration
             }
@@ -96,6 +111,10 @@ impl Rule {
             Self::BlindReturn => "blind-return",
             Self::Overload => "overload",
             Self::Tripped => "tripped",
+            Self::GroundFault => "ground-fault",
+            Self::ResetIntoFault => "reset-into-fault",
+            Self::TwoBonds => "two-bonds",
+            Self::GroundCarries => "ground-carries",
             Self::Starved => "starved",
             Self::CordHot => "cord-hot",
             Self::TooNear => "too-near",

@@ -11,6 +11,7 @@ mod isolation;
 mod load;
 mod order;
 mod people;
+mod protection;
 mod restoration;
 
 use crate::drill::Trace;
@@ -56,6 +57,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(people::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
+    findings.extend(protection::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
 }

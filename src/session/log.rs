@@ -1,8 +1,8 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
-use crate::drill::{Action, Event, Follows, Learnt, SourceEvent, What};
-use crate::site::Site;
-use crate::words::{Arg, Message, Unit, name_of};
+use crate::drill::{Action, Event, Follows, Learnt, ProtectionEvent, SourceEvent, What};
+use crate::site::{ControlId, Site};
+use crate::words::{Arg, Message, Unit};
 
 use super::close::seen_there;
 use super::view::{LogKind, LogLine, LogView};
@@ -78,6 +78,7 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::CrewLeft
         | Event::UtilityReturned
         | Event::Tripped { .. }
+        | Event::Protection(_)
         | Event::Starting { .. }
         | Event::Running { .. }
         | Event::Stalled { .. }
@@ -193,12 +194,10 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         }
         Event::CrewLeft => Message::new("event-crew-left"),
         Event::UtilityReturned => Message::new("event-utility-returned"),
-        Event::Tripped { control, amps } => Message::new("event-tripped")
-            .said(
-                "breaker",
-                name_of(site.control(*control).map_or("", |c| c.name.as_str())),
-            )
-            .quantity("amps", *amps, Unit::Amps),
+        Event::Tripped { control, amps } => {
+            device(site, "event-tripped", "breaker", *control).quantity("amps", *amps, Unit::Amps)
+        }
+        Event::Protection(event) => protection_message(site, event),
         Event::Starting {
             appliance: index,
             amps,
@@ -240,6 +239,26 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         Event::FuelFire { celsius } => {
             Message::new("event-fuel-fire").quantity("surface", *celsius, Unit::Celsius)
         }
+    }
+}
+
+/// A message that names a control.
+fn device(site: &Site, id: &str, arg: &'static str, control: ControlId) -> Message {
+    Message::new(id).name(arg, site.control(control).map_or("", |c| c.name.as_str()))
+}
+
+/// What protection did by itself.
+fn protection_message(site: &Site, event: &ProtectionEvent) -> Message {
+    match event {
+        ProtectionEvent::GroundFault {
+            control,
+            residual_a,
+            ..
+        } => device(site, "event-ground-fault", "device", *control).quantity(
+            "residual",
+            residual_a * 1000.0,
+            Unit::Milliamps,
+        ),
     }
 }
 

@@ -13,6 +13,7 @@ mod guarded;
 mod parts;
 mod plant;
 mod readings;
+mod returns;
 mod wiring;
 mod wiring_house;
 mod wiring_sources;

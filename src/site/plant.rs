@@ -27,6 +27,9 @@ const PATH: Path = Path::LeftHandToFeet;
 /// Below this fraction of rated volts a constant-power load behaves as an impedance.
 const FLOOR_PU: f64 = 0.8;
 
+/// Volts at which the electronics of a ground-fault device work: two thirds of rated, common practice.
+const WORKS_FROM_V: f64 = 80.0;
+
 /// Most volts that a battery's inverter makes, per unit: common practice.
 const INVERTER_EMF_MAX_PU: f64 = 1.1;
 
@@ -148,7 +151,7 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
         let shock = (body.touching && fed.any()).then(|| self.shock(site, drive, tied));
-        self.report(site, tied, shock)
+        self.report(site, positions, tied, shock)
     }
 
     fn set(&mut self, site: &Site, positions: &Positions, loads: &[LoadState], drive: Drive) {
@@ -267,7 +270,13 @@ impl Plant {
         felt
     }
 
-    fn report(&mut self, site: &Site, tied: bool, shock: Option<Shock>) -> Readings {
+    fn report(
+        &mut self,
+        site: &Site,
+        positions: &Positions,
+        tied: bool,
+        shock: Option<Shock>,
+    ) -> Readings {
         let solution = self.solver.solve();
         let wiring = &self.wiring;
         let points = wiring.points.iter().map(|p| PointReading {
@@ -298,6 +307,8 @@ impl Plant {
                 .fold(0.0, f64::max)
         });
         let residual_a = wiring.gfcis.iter().map(|g| residual_a(solution, g));
+        let gfcis = wiring.gfcis.iter();
+        let neutral_loop_ohm = gfcis.map(|g| neutral_loop_ohm(solution, wiring, positions, g));
         let appliances = site
             .appliances
             .iter()
@@ -328,6 +339,7 @@ impl Plant {
             points: points.collect(),
             amps: amps.collect(),
             residual_a: residual_a.collect(),
+            neutral_loop_ohm: neutral_loop_ohm.collect(),
             appliances: appliances.collect(),
             generator,
             battery: battery_reading(solution, wiring),
@@ -398,6 +410,20 @@ fn residual_a(solution: &Solution, gfci: &Gfci) -> f64 {
         sum.norm_sqr()
     });
     squares.iter().sum::<f64>().sqrt()
+}
+
+/// Ohms of the loop through the neutral behind a ground-fault device and a ground back to its fed side; none while nothing feeds it.
+fn neutral_loop_ohm(
+    solution: &Solution,
+    wiring: &Wiring,
+    positions: &Positions,
+    gfci: &Gfci,
+) -> Option<f64> {
+    let (hot, neutral) = gfci.line;
+    let works = volts_to_neutral(solution, hot?, neutral) >= WORKS_FROM_V;
+    works.then_some(())?;
+    let ways = &wiring.returns;
+    ways.ohm(positions, gfci.load_neutral, neutral, gfci.control)
 }
 
 fn rated_v(site: &Site, circuit: usize) -> f64 {

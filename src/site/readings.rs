@@ -113,6 +113,8 @@ pub struct Readings {
     pub amps: Vec<f64>,
     /// Amps that pass each ground-fault device one way only, in the order of the names.
     pub residual_a: Vec<f64>,
+    /// Ohms of the loop that each ground-fault device sees through the neutral behind it and a ground, while it is fed; in the order of the names.
+    pub neutral_loop_ohm: Vec<Option<f64>>,
     /// Appliances, in the order of the site's.
     pub appliances: Vec<ApplianceReading>,
     /// The generator.
@@ -144,6 +146,14 @@ impl Readings {
             .and_then(|i| self.amps.get(i))
             .copied()
             .unwrap_or_default()
+    }
+
+    /// What a ground-fault device sees: residual amps, and the ohms of the loop through neutral and ground if there is one.
+    pub fn ground_fault(&self, device: ControlId) -> (f64, Option<f64>) {
+        let index = self.names.gfcis.iter().position(|g| *g == device);
+        let residual = index.and_then(|i| self.residual_a.get(i)).copied();
+        let ohm = index.and_then(|i| self.neutral_loop_ohm.get(i)).copied();
+        (residual.unwrap_or_default(), ohm.flatten())
     }
 
     /// An appliance's readings; zeros for an index that isn't there.

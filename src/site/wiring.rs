@@ -16,6 +16,7 @@ use crate::units::Complex;
 use super::control::{ControlId, PositionId};
 use super::edges::{Edge, Edges};
 use super::parts::{Service, Site};
+use super::returns::Returns;
 
 /// A closed contact, ohms.
 pub(super) const CONTACT_OHM: f64 = 0.001;
@@ -61,6 +62,10 @@ pub(super) struct Meter {
 pub(super) struct Gfci {
     pub(super) control: ControlId,
     pub(super) branches: Vec<BranchId>,
+    /// A hot and the neutral on the side it is fed from.
+    pub(super) line: (Option<NodeId>, NodeId),
+    /// The neutral behind it.
+    pub(super) load_neutral: NodeId,
 }
 
 /// Metal that a hand may be on, and the place of a body between it and earth.
@@ -87,6 +92,7 @@ pub(super) struct Wiring {
     pub(super) points: Vec<Point>,
     pub(super) meters: Vec<Meter>,
     pub(super) edges: Edges,
+    pub(super) returns: Returns,
     /// One load a house appliance, in the order of the site's.
     pub(super) loads: Vec<BranchId>,
     /// The nodes an appliance's load hangs between.
@@ -115,6 +121,7 @@ pub(super) struct Builder<'a> {
     points: Vec<Point>,
     meters: Vec<Meter>,
     edges: Edges,
+    returns: Returns,
     gfcis: Vec<Gfci>,
     frames: Vec<Frame>,
     pub(super) charger: Option<BranchId>,
@@ -129,6 +136,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         points: Vec::new(),
         meters: Vec::new(),
         edges: Edges::default(),
+        returns: Returns::default(),
         gfcis: Vec::new(),
         frames: Vec::new(),
         charger: None,
@@ -168,6 +176,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         points: b.points,
         meters: b.meters,
         edges: b.edges,
+        returns: b.returns,
         loads,
         load_nodes,
         gfcis: b.gfcis,
@@ -193,6 +202,7 @@ impl Builder<'_> {
     }
 
     fn electrode(&mut self, node: NodeId, ohm: f64) {
+        self.returns.push([node, NodeId::EARTH], ohm, None);
         self.network
             .shunt(node, NodeId::EARTH, Complex::new(ohm, 0.0), true);
     }
@@ -256,6 +266,7 @@ impl Builder<'_> {
         b: NodeId,
         closed_in: (ControlId, PositionId),
     ) -> BranchId {
+        self.returns.push([a, b], CONTACT_OHM, Some(closed_in));
         let branch = self.network.switch(a, b, CONTACT_OHM, false);
         self.contacts.push(Contact {
             branch,
@@ -267,7 +278,13 @@ impl Builder<'_> {
 
     /// Joins two grounded conductors for good.
     pub(super) fn bond(&mut self, a: NodeId, b: NodeId) {
-        self.network.series(a, b, Complex::new(CONTACT_OHM, 0.0));
+        self.grounded_wire(a, b, Complex::new(CONTACT_OHM, 0.0));
+    }
+
+    /// A neutral's or a ground's length of wire.
+    pub(super) fn grounded_wire(&mut self, a: NodeId, b: NodeId, z: Complex) -> BranchId {
+        self.returns.push([a, b], z.re, None);
+        self.network.series(a, b, z)
     }
 
     /// Metal that a hand may be on: a point for the tester, and a place for a body.
@@ -292,7 +309,12 @@ impl Builder<'_> {
         }
         branches.push(self.return_contact(from.neutral, to.neutral, (control, SET)));
         self.bond(from.ground, to.ground);
-        self.gfcis.push(Gfci { control, branches });
+        self.gfcis.push(Gfci {
+            control,
+            branches,
+            line: (from.one.or(from.two), from.neutral),
+            load_neutral: to.neutral,
+        });
     }
 
     /// The lateral: source, head switch, poles, spans, the broken one among them, the crew's grounds.

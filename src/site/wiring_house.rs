@@ -2,7 +2,7 @@
 //!
 //! Contacts and wires as in `wiring`; cords are solved at their rated temperature, while the drill's thermal model follows the true one.
 //! A transfer switch whose neutral is solid leaves the neutrals of both sources joined; one that switches it moves the neutral with the hots.
-//! The main panel's bond between neutral and ground is the only one in the house; what a generator's own bond then does follows from the circuit.
+//! The bond between neutral and ground at the service is the only one in the house, ahead of a transfer switch for all of it; what a generator's own bond then does follows from the circuit.
 
 use crate::apparatus::conductor::branch_wire_impedance;
 use crate::apparatus::cord::RATED_C;
@@ -60,6 +60,7 @@ impl Builder<'_> {
             Some(_) => self.end([true, true]),
             None => End { ground, ..service },
         };
+        self.bond(service.neutral, ground);
         let bus = self.main_panel(feed, ground);
         let (inlets, pads): (Vec<End>, Vec<End>) =
             (0..site.inlets.len()).map(|i| self.inlet(i, bus)).unzip();
@@ -97,7 +98,7 @@ impl Builder<'_> {
         transfers.any(|t| t.other == OtherSide::Generator)
     }
 
-    /// Main breaker, bus, neutral and ground bar with the bond between them.
+    /// Main breaker, bus, neutral and ground bar.
     fn main_panel(&mut self, feed: End, ground: NodeId) -> End {
         let main = (self.site.panel.main, PositionId(1));
         let bus = End {
@@ -113,7 +114,6 @@ impl Builder<'_> {
             }
         }
         self.meter("main", meters);
-        self.bond(feed.neutral, ground);
         self.point("bus", hots(bus), bus.neutral);
         bus
     }
@@ -233,7 +233,7 @@ impl Builder<'_> {
         };
         let bus = self.end([true, true]);
         let wire = branch_wire_impedance(sub.awg, sub.length_ft, WIRE_C);
-        self.network.series(main.ground, bus.ground, wire);
+        self.grounded_wire(main.ground, bus.ground, wire);
         self.point(&format!("bus-{}", sub.name), hots(bus), bus.neutral);
         let transfer = site
             .transfers
@@ -244,7 +244,7 @@ impl Builder<'_> {
             neutral: self.grounded(),
             ..self.feeder(main, feeder, wire, &sub.name)
         };
-        self.network.series(main.neutral, far.neutral, wire);
+        self.grounded_wire(main.neutral, far.neutral, wire);
         let charges = transfer.is_some_and(|t| t.other == OtherSide::Battery);
         if let (true, Some(one), Some(two)) = (charges, far.one, far.two) {
             self.charger = Some(self.network.load(one, two, Load::Off));
@@ -306,8 +306,8 @@ impl Builder<'_> {
             None => start,
         };
         let mut end = self.end([false, false]);
-        self.network.series(start.neutral, end.neutral, wire);
-        self.network.series(start.ground, end.ground, wire);
+        self.grounded_wire(start.neutral, end.neutral, wire);
+        self.grounded_wire(start.ground, end.ground, wire);
         for (from, to) in [(start.one, &mut end.one), (start.two, &mut end.two)] {
             *to = from.map(|from| {
                 let outlet = self.hot();
@@ -407,9 +407,10 @@ impl Builder<'_> {
                 meters.push(self.series(x, y, wire, &cord.name));
             }
         }
-        self.network.series(near.neutral, far.neutral, wire);
+        self.grounded_wire(near.neutral, far.neutral, wire);
         if cord.grounded {
-            self.network.series(near.ground, far.ground, wire);
+            let ground = self.grounded_wire(near.ground, far.ground, wire);
+            self.meter(&format!("{}-ground", cord.name), vec![ground]);
         }
         self.meter(&cord.name, meters);
         self.point(&format!("{}-far-end", cord.name), hots(far), far.neutral);

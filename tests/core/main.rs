@@ -33,6 +33,8 @@ mod oracle;
 #[cfg(test)]
 mod playing;
 #[cfg(test)]
+mod protection_drills;
+#[cfg(test)]
 mod published;
 #[cfg(test)]
 mod runs;

@@ -106,6 +106,7 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
         ]);
     }
     add(&r.amps);
+    add(&r.residual_a);
     for a in &r.appliances {
         add(&[a.volts, a.pu, a.amps, a.watts]);
     }

@@ -40,6 +40,7 @@ event-crew-found-live = The line crew tests the line and finds { $volts }. They 
 event-crew-left = The line crew has mended the line. They are clear of it.
 event-utility-returned = The utility is back on the street.
 event-tripped = The { $breaker } trips at { $amps }.
+event-ground-fault = It opens, as { $residual } went another way: { $device }.
 event-starting = { $appliance }: starting, with { $amps } at first.
 event-running = { $appliance }: running.
 event-stalled = { $appliance }: humming, not turning. It gets { $percent } of its voltage.

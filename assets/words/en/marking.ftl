@@ -132,6 +132,30 @@ finding-tripped-now = Find out what asked for so much before you reset it.
 finding-tripped-instead = Turn loads on one at a time and watch the meter.
 source-tripped = UL 489: currents at which a breaker holds and trips (checked in part).
 
+finding-ground-fault-what = A current of { $residual } left a hot wire and did not come back. This device cut the power: { $device }.
+finding-ground-fault-why = Worn insulation or a body gave it another way. The device needs { $took }. The rule gives it { $longest } at most. It does not see a body between hot and neutral.
+finding-ground-fault-now = Unplug what hangs on it. Set it again only when the worn part is off.
+finding-ground-fault-instead = Look at cords and plugs before you use them. Leave out what is wet, cracked or worn.
+source-ground-fault = UL 943, class A: holds below 4 mA, trips from 6 mA (checked). Longest time from a trade source, 25 ms as usual (checked).
+
+finding-reset-into-fault-what = You set it again with the fault still there: { $device }. Again { $residual } went another way.
+finding-reset-into-fault-why = Each try puts the frame under voltage once more. Only the { $took } that the device needs stand between a hand and a shock.
+finding-reset-into-fault-now = Leave it off. Unplug what hangs on it, one after the other, and find the worn one.
+finding-reset-into-fault-instead = Find out why it opened before you set it again.
+source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CFR 1926.416(e) and 1926.302(a) (from memory).
+
+finding-two-bonds-what = With no fault at all this opened: { $device }. It saw { $residual } go another way.
+finding-two-bonds-why = The frame of the generator holds its neutral, and so does the panel. So current comes back on the ground wire too. The device takes that for a fault.
+finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
+finding-two-bonds-instead = Ask an electrician. A transfer switch that moves the neutral cures it. So does a generator whose neutral floats, if its maker lists it for a panel.
+source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded (from memory). UL 943: a grounded neutral must open the device (from a trade source).
+
+finding-ground-carries-what = The ground wire carried up to { $amps } for { $lasted }: { $cord }.
+finding-ground-carries-why = Neutral and ground are joined at the generator and at the panel. So the return current takes both wires. The frame of the generator is then part of the circuit.
+finding-ground-carries-now = Keep hands off the frame while you test it. If it stands at some volts, stop the engine.
+finding-ground-carries-instead = Ask an electrician for one bond only: a neutral that is switched, or a generator whose neutral floats.
+source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond (from memory).
+
 finding-starved-what = Too little voltage, only { $volts }: { $appliance }.
 finding-starved-why = A motor with too little voltage draws more current, gets hot and may never start.
 finding-starved-now = Turn it off until less runs on the generator.

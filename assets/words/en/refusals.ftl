@@ -2,6 +2,7 @@
 
 refused-already = It stands that way already.
 refused-reset-first = A tripped breaker does not go straight to on. Turn it off first, then on.
+refused-breaker-hot = The breaker is still hot inside and does not latch. Wait a minute and try again.
 refused-engine-broken = The engine does not start. The generator is damaged.
 refused-no-fuel = The engine does not start. The tank is empty.
 refused-in-shed = Take the generator out of the shed first.

@@ -40,6 +40,7 @@ event-crew-found-live = La cuadrilla mide la línea y halla { $volts }. Se apart
 event-crew-left = La cuadrilla reparó la línea. Ya no está en ella.
 event-utility-returned = La red volvió a la calle.
 event-tripped = Se dispara con { $amps }: { $breaker }.
+event-ground-fault = Se abre, porque { $residual } tomaron otro camino: { $device }.
 event-starting = { $appliance }: arrancando, con { $amps } al principio.
 event-running = { $appliance }: funcionando.
 event-stalled = { $appliance }: zumba y no gira. Recibe el { $percent } de su voltaje.

@@ -132,6 +132,30 @@ finding-tripped-now = Averigüe qué pidió tanto antes de encenderlo de nuevo.
 finding-tripped-instead = Encienda las cargas una por una y mire el medidor.
 source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara (verificado en parte).
 
+finding-ground-fault-what = Una corriente de { $residual } salió de un cable activo y no volvió. Cortó la electricidad: { $device }.
+finding-ground-fault-why = Un aislante gastado o un cuerpo le dio otro camino. La protección necesita { $took }. La regla le da como máximo { $longest }. No ve un cuerpo entre el cable activo y el neutro.
+finding-ground-fault-now = Desenchufe lo que cuelga de ella. Actívela de nuevo solo cuando la parte gastada esté fuera.
+finding-ground-fault-instead = Mire los cables y enchufes antes de usarlos. Deje fuera lo que esté mojado, roto o gastado.
+source-ground-fault = UL 943, clase A: aguanta debajo de 4 mA y se dispara desde 6 mA (verificado). Tiempo máximo de una fuente del oficio; 25 ms es lo usual (verificado).
+
+finding-reset-into-fault-what = Usted la activó de nuevo con la falla todavía presente: { $device }. Otra vez { $residual } tomaron otro camino.
+finding-reset-into-fault-why = Cada intento vuelve a poner el armazón con voltaje. Solo los { $took } que la protección necesita separan una mano de una descarga.
+finding-reset-into-fault-now = Déjela abierta. Desenchufe lo que cuelga de ella, una cosa tras otra, y busque la gastada.
+finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarla de nuevo.
+source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) (de memoria).
+
+finding-two-bonds-what = Sin falla alguna se abrió: { $device }. Vio que { $residual } tomaron otro camino.
+finding-two-bonds-why = El armazón del generador está unido a su neutro, y el tablero también. Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
+finding-two-bonds-now = Usted no hizo nada malo. No puentee la protección y no corte ninguna unión. Use extensiones hasta lo más necesario.
+finding-two-bonds-instead = Pregunte a un electricista. Lo resuelve un conmutador de transferencia que mueve el neutro. También un generador de neutro flotante, si su fabricante lo admite para un tablero.
+source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir la protección (de una fuente del oficio).
+
+finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
+finding-ground-carries-why = El neutro y la tierra están unidos en el generador y en el tablero. Así la corriente de vuelta toma los dos cables. El armazón del generador es entonces parte del circuito.
+finding-ground-carries-now = No toque el armazón mientras lo prueba. Si tiene algunos voltios, pare el motor.
+finding-ground-carries-instead = Pida a un electricista una sola unión: un neutro conmutado, o un generador de neutro flotante.
+source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
+
 finding-starved-what = Muy poco voltaje, solo { $volts }: { $appliance }.
 finding-starved-why = Un motor con muy poco voltaje toma más corriente, se calienta y quizá nunca arranque.
 finding-starved-now = Apáguelo hasta que el generador lleve menos carga.

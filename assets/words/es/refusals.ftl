@@ -2,6 +2,7 @@
 
 refused-already = Ya está así.
 refused-reset-first = Un interruptor disparado no se enciende de una vez. Primero apáguelo, y luego enciéndalo.
+refused-breaker-hot = El interruptor sigue caliente por dentro y no engancha. Espere un minuto e intente de nuevo.
 refused-engine-broken = El motor no arranca. El generador está dañado.
 refused-no-fuel = El motor no arranca. El tanque está vacío.
 refused-in-shed = Primero saque el generador del cobertizo.

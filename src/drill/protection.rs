@@ -1,0 +1,83 @@
+//! What ground-fault devices do in a drill, and when a breaker that has tripped may be reset.
+//!
+//! A device opens when what goes out doesn't come back, or when its test signal finds the neutral behind it grounded; both come from the circuit, whoever or whatever is the cause.
+//! It opens within 25 ms, which is less than the drill counts apart from what follows at once.
+//! A bimetal stays hot after its trip; the handle latches when it has cooled.
+//! Not covered: devices that fail, and reset buttons that don't hold without power.
+
+use crate::apparatus::gfci;
+use crate::apparatus::gfci::Gfci;
+use crate::site::{ControlId, Kind, PositionId, Site};
+
+use super::engine::Drill;
+use super::event::Event;
+
+/// Where what is missing at a ground-fault device went.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Astray {
+    /// The neutral behind it is joined to ground, and so is the one ahead of it: no fault, but two bonds.
+    TwoBonds,
+    /// Out of a hot, by worn insulation or a body.
+    Fault,
+}
+
+/// One thing that protection does by itself.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum ProtectionEvent {
+    /// A ground-fault device opens.
+    GroundFault {
+        /// Which.
+        control: ControlId,
+        /// Amps that went another way.
+        residual_a: f64,
+        /// Where they go.
+        astray: Astray,
+    },
+}
+
+impl Drill {
+    /// Opens the first ground-fault device that sees something go astray; says whether one did.
+    pub(super) fn open_ground_fault(&mut self, site: &Site) -> bool {
+        const TRIPPED: PositionId = PositionId(0);
+        let devices = (0..).map(ControlId).zip(&site.controls);
+        let mut devices = devices.filter(|(_, c)| c.kind == Kind::Gfci);
+        let Some((control, residual_a, astray)) =
+            devices.find_map(|(id, _)| self.goes_astray(id).map(|(a, how)| (id, a, how)))
+        else {
+            return false;
+        };
+        self.positions.set(control, TRIPPED);
+        self.happen(Event::Protection(ProtectionEvent::GroundFault {
+            control,
+            residual_a,
+            astray,
+        }));
+        true
+    }
+
+    /// Residual amps at a device that is set and opens, and where they go.
+    fn goes_astray(&self, device: ControlId) -> Option<(f64, Astray)> {
+        const SET: PositionId = PositionId(1);
+        if self.positions.get(device) != SET {
+            return None;
+        }
+        let (residual_a, loop_ohm) = self.readings().ground_fault(device);
+        let grounded = loop_ohm.is_some_and(gfci::sees_grounded_neutral);
+        let opens = Gfci::USUAL.seconds_to_trip(residual_a).is_some();
+        let astray = if grounded {
+            Astray::TwoBonds
+        } else {
+            Astray::Fault
+        };
+        (grounded || opens).then_some((residual_a, astray))
+    }
+
+    /// Whether a tripped breaker is still too hot for its handle to latch.
+    pub(super) fn too_hot_to_latch(&self, control: ControlId) -> bool {
+        let site = self.site();
+        let mut breakers = site.breakers();
+        let breaker = breakers.find(|(id, ..)| *id == control);
+        let heat = self.conditions().heat_of(control);
+        breaker.is_some_and(|(_, _, breaker)| !breaker.latches(heat))
+    }
+}

@@ -1,0 +1,289 @@
+//! Ground-fault devices in drills: what opens them, what they can't see, and what a frame carries without them.
+//!
+//! Nothing here is told to a device: bonds, leaks and bodies are in the site, and the circuit does the rest.
+
+use std::fs;
+use std::sync::Arc;
+
+use outage_drill::apparatus::gfci::{MUST_TRIP_A, longest_s};
+use outage_drill::drill::{Astray, Drill, Event, ProtectionEvent};
+use outage_drill::file::Library;
+use outage_drill::marking::Rule;
+use outage_drill::scenario::Scenario;
+use outage_drill::units::DrillTime;
+
+use crate::playing::{Played, list, play_text};
+
+const SITE: &str = include_str!("../../scenarios/sites/two-gables.ron");
+const SLIDE: &str = include_str!("../../scenarios/drills/there-and-back.ron");
+
+/// A shipped drill on a house with these changes.
+fn changed(site: &[(&str, &str)], drill: &[(&str, &str)]) -> Arc<Scenario> {
+    let replaced = |text: &str, changes: &[(&str, &str)]| {
+        changes.iter().fold(text.to_owned(), |text, (from, to)| {
+            assert!(text.contains(from), "{from} isn't in the file");
+            text.replace(from, to)
+        })
+    };
+    let folder = tempfile::tempdir().unwrap();
+    for (kind, text) in [
+        ("sites", replaced(SITE, site)),
+        ("drills", replaced(SLIDE, drill)),
+    ] {
+        fs::create_dir_all(folder.path().join(kind)).unwrap();
+        fs::write(folder.path().join(kind).join("changed.ron"), text).unwrap();
+    }
+    let (library, faults) = Library::load(folder.path());
+    assert!(faults.is_empty(), "{faults:?}");
+    Arc::clone(&library.scenarios[0])
+}
+
+/// What stands in the site file, and what replaces it: how the generator is built.
+const PLATE: &str = "output_breaker_amps: 30,";
+const BONDED_GUARDED: &str = "output_breaker_amps: 30, neutral: Bonded, receptacles: [(name: \"generator\", leg: Both, gfci: true), (name: \"small\", leg: Leg1, gfci: true)],";
+const FLOATING_GUARDED: &str = "output_breaker_amps: 30, receptacles: [(name: \"generator\", leg: Both, gfci: true), (name: \"small\", leg: Leg1, gfci: true)],";
+const BONDED_BARE: &str = "output_breaker_amps: 30, neutral: Bonded,";
+
+/// A transfer switch for the whole house in place of the backfed breaker.
+fn with_transfer(generator: &'static str, neutral: &str) -> Arc<Scenario> {
+    let transfer = format!(
+        "transfers: [(name: \"transfer\", moves: MainPanel, other: Inlet(\"inlet\"), neutral: {neutral})],\n  appliances: ["
+    );
+    changed(
+        &[
+            (PLATE, generator),
+            ("backfeed: (breaker_amps: 30, inlet: \"inlet\"),", ""),
+            ("appliances: [", &transfer),
+        ],
+        &[("      \"generator-breaker\": [\"off\"],\n", "")],
+    )
+}
+
+/// A worn fridge: this many ohms from hot to frame.
+fn with_worn_fridge(generator: &'static str, ohm: &str) -> Arc<Scenario> {
+    let worn = format!("(name: \"fridge\", circuit: \"fridge\", leak_ohm: {ohm}, plug: Plug,");
+    changed(
+        &[
+            (PLATE, generator),
+            ("(name: \"fridge\", circuit: \"fridge\", plug: Plug,", &worn),
+        ],
+        &[("[\"inlet-cord\"]", "[\"inlet-cord\", \"extension-a\"]")],
+    )
+}
+
+fn play(scenario: &Arc<Scenario>, name: &str) -> Played {
+    play_text(scenario, 1, &list(name))
+}
+
+/// Every opening of a ground-fault device: residual amps and where they went.
+fn openings(played: &Played) -> Vec<(f64, Astray)> {
+    let events = played.drill.trace().events();
+    let opened = events.filter_map(|(_, event)| {
+        if let Event::Protection(ProtectionEvent::GroundFault {
+            residual_a, astray, ..
+        }) = event
+        {
+            Some((*residual_a, *astray))
+        } else {
+            None
+        }
+    });
+    opened.collect()
+}
+
+fn finds(played: &Played, rule: Rule) -> Option<bool> {
+    let mut found = played.verdict.findings.iter();
+    found.find(|f| f.rule == rule).map(|f| f.breach)
+}
+
+fn runs(played: &Played, appliance: &str) -> bool {
+    let index = played.drill.site().appliance_index(appliance).unwrap();
+    played.drill.readings().appliance(index).watts > 1.0
+}
+
+#[test]
+fn a_bonded_generator_on_a_bonded_panel_opens_its_device_with_no_fault_at_all() {
+    let scenario = changed(&[(PLATE, BONDED_GUARDED)], &[]);
+    let played = play(&scenario, "ground-fault-house");
+    let opened = openings(&played);
+    assert_eq!(opened.len(), 1, "{opened:?}");
+    assert_eq!(opened[0].1, Astray::TwoBonds);
+    assert_eq!(
+        finds(&played, Rule::TwoBonds),
+        Some(false),
+        "explained, not a fault"
+    );
+    assert_eq!(finds(&played, Rule::GroundFault), None);
+    assert!(!runs(&played, "furnace"), "the house stays dark");
+}
+
+#[test]
+fn a_floating_neutral_cures_it() {
+    let scenario = changed(&[(PLATE, FLOATING_GUARDED)], &[]);
+    let played = play(&scenario, "ground-fault-house");
+    assert_eq!(openings(&played), []);
+    assert!(runs(&played, "furnace"));
+    assert_eq!(finds(&played, Rule::TwoBonds), None);
+    assert_eq!(finds(&played, Rule::GroundCarries), None);
+}
+
+#[test]
+fn a_transfer_switch_that_moves_the_neutral_cures_it_and_one_with_a_solid_neutral_does_not() {
+    let switched = play(
+        &with_transfer(BONDED_GUARDED, "Switched"),
+        "ground-fault-transfer",
+    );
+    assert_eq!(openings(&switched), []);
+    assert!(runs(&switched, "furnace"));
+    let solid = play(
+        &with_transfer(BONDED_GUARDED, "Solid"),
+        "ground-fault-transfer",
+    );
+    assert_eq!(
+        openings(&solid).first().map(|o| o.1),
+        Some(Astray::TwoBonds)
+    );
+    assert!(!runs(&solid, "furnace"));
+}
+
+#[test]
+fn without_a_device_two_bonds_put_part_of_the_load_on_the_ground_of_the_cord() {
+    let scenario = changed(&[(PLATE, BONDED_BARE)], &[]);
+    let played = play(&scenario, "ground-fault-house");
+    assert_eq!(openings(&played), []);
+    assert!(runs(&played, "furnace"));
+    assert_eq!(finds(&played, Rule::GroundCarries), Some(false));
+    let readings = played.drill.readings();
+    let ground = readings.amps_of("inlet-cord-ground");
+    // Two equal wires from panel to generator, neutral and ground, with the inlet's ground joined to the neutral bar: the unbalance halves.
+    let unbalance = unbalance_a(&played);
+    assert!(
+        (ground / (unbalance / 2.0) - 1.0).abs() < 0.05,
+        "{ground} A on the ground, {unbalance} A not balanced between the legs"
+    );
+    let frame = readings.point("generator-frame").volts_to_earth.unwrap();
+    assert!(frame > 0.0, "{frame} V on the frame");
+    let floating = play(&changed(&[], &[]), "ground-fault-house");
+    let quiet = floating.drill.readings().amps_of("inlet-cord-ground");
+    assert!(quiet < 0.01, "{quiet} A with a floating neutral");
+}
+
+/// The phasor sum of what the 120 V loads take from the two legs, by hand from watts and power factors.
+fn unbalance_a(played: &Played) -> f64 {
+    let of = |name: &str, pf: f64| {
+        let index = played.drill.site().appliance_index(name).unwrap();
+        let amps = played.drill.readings().appliance(index).amps;
+        (amps * pf, -amps * (1.0 - pf * pf).sqrt())
+    };
+    let leg_1 = [of("fridge", 0.75)];
+    let leg_2 = [of("furnace", 0.8), of("sump", 0.8)];
+    let sum = |loads: &[(f64, f64)]| {
+        let re: f64 = loads.iter().map(|l| l.0).sum();
+        let im: f64 = loads.iter().map(|l| l.1).sum();
+        (re, im)
+    };
+    let ((a, b), (c, d)) = (sum(&leg_1), sum(&leg_2));
+    ((a - c) * (a - c) + (b - d) * (b - d)).sqrt()
+}
+
+#[test]
+fn worn_insulation_opens_the_device_and_setting_it_again_is_a_breach() {
+    let scenario = with_worn_fridge(BONDED_GUARDED, "2000.0");
+    let right = play(&scenario, "ground-fault-worn-fridge");
+    let opened = openings(&right);
+    assert_eq!(opened.len(), 1, "{opened:?}");
+    // 120 V over 2 000 ohms; wires and bond are small beside it.
+    assert!((opened[0].0 - 0.060).abs() < 0.001, "{opened:?}");
+    assert_eq!(opened[0].1, Astray::Fault);
+    assert_eq!(finds(&right, Rule::GroundFault), Some(false));
+    assert_eq!(finds(&right, Rule::ResetIntoFault), None);
+    let wrong = play(&scenario, "ground-fault-set-again");
+    assert_eq!(openings(&wrong).len(), 2);
+    assert_eq!(finds(&wrong, Rule::ResetIntoFault), Some(true));
+}
+
+#[test]
+fn leakage_below_the_band_is_let_pass_and_above_it_never() {
+    for (ohm, opens) in [("40000.0", false), ("15000.0", true)] {
+        let played = play(
+            &with_worn_fridge(BONDED_GUARDED, ohm),
+            "ground-fault-worn-fridge",
+        );
+        let opened = openings(&played);
+        assert_eq!(!opened.is_empty(), opens, "{ohm} ohms: {opened:?}");
+        for (residual, _) in opened {
+            assert!(residual >= MUST_TRIP_A && longest_s(residual).is_some());
+        }
+    }
+}
+
+#[test]
+fn a_source_with_no_path_back_leaves_a_first_fault_unseen() {
+    let scenario = with_worn_fridge(FLOATING_GUARDED, "2000.0");
+    let played = play(&scenario, "ground-fault-worn-fridge");
+    assert_eq!(openings(&played), []);
+}
+
+#[test]
+fn a_body_between_hot_and_neutral_is_not_seen_and_one_between_hot_and_frame_is() {
+    // 1 000 ohms each: 14.4 W at 120 V is a resistor of 1 000 ohms from hot to neutral.
+    let between = "appliances: [\n    (name: \"body\", circuit: \"fridge\", plug: Plug, grounded: false, work: Resistive(watts: 14.4), demand: Switch(on_at_start: true)),";
+    let drill = [("[\"inlet-cord\"]", "[\"inlet-cord\", \"extension-a\"]")];
+    let list = list("ground-fault-worn-fridge").replace("fridge-plug", "body-plug");
+    let list = list.replace("set body-plug unplugged", "");
+    let scenario = changed(
+        &[(PLATE, BONDED_GUARDED), ("appliances: [", between)],
+        &drill,
+    );
+    let played = play_text(&scenario, 1, &list);
+    let index = played.drill.site().appliance_index("body").unwrap();
+    let amps = played.drill.readings().appliance(index).amps;
+    assert!((amps - 0.12).abs() < 0.002, "{amps} A through it");
+    assert_eq!(openings(&played), [], "it comes back on the neutral");
+    let device = played.drill.site().control_id("small-gfci").unwrap();
+    let (residual, _) = played.drill.readings().ground_fault(device);
+    assert!(residual < 1e-6, "{residual} A");
+    let to_frame = play(
+        &with_worn_fridge(BONDED_GUARDED, "1000.0"),
+        "ground-fault-worn-fridge",
+    );
+    let opened = openings(&to_frame);
+    assert!((opened[0].0 - 0.12).abs() < 0.002, "{opened:?}");
+}
+
+#[test]
+fn a_hand_on_the_frame_of_a_worn_machine_without_a_ground_is_felt_on_the_utility_only() {
+    let worn =
+        "(name: \"fridge\", circuit: \"fridge\", leak_ohm: 500.0, grounded: false, plug: Plug,";
+    let changes = [
+        (PLATE, BONDED_GUARDED),
+        ("(name: \"fridge\", circuit: \"fridge\", plug: Plug,", worn),
+    ];
+    let scenario = changed(
+        &changes,
+        &[("[\"inlet-cord\"]", "[\"inlet-cord\", \"extension-a\"]")],
+    );
+    let felt = |played: &Played| {
+        let mut plant = played.drill.plant().clone();
+        plant.touch_frame("fridge-frame", 100.0).unwrap()
+    };
+    let mut at_the_wall = Drill::start(&scenario, 1).unwrap();
+    at_the_wall.advance(DrillTime::from_secs(5));
+    let (volts, amps) = at_the_wall
+        .plant()
+        .clone()
+        .touch_frame("fridge-frame", 100.0)
+        .unwrap();
+    // One loop: 120 V through 500 ohms of insulation, the body, 100 ohms of floor, and the electrodes.
+    let body = volts / amps;
+    let by_hand = 120.0 / (500.0 + body + 100.0);
+    assert!(
+        (amps / by_hand - 1.0).abs() < 0.05,
+        "{amps} A, by hand {by_hand}"
+    );
+    assert!(amps > 6.0 * MUST_TRIP_A, "a device would see {amps} A");
+    // A generator that stands on nothing but its tires has no way back for that current, bonded or not.
+    let left_on = list("ground-fault-worn-fridge").replace("set fridge-plug unplugged", "");
+    let (_, amps) = felt(&play_text(&scenario, 1, &left_on));
+    assert!(amps < 1e-6, "{amps} A");
+}
