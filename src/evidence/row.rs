@@ -116,7 +116,7 @@ pub(super) fn ask_all<Ask: DeserializeOwned>(
     let mut compared = Vec::new();
     let mut faults = Vec::new();
     for (file, section, text) in files {
-        match (Source { file, text }).list::<Row<Ask>>() {
+        match (Source { file, text }).data::<Vec<Row<Ask>>>() {
             Ok(rows) => compared.extend(rows.into_iter().map(|row| {
                 let answer = ours(&row.ask);
                 row.compared(*section, answer)

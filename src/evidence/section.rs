@@ -42,11 +42,13 @@ pub enum Section {
     SplitPhase,
     /// The published 4-node feeder.
     FourNode,
+    /// Networks drawn at random, asked of another solver.
+    DrawnNetworks,
 }
 
 impl Section {
     /// Every section, in order.
-    pub const ALL: [Self; 16] = [
+    pub const ALL: [Self; 17] = [
         Self::WireSizes,
         Self::Cords,
         Self::BuildingWire,
@@ -63,6 +65,7 @@ impl Section {
         Self::Fuel,
         Self::SplitPhase,
         Self::FourNode,
+        Self::DrawnNetworks,
     ];
 
     /// A name that is the same in every language.
@@ -89,6 +92,7 @@ impl Section {
             Self::Fuel => "evidence-section-fuel",
             Self::SplitPhase => "evidence-section-split-phase",
             Self::FourNode => "evidence-section-four-node",
+            Self::DrawnNetworks => "evidence-section-drawn-networks",
         }
     }
 }

@@ -106,11 +106,11 @@ impl Source<'_> {
         Err(vec![self.at(&["version", ":"], message)])
     }
 
-    /// Reads a list that is part of the program and so needs no version.
+    /// Reads data that is part of the program and so needs no version.
     ///
     /// # Errors
     /// The syntax fault.
-    pub(crate) fn list<T: DeserializeOwned>(&self) -> Result<Vec<T>, Vec<Diagnostic>> {
+    pub(crate) fn data<T: DeserializeOwned>(&self) -> Result<T, Vec<Diagnostic>> {
         ron::Options::default()
             .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME)
             .from_str(self.text)

@@ -42,7 +42,9 @@ fn written(folder: &str) -> usize {
     let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(folder);
     fs::read_dir(folder)
         .unwrap()
-        .map(|entry| fs::read_to_string(entry.unwrap().path()).unwrap())
+        .map(|entry| entry.unwrap().path())
+        .filter(|path| path.extension().is_some_and(|ending| ending == "ron"))
+        .map(|path| fs::read_to_string(path).unwrap())
         .map(|text| text.matches("(quantity:").count())
         .sum()
 }
@@ -60,7 +62,12 @@ fn whole_networks_agree_with_published_tables_and_other_solvers() {
 #[test]
 fn every_file_of_rows_is_asked() {
     assert_eq!(rows().len(), written("tests/published"));
-    assert_eq!(networks().unwrap().len(), written("tests/networks"));
+    let networks = networks().unwrap();
+    let is_written = |row: &&Compared| row.section != Section::DrawnNetworks;
+    assert_eq!(
+        networks.iter().filter(is_written).count(),
+        written("tests/networks")
+    );
 }
 
 #[test]

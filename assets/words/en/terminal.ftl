@@ -169,3 +169,4 @@ evidence-section-carbon-monoxide = Carbon monoxide
 evidence-section-fuel = Fuel
 evidence-section-split-phase = Split-phase service
 evidence-section-four-node = 4-node feeder
+evidence-section-drawn-networks = Drawn networks

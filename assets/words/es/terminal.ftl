@@ -153,3 +153,4 @@ evidence-section-carbon-monoxide = Monóxido de carbono
 evidence-section-fuel = Combustible
 evidence-section-split-phase = Servicio de fase partida
 evidence-section-four-node = Alimentador de 4 nodos
+evidence-section-drawn-networks = Redes al azar

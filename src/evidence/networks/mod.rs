@@ -2,9 +2,11 @@
 //!
 //! The rows are `tests/networks/<file>.ron`, built into the program; they are written and judged as those of single figures are.
 //! A row asks a network that is built here from the same data, and is NaN where our solver finds no answer.
+//! Networks drawn at random come whole, with the answers of another solver; see [`Drawn`].
 //!
 //! **To add a network**, add its file here with what can be read of it, one variant of `Ask`, and one line of `FILES`.
 
+mod drawn;
 mod four_node;
 mod service;
 
@@ -13,11 +15,14 @@ use serde::Deserialize;
 use crate::circuit::{Network, Solution, Solver};
 use crate::file::Diagnostic;
 
+pub use drawn::{Answer, Built, Drawn, Element, Pair, drawn};
 pub use four_node::{Bank, FourNode, Loading, four_node};
 pub use service::{Case, SplitPhase, excite, fixed, split_phase, transformer};
 
 use super::row::Compared;
 use super::row::RowFile;
+use super::row::Standing;
+use super::row::Tolerance;
 use super::row::ask_all;
 use super::section::Section;
 
@@ -74,7 +79,9 @@ impl Ask {
 /// # Errors
 /// Every file that isn't a list of rows, with the place of its first fault.
 pub fn networks() -> Result<Vec<Compared>, Vec<Diagnostic>> {
-    ask_all(FILES, Ask::ours)
+    let mut rows = ask_all(FILES, Ask::ours)?;
+    rows.append(&mut drawn::compared()?);
+    Ok(rows)
 }
 
 /// What is read of the answer to a network; NaN unless it settled and its currents and powers add up.
