@@ -154,7 +154,7 @@ pub fn seconds_to_low_oil(hours: f64) -> f64 {
 /// Seconds that a set stands its surge watts.
 const SURGE_S: f64 = 10.0;
 /// Energy in the flywheel at full speed, as seconds of rated power; from memory, 0.4 to 1.2.
-pub(super) const FLYWHEEL_S: f64 = 0.8;
+pub const FLYWHEEL_S: f64 = 0.8;
 /// Share of full speed at which the engine dies.
 const STALL_SPEED: f64 = 0.7;
 /// Longest time above the surge watts, seconds.

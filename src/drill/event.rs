@@ -79,8 +79,12 @@ pub enum Event {
     Collision {
         /// Angle between them, degrees.
         angle_deg: f64,
+        /// How much faster than the utility the generator turned, hertz.
+        slip_hz: f64,
         /// Amps through the generator at that angle, and at the worst angle.
         amps: Range,
+        /// Torque on its shaft as a multiple of the rated, at that angle and at the worst angle.
+        torque: Range,
     },
     /// The generator is damaged.
     GeneratorBroken,

@@ -7,7 +7,7 @@ use std::sync::Arc;
 
 use crate::apparatus::breaker::Breaker;
 use crate::apparatus::motor::{LEAST_START_PU, PROTECTOR_RESET_S};
-use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Range, Site, Work};
+use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Site, Work};
 
 use crate::units::DrillTime;
 
@@ -23,8 +23,6 @@ const MOST_CONSEQUENCES: usize = 200;
 const DEAD_PU: f64 = 0.1;
 /// Below this fraction of rated volts a running motor comes to a stand: breakdown torque, typical, from memory.
 const BREAKDOWN_PU: f64 = 0.6;
-/// Times rated amps in a collision above which the machine is taken as damaged: common practice.
-const DAMAGE_TIMES: f64 = 3.0;
 
 impl Drill {
     /// Whether the crew's hands are on the line.
@@ -84,7 +82,7 @@ impl Drill {
             self.read(self.angle_deg());
             let tied = self.readings().generator.tied;
             if tied && !self.conditions.joined.tied {
-                self.collide(&site);
+                self.collide();
                 while self.readings().generator.tied && self.snap_open(&site) {
                     self.read(self.closing_angle_deg);
                 }
@@ -121,25 +119,6 @@ impl Drill {
             0.0
         } else {
             self.closing_angle_deg
-        }
-    }
-
-    /// Two sources meet: the current at the angle drawn, and at the worst one.
-    fn collide(&mut self, site: &Site) {
-        const WORST_DEG: f64 = 180.0;
-        let amps = self.readings().generator.amps;
-        let worst = self.read_at(WORST_DEG).generator.amps;
-        self.happen(Event::Collision {
-            angle_deg: self.closing_angle_deg,
-            amps: Range {
-                low: amps,
-                high: worst.max(amps),
-            },
-        });
-        if amps > DAMAGE_TIMES * site.generator.spec.rated_a() {
-            self.conditions.engine.broken = true;
-            self.stop_engine();
-            self.happen(Event::GeneratorBroken);
         }
     }
 

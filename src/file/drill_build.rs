@@ -110,6 +110,7 @@ fn goal(source: &Source<'_>, site: &Site, file: &DrillFile, faults: &mut Vec<Dia
         appliances,
         within: DrillTime::from_secs(file.goal.within_minutes * 60),
         back_on_utility: file.goal.back_on_utility,
+        safe_stop: file.goal.safe_stop,
         at_end,
     }
 }

@@ -69,6 +69,9 @@ pub(super) struct GoalFile {
     #[serde(default = "yes")]
     pub(super) back_on_utility: bool,
     pub(super) at_end: BTreeMap<String, Vec<String>>,
+    /// Whether it is as good as the goal to feed nothing and call an electrician; false when left out.
+    #[serde(default)]
+    pub(super) safe_stop: bool,
 }
 
 fn yes() -> bool {

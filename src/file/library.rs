@@ -35,6 +35,7 @@ const SHIPPED_SITES: &[(&str, &str)] = &[
 const SHIPPED_DRILLS: &[(&str, &str)] = &[
     shipped!("scenarios/drills/there-and-back.ron"),
     shipped!("scenarios/drills/no-slide.ron"),
+    shipped!("scenarios/drills/loose-slide.ron"),
     shipped!("scenarios/drills/six-handles.ron"),
 ];
 

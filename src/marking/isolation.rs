@@ -4,9 +4,9 @@
 //! Sources: NEC 702.5 (transfer equipment must prevent interconnection; checked in a copy that quotes it);
 //! OSHA 3277 and CPSC advice never to connect without it (checked); NIOSH FACE 90-02 (a death by a main left closed; checked).
 
-use crate::drill::{Event, Moment, Trace};
+use crate::drill::{Event, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{FarEnd, Site, Spot};
+use crate::site::{FarEnd, Interlock, Site, Spot};
 use crate::words::{Arg, Unit};
 
 use super::episode::{Episode, episodes};
@@ -22,18 +22,33 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         found.push(unguarded_finding(site, trace, &episode));
     }
     for (index, moment) in trace.moments.iter().enumerate() {
-        if let crate::drill::What::Happened(Event::Collision { angle_deg, amps }) = &moment.what {
-            let rated = site.generator.spec.rated_a();
-            found.push(
-                Finding::breach(Rule::Collision, moment.at, index)
-                    .with("angle", Arg::Quantity(*angle_deg, Unit::Degrees))
-                    .with("amps", Arg::Quantity(amps.low, Unit::Amps))
-                    .with("worst", Arg::Quantity(amps.high, Unit::Amps))
-                    .with("times", Arg::Quantity(amps.high / rated, Unit::Plain)),
-            );
+        if let What::Happened(event) = &moment.what {
+            found.extend(collision(site, index, moment, event));
         }
     }
     found
+}
+
+/// Two sources that met out of step.
+fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
+    let Event::Collision {
+        angle_deg,
+        slip_hz,
+        amps,
+        torque,
+    } = event
+    else {
+        return None;
+    };
+    let rated = site.generator.spec.rated_a();
+    let finding = Finding::breach(Rule::Collision, moment.at, index)
+        .with("angle", Arg::Quantity(*angle_deg, Unit::Degrees))
+        .with("slip", Arg::Quantity(slip_hz.abs(), Unit::Hertz))
+        .with("amps", Arg::Quantity(amps.low, Unit::Amps))
+        .with("worst", Arg::Quantity(amps.high, Unit::Amps))
+        .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
+        .with("torque", Arg::Quantity(torque.high, Unit::Plain));
+    Some(finding)
 }
 
 /// Whether the generator reaches the utility's side of the main.
@@ -131,4 +146,14 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("volts", Arg::Quantity(volts, Unit::Volts))
     .with("lasted", Arg::lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))
+    .with("interlock", Arg::Count(relied_on(site)))
+}
+
+/// What was relied upon where transfer equipment should be: 1 an interlock that doesn't fit, 2 one that was taken apart, 0 nothing.
+fn relied_on(site: &Site) -> i64 {
+    match site.panel.backfeed.map(|b| b.interlock) {
+        Some(Interlock::Misfitted) => 1,
+        Some(Interlock::Defeated) => 2,
+        Some(Interlock::Fitted | Interlock::Missing) | None => 0,
+    }
 }

@@ -1,6 +1,8 @@
 //! Restoration: the goal was met in time, and everything stands as it should at the end.
+//!
+//! A scenario may say that a safe stop is as good: nothing fed, and an electrician called.
 
-use crate::drill::{Event, Trace, What};
+use crate::drill::{Action, Callee, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::words::{Arg, name_of};
 
@@ -10,8 +12,12 @@ use super::finding::{Finding, Rule};
 const SUPPLIED_PU: f64 = 0.9;
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
-    let mut found = goal_late(scenario, trace);
-    found.extend(lost(scenario, trace));
+    let stopped = scenario.goal.safe_stop && stopped_safely(scenario, trace);
+    let mut found = Vec::new();
+    if !stopped {
+        found.extend(goal_late(scenario, trace));
+        found.extend(lost(scenario, trace));
+    }
     let Some(last) = trace.moments.len().checked_sub(1) else {
         return found;
     };
@@ -34,10 +40,22 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             );
         }
     }
-    if scenario.goal.back_on_utility && !end.readings.point("bus").fed.utility {
+    if scenario.goal.back_on_utility && !stopped && !end.readings.point("bus").fed.utility {
         found.push(Finding::breach(Rule::NotBack, end.at, last));
     }
     found
+}
+
+/// Whether an electrician was called, no source of the house ever reached its wiring, and the engine stands still at the end.
+fn stopped_safely(scenario: &Scenario, trace: &Trace) -> bool {
+    let site = &scenario.site;
+    let called = |m: &Moment| matches!(m.what, What::Did(Action::Call(Callee::Electrician)));
+    let fed = |m: &Moment| m.readings.point("bus").fed.customer();
+    let stands = trace.moments.last().is_some_and(|m| {
+        let engine = site.generator.engine;
+        site.stands(&m.positions, engine, "stopped")
+    });
+    stands && trace.moments.iter().any(called) && !trace.moments.iter().any(fed)
 }
 
 /// Appliances of the goal that had no power in time.

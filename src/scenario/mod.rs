@@ -70,6 +70,8 @@ pub struct Goal {
     pub within: DrillTime,
     /// Whether the house has to be on the utility at the end.
     pub back_on_utility: bool,
+    /// Whether it is as good as the goal to leave the house off its own sources and call an electrician.
+    pub safe_stop: bool,
     /// How controls have to stand at the end: the control and the positions that will do.
     pub at_end: Vec<(ControlId, Vec<String>)>,
 }

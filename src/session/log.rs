@@ -218,7 +218,9 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             Message::new("event-engine-stalled").quantity("watts", *watts, Unit::Watts)
         }
         Event::OutOfFuel => Message::new("event-out-of-fuel"),
-        Event::Collision { angle_deg, amps } => Message::new("event-collision")
+        Event::Collision {
+            angle_deg, amps, ..
+        } => Message::new("event-collision")
             .quantity("angle", *angle_deg, Unit::Degrees)
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
         Event::GeneratorBroken => Message::new("event-generator-broken"),

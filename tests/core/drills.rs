@@ -392,7 +392,10 @@ fn two_sources_meet_when_the_utility_returns_or_the_main_is_closed() {
             assert_eq!(found, wanted, "{name}, seed {seed}");
             assert!(!played.verdict.passed);
             let (_, (angle, amps)) = event(&played, |e| {
-                if let Event::Collision { angle_deg, amps } = e {
+                if let Event::Collision {
+                    angle_deg, amps, ..
+                } = e
+                {
                     Some((*angle_deg, *amps))
                 } else {
                     None

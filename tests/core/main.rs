@@ -27,6 +27,8 @@ mod circuit_split_phase;
 #[cfg(test)]
 mod drills;
 #[cfg(test)]
+mod drills_sources;
+#[cfg(test)]
 mod layout;
 #[cfg(test)]
 mod oracle;

@@ -38,13 +38,14 @@ fn played(list_name: &str, drill_name: &str, seed: u64, cuts: &[u64]) -> Drill {
     drill
 }
 
-const LISTS: [(&str, &str); 6] = [
+const LISTS: [(&str, &str); 7] = [
     ("slide-branches-first", "there-and-back"),
     ("slide-garage", "there-and-back"),
     ("slide-air-conditioner", "there-and-back"),
     ("deadly-main-left-on", "no-slide"),
     ("deadly-before-the-crew", "no-slide"),
     ("collision-utility-returns", "no-slide"),
+    ("loose-main-on", "loose-slide"),
 ];
 
 proptest! {

@@ -27,7 +27,11 @@ finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker of
 finding-line-fed-instead = Turn the main breaker off before the generator feeds the house. Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
-finding-no-transfer-equipment-what = For { $lasted } your generator fed the house wiring with no transfer equipment in between.
+finding-no-transfer-equipment-what = { $interlock ->
+    [1] For { $lasted } your generator fed the house wiring past an interlock that does not fit.
+    [2] For { $lasted } your generator fed the house wiring past an interlock that was taken apart.
+   *[other] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
+}
 finding-no-transfer-equipment-why = { $main-open ->
     [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
    *[other] The main breaker was on for at least part of that time. At most one other handle then kept { $volts } off the street.
@@ -36,11 +40,11 @@ finding-no-transfer-equipment-now = Stop the engine and keep it off. If the util
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
 source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
 
-finding-collision-what = The utility and your generator met out of step, { $angle } apart. { $amps } surged through the generator.
-finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. Shafts can break, windings can burn, and things can catch fire.
+finding-collision-what = The utility and your generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
+finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. The shaft gets up to { $torque } times its rated torque. Shafts can break, windings can burn, and things can catch fire.
 finding-collision-now = Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
 finding-collision-instead = Turn the generator breaker off before the main breaker goes on. An interlock allows no other order.
-source-collision = NEC 702.5: transfer equipment (checked in a copy). The current is computed from both impedances.
+source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
 finding-shock-what = A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
 finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. The heart may stop at once.

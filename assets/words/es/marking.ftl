@@ -27,7 +27,11 @@ finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interrupto
 finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa. Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
-finding-no-transfer-equipment-what = Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
+finding-no-transfer-equipment-what = { $interlock ->
+    [1] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
+    [2] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico desarmado.
+   *[other] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
+}
 finding-no-transfer-equipment-why = { $main-open ->
     [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
    *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. Entonces, a lo más otra palanca separaba { $volts } de la calle.
@@ -36,11 +40,11 @@ finding-no-transfer-equipment-now = Detenga el motor y déjelo detenido. Si la r
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
 
-finding-collision-what = La red y su generador se encontraron fuera de paso, a { $angle } una de otro. Golpe de corriente por el generador: { $amps }.
-finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. Se pueden romper ejes, quemar devanados e incendiar cosas.
+finding-collision-what = La red y su generador se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje recibe hasta { $torque } veces su par nominal. Se pueden romper ejes, quemar devanados e incendiar cosas.
 finding-collision-now = Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
 finding-collision-instead = Apague el interruptor del generador antes de encender el principal. Un bloqueo mecánico no permite otro orden.
-source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). La corriente se calcula con las dos impedancias.
+source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
 finding-shock-what = Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
 finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. El corazón puede pararse de inmediato.
