@@ -3,9 +3,7 @@
 use std::collections::BTreeSet;
 
 use outage_drill::drill::Event;
-use outage_drill::marking::Rule::{
-    self, Collision, LineFed, NoTransferEquipment,
-};
+use outage_drill::marking::Rule::{self, Collision, LineFed, NoTransferEquipment};
 use outage_drill::words::Arg;
 
 use crate::playing::{Played, list, play_text, shipped};
@@ -79,11 +77,15 @@ fn a_slide_that_does_not_reach_lets_the_main_on_and_two_sources_meet() {
                 "seed {seed}: {rule:?} is missing from {found:?}"
             );
         }
-        let met = played.drill.trace().events().find_map(|(_, e)| match e {
-            Event::Collision {
+        let met = played.drill.trace().events().find_map(|(_, e)| {
+            if let Event::Collision {
                 slip_hz, torque, ..
-            } => Some((*slip_hz, *torque)),
-            _ => None,
+            } = e
+            {
+                Some((*slip_hz, *torque))
+            } else {
+                None
+            }
         });
         let (slip_hz, torque) = met.expect("they meet");
         assert!((-0.5..2.6).contains(&slip_hz), "seed {seed}: {slip_hz} Hz");

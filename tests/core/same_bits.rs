@@ -6,7 +6,7 @@ use crate::playing::{every_bit, list, play_text, shipped};
 
 /// SHA-256 over every bit of every moment of the runs below.
 /// It changes when the model, a shipped scenario or a list of actions changes, and then only by intention.
-const GOLDEN: &str = "4756fb34ca74b76acca11e2b06ca15ad62318d4ac37f25a8c9f9cafbfc2047a5";
+const GOLDEN: &str = "86f7d2a51e4f577845e1edb98d58cd7a34b2b692253b091992774497897c1f98";
 
 const LISTS: [(&str, &str); 13] = [
     ("slide-branches-first", "there-and-back"),

@@ -28,9 +28,9 @@ finding-line-fed-instead = Turn the main breaker off before the generator feeds 
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = { $interlock ->
-    [1] For { $lasted } your generator fed the house wiring past an interlock that does not fit.
-    [2] For { $lasted } your generator fed the house wiring past an interlock that was taken apart.
-   *[other] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
+    [0] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
+    [one] For { $lasted } your generator fed the house wiring past an interlock that does not fit.
+   *[other] For { $lasted } your generator fed the house wiring past an interlock that was taken apart.
 }
 finding-no-transfer-equipment-why = { $main-open ->
     [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.

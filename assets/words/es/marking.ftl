@@ -28,9 +28,9 @@ finding-line-fed-instead = Apague el interruptor principal antes de que el gener
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $interlock ->
-    [1] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
-    [2] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico desarmado.
-   *[other] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
+    [0] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
+    [one] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
+   *[other] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico desarmado.
 }
 finding-no-transfer-equipment-why = { $main-open ->
     [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
