@@ -6,7 +6,7 @@ use crate::playing::{every_bit, list, play_text, shipped};
 
 /// SHA-256 over every bit of every moment of the runs below.
 /// It changes when the model, a shipped scenario or a list of actions changes, and then only by intention.
-const GOLDEN: &str = "86f7d2a51e4f577845e1edb98d58cd7a34b2b692253b091992774497897c1f98";
+const GOLDEN: &str = "1aa6bb60752df82088037816ae7783d6305879d38a27ff8ace2e5a571bb81a6c";
 
 const LISTS: [(&str, &str); 13] = [
     ("slide-branches-first", "there-and-back"),
