@@ -4,7 +4,7 @@ use crate::drill::{Action, CALLEES, Drill, Known, LISTENERS, Sight, write_action
 use crate::site::{Control, ControlId, Interlock, Kind, Operator, PositionId, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
-use super::street::is_live;
+use super::conductors::is_live;
 use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
 use super::{Open, Session};
 
@@ -51,7 +51,8 @@ impl Session {
             deeds: self.deeds(open, place),
             interlock: place == "panel" && site.panel.has_slide(),
             readings: self.gauges(open, place),
-            faces: Vec::new(),
+            faces: self.faces(open, place),
+            tag: self.tag(open, place),
         })
     }
 

@@ -6,7 +6,7 @@ use crate::marking::Finding;
 use crate::site::Fed as FedBy;
 use crate::words::{Arg, Message};
 
-use super::street::fed_word;
+use super::conductors::{fed_by, fed_word};
 use super::view::{
     ConsequenceView, CriterionView, DebriefView, Fed, FindingView, SeriesView, StageView, TrackView,
 };
@@ -137,7 +137,7 @@ impl Session {
     ) -> Vec<(u64, u64, Fed, String)> {
         let mut stretches: Vec<(u64, u64, Fed, String)> = Vec::new();
         for moment in &drill.trace().moments {
-            let now = fed_view(fed(moment));
+            let now = fed_by(fed(moment));
             let at = moment.at.millis();
             match stretches.last_mut() {
                 Some(last) if last.2 == now => last.1 = at,
@@ -189,12 +189,3 @@ impl Session {
 
 /// Parts per million from which an alarm has to sound within four hours: UL 2034, checked.
 const ALARM_PPM: f64 = 70.0;
-
-fn fed_view(fed: FedBy) -> Fed {
-    match (fed.utility, fed.generator) {
-        (true, true) => Fed::Both,
-        (true, false) => Fed::Utility,
-        (false, true) => Fed::Generator,
-        (false, false) => Fed::Dead,
-    }
-}

@@ -4,7 +4,7 @@
 //! It holds no rule: a wrong guess here makes a wrong picture and nothing else.
 //! It does not cover the words for rooms: nothing says them yet.
 
-use crate::site::{Appliance, Plug, Positions, Site, Work};
+use crate::site::{Appliance, Cord, FarEnd, Plug, PositionId, Positions, Site, Spot, Work};
 
 use super::view::{ApplianceKind, OutletView, Room, StandView};
 
@@ -118,7 +118,7 @@ pub(super) fn room_of(appliance: &Appliance) -> Room {
 }
 
 /// The ends of all branch circuits.
-pub(super) fn outlets(site: &Site, positions: &Positions) -> Vec<OutletView> {
+pub(super) fn outlets(site: &Site) -> Vec<OutletView> {
     let circuits = site.circuits.iter().enumerate();
     circuits
         .map(|(index, circuit)| {
@@ -129,10 +129,7 @@ pub(super) fn outlets(site: &Site, positions: &Positions) -> Vec<OutletView> {
             OutletView {
                 id: format!("outlet-{}", circuit.name),
                 room,
-                appliances: there
-                    .filter(|a| at_its_outlet(a, positions))
-                    .map(|a| a.name.clone())
-                    .collect(),
+                appliances: there.map(|a| a.name.clone()).collect(),
             }
         })
         .collect()
@@ -156,41 +153,45 @@ pub(super) fn stands(site: &Site) -> Vec<StandView> {
 }
 
 /// What both ends of a cord are at: an outlet on the generator, an inlet, an outlet, an appliance, another cord; empty where one lies loose.
-pub(super) fn cord_ends(site: &Site, positions: &Positions, cord: &str) -> (String, String) {
-    let stands = |end: &str| {
-        let control = site.control_id(&format!("{cord}-{end}"));
-        let position = control.map_or("", |id| site.position_name(positions, id));
-        (position != "stowed").then(|| position.to_owned())
+pub(super) fn cord_ends(site: &Site, positions: &Positions, cord: &Cord) -> (String, String) {
+    let outlet = |circuit: usize| match site.circuits.get(circuit) {
+        Some(circuit) => format!("outlet-{}", circuit.name),
+        None => String::new(),
     };
-    let user = || {
-        let controls = site.controls.iter().zip(0_u16..);
-        controls
-            .filter(|(_, i)| site.position_name(positions, crate::site::ControlId(*i)) == cord)
-            .find_map(|(c, _)| {
-                let name = c.name.as_str();
-                name.strip_suffix("-plug")
-                    .or_else(|| name.strip_suffix("-generator-end"))
-                    .map(str::to_owned)
-            })
+    let near = match cord.near_spot(positions) {
+        Spot::Stowed => String::new(),
+        Spot::Receptacle(_) => "generator".to_owned(),
+        Spot::CordEnd(other) => site.cords.get(other).map_or("", |c| &c.name).to_owned(),
+        Spot::Outlet(circuit) => outlet(circuit),
+        Spot::Inlet(inlet) => site.inlets.get(inlet).map_or("", |i| &i.name).to_owned(),
     };
-    let far = |position: String| match position.strip_suffix("-outlet") {
-        Some(circuit) => format!("outlet-{circuit}"),
-        None => position,
+    let far = match cord.far {
+        FarEnd::Inlet(end) if positions.get(end) != PositionId(0) => {
+            site.position_name(positions, end).to_owned()
+        }
+        FarEnd::Blades(end, circuit) if positions.get(end) != PositionId(0) => outlet(circuit),
+        FarEnd::Inlet(_) | FarEnd::Blades(..) => String::new(),
+        FarEnd::Connector => user(site, positions, cord).unwrap_or_default(),
     };
-    (
-        stands("generator-end").unwrap_or_default(),
-        stands("house-end")
-            .map(far)
-            .or_else(user)
-            .unwrap_or_default(),
-    )
+    (near, far)
 }
 
-fn at_its_outlet(appliance: &Appliance, positions: &Positions) -> bool {
-    match &appliance.plug {
-        Plug::Wired => true,
-        Plug::Cord { control, wall, .. } => positions.get(*control) == *wall,
-    }
+/// What is plugged into a cord's connector: an appliance, or the next cord.
+fn user(site: &Site, positions: &Positions, cord: &Cord) -> Option<String> {
+    let index = site.cords.iter().position(|c| c.name == cord.name)?;
+    let next = site
+        .cords
+        .iter()
+        .find(|c| c.near_spot(positions) == Spot::CordEnd(index));
+    let here = |a: &&Appliance| match &a.plug {
+        Plug::Wired => false,
+        Plug::Cord { control, cords, .. } => cords
+            .iter()
+            .any(|(c, position)| *c == index && positions.get(*control) == *position),
+    };
+    let appliance = site.appliances.iter().find(here);
+    next.map(|c| c.name.clone())
+        .or_else(|| appliance.map(|a| a.name.clone()))
 }
 
 /// The room of a circuit that nothing is connected to, by the kind of thing its name speaks of.

@@ -6,7 +6,10 @@
 
 mod close;
 mod command;
+mod conductors;
 mod debrief;
+mod equipment;
+mod faces;
 mod furnish;
 mod log;
 mod practise;

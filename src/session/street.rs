@@ -1,42 +1,18 @@
 //! The street in one section, as a view.
 
 use crate::drill::{Drill, Learnt, Phase, Sight, What};
-use crate::site::{Appliance, Demand, FarEnd, PointReading, PositionId, Positions, Site};
+use crate::site::{Appliance, Demand, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::places;
 use super::view::{
-    ApplianceState, ApplianceView, Fed, Flow, GeneratorView, NeighborView, PersonState, PersonView,
-    PlaceView, PoleView, StreetView, WireKind, WireView,
+    ApplianceState, ApplianceView, GeneratorView, NeighborView, PersonState, PersonView, PlaceView,
+    PoleView, StreetView,
 };
 use super::{Open, Session, furnish};
 
-/// Amps below which no flow is shown.
-const LEAST_FLOW_A: f64 = 0.05;
 /// Volts below which nothing glows.
 const GLOW_V: f64 = 30.0;
-
-/// A conductor to show: its id, the point that tells its state, the thing that tells its amps, and what is at its first end.
-struct Wire {
-    id: String,
-    kind: WireKind,
-    from: String,
-    to: String,
-    point: String,
-    thing: String,
-    first_end: FirstEnd,
-}
-
-/// What is at the first end of a conductor.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum FirstEnd {
-    /// The utility: a generator's power comes the other way.
-    Utility,
-    /// The generator: the utility's power comes the other way.
-    Generator,
-    /// Whatever feeds it: power always goes to the second end.
-    Source,
-}
 
 impl Session {
     /// The street, if a drill is open.
@@ -55,10 +31,7 @@ impl Session {
             goal: about("goal"),
             hint: String::new(),
             poles: self.poles(site),
-            wires: wires(site, drill.positions())
-                .iter()
-                .map(|w| self.wire(open, w))
-                .collect(),
+            wires: self.wires(open),
             broken_spans: broken_spans(drill),
             people: self.people(open),
             neighbors: site
@@ -69,8 +42,8 @@ impl Session {
             appliances: (0..site.appliances.len())
                 .filter_map(|i| self.appliance(drill, i))
                 .collect(),
-            outlets: furnish::outlets(site, drill.positions()),
-            equipment: Vec::new(),
+            outlets: furnish::outlets(site),
+            equipment: self.equipment(open),
             generator: self.generator(drill),
             places: places(open.drill.site()).map(|p| self.place(p)).collect(),
             air: self.air(drill),
@@ -82,7 +55,7 @@ impl Session {
         })
     }
 
-    fn name(&self, thing: &str) -> String {
+    pub(super) fn name(&self, thing: &str) -> String {
         self.words.label(&name_of(thing))
     }
 
@@ -110,75 +83,6 @@ impl Session {
             id: id.to_owned(),
             label: self.words.say_id(&format!("place-{id}")),
             sentence: self.words.say_id(&format!("place-{id}-about")),
-        }
-    }
-
-    /// A conductor: the truth where it is shown, what is known otherwise.
-    fn wire(&self, open: &Open, wire: &Wire) -> WireView {
-        let readings = open.drill.readings();
-        let known = open.known();
-        let (reading, fed, said) = if open.truth_is_shown() {
-            let reading = readings.point(&wire.point);
-            let fed = fed_view(
-                open.drill.site(),
-                open.drill.positions(),
-                reading,
-                &wire.point,
-            );
-            (Some(reading), fed, fed_word(fed))
-        } else {
-            match known.points.get(&wire.point) {
-                Some((_, reading)) if is_live(*reading) => {
-                    (Some(*reading), Fed::Unknown, "fed-live")
-                }
-                Some((_, reading)) => (Some(*reading), Fed::Dead, fed_word(Fed::Dead)),
-                None => (None, Fed::Unknown, fed_word(Fed::Unknown)),
-            }
-        };
-        // A number that did not converge is not shown.
-        let amps = if open.truth_is_shown() && readings.converged {
-            readings.amps_of(&wire.thing)
-        } else {
-            0.0
-        };
-        let word = self.words.say_id(said);
-        let volts = reading
-            .filter(|r| readings.converged && r.volts > 0.5)
-            .map(|r| r.volts.max(r.volts_across));
-        let volts = volts
-            .map(|v| self.words.quantity(v, Unit::Volts))
-            .unwrap_or_default();
-        let shown_amps = if amps >= LEAST_FLOW_A {
-            self.words.quantity(amps, Unit::Amps)
-        } else {
-            String::new()
-        };
-        let label = self.name(&wire.id);
-        let sentence = self
-            .words
-            .say(&wire_sentence(&label, said, &volts, &shown_amps));
-        let forward = match wire.first_end {
-            FirstEnd::Utility => !own_source(fed),
-            FirstEnd::Generator => own_source(fed),
-            FirstEnd::Source => true,
-        };
-        let flow = match (amps >= LEAST_FLOW_A, forward) {
-            (false, _) => Flow::None,
-            (true, true) => Flow::Forward,
-            (true, false) => Flow::Backward,
-        };
-        WireView {
-            id: wire.id.clone(),
-            label,
-            kind: wire.kind,
-            from: wire.from.clone(),
-            to: wire.to.clone(),
-            fed,
-            word,
-            flow,
-            volts,
-            amps: shown_amps,
-            sentence,
         }
     }
 
@@ -384,130 +288,6 @@ fn crew_state(crew: &str) -> PersonState {
     }
 }
 
-fn wire_sentence(label: &str, fed: &str, volts: &str, amps: &str) -> Message {
-    let id = match (volts.is_empty(), amps.is_empty()) {
-        (true, _) => "street-wire",
-        (false, true) => "street-wire-volts",
-        (false, false) => "street-wire-volts-amps",
-    };
-    let mut message = Message::new(id)
-        .with("name", Arg::Verbatim(label.to_owned()))
-        .said("fed", Message::new(fed));
-    if !volts.is_empty() {
-        message = message.with("volts", Arg::Verbatim(volts.to_owned()));
-        if !amps.is_empty() {
-            message = message.with("amps", Arg::Verbatim(amps.to_owned()));
-        }
-    }
-    message
-}
-
-/// The conductors of a site that a street shows.
-fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
-    let mut all = street_wires(site);
-    for (id, kind, (from, to), point, thing, first_end) in [
-        (
-            "drop",
-            WireKind::Drop,
-            ("transformer", "panel"),
-            "service",
-            "drop",
-            FirstEnd::Utility,
-        ),
-        (
-            "bus",
-            WireKind::Bus,
-            ("panel", "panel"),
-            "bus",
-            "main",
-            FirstEnd::Utility,
-        ),
-        (
-            "inlet",
-            WireKind::Inlet,
-            ("inlet", "panel"),
-            "inlet",
-            "inlet",
-            FirstEnd::Generator,
-        ),
-    ] {
-        all.push(Wire::new(id, kind, (from, to)).read(point, thing, first_end));
-    }
-    for (index, circuit) in site.circuits.iter().enumerate() {
-        let outlet = format!("outlet-{}", circuit.name);
-        let id = format!("branch-{}", circuit.name);
-        let thing = format!("breaker-{}", circuit.name);
-        let first_end = branch_end(site, positions, index);
-        let wire = Wire::new(&id, WireKind::Branch, ("panel", &outlet));
-        all.push(wire.read(&outlet, &thing, first_end));
-    }
-    for cord in &site.cords {
-        // A cord shows the state of the end that is plugged in somewhere; the far end has it either way.
-        let (from, to) = furnish::cord_ends(site, positions, &cord.name);
-        let point = format!("{}-far-end", cord.name);
-        let wire = Wire::new(&cord.name, WireKind::Cord, (&from, &to));
-        all.push(wire.read(&point, &cord.name, FirstEnd::Generator));
-    }
-    all
-}
-
-/// The line and what hangs on it.
-fn street_wires(site: &Site) -> Vec<Wire> {
-    let pole = |index: usize| site.line.poles.get(index).map_or("", |p| p.name.as_str());
-    let spans = site.line.spans.iter().map(|span| {
-        // A span's state is that of its far pole: a broken one is told by its own mark.
-        let ends = (pole(span.from), pole(span.to));
-        Wire::new(&span.name, WireKind::Span, ends).read(
-            pole(span.to),
-            &span.name,
-            FirstEnd::Utility,
-        )
-    });
-    let drops = site.neighbors.iter().map(|neighbor| {
-        let id = format!("drop-{}", neighbor.name);
-        let ends = ("transformer", neighbor.name.as_str());
-        Wire::new(&id, WireKind::NeighborDrop, ends).read(&neighbor.name, &id, FirstEnd::Source)
-    });
-    spans.chain(drops).collect()
-}
-
-impl Wire {
-    fn new(id: &str, kind: WireKind, (from, to): (&str, &str)) -> Self {
-        Self {
-            id: id.to_owned(),
-            kind,
-            from: from.to_owned(),
-            to: to.to_owned(),
-            point: String::new(),
-            thing: String::new(),
-            first_end: FirstEnd::Source,
-        }
-    }
-
-    /// The same, told by a point's volts and a thing's amps.
-    fn read(self, point: &str, thing: &str, first_end: FirstEnd) -> Self {
-        Self {
-            point: point.to_owned(),
-            thing: thing.to_owned(),
-            first_end,
-            ..self
-        }
-    }
-}
-
-/// A branch leads from the panel to its outlet, unless a cord with bare blades is plugged in there.
-fn branch_end(site: &Site, positions: &Positions, circuit: usize) -> FirstEnd {
-    let backfed = site.cords.iter().any(|cord| match cord.far {
-        FarEnd::Blades(end, at) => at == circuit && positions.get(end) != PositionId(0),
-        FarEnd::Inlet(_) | FarEnd::Connector => false,
-    });
-    if backfed {
-        FirstEnd::Utility
-    } else {
-        FirstEnd::Source
-    }
-}
-
 fn broken_spans(drill: &Drill) -> Vec<String> {
     let line = &drill.site().line;
     let broken = drill
@@ -515,40 +295,6 @@ fn broken_spans(drill: &Drill) -> Vec<String> {
         .stands(drill.positions(), line.span_state, "broken");
     let span = line.spans.get(line.broken_span).filter(|_| broken);
     span.map(|s| s.name.clone()).into_iter().collect()
-}
-
-fn fed_view(site: &Site, positions: &Positions, reading: PointReading, point: &str) -> Fed {
-    let grounded = site.stands(positions, site.line.grounds, "on") && point.starts_with("pole-");
-    match (reading.fed.utility, reading.fed.generator, grounded) {
-        (_, _, true) => Fed::Grounded,
-        (true, true, false) => Fed::Both,
-        (true, false, false) => Fed::Utility,
-        (false, true, false) => Fed::Generator,
-        (false, false, false) => Fed::Dead,
-    }
-}
-
-/// Whether a tester held there speaks: it tells live from dead, and nothing of the source.
-pub(super) fn is_live(reading: PointReading) -> bool {
-    reading.volts >= 1.0 || reading.volts_across >= 1.0
-}
-
-/// Whether a source of the house feeds it, and nothing else.
-fn own_source(fed: Fed) -> bool {
-    matches!(fed, Fed::Generator | Fed::Solar | Fed::Battery)
-}
-
-pub(super) fn fed_word(fed: Fed) -> &'static str {
-    match fed {
-        Fed::Dead => "fed-dead",
-        Fed::Utility => "fed-utility",
-        Fed::Generator => "fed-generator",
-        Fed::Solar => "fed-solar",
-        Fed::Battery => "fed-battery",
-        Fed::Both => "fed-both",
-        Fed::Grounded => "fed-grounded",
-        Fed::Unknown => "fed-unknown",
-    }
 }
 
 fn person_word(state: PersonState) -> &'static str {

@@ -400,6 +400,8 @@ pub struct CloseView {
     pub interlock: bool,
     /// Meter and gauge readings in sight.
     pub readings: Vec<String>,
+    /// The words on a tag that hangs on the main handle; empty if none does.
+    pub tag: String,
     /// Faces of equipment there; controls that sit on one are among [`Self::controls`] too.
     pub faces: Vec<FaceView>,
 }

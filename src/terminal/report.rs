@@ -4,8 +4,8 @@
 //! Headings are lines of their own that end in a colon, so that a listener knows what follows.
 
 use crate::session::view::{
-    ApplianceView, CloseView, ConsequenceView, ControlView, DebriefView, FindingView, LogKind,
-    LogLine, ShelfView, StageView, StreetView, WireView,
+    ApplianceView, CloseView, ConsequenceView, ControlView, DebriefView, FaceKind, FindingView,
+    LogKind, LogLine, ShelfView, StageView, StreetView, WireView,
 };
 use crate::session::{Practice, Session};
 use crate::words::{Arg, Message, Words};
@@ -143,6 +143,7 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
         with(words, "terminal-place", "place", &view.title),
         view.description.clone(),
     ];
+    lines.extend(on_faces(view));
     lines.extend(view.readings.iter().cloned());
     lines.extend(view.controls.iter().map(|c| control(words, c, true)));
     for deed in &view.deeds {
@@ -153,6 +154,26 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
         };
         lines.push(format!("  {}: {}.{known}", deed.line, deed.label));
     }
+    lines
+}
+
+/// Tags, lights, sides and outlets of the equipment there, a line each.
+fn on_faces(view: &CloseView) -> Vec<String> {
+    let mut lines = vec![view.tag.clone()];
+    for face in &view.faces {
+        let said = |text: &String| format!("{}: {text}", face.title);
+        lines.extend(Some(&face.tag).filter(|t| !t.is_empty()).map(said));
+        lines.extend(face.lights.iter().map(|l| said(&l.sentence)));
+        let ends = face.ends.iter().map(|e| format!("{}: {}", e.label, e.word));
+        lines.extend(ends.map(|e| said(&e)));
+        if face.kind == FaceKind::Inverter {
+            let gauges = face.gauges.iter();
+            lines.extend(gauges.map(|g| said(&format!("{}: {}", g.label, g.value))));
+        }
+        let sockets = face.sockets.iter();
+        lines.extend(sockets.map(|s| format!("{}, {}: {}", s.label, s.rating, s.plugged)));
+    }
+    lines.retain(|line| !line.is_empty());
     lines
 }
 

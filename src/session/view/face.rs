@@ -136,7 +136,9 @@ pub struct SocketView {
     pub rating: String,
     /// Whether it offers both legs.
     pub both_legs: bool,
-    /// What is plugged in, in words; empty if nothing is.
+    /// Whether anything is plugged in.
+    pub taken: bool,
+    /// What is plugged in, in words.
     pub plugged: String,
     /// Id of its breaker; empty if it has none of its own.
     pub breaker: String,

@@ -98,7 +98,7 @@ pub struct OutletView {
     pub id: String,
     /// The room it is in.
     pub room: Room,
-    /// Ids of the appliances that are connected there now.
+    /// Ids of the appliances that belong there, plugged in or not.
     pub appliances: Vec<String>,
 }
 

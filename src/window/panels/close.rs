@@ -30,6 +30,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
         .auto_shrink([false, false])
         .show(ui, |ui| {
             aside(ui, &view.description);
+            faces::tag(ui, &view.tag);
             readings(ui, &view.readings);
             let loose = view.controls.iter().filter(|c| {
                 let mut faces = view.faces.iter();

@@ -58,6 +58,7 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
                 sockets::sockets(ui, face, &controls, page);
             }
             FaceKind::Controller | FaceKind::Inverter => {
+                transfer::told(ui, &face.ends);
                 rows(ui, &controls, page);
             }
         }
@@ -114,7 +115,7 @@ fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
 }
 
 /// A tag that hangs on the equipment: a card with a hole and a string.
-fn tag(ui: &mut Ui, words: &str) {
+pub(super) fn tag(ui: &mut Ui, words: &str) {
     if words.is_empty() {
         return;
     }

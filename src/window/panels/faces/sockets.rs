@@ -69,7 +69,7 @@ fn symbol(ui: &mut Ui, socket: &SocketView) {
             painter.circle_filled(at + vec2(0.0, dy + 5.0), 2.0, theme::PORCELAIN.egui());
         }
     }
-    if !socket.plugged.is_empty() {
+    if socket.taken {
         let plug = Rect::from_center_size(at, vec2(22.0, 18.0));
         painter.rect_filled(plug, CornerRadius::same(5), theme::ORANGE.egui());
         painter.line_segment(

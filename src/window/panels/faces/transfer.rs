@@ -36,9 +36,7 @@ pub(super) fn handles(ui: &mut Ui, face: &FaceView, handles: &[&ControlView], pa
             for part in many.chunks(in_row) {
                 row(ui, part, page);
             }
-            for end in &face.ends {
-                told(ui, end);
-            }
+            told(ui, &face.ends);
         }
     }
 }
@@ -173,13 +171,16 @@ fn words(painter: &Painter, slot: Rect, handle: &ControlView) {
     }
 }
 
-fn told(ui: &mut Ui, end: &EndView) {
-    ui.horizontal(|ui| {
-        let (rect, _) = ui.allocate_exact_size(vec2(46.0, 14.0), Sense::hover());
-        let y = rect.center().y;
-        timeline::pattern(ui.painter(), pos2(rect.left(), y), rect.right(), end.fed);
-        aside(ui, &format!("{}: {}", end.label, end.word));
-    });
+/// What feeds each side, a line each with its pattern.
+pub(super) fn told(ui: &mut Ui, ends: &[EndView]) {
+    for end in ends {
+        ui.horizontal(|ui| {
+            let (rect, _) = ui.allocate_exact_size(vec2(46.0, 14.0), Sense::hover());
+            let y = rect.center().y;
+            timeline::pattern(ui.painter(), pos2(rect.left(), y), rect.right(), end.fed);
+            aside(ui, &format!("{}: {}", end.label, end.word));
+        });
+    }
 }
 
 /// Text on one line, cut where it does not fit.
