@@ -8,7 +8,7 @@ shelf-intro = Practice switching a home from the utility to a generator and back
 shelf-cautions-title = Before you start
 shelf-cautions-accept = I have read this
 shelf-facts = Up to { $minutes } minutes on the drill clock. A panel with { $circuits } circuits.
-shelf-minutes = { $minutes } min
+shelf-minutes = { $minutes } minutes
 shelf-open = Start this drill
 
 session-no-drill = There is no drill named “{ $name }”.

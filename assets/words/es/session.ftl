@@ -8,7 +8,7 @@ shelf-intro = Practique cómo pasar una casa de la red a un generador, y de vuel
 shelf-cautions-title = Antes de empezar
 shelf-cautions-accept = Ya leí esto
 shelf-facts = Hasta { $minutes } minutos en el reloj del simulacro. Un tablero con { $circuits } circuitos.
-shelf-minutes = { $minutes } min
+shelf-minutes = { $minutes } minutos
 shelf-open = Empezar este simulacro
 
 session-no-drill = No existe ningún simulacro “{ $name }”.

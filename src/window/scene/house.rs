@@ -9,7 +9,7 @@ use crate::window::theme;
 use crate::window::theme::Light;
 
 use super::brush::Brush;
-use super::plan::{GROUND, PANEL_BOTTOM, PANEL_TOP, Plan};
+use super::plan::{GROUND, Plan};
 use super::rooms::{CEILING, COUNTER, FLOOR, House, LEFT, Mount, RIGHT, UPPER_FLOOR};
 use super::street::outdoors;
 
@@ -48,7 +48,6 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
     furniture(brush, street, house);
     outlets(brush, street, plan);
     entrance(brush, light);
-    panel(brush);
 }
 
 /// How brightly a room is lit, 0 to 1: a lamp there is on, a screen glows, or light comes in from next door.
@@ -339,23 +338,4 @@ fn entrance(brush: &mut Brush, light: Light) {
         2.0,
         theme::NEUTRAL,
     );
-}
-
-fn panel(brush: &mut Brush) {
-    let corner = Vec2::new(PANEL_TOP.x - 19.0, PANEL_TOP.y);
-    let size = Vec2::new(38.0, PANEL_BOTTOM.y - PANEL_TOP.y);
-    brush.round_rect(
-        corner - Vec2::splat(2.0),
-        size + Vec2::splat(4.0),
-        4.0,
-        theme::RUBBER,
-    );
-    brush.round_rect(corner, size, 3.0, theme::STEEL.mix(theme::INK, 0.35));
-    for row in 0..6_u8 {
-        let y = corner.y + 22.0 + f32::from(row) * 9.5;
-        for dx in [5.0, 23.0] {
-            brush.rect(corner.x + dx, y, 10.0, 6.0, theme::INK);
-            brush.rect(corner.x + dx + 3.0, y + 1.5, 4.0, 3.0, theme::PORCELAIN);
-        }
-    }
 }

@@ -8,6 +8,7 @@ mod appliances;
 mod brush;
 pub(super) mod callouts;
 mod calls;
+mod equipment;
 pub(super) mod frame;
 mod house;
 mod people;
@@ -155,8 +156,9 @@ fn backdrop(
     let mut brush = Brush::new(drawn.frame);
     sky::paint(&mut brush, light);
     street::paint(&mut brush, street, &drawn.plan, light);
-    yard::paint(&mut brush, &drawn.plan.house, light);
+    yard::paint(&mut brush, &drawn.plan, light);
     house::paint(&mut brush, street, &drawn.plan, light);
+    equipment::on_roof(&mut brush, &drawn.plan, light);
     meshes.insert(&layers.backdrop, brush.finish())?;
     Ok(())
 }
@@ -173,6 +175,7 @@ fn moving(
     let street = views.street.as_ref().unwrap_or(&shelf);
     let light = theme::light(street.minute_of_day);
     let mut things = Brush::new(drawn.frame);
+    equipment::paint(&mut things, street, &drawn.plan);
     appliances::paint(&mut things, street, &drawn.plan, pulse.turn_s);
     yard::generator(&mut things, street, &drawn.plan, pulse.turn_s);
     people::paint(&mut things, street, &drawn.plan, light);

@@ -7,10 +7,11 @@
 
 use std::collections::BTreeMap;
 
-use bevy::math::Vec2;
+use bevy::math::{Rect, Vec2};
 
-use crate::session::view::{GeneratorView, Room, StreetView};
+use crate::session::view::{GeneratorView, Room, StreetView, WireKind};
 
+use super::equipment;
 use super::rooms::{CELLAR_FLOOR, FLOOR, House, LEFT};
 use super::routes;
 use super::routes::Route;
@@ -21,10 +22,6 @@ pub(super) const GROUND: f32 = 530.0;
 pub(super) const PHASE: f32 = 206.0;
 /// Height of the neutral on poles.
 pub(super) const NEUTRAL: f32 = 300.0;
-/// Middle of the main panel's top edge.
-pub(super) const PANEL_TOP: Vec2 = Vec2::new(496.0, 556.0);
-/// Middle of the main panel's bottom edge.
-pub(super) const PANEL_BOTTOM: Vec2 = Vec2::new(496.0, 640.0);
 /// Left and right end of the line of poles.
 const POLES: (f32, f32) = (40.0, 392.0);
 
@@ -41,6 +38,10 @@ pub(crate) struct Plan {
     pub(super) neighbors: Vec<(f32, f32)>,
     /// The house.
     pub(super) house: House,
+    /// Equipment on the basement's wall, by its id.
+    pub(super) boxes: BTreeMap<String, Rect>,
+    /// Power inlets on the outer wall, by their ids.
+    pub(super) inlets: BTreeMap<String, Vec2>,
     /// The generator's feet.
     pub(super) generator: Vec2,
     /// Conductors.
@@ -52,10 +53,17 @@ pub(crate) struct Plan {
 impl Plan {
     /// The plan of a street.
     pub(crate) fn new(street: &StreetView) -> Self {
-        let wall_end = PANEL_TOP.x + 34.0;
+        let boxes = equipment::boxes(street);
+        let wall_end = boxes.last().map_or(LEFT, |(_, rect)| rect.max.x + 14.0);
         let house = House::new(street, wall_end);
+        let inlets = street.wires.iter().filter(|w| w.kind == WireKind::Inlet);
+        let inlets = inlets
+            .enumerate()
+            .map(|(i, w)| (w.from.clone(), house.inlet(count(i))));
         let mut plan = Self {
             generator: stand(&street.generator, &house),
+            inlets: inlets.collect(),
+            boxes: boxes.into_iter().collect(),
             house,
             pole_scale: 1.0,
             ..Self::default()
@@ -63,16 +71,19 @@ impl Plan {
         plan.place_poles(street);
         plan.place_things(street);
         plan.place_people(street);
+        plan.anchors.extend(plan.inlets.clone());
         plan.routes = routes::routes(street, &plan);
         for (id, route) in &plan.routes {
             plan.anchors.insert(id.clone(), route.middle());
         }
+        for (id, rect) in &plan.boxes {
+            plan.anchors.insert(id.clone(), rect.center());
+        }
+        let panel = plan.box_of("panel");
         for (id, at) in [
             ("generator", plan.generator + Vec2::new(0.0, -30.0)),
-            ("panel", PANEL_TOP.midpoint(PANEL_BOTTOM)),
-            ("main", PANEL_TOP + Vec2::Y * 14.0),
-            ("generator-breaker", PANEL_TOP + Vec2::Y * 20.0),
-            ("inlet", plan.house.inlet()),
+            ("main", panel.min + Vec2::new(19.0, 14.0)),
+            ("generator-breaker", panel.min + Vec2::new(19.0, 20.0)),
             ("house", Vec2::new(620.0, plan.house.eaves() + 68.0)),
             (
                 "transformer",
@@ -82,6 +93,14 @@ impl Plan {
             plan.anchors.insert(id.to_owned(), at);
         }
         plan
+    }
+
+    /// The box of a piece of equipment; that of the panel for what has none.
+    pub(super) fn box_of(&self, id: &str) -> Rect {
+        let found = self.boxes.get(id).or_else(|| self.boxes.get("panel"));
+        found
+            .copied()
+            .unwrap_or(Rect::new(477.0, 556.0, 515.0, 640.0))
     }
 
     fn place_poles(&mut self, street: &StreetView) {

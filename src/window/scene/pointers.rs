@@ -11,7 +11,7 @@ use crate::window::panels::Page;
 
 use super::callouts::point;
 use super::frame::Frame;
-use super::plan::{PANEL_BOTTOM, PANEL_TOP, Plan};
+use super::plan::Plan;
 
 /// Half the size of what is found, and how far above its anchor it is.
 const PERSON: (Vec2, Vec2) = (Vec2::new(26.0, 40.0), Vec2::ZERO);
@@ -43,28 +43,29 @@ pub(super) fn answer(ui: &Ui, street: &StreetView, plan: &Plan, frame: Frame, pa
             );
         }
     }
-    let panel = around(
-        frame,
-        PANEL_TOP.midpoint(PANEL_BOTTOM),
-        Vec2::new(24.0, 46.0),
-    );
+    for equipment in &street.equipment {
+        if let Some(rect) = plan.boxes.get(&equipment.id) {
+            let rect = around(frame, rect.center(), rect.half_size() + Vec2::splat(3.0));
+            let id = format!("open-{}", equipment.id);
+            // Not walked to by Tab: the place's button is.
+            let response = region(ui, &id, rect, &equipment.sentence, Sense::CLICK);
+            page.on(&response, || Wish::Place(equipment.place.clone()));
+        }
+    }
     let generator = around(
         frame,
         plan.generator - Vec2::Y * 30.0,
         Vec2::new(42.0, 36.0),
     );
-    for (id, rect) in [("panel", panel), ("generator", generator)] {
-        if let Some(place) = street.places.iter().find(|p| p.id == id) {
-            // Not walked to by Tab: the place's button is.
-            let response = region(
-                ui,
-                &format!("open-{id}"),
-                rect,
-                &place.sentence,
-                Sense::CLICK,
-            );
-            page.on(&response, || Wish::Place(id.to_owned()));
-        }
+    if let Some(place) = street.places.iter().find(|p| p.id == "generator") {
+        let response = region(
+            ui,
+            "open-generator",
+            generator,
+            &place.sentence,
+            Sense::CLICK,
+        );
+        page.on(&response, || Wish::Place(place.id.clone()));
     }
 }
 

@@ -175,9 +175,9 @@ impl House {
         if self.upper { 262.0 } else { 384.0 }
     }
 
-    /// The first inlet on the outer wall.
-    pub(super) fn inlet(&self) -> Vec2 {
-        Vec2::new(self.right, 486.0)
+    /// The nth inlet on the outer wall, from 0.
+    pub(super) fn inlet(&self, nth: f32) -> Vec2 {
+        Vec2::new(self.right, 486.0 - 34.0 * nth)
     }
 
     /// The box of a room; rooms that this house doesn't have are looked for downstairs.

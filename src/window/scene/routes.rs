@@ -10,7 +10,7 @@ use bevy::math::Vec2;
 use crate::session::view::{StreetView, WireKind, WireView};
 
 use super::brush::{hang, rounded};
-use super::plan::{GROUND, NEUTRAL, PANEL_BOTTOM, PANEL_TOP, PHASE, Plan, count};
+use super::plan::{GROUND, NEUTRAL, PHASE, Plan, count};
 use super::rooms::{CEILING, CELLAR_CEILING, CELLAR_FLOOR, FLOOR, LEFT, Mount, RIGHT, UPPER_FLOOR};
 
 /// A conductor's course.
@@ -69,35 +69,77 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
                 &[
                     Vec2::new(down, head.y + 12.0),
                     Vec2::new(down, 600.0),
-                    Vec2::new(PANEL_TOP.x - 19.0, 600.0),
+                    Vec2::new(plan.box_of(&wire.to).min.x, 600.0),
                 ],
                 6.0,
             ));
             Some(Route::one(points))
         }
-        WireKind::Bus => Some(Route::one(vec![
-            PANEL_TOP + Vec2::Y * 10.0,
-            PANEL_BOTTOM - Vec2::Y * 8.0,
-        ])),
-        WireKind::Inlet | WireKind::Feeder => {
-            let from = plan.house.inlet();
-            let inside = from.x - 14.0;
-            let over = GROUND + 1.0 + 2.0 * count(track);
-            let down = PANEL_TOP.x + 12.0 - 6.0 * count(track);
-            Some(Route::one(rounded(
-                &[
-                    from,
-                    Vec2::new(inside, from.y),
-                    Vec2::new(inside, over),
-                    Vec2::new(down, over),
-                    Vec2::new(down, PANEL_TOP.y),
-                ],
-                6.0,
-            )))
+        WireKind::Bus => {
+            let inside = plan.box_of(&wire.to);
+            let bars = vec![
+                Vec2::new(inside.center().x, inside.min.y + 10.0),
+                Vec2::new(inside.center().x, inside.max.y - 8.0),
+            ];
+            let mut pieces = vec![bars];
+            if wire.from != wire.to {
+                pieces.push(below(plan, wire, track));
+            }
+            Some(Route { pieces })
         }
-        WireKind::Branch => Some(branch(plan, &wire.to, track, street)),
+        WireKind::Inlet => Some(from_outside(
+            plan,
+            *plan.inlets.get(&wire.from)?,
+            wire,
+            track,
+        )),
+        WireKind::Feeder if wire.from == "generator" => {
+            let terminals = plan.generator + Vec2::new(-30.0, -14.0);
+            Some(from_outside(plan, terminals, wire, track))
+        }
+        WireKind::Feeder => Some(Route::one(below(plan, wire, track))),
+        WireKind::Branch => Some(branch(plan, wire, track, street)),
         WireKind::Cord => cord(plan, wire, street),
     }
+}
+
+/// From outside through the wall and over the basement to a box on its wall.
+fn from_outside(plan: &Plan, from: Vec2, wire: &WireView, track: usize) -> Route {
+    let to = plan.box_of(&wire.to);
+    let inside = plan.house.right - 14.0;
+    let over = GROUND + 1.0 + 2.0 * count(track);
+    let down = to.center().x + 12.0 - 6.0 * count(track);
+    Route::one(rounded(
+        &[
+            from,
+            Vec2::new(inside, from.y),
+            Vec2::new(inside, over),
+            Vec2::new(down, over),
+            Vec2::new(down, to.min.y),
+        ],
+        6.0,
+    ))
+}
+
+/// From one box on the wall to another, below both.
+fn below(plan: &Plan, wire: &WireView, track: usize) -> Vec<Vec2> {
+    let (from, to) = (plan.box_of(&wire.from), plan.box_of(&wire.to));
+    let side = if from.center().x < to.center().x {
+        6.0
+    } else {
+        -6.0
+    };
+    let (start, end) = (from.center().x + side, to.center().x - side);
+    let low = from.max.y + 4.0 + 3.0 * count(track % 3);
+    rounded(
+        &[
+            Vec2::new(start, from.max.y),
+            Vec2::new(start, low),
+            Vec2::new(end, low),
+            Vec2::new(end, to.max.y),
+        ],
+        3.0,
+    )
 }
 
 fn span(plan: &Plan, wire: &WireView, street: &StreetView) -> Option<Route> {
@@ -131,8 +173,15 @@ fn span(plan: &Plan, wire: &WireView, street: &StreetView) -> Option<Route> {
 }
 
 /// A branch circuit's way through walls and floors, to each of its things or to an outlet on the wall.
-fn branch(plan: &Plan, outlet: &str, track: usize, street: &StreetView) -> Route {
+fn branch(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Route {
     let lane = count(track % 8);
+    let outlet = wire.to.as_str();
+    let from = plan.box_of(&wire.from);
+    let across = (from.width() - 6.0).min(32.0);
+    let start = Vec2::new(
+        from.center().x - across / 2.0 + lane * across / 8.0,
+        from.min.y,
+    );
     let things = street.outlets.iter().filter(|o| o.id == outlet);
     let spots = things
         .flat_map(|o| &o.appliances)
@@ -155,14 +204,13 @@ fn branch(plan: &Plan, outlet: &str, track: usize, street: &StreetView) -> Route
     Route {
         pieces: ends
             .into_iter()
-            .map(|(end, hangs)| to(end, hangs, lane))
+            .map(|(end, hangs)| to(start, end, (hangs, lane)))
             .collect(),
     }
 }
 
-/// One way from the panel to where a circuit ends.
-fn to(end: Vec2, hangs: bool, lane: f32) -> Vec<Vec2> {
-    let start = Vec2::new(PANEL_TOP.x - 16.0 + lane * 4.2, PANEL_TOP.y);
+/// One way from a panel to where a circuit ends.
+fn to(start: Vec2, end: Vec2, (hangs, lane): (bool, f32)) -> Vec<Vec2> {
     let under = CELLAR_CEILING + 2.0 + lane * 1.8;
     let up = Vec2::new(start.x, under);
     if end.y > GROUND + 10.0 {
@@ -231,8 +279,6 @@ fn cord(plan: &Plan, wire: &WireView, street: &StreetView) -> Option<Route> {
     let spot = plan.house.spots.get(&wire.to);
     let end = if wire.to.is_empty() || number(&wire.to).is_some() {
         loose(nth)
-    } else if wire.to == "inlet" {
-        plan.house.inlet()
     } else {
         spot.map(super::rooms::Spot::socket)
             .or_else(|| place(&wire.to))?

@@ -11,17 +11,19 @@ use crate::window::theme::Light;
 
 use super::brush::Brush;
 use super::plan::{GROUND, Plan};
-use super::rooms::House;
 use super::street::outdoors;
 
 /// Paints the yard behind the generator.
-pub(super) fn paint(brush: &mut Brush, house: &House, light: Light) {
+pub(super) fn paint(brush: &mut Brush, plan: &Plan, light: Light) {
+    let house = &plan.house;
     let stone = outdoors(theme::STEEL, light).mix(theme::SOIL, 0.35);
     brush.rect(house.right + 8.0, GROUND - 4.0, 62.0, 8.0, stone);
     if house.shed {
         shed(brush, light);
     }
-    inlet(brush, house, light);
+    for at in plan.inlets.values() {
+        inlet(brush, *at, light);
+    }
 }
 
 fn shed(brush: &mut Brush, light: Light) {
@@ -52,9 +54,8 @@ fn shed(brush: &mut Brush, light: Light) {
     );
 }
 
-fn inlet(brush: &mut Brush, house: &House, light: Light) {
+fn inlet(brush: &mut Brush, at: Vec2, light: Light) {
     let box_ink = outdoors(theme::STEEL, light);
-    let at = house.inlet();
     brush.round_rect(
         at + Vec2::new(-5.0, -13.0),
         Vec2::new(16.0, 26.0),

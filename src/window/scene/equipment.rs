@@ -1,0 +1,264 @@
+//! Panels, transfer switches, inverters and battery on the basement wall, and solar panels on the roof.
+//!
+//! Handles show where they stand; a tag hangs where a lock is fitted.
+//! Shapes are our own and of no maker's product.
+
+use bevy::math::{Rect, Vec2};
+
+use crate::session::view::{EquipmentKind, EquipmentView, Side, StreetView};
+use crate::window::theme;
+use crate::window::theme::Light;
+
+use super::brush::Brush;
+use super::plan::Plan;
+use super::rooms::{CELLAR_CEILING, House, RIGHT};
+use super::street::outdoors;
+
+/// Between two boxes on the wall.
+const GAP: f32 = 14.0;
+/// Where the row on the wall begins, and where boxes end below.
+const ROW: (f32, f32) = (477.0, 640.0);
+
+/// Where each piece of equipment hangs: in a row, in the order in which energy passes.
+pub(super) fn boxes(street: &StreetView) -> Vec<(String, Rect)> {
+    let mut x = ROW.0;
+    let mut hang = |id: &str, kind| {
+        let size = size(kind);
+        let rect = Rect::new(x, ROW.1 - size.y, x + size.x, ROW.1);
+        x += size.x + GAP;
+        (id.to_owned(), rect)
+    };
+    if street.equipment.is_empty() {
+        return vec![hang("panel", EquipmentKind::Panel)];
+    }
+    let all = street.equipment.iter();
+    all.map(|e| hang(&e.id, e.kind)).collect()
+}
+
+fn size(kind: EquipmentKind) -> Vec2 {
+    match kind {
+        EquipmentKind::Panel => Vec2::new(38.0, 84.0),
+        EquipmentKind::Subpanel => Vec2::new(30.0, 66.0),
+        EquipmentKind::Transfer => Vec2::new(34.0, 62.0),
+        EquipmentKind::AutoTransfer => Vec2::new(38.0, 72.0),
+        EquipmentKind::Solar => Vec2::new(28.0, 50.0),
+        EquipmentKind::Battery => Vec2::new(36.0, 74.0),
+    }
+}
+
+/// Paints the boxes.
+pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan) {
+    if street.equipment.is_empty() {
+        for rect in plan.boxes.values() {
+            panel(brush, *rect, 6);
+        }
+    }
+    for equipment in &street.equipment {
+        let Some(rect) = plan.boxes.get(&equipment.id).copied() else {
+            continue;
+        };
+        match equipment.kind {
+            EquipmentKind::Panel => panel(brush, rect, 6),
+            EquipmentKind::Subpanel => panel(brush, rect, 4),
+            EquipmentKind::Transfer => handles(brush, rect, &equipment.sides),
+            EquipmentKind::AutoTransfer => automatic(brush, rect, equipment),
+            EquipmentKind::Solar => inverter(brush, rect, equipment.active),
+            EquipmentKind::Battery => battery(brush, rect, equipment),
+        }
+        if equipment.tagged {
+            tag(brush, Vec2::new(rect.max.x - 4.0, rect.min.y + 12.0));
+        }
+    }
+}
+
+/// Paints solar panels on the roof, with the pipe that leads down to their inverter.
+pub(super) fn on_roof(brush: &mut Brush, plan: &Plan, light: Light) {
+    let Some(inverter) = plan.boxes.get("solar") else {
+        return;
+    };
+    let pipe = outdoors(theme::STEEL, light).mix(theme::INK, 0.25);
+    let down = RIGHT - 4.0;
+    let eaves = plan.house.eaves();
+    brush.stroke(
+        &[
+            Vec2::new(down, eaves - 6.0),
+            Vec2::new(down, CELLAR_CEILING + 18.0),
+            Vec2::new(inverter.center().x, CELLAR_CEILING + 18.0),
+            Vec2::new(inverter.center().x, inverter.min.y),
+        ],
+        3.0,
+        pipe,
+    );
+    array(brush, &plan.house, light);
+}
+
+fn array(brush: &mut Brush, house: &House, light: Light) {
+    let cell = outdoors(theme::BLUE, light).mix(theme::INK, 0.35);
+    let eaves = house.eaves();
+    // The roof's right slope falls from its apex to the eaves.
+    let slope = |t: f32| Vec2::new(618.0 + 188.0 * t, eaves - 114.0 + 118.0 * t);
+    for i in 0..4_u8 {
+        let from = 0.2 + 0.17 * f32::from(i);
+        let (a, b) = (slope(from), slope(from + 0.15));
+        let thick = Vec2::new(3.0, -5.0);
+        let corners = [a + thick, b + thick, b - thick * 1.6, a - thick * 1.6];
+        brush.convex(&corners, cell);
+        let middle = a.midpoint(b);
+        brush.line(
+            &[middle + thick, middle - thick * 1.6],
+            1.0,
+            theme::SKY_BLUE.alpha(0.6),
+        );
+    }
+}
+
+fn case(brush: &mut Brush, rect: Rect) {
+    let edge = Vec2::splat(2.0);
+    brush.round_rect(
+        rect.min - edge,
+        rect.size() + edge * 2.0,
+        4.0,
+        theme::RUBBER,
+    );
+    brush.round_rect(
+        rect.min,
+        rect.size(),
+        3.0,
+        theme::STEEL.mix(theme::INK, 0.35),
+    );
+}
+
+fn panel(brush: &mut Brush, rect: Rect, rows: u8) {
+    case(brush, rect);
+    let width = (rect.width() - 18.0) / 2.0;
+    for row in 0..rows {
+        let y = rect.max.y - 9.0 - 9.5 * f32::from(row);
+        for x in [rect.min.x + 5.0, rect.max.x - 5.0 - width] {
+            brush.rect(x, y, width, 6.0, theme::INK);
+            brush.rect(x + 2.5, y + 1.5, width - 5.0, 3.0, theme::PORCELAIN);
+        }
+    }
+}
+
+/// A transfer switch: one lever, or a small one for each circuit; up is the utility, down the other source.
+fn handles(brush: &mut Brush, rect: Rect, sides: &[Side]) {
+    case(brush, rect);
+    let n = sides.len().max(1);
+    let columns = if n > 3 { n.div_ceil(2) } else { n };
+    let pitch = super::plan::count(columns).recip() * (rect.width() - 6.0);
+    let rows = super::plan::count(n.div_ceil(columns));
+    let tall = (rect.height() - 10.0) / rows;
+    for (i, side) in sides.iter().enumerate() {
+        let corner = rect.min
+            + Vec2::new(
+                3.0 + pitch * super::plan::count(i % columns),
+                5.0 + tall * super::plan::count(i / columns),
+            );
+        let slot = Vec2::new((pitch * 0.62).min(13.0), tall - 4.0);
+        let left = corner.x + (pitch - slot.x) / 2.0;
+        brush.round_rect(Vec2::new(left, corner.y + 2.0), slot, 2.5, theme::INK);
+        let share = match side {
+            Side::Utility => 0.0,
+            Side::Off => 0.5,
+            Side::Other => 1.0,
+        };
+        let knob = Vec2::new(slot.x - 2.0, (slot.y * 0.3).max(4.0));
+        let y = corner.y + 3.0 + (slot.y - knob.y - 2.0) * share;
+        let ink = if *side == Side::Other {
+            theme::ORANGE
+        } else {
+            theme::CREAM
+        };
+        brush.round_rect(Vec2::new(left + 1.0, y), knob, 1.5, ink);
+    }
+}
+
+/// An automatic transfer switch: a small screen, two lamps, and where its contacts are.
+fn automatic(brush: &mut Brush, rect: Rect, view: &EquipmentView) {
+    case(brush, rect);
+    let screen = rect.min + Vec2::new(6.0, 7.0);
+    brush.round_rect(
+        screen,
+        Vec2::new(rect.width() - 12.0, 15.0),
+        2.0,
+        theme::INK,
+    );
+    for (dy, width) in [(4.0, 16.0), (9.0, 10.0)] {
+        brush.rect(screen.x + 4.0, screen.y + dy, width, 2.0, theme::SKY_BLUE);
+    }
+    let lower = Rect::new(
+        rect.min.x + 8.0,
+        rect.min.y + 26.0,
+        rect.max.x - 8.0,
+        rect.max.y,
+    );
+    handles(brush, lower.inflate(-3.0), &view.sides);
+}
+
+fn inverter(brush: &mut Brush, rect: Rect, gives: bool) {
+    case(brush, rect);
+    let at = rect.center() - Vec2::Y * 8.0;
+    let ink = if gives { theme::YELLOW } else { theme::INK };
+    brush.disk(at, 6.0, ink);
+    for i in 0..8_u8 {
+        let way = Vec2::from_angle(f32::from(i) * std::f32::consts::FRAC_PI_4);
+        brush.stroke(&[at + way * 7.5, at + way * 10.0], 1.6, ink);
+    }
+    brush.rect(
+        rect.min.x + 6.0,
+        rect.max.y - 12.0,
+        rect.width() - 12.0,
+        3.0,
+        theme::INK,
+    );
+}
+
+fn battery(brush: &mut Brush, rect: Rect, view: &EquipmentView) {
+    case(brush, rect);
+    let gauge = Rect::new(
+        rect.min.x + 8.0,
+        rect.min.y + 12.0,
+        rect.max.x - 8.0,
+        rect.max.y - 10.0,
+    );
+    brush.round_rect(gauge.min, gauge.size(), 2.0, theme::INK);
+    let cells: u8 = 5;
+    let pitch = gauge.height() / f32::from(cells);
+    let ink = if view.active {
+        theme::BLUISH_GREEN
+    } else {
+        theme::ENGINE
+    };
+    for i in 0..cells {
+        let full = view.level * f32::from(cells) >= f32::from(cells - i) - 0.5;
+        if full {
+            let y = gauge.min.y + pitch * f32::from(i) + 1.5;
+            brush.rect(gauge.min.x + 2.5, y, gauge.width() - 5.0, pitch - 3.0, ink);
+        }
+    }
+    brush.rect(
+        rect.center().x - 5.0,
+        rect.min.y + 5.0,
+        10.0,
+        4.0,
+        theme::PORCELAIN,
+    );
+}
+
+/// A padlock with its tag.
+fn tag(brush: &mut Brush, at: Vec2) {
+    brush.ring(at, 4.0, 2.0, theme::PORCELAIN);
+    brush.round_rect(
+        at + Vec2::new(-5.0, 1.0),
+        Vec2::new(10.0, 8.0),
+        1.5,
+        theme::LEAD,
+    );
+    brush.round_rect(
+        at + Vec2::new(-4.0, 10.0),
+        Vec2::new(13.0, 17.0),
+        2.0,
+        theme::VERMILION,
+    );
+    brush.rect(at.x - 2.0, at.y + 14.0, 9.0, 10.0, theme::LEAD);
+}
