@@ -3,12 +3,12 @@
 //! Every law here is in closed form for constant readings, so a stretch can be cut anywhere.
 //! Integration error against a cut at other points is rounding only; the engine cuts at fixed instants, so the bits agree too.
 
-use crate::apparatus::cord_lay::Lay;
 use crate::apparatus::motor::protector_s;
 use crate::hazard::monoxide;
 use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
+use super::cords::CordCondition;
 use super::second_source::{BatteryCondition, SolarCondition};
 
 /// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
@@ -86,10 +86,8 @@ pub struct Conditions {
     pub appliances: Vec<ApplianceCondition>,
     /// Heat of each control's trip element, 0 for those without.
     pub breaker_heat: Vec<f64>,
-    /// Conductor temperature of each cord, °C.
-    pub cord_c: Vec<f64>,
-    /// Which cords have softened.
-    pub cord_soft: Vec<bool>,
+    /// Cords, in the order of the site's.
+    pub cords: Vec<CordCondition>,
     /// The engine.
     pub engine: EngineCondition,
     /// How near the engine is to stalling, 1 where it does.
@@ -133,8 +131,7 @@ impl Conditions {
         Self {
             appliances: appliances.collect(),
             breaker_heat: vec![0.0; site.controls.len()],
-            cord_c: vec![AMBIENT_C; site.cords.len()],
-            cord_soft: vec![false; site.cords.len()],
+            cords: vec![CordCondition::rested(AMBIENT_C); site.cords.len()],
             fuel_gal: site.generator.spec.tank_gal,
             cohb_pct: START_COHB_PCT,
             battery: BatteryCondition::begin(site),
@@ -163,29 +160,6 @@ impl Conditions {
             if let Some(heat) = self.breaker_heat.get_mut(usize::from(id.0)) {
                 *heat = breaker.heat_after(*heat, readings.amps_of(&control.name), seconds);
             }
-        }
-    }
-
-    fn drift_cords(
-        &mut self,
-        site: &Site,
-        positions: &Positions,
-        readings: &Readings,
-        seconds: f64,
-    ) {
-        for (cord, celsius) in site.cords.iter().zip(&mut self.cord_c) {
-            let lay = if site.stands(positions, cord.lay, "flat") {
-                Lay::Straight
-            } else {
-                Lay::Coil { turns: 8 }
-            };
-            *celsius = cord.make.temperature_after(
-                *celsius,
-                readings.amps_of(&cord.name),
-                AMBIENT_C,
-                lay,
-                seconds,
-            );
         }
     }
 

@@ -55,6 +55,7 @@ impl Drill {
         let site = &scenario.site;
         let mut plant = Plant::new(site)?;
         let conditions = Conditions::begin(site);
+        plant.set_cords(site, &conditions.cord_states());
         let drive = Drive {
             running: false,
             ..Drive::default()
@@ -223,6 +224,12 @@ impl Drill {
     pub(super) fn read(&mut self, angle_deg: f64) {
         let readings = self.read_at(angle_deg);
         self.readings = Arc::new(readings);
+    }
+
+    /// Tells the solver how warm the cords are, and which of them have shorted.
+    pub(super) fn solve_cords(&mut self) {
+        let states = self.conditions.cord_states();
+        self.plant.set_cords(&self.scenario.site, &states);
     }
 
     /// What the solver would say at this angle between the sources.

@@ -114,6 +114,27 @@ pub enum Event {
     },
     /// Solar or battery do something by themselves.
     Source(SourceEvent),
+    /// A plug scorches.
+    PlugScorched {
+        /// Index of the cord whose plug it is.
+        cord: usize,
+        /// Temperature of the plug, °C.
+        celsius: f64,
+    },
+    /// The conductors of a cord meet.
+    CordShorted {
+        /// Index of the cord.
+        cord: usize,
+        /// Conductor temperature, °C.
+        celsius: f64,
+    },
+    /// What lies against a cord burns.
+    CordFire {
+        /// Index of the cord.
+        cord: usize,
+        /// Conductor temperature, °C.
+        celsius: f64,
+    },
     /// Fuel meets a hot engine and burns.
     FuelFire {
         /// Surface temperature, °C.

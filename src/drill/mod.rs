@@ -7,6 +7,7 @@
 mod action;
 mod collision;
 mod conditions;
+mod cords;
 mod engine;
 mod event;
 mod known;
@@ -24,6 +25,7 @@ pub use action::{
     duration, parse_clock, parse_length, parse_line, write_action,
 };
 pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition, Joined, Phase};
+pub use cords::{CordCondition, CordHarm, Fate};
 pub use engine::{Drill, Outcome};
 pub use event::Event;
 pub use known::{Known, Learnt};

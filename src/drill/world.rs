@@ -3,7 +3,6 @@
 use std::sync::Arc;
 
 use crate::apparatus::generator::{exhaust_c, exhaust_hot};
-use crate::apparatus::insulation::SOFTENING_C;
 use crate::hazard::monoxide;
 use crate::scenario::Happening;
 use crate::site::{ControlId, Kind, PositionId, Site};
@@ -39,8 +38,8 @@ impl Drill {
         changed |= self.fire_engine();
         changed |= self.fire_appliances();
         changed |= self.fire_second_sources();
+        changed |= self.fire_cords();
         self.fire_air();
-        self.fire_cords();
         if changed {
             self.settle();
         }
@@ -162,29 +161,6 @@ impl Drill {
             self.happen(Event::Overcome {
                 cohb_pct: self.conditions.cohb_pct,
             });
-        }
-    }
-
-    fn fire_cords(&mut self) {
-        for cord in 0..self.site().cords.len() {
-            let celsius = self
-                .conditions
-                .cord_c
-                .get(cord)
-                .copied()
-                .unwrap_or_default();
-            let soft = self
-                .conditions
-                .cord_soft
-                .get(cord)
-                .copied()
-                .unwrap_or_default();
-            if celsius >= SOFTENING_C && !soft {
-                if let Some(slot) = self.conditions.cord_soft.get_mut(cord) {
-                    *slot = true;
-                }
-                self.happen(Event::CordSoft { cord, celsius });
-            }
         }
     }
 

@@ -3,6 +3,8 @@
 //! What happened, the way of energy from source to harm in the order in which it travels, why it matters, what to do now and next time, and the source.
 //! The way is found in the site's graph for the positions of that moment, never scripted; every number is a reading, a rating or a cited value.
 
+mod cord;
+
 use crate::drill::{Drill, Moment};
 use crate::marking::{Finding, Rule};
 use crate::site::Readings;
@@ -56,6 +58,9 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
 }
 
 fn path(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+    if finding.rule == Rule::CordHot {
+        return cord::path(finding);
+    }
     let Some(moment) = drill.trace().moments.get(finding.moment) else {
         return Vec::new();
     };

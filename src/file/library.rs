@@ -30,6 +30,7 @@ macro_rules! shipped {
 const SHIPPED_SITES: &[(&str, &str)] = &[
     shipped!("scenarios/sites/two-gables.ron"),
     shipped!("scenarios/sites/brick-corner.ron"),
+    shipped!("scenarios/sites/two-steps.ron"),
 ];
 /// In the order in which to take them.
 const SHIPPED_DRILLS: &[(&str, &str)] = &[
@@ -37,6 +38,7 @@ const SHIPPED_DRILLS: &[(&str, &str)] = &[
     shipped!("scenarios/drills/no-slide.ron"),
     shipped!("scenarios/drills/loose-slide.ron"),
     shipped!("scenarios/drills/six-handles.ron"),
+    shipped!("scenarios/drills/right-cord.ron"),
 ];
 
 /// Scenarios by name, in the order in which to take them.

@@ -1,16 +1,20 @@
 //! The portable part of a site file: the generator with its outlets and places, and the cords.
 
+use crate::apparatus::connection::{Connection, Contact};
 use crate::apparatus::cord::{self, Loaded};
+use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_letters::CordType;
 use crate::apparatus::generator::GeneratorSpec;
 use crate::hazard::monoxide::Placement;
-use crate::site::{Bond, Cord, FarEnd, Generator, Kind, Legs, Place, Plate, Receptacle, Spot};
+use crate::site::{
+    Bond, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest, Spot,
+};
 use crate::words::{Arg, Message};
 
 use super::site_build::{Build, legs};
 use super::site_file::{
-    BondFile, CordFile, GasFile, GeneratorFile, HouseEndFile, InletFile, LegFile, ReceptacleFile,
-    SiteFile,
+    BondFile, ContactsFile, CordFile, DamageFile, GasFile, GeneratorFile, HouseEndFile, InletFile,
+    LegFile, ReceptacleFile, RestFile, SiteFile,
 };
 
 impl Build<'_> {
@@ -194,9 +198,15 @@ impl Build<'_> {
             }
             HouseEndFile::Connector => FarEnd::Connector,
         };
+        let rests: Vec<Rest> = cord.lies.iter().map(|lies| rest(*lies)).collect();
+        if rests.is_empty() {
+            self.fault(&[&own, "lies"], Message::new("error-cord-lies"));
+        }
+        let ways: Vec<&str> = rests.iter().map(|rest| rest.name()).collect();
         let lay = self
             .furnishing
-            .add(&end("lay"), Kind::Lay, &["coiled", "flat"], "cords", 0);
+            .add(&end("lay"), Kind::Lay, &ways, "cords", 0);
+        let found = self.found(&own, cord);
         Some(Cord {
             name: cord.name.clone(),
             make: make?,
@@ -206,7 +216,54 @@ impl Build<'_> {
             near_spots: near.iter().map(|(_, spot)| *spot).collect(),
             far,
             lay,
+            rests,
+            found,
         })
+    }
+
+    /// The state a cord is found in; its plug is the usual one of its volts.
+    fn found(&mut self, own: &str, cord: &CordFile) -> Found {
+        let damage = match cord.damage {
+            DamageFile::Sound => Damage::Sound,
+            DamageFile::Crushed => Damage::Crushed,
+            DamageFile::Strands { left } => {
+                if !(left > 0.0 && left <= 1.0) {
+                    let message =
+                        Message::new("error-share").with("value", Arg::Verbatim(left.to_string()));
+                    self.fault(&[own, "damage"], message);
+                }
+                Damage::Strands { left }
+            }
+        };
+        let contact = match cord.contacts {
+            ContactsFile::Sound => Contact::Sound,
+            ContactsFile::Loose => Contact::Loose,
+            ContactsFile::Burnt => Contact::Burnt,
+        };
+        let rated_a = if cord.leg == LegFile::Both {
+            HOUSE_PLUG_A
+        } else {
+            PLUG_A
+        };
+        Found {
+            damage,
+            plug: Connection { rated_a, contact },
+        }
+    }
+}
+
+/// Amps of the usual 120 V plug, NEMA 5-15.
+const PLUG_A: f64 = 15.0;
+/// Amps of the usual 120/240 V plug of a generator, NEMA L14-30.
+const HOUSE_PLUG_A: f64 = 30.0;
+
+fn rest(lies: RestFile) -> Rest {
+    match lies {
+        RestFile::Coiled => Rest::Coiled,
+        RestFile::HalfCoiled => Rest::HalfCoiled,
+        RestFile::Flat => Rest::Flat,
+        RestFile::UnderRug => Rest::UnderRug,
+        RestFile::Bundled => Rest::Bundled,
     }
 }
 

@@ -353,7 +353,51 @@ pub(super) struct CordFile {
     /// Whether it has an equipment ground from end to end; true when left out.
     #[serde(default = "yes")]
     pub(super) grounded: bool,
+    /// Ways it can lie, the first at the start; coiled and flat when left out.
+    #[serde(default = "coil_or_flat")]
+    pub(super) lies: Vec<RestFile>,
+    /// What is damaged along it; nothing when left out.
+    #[serde(default)]
+    pub(super) damage: DamageFile,
+    /// How the contacts of its plug are; sound when left out.
+    #[serde(default)]
+    pub(super) contacts: ContactsFile,
     pub(super) house_end: HouseEndFile,
+}
+
+/// How a cord can lie.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+pub(super) enum RestFile {
+    Coiled,
+    HalfCoiled,
+    Flat,
+    UnderRug,
+    Bundled,
+}
+
+fn coil_or_flat() -> Vec<RestFile> {
+    vec![RestFile::Coiled, RestFile::Flat]
+}
+
+/// What is damaged along a cord.
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) enum DamageFile {
+    #[default]
+    Sound,
+    /// This share of the strands of one conductor is left.
+    Strands { left: f64 },
+    /// Crushed insulation.
+    Crushed,
+}
+
+/// The contacts of a plug.
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+pub(super) enum ContactsFile {
+    #[default]
+    Sound,
+    Loose,
+    Burnt,
 }
 
 #[derive(Debug, Deserialize)]

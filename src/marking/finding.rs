@@ -51,6 +51,12 @@ pub enum Rule {
     Starved,
     /// A cord is hotter than it is rated for.
     CordHot,
+    /// What lies against a cord burns.
+    CordFire,
+    /// A plug scorches.
+    PlugHot,
+    /// A cord isn't fit for what it is used for: indoors only, without a ground, damaged, joined to others.
+    CordUnfit,
     /// The engine runs nearer to an opening than the published distance.
     TooNear,
     /// What matters got no power in time.
@@ -68,9 +74,12 @@ impl Rule {
     pub fn criterion(self) -> Criterion {
         match self {
             Self::LineFed | Self::NoTransferEquipment | Self::Collision => Criterion::Isolation,
-            Self::Shock | Self::LiveBlades | Self::Gas | Self::Overcome | Self::FuelFire => {
-                Criterion::People
-            }
+            Self::Shock
+            | Self::LiveBlades
+            | Self::Gas
+            | Self::Overcome
+            | Self::FuelFire
+            | Self::CordFire => Criterion::People,
             Self::LivePlug
             | Self::StartUnderLoad
             | Self::NotSettled
@@ -85,7 +94,9 @@ impl Rule {
             | Self::TwoBonds
             | Self::GroundCarries
             | Self::Starved
-            | Self::CordHot => Criterion::Load,
+            | Self::CordHot
+            | Self::PlugHot
+            | Self::CordUnfit => Criterion::Load,
             Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => {
                 Criterion::Restoration
             }
@@ -117,6 +128,9 @@ impl Rule {
             Self::GroundCarries => "ground-carries",
             Self::Starved => "starved",
             Self::CordHot => "cord-hot",
+            Self::CordFire => "cord-fire",
+            Self::PlugHot => "plug-hot",
+            Self::CordUnfit => "cord-unfit",
             Self::TooNear => "too-near",
             Self::GoalLate => "goal-late",
             Self::Lost => "lost",

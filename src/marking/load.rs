@@ -1,11 +1,11 @@
-//! Equipment and load: nothing was overloaded, starved or cooked.
+//! Equipment and load: nothing was overloaded or starved; cords are in `cords`.
 //!
-//! Sources: running load within the rating (common practice, 702.4 for what the user picks); motors within ±10 % of rated volts (NEMA MG 1-12.44, checked); cords within their rated temperature (NEC 400.5).
+//! Sources: running load within the rating (common practice, 702.4 for what the user picks); motors within ±10 % of rated volts (NEMA MG 1-12.44, checked).
 
-use crate::apparatus::cord::RATED_C;
+use crate::apparatus::motor_voltage::at_low_voltage;
 use crate::drill::{Event, Moment, Phase, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::Site;
+use crate::site::{ApplianceReading, Site, Work};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -16,6 +16,8 @@ use super::finding::{Finding, Rule};
 const BRIEF: DrillTime = DrillTime::from_secs(10);
 /// Least volts for a running motor or lamp, as a fraction of rated volts.
 const LOW_PU: f64 = 0.9;
+/// Below this there is no power at all, and nothing is starved.
+const DEAD_PU: f64 = 0.1;
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
@@ -45,21 +47,6 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             );
         }
     }
-    for (index, cord) in site.cords.iter().enumerate() {
-        let hot = |m: &Moment| m.conditions.cord_c.get(index).copied().unwrap_or_default();
-        for episode in episodes(trace, |m| hot(m) > RATED_C) {
-            let celsius = episode.moments(trace).iter().map(hot).fold(0.0, f64::max);
-            found.push(
-                Finding {
-                    lasted: episode.length(),
-                    ..Finding::breach(Rule::CordHot, episode.from, episode.first)
-                }
-                .with("cord", Arg::Said(Box::new(name_of(&cord.name))))
-                .with("reached", Arg::Quantity(celsius, Unit::Celsius))
-                .with("rated", Arg::Quantity(RATED_C, Unit::Celsius)),
-            );
-        }
-    }
     found.extend(starved(site, trace));
     found
 }
@@ -73,25 +60,26 @@ fn starved(site: &Site, trace: &Trace) -> Vec<Finding> {
                 matches!(c.phase, Phase::Running | Phase::Starting | Phase::Stalled)
             });
             runs && m.conditions.engine.running_since.is_some()
-                && m.readings.appliance(index).pu < LOW_PU
+                && (DEAD_PU..LOW_PU).contains(&m.readings.appliance(index).pu)
         };
         for episode in episodes(trace, low) {
             if episode.length() >= BRIEF {
-                let lowest = episode
-                    .moments(trace)
-                    .iter()
-                    .map(|m| m.readings.appliance(index).volts);
-                found.push(
+                let lowest = |pick: fn(&ApplianceReading) -> f64| {
+                    let moments = episode.moments(trace).iter();
+                    let read = moments.map(|m| pick(&m.readings.appliance(index)));
+                    read.fold(f64::INFINITY, f64::min)
+                };
+                let (volts, pu) = (lowest(|r| r.volts), lowest(|r| r.pu));
+                found.push(at_low_volts(
                     Finding {
                         lasted: episode.length(),
                         ..Finding::breach(Rule::Starved, episode.from, episode.first)
                     }
                     .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
-                    .with(
-                        "volts",
-                        Arg::Quantity(lowest.fold(f64::INFINITY, f64::min), Unit::Volts),
-                    ),
-                );
+                    .with("volts", Arg::Quantity(volts, Unit::Volts)),
+                    &appliance.work,
+                    pu,
+                ));
             }
         }
     }
@@ -122,10 +110,23 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
     let Event::ProtectorOpened { appliance } = event else {
         return None;
     };
-    let name = &site.appliances.get(*appliance)?.name;
-    let volts = moment.readings.appliance(*appliance).volts;
+    let built = site.appliances.get(*appliance)?;
+    let reading = moment.readings.appliance(*appliance);
     let finding = Finding::breach(Rule::Starved, moment.at, index)
-        .with("appliance", Arg::Said(Box::new(name_of(name))))
-        .with("volts", Arg::Quantity(volts, Unit::Volts));
-    Some(finding)
+        .with("appliance", Arg::Said(Box::new(name_of(&built.name))))
+        .with("volts", Arg::Quantity(reading.volts, Unit::Volts));
+    Some(at_low_volts(finding, &built.work, reading.pu))
+}
+
+/// What these volts do to a motor: its torque and its amps while it runs, as shares of those at rated volts.
+fn at_low_volts(finding: Finding, work: &Work, pu: f64) -> Finding {
+    let low = at_low_voltage(pu);
+    let motor = i64::from(matches!(work, Work::Motor(_)));
+    finding
+        .with("motor", Arg::Count(motor))
+        .with("torque", Arg::Quantity(100.0 * low.torque, Unit::Percent))
+        .with(
+            "running",
+            Arg::Quantity(100.0 * low.running_amps, Unit::Percent),
+        )
 }

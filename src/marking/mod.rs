@@ -5,6 +5,7 @@
 //! Five kinds of criteria; critical ones are conjunctive.
 //! A rule is a function from scenario and trace to findings, in the file of its criterion.
 
+mod cords;
 mod episode;
 mod finding;
 mod isolation;
@@ -58,6 +59,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(order::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
     findings.extend(protection::findings(scenario, trace));
+    findings.extend(cords::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
 }

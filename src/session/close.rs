@@ -230,12 +230,15 @@ impl Session {
         }
     }
 
-    /// Meters and gauges in plain sight: the generator's own.
+    /// Meters and gauges in plain sight: the generator's own, and what cords show and how they feel.
     fn gauges(&self, open: &Open, place: &str) -> Vec<String> {
+        let drill = &open.drill;
+        if place == "cords" {
+            return super::cords::lines(&self.words, drill);
+        }
         if place != "generator" {
             return Vec::new();
         }
-        let drill = &open.drill;
         let reading = drill.readings().generator;
         let spec = &drill.site().generator.spec;
         let view = self.generator(drill);

@@ -68,7 +68,10 @@ fn goal_met(open: &Open) -> bool {
 
 fn kind_of(event: &Event) -> LogKind {
     match event {
-        Event::Shock { .. } | Event::Overcome { .. } | Event::FuelFire { .. } => LogKind::Harm,
+        Event::Shock { .. }
+        | Event::Overcome { .. }
+        | Event::FuelFire { .. }
+        | Event::CordFire { .. } => LogKind::Harm,
         Event::Collision { .. } | Event::CrewFoundLive { .. } | Event::Alarm { .. } => {
             LogKind::Mistake
         }
@@ -90,7 +93,9 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::OutOfFuel
         | Event::GeneratorBroken
         | Event::Source(_)
-        | Event::CordSoft { .. } => LogKind::Happened,
+        | Event::CordSoft { .. }
+        | Event::PlugScorched { .. }
+        | Event::CordShorted { .. } => LogKind::Happened,
     }
 }
 
@@ -106,6 +111,7 @@ pub(super) fn is_plain_to_see(event: &Event) -> bool {
             | Event::Shock { .. }
             | Event::Overcome { .. }
             | Event::CordSoft { .. }
+            | Event::PlugScorched { .. }
             | Event::Source(SourceEvent::SolarJoined { .. } | SourceEvent::SolarLeft { .. })
     )
 }
@@ -232,12 +238,14 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         Event::Overcome { cohb_pct } => {
             Message::new("event-overcome").quantity("cohb", *cohb_pct, Unit::Percent)
         }
-        Event::CordSoft { cord, celsius } => Message::new("event-cord-soft")
-            .name(
-                "cord",
-                site.cords.get(*cord).map_or("", |c| c.name.as_str()),
-            )
-            .quantity("reached", *celsius, Unit::Celsius),
+        Event::CordSoft { cord, celsius } => of_cord(site, "event-cord-soft", *cord, *celsius),
+        Event::PlugScorched { cord, celsius } => {
+            of_cord(site, "event-plug-scorched", *cord, *celsius)
+        }
+        Event::CordShorted { cord, celsius } => {
+            of_cord(site, "event-cord-shorted", *cord, *celsius)
+        }
+        Event::CordFire { cord, celsius } => of_cord(site, "event-cord-fire", *cord, *celsius),
         Event::FuelFire { celsius } => {
             Message::new("event-fuel-fire").quantity("surface", *celsius, Unit::Celsius)
         }
@@ -290,4 +298,12 @@ fn joined_id(grid: Follows) -> &'static str {
         Follows::Battery => "event-solar-joined-battery",
         Follows::Utility | Follows::Nothing => "event-solar-joined-utility",
     }
+}
+
+/// What happens to a cord at a temperature.
+fn of_cord(site: &Site, id: &str, cord: usize, celsius: f64) -> Message {
+    let name = site.cords.get(cord).map_or("", |c| c.name.as_str());
+    Message::new(id)
+        .name("cord", name)
+        .quantity("reached", celsius, Unit::Celsius)
 }

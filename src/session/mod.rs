@@ -7,6 +7,7 @@
 mod close;
 mod command;
 mod conductors;
+mod cords;
 mod debrief;
 mod equipment;
 mod faces;
@@ -14,6 +15,7 @@ mod furnish;
 mod log;
 mod practise;
 mod read;
+mod read_cords;
 mod shelf;
 mod street;
 pub mod view;
@@ -30,6 +32,7 @@ use crate::words::{Message, OFFERED, Words, find};
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
 pub use read::{PointRead, SiteRead, ThingRead, read};
+pub use read_cords::CordRead;
 
 use view::LanguageView;
 

@@ -1,6 +1,6 @@
 //! The readings of a site in given positions, without a drill and without time.
 //!
-//! Every appliance that is switched on, or that has no switch, is taken as running; nothing is starting and nothing has drifted.
+//! Every appliance that is switched on, or that has no switch, is taken as running; nothing is starting and nothing has drifted, but for cords, which are as warm as they settle.
 //! The engine makes voltage when its control says so, at an angle of zero to the utility.
 
 use std::sync::Arc;
@@ -11,6 +11,8 @@ use crate::site::{
     Body, ControlId, Demand, Drive, Fed, LoadState, Plant, PositionId, Positions, Site,
 };
 use crate::words::{Arg, Message, Unit, Words, name_of};
+
+use super::read_cords::{self, CordRead};
 
 /// Below this, volts and amps are not worth a word.
 const LEAST: f64 = 0.05;
@@ -26,6 +28,8 @@ pub struct SiteRead {
     pub points: Vec<PointRead>,
     /// Currents of things.
     pub things: Vec<ThingRead>,
+    /// Cords that carry something.
+    pub cords: Vec<CordRead>,
     /// Watts that the generator delivers.
     pub generator_watts: f64,
 }
@@ -83,7 +87,12 @@ pub fn read(
         ..Drive::default()
     };
     let body = Body { touching: false };
-    let readings = plant.read(site, &positions, &loads(site, &positions), drive, body);
+    let loads = loads(site, &positions);
+    let mut readings = plant.read(site, &positions, &loads, drive, body);
+    for _ in 0..read_cords::PASSES {
+        plant.set_cords(site, &read_cords::states(site, &positions, &readings));
+        readings = plant.read(site, &positions, &loads, drive, body);
+    }
     let names = Arc::clone(&readings.names);
     let points = names.points.iter().zip(&readings.points);
     let things = names.things.iter().zip(&readings.amps);
@@ -113,6 +122,7 @@ pub fn read(
                 sentence: thing_sentence(words, id, *amps),
             })
             .collect(),
+        cords: read_cords::cords(site, &positions, &readings, words),
         generator_watts: readings.generator.watts,
     })
 }

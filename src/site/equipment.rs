@@ -13,6 +13,7 @@ use crate::hazard::monoxide::Placement;
 
 use super::control::{ControlId, Positions};
 use super::parts::Legs;
+use super::rest::{Found, Rest};
 
 /// Volts between the two hots of a house.
 const HOUSE_V: f64 = 240.0;
@@ -287,8 +288,12 @@ pub struct Cord {
     pub near_spots: Vec<Spot>,
     /// What the other end is.
     pub far: FarEnd,
-    /// How it lies; its second position is flat, the first coiled.
+    /// How it lies.
     pub lay: ControlId,
+    /// What each position of that control means.
+    pub rests: Vec<Rest>,
+    /// The state it is found in.
+    pub found: Found,
 }
 
 /// The house end of a cord.

@@ -13,6 +13,7 @@ mod guarded;
 mod parts;
 mod plant;
 mod readings;
+mod rest;
 mod returns;
 mod wiring;
 mod wiring_house;
@@ -32,3 +33,4 @@ pub use plant::{Body, Drive, LoadState, Plant};
 pub use readings::{
     ApplianceReading, BatteryReading, Fed, GeneratorReading, PointReading, Range, Readings, Shock,
 };
+pub use rest::{CordState, Found, Rest};

@@ -17,7 +17,9 @@ use super::readings::{
     ApplianceReading, BatteryReading, Fed, GeneratorReading, Names, PointReading, Range, Readings,
     Shock,
 };
+use super::rest::CordState;
 use super::wiring::{Gfci, OWN, STORED, UTILITY, Wiring, wire};
+use super::wiring_house::cord_wire_ohm;
 use super::wiring_sources::BOTH_V;
 
 /// Passes that settle a body's resistance on its touch voltage; above 1000 V it is constant, so few are needed.
@@ -114,6 +116,21 @@ impl Plant {
         self.wiring
             .edges
             .way(positions, self.wiring.generator_hots[0], *hot)
+    }
+
+    /// Tells the solver how warm each cord is, in the order of the site's, and whether its conductors meet.
+    pub fn set_cords(&mut self, site: &Site, states: &[CordState]) {
+        let cords = site.cords.iter().zip(&self.wiring.cords).zip(states);
+        for ((cord, wires), state) in cords {
+            let whole = cord_wire_ohm(cord, *state);
+            let hot_c = state.celsius + state.spot_k;
+            let spot = cord.found.damage.added_ohm(&cord.make, hot_c);
+            for (index, branch) in wires.wires.iter().enumerate() {
+                let here = if index == 0 { spot } else { 0.0 };
+                self.solver.set_series_impedance(*branch, whole + here);
+            }
+            self.solver.set_switch(wires.short, state.shorted);
+        }
     }
 
     /// Readings for these positions, loads and this drive.

@@ -75,6 +75,15 @@ pub(super) struct Frame {
     pub(super) body: BranchId,
 }
 
+/// The parts of a cord that change as it warms: its wires, and where its conductors may meet.
+#[derive(Debug, Clone)]
+pub(super) struct CordWires {
+    /// Hots, neutral, ground; a damaged place is in the first.
+    pub(super) wires: Vec<BranchId>,
+    /// Closed when the first hot meets the neutral.
+    pub(super) short: BranchId,
+}
+
 /// The three or four conductors at one end of a cord or outlet.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct End {
@@ -97,6 +106,8 @@ pub(super) struct Wiring {
     pub(super) loads: Vec<BranchId>,
     /// The nodes an appliance's load hangs between.
     pub(super) load_nodes: Vec<(NodeId, NodeId)>,
+    /// What changes in each cord, in the order of the site's.
+    pub(super) cords: Vec<CordWires>,
     /// Ground-fault devices, in the order in which they are wired.
     pub(super) gfcis: Vec<Gfci>,
     /// Metal that a hand may be on, with the place where a body can be put between it and earth.
@@ -158,7 +169,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
     let house = b.house(service, set.out, battery.map(|b| b.out));
     let solar = b.solar(&house);
     let receptacles = b.receptacles(set.out);
-    let cord_ends = b.cords(&receptacles, &house);
+    let (cord_ends, cords) = b.cords(&receptacles, &house);
     let (loads, load_nodes) = site
         .appliances
         .iter()
@@ -179,6 +190,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         returns: b.returns,
         loads,
         load_nodes,
+        cords,
         gfcis: b.gfcis,
         frames: b.frames,
         utility,

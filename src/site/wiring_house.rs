@@ -1,6 +1,6 @@
 //! The house's part of the network: transfer switches, panels, inlets, circuits, cords, appliances.
 //!
-//! Contacts and wires as in `wiring`; cords are solved at their rated temperature, while the drill's thermal model follows the true one.
+//! Contacts and wires as in `wiring`; cords are solved at the temperature that they are told to have.
 //! A transfer switch whose neutral is solid leaves the neutrals of both sources joined; one that switches it moves the neutral with the hots.
 //! The bond between neutral and ground at the service is the only one in the house, ahead of a transfer switch for all of it; what a generator's own bond then does follows from the circuit.
 
@@ -12,12 +12,15 @@ use crate::units::Complex;
 use super::control::{ControlId, PositionId};
 use super::equipment::{Bus, Cord, FarEnd, Moved, NeutralPole, OtherSide, Spot, Transfer};
 use super::parts::{Appliance, Circuit, Legs, Plug};
-use super::wiring::{Builder, End};
+use super::rest::CordState;
+use super::wiring::{Builder, CordWires, End};
 
 /// Temperature at which branch circuits are solved, °C: that of the resistance tables.
 const WIRE_C: f64 = 75.0;
-/// Temperature at which cords are solved, °C.
+/// Temperature at which cords are solved until they are told to be warmer or cooler, °C.
 const CORD_C: f64 = RATED_C;
+/// Conductors that meet in a cord, ohms: metal on metal, common practice.
+const MEET_OHM: f64 = 0.01;
 
 /// The house's ends once it is wired.
 #[derive(Debug)]
@@ -361,9 +364,14 @@ impl Builder<'_> {
     }
 
     /// All cords: their ends first, so that one can be plugged into another; returns their far ends.
-    pub(super) fn cords(&mut self, receptacles: &[End], house: &House) -> Vec<End> {
+    pub(super) fn cords(
+        &mut self,
+        receptacles: &[End],
+        house: &House,
+    ) -> (Vec<End>, Vec<CordWires>) {
         let site = self.site;
-        let ends: Vec<(End, End)> = site.cords.iter().map(|c| self.cord(c)).collect();
+        let (ends, wires): (Vec<(End, End)>, Vec<CordWires>) =
+            site.cords.iter().map(|c| self.cord(c)).unzip();
         let far: Vec<End> = ends.iter().map(|(_, far)| *far).collect();
         for (cord, (near_end, far_end)) in site.cords.iter().zip(&ends) {
             for (spot, position) in cord.near_spots.iter().zip((0..).map(PositionId)) {
@@ -392,30 +400,39 @@ impl Builder<'_> {
                 FarEnd::Connector => {}
             }
         }
-        far
+        (far, wires)
     }
 
     /// The length of a cord: its near and its far end.
-    fn cord(&mut self, cord: &Cord) -> (End, End) {
+    fn cord(&mut self, cord: &Cord) -> ((End, End), CordWires) {
         let legs = [cord.legs != Legs::Two, cord.legs != Legs::One];
         let near = self.end(legs);
         let far = self.end(legs);
-        let wire = cord.make.impedance_ohm(CORD_C);
+        let at = CordState {
+            celsius: CORD_C,
+            spot_k: 0.0,
+            shorted: false,
+        };
+        let wire = cord_wire_ohm(cord, at);
         let mut meters = Vec::new();
         for (x, y) in [(near.one, far.one), (near.two, far.two)] {
             if let (Some(x), Some(y)) = (x, y) {
                 meters.push(self.series(x, y, wire, &cord.name));
             }
         }
-        self.grounded_wire(near.neutral, far.neutral, wire);
+        let mut wires = meters.clone();
+        wires.push(self.grounded_wire(near.neutral, far.neutral, wire));
         if cord.grounded {
             let ground = self.grounded_wire(near.ground, far.ground, wire);
+            wires.push(ground);
             self.meter(&format!("{}-ground", cord.name), vec![ground]);
         }
+        let hot = far.one.or(far.two).unwrap_or(far.neutral);
+        let short = self.network.switch(hot, far.neutral, MEET_OHM, false);
         self.meter(&cord.name, meters);
         self.point(&format!("{}-far-end", cord.name), hots(far), far.neutral);
         self.point(&format!("{}-near-end", cord.name), hots(near), near.neutral);
-        (near, far)
+        ((near, far), CordWires { wires, short })
     }
 
     /// An end of its own.
@@ -489,6 +506,11 @@ impl Builder<'_> {
         }
         (self.network.load(between.0, between.1, Load::Off), between)
     }
+}
+
+/// Impedance of one conductor of a cord in this state, the contacts of its plug included, ohms.
+pub(super) fn cord_wire_ohm(cord: &Cord, state: CordState) -> Complex {
+    cord.make.impedance_ohm(state.celsius) + cord.found.plug.contact_ohm()
 }
 
 /// The hots of an end, in order.

@@ -3,7 +3,7 @@
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
 //! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
-//! - `read`: `site`, `converged`, `generator_watts`, `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) and `things` (`id`, `amps`).
+//! - `read`: `site`, `converged`, `generator_watts`, `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`).
 
 use std::path::Path;
 use std::path::PathBuf;
@@ -111,6 +111,12 @@ pub(super) fn site(
         {
             output.line(&format!("  {} ({})", thing.sentence, thing.id));
         }
+        if !view.cords.is_empty() {
+            output.say_id("read-cords");
+        }
+        for cord in &view.cords {
+            output.line(&format!("  {} ({})", cord.sentence, cord.id));
+        }
         output.say_id("read-taken");
     }
     if !view.converged {
@@ -178,9 +184,19 @@ fn readings_json(view: &SiteRead) -> Value {
         .iter()
         .map(|t| json!({ "id": t.id, "amps": t.amps }))
         .collect();
+    let cords: Vec<Value> = view
+        .cords
+        .iter()
+        .map(|c| {
+            json!({
+                "id": c.id, "amps": c.amps, "lost_volts": c.lost_v,
+                "settles_celsius": c.settles_c, "ampacity_amps": c.ampacity_a,
+            })
+        })
+        .collect();
     json!({
         "version": JSON_VERSION, "site": view.site, "converged": view.converged,
-        "generator_watts": view.generator_watts, "points": points, "things": things,
+        "generator_watts": view.generator_watts, "points": points, "things": things, "cords": cords,
     })
 }
 

@@ -25,6 +25,8 @@ mod circuit_sources;
 #[cfg(test)]
 mod circuit_split_phase;
 #[cfg(test)]
+mod cords;
+#[cfg(test)]
 mod drills;
 #[cfg(test)]
 mod drills_sources;

@@ -127,13 +127,21 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
         add(&[a.level, a.progress, a.heat, a.closed_again.seconds()]);
     }
     add(&c.breaker_heat);
-    add(&c.cord_c);
+    for cord in &c.cords {
+        add(&[cord.celsius, cord.spot_k, cord.plug_c, cord.solved_c]);
+        add(&[cord.charred, cord.kindled]);
+    }
     add(&[c.overload, c.fuel_gal, c.ppm, c.cohb_pct, c.alarm_dose]);
     add(&[c.solar.watts, c.battery.energy_wh, c.battery.overload]);
     // Positions, the engine, phases and flags have no numbers of their own to hash: their text has.
     let rest = format!(
         "{:?} {:?} {:?} {:?} {:?} {:?}",
-        moment.what, moment.positions, c.engine, c.cord_soft, c.solar, c.battery
+        moment.what,
+        moment.positions,
+        c.engine,
+        c.cords.iter().map(|cord| cord.harm).collect::<Vec<_>>(),
+        c.solar,
+        c.battery
     );
     bits.extend(rest.bytes().map(u64::from));
     bits

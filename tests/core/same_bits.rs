@@ -6,9 +6,9 @@ use crate::playing::{every_bit, list, play_text, shipped};
 
 /// SHA-256 over every bit of every moment of the runs below.
 /// It changes when the model, a shipped scenario or a list of actions changes, and then only by intention.
-const GOLDEN: &str = "1aa6bb60752df82088037816ae7783d6305879d38a27ff8ace2e5a571bb81a6c";
+const GOLDEN: &str = "60bc1a38046858bed2602816c1711af83292f1810f03702dd02332a526927351";
 
-const LISTS: [(&str, &str); 13] = [
+const LISTS: &[(&str, &str)] = &[
     ("slide-branches-first", "there-and-back"),
     ("slide-locked-and-tested", "there-and-back"),
     ("slide-all-at-once", "there-and-back"),
@@ -22,6 +22,8 @@ const LISTS: [(&str, &str); 13] = [
     ("collision-utility-returns", "no-slide"),
     ("loose-main-on", "loose-slide"),
     ("live-blades", "no-slide"),
+    ("right-cord-lamp-cord-coiled", "right-cord"),
+    ("right-cord-crushed", "right-cord"),
 ];
 
 fn digest() -> String {

@@ -38,10 +38,12 @@ fn played(list_name: &str, drill_name: &str, seed: u64, cuts: &[u64]) -> Drill {
     drill
 }
 
-const LISTS: [(&str, &str); 7] = [
+const LISTS: &[(&str, &str)] = &[
     ("slide-branches-first", "there-and-back"),
     ("slide-garage", "there-and-back"),
     ("slide-air-conditioner", "there-and-back"),
+    ("right-cord-lamp-cord-coiled", "right-cord"),
+    ("right-cord-crushed", "right-cord"),
     ("deadly-main-left-on", "no-slide"),
     ("deadly-before-the-crew", "no-slide"),
     ("collision-utility-returns", "no-slide"),

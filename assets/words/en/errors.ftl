@@ -9,6 +9,7 @@ error-unknown-name = There is no { $kind } named “{ $name }”.
 error-missing-word = Something is missing here: { $kind }.
 error-gauge = “{ $value }” is not a wire size for this. Write a gauge such as "12" or "10".
 error-cord-letters = “{ $value }” is not a cord type. Write letters such as "SJTW" or "STW".
+error-cord-lies = This cord has no way to lie. Name one or more in "lies".
 error-code-letter = “{ $value }” is not a code letter of a motor. Write one from 'A' to 'V'.
 error-store-levels = The levels do not fit. “off_level” has to be below “on_level”, and both from 0 to 1.
 error-no-battery = This switch moves a load to the battery, but the site has no “battery”. Add one, or name another source.

@@ -161,16 +161,50 @@ finding-ground-carries-instead = Ask an electrician for one bond only: a neutral
 source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond (from memory).
 
 finding-starved-what = Too little voltage, only { $volts }: { $appliance }.
-finding-starved-why = A motor with too little voltage draws more current, gets hot and may never start.
+finding-starved-why = { $motor ->
+    [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.
+   *[other] Things made for the full voltage work badly below nine tenths of it.
+}
 finding-starved-now = Turn it off until less runs on the generator.
-finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start.
+finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start. A shorter or heavier cord loses less.
 source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part).
 
-finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated }.
+finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
 finding-cord-hot-now = Turn the load off and let the cord cool. If it feels soft, throw it away.
-finding-cord-hot-instead = Lay the cord out flat, and use a heavier one for this load.
+finding-cord-hot-instead = { $does ->
+    [none] Split the load over several cords. No cord of this length carries it alone.
+   *[other] Lay the cord out flat, with nothing on it. Laid out flat, a cord of { $does } AWG would do for this load.
+}
 source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory for thicker cords). How a coil traps heat is an assumption.
+
+finding-cord-fire-what = What lay against the { $cord } caught fire. The cord was { $lies } and stood at { $reached }.
+finding-cord-fire-why = Charred insulation no longer keeps the wires apart. They met, and the arc set fire to what touched the cord.
+finding-cord-fire-now = Get everyone out of the house. Call the emergency number. Do not touch the cord.
+finding-cord-fire-instead = Lay cords out flat, with nothing on them. Feel cord and plug every hour, and turn the load off when one is warm.
+source-cord-fire = CPSC advice: cords uncoiled and never under rugs (checked in part). The temperatures of charring and fire are assumptions.
+
+finding-plug-hot-what = The plug of the { $cord } reached { $reached }. At { $limit } a plug begins to scorch.
+finding-plug-hot-why = Loose or burnt contacts turn { $heat } into heat in one small place, at { $amps }.
+finding-plug-hot-now = Turn the load off and let the plug cool. Do not use it again.
+finding-plug-hot-instead = Use a plug that sits tight in its outlet, on a cord without a damaged end.
+source-plug-hot = UL 498: what a sound plug may warm up (from memory). How much worse a loose one is comes from common practice.
+
+finding-cord-unfit-what = { $fault ->
+    [indoor] The { $cord } was in use outdoors for { $lasted }. Its letters are { $letters }, without a W.
+    [no-ground] The { $cord } has no ground wire and was in use for { $lasted }.
+    [damaged] The { $cord } is damaged and was in use for { $lasted }.
+   *[joined] The { $cord } was plugged into another cord for { $lasted }.
+}
+finding-cord-unfit-why = { $fault ->
+    [indoor] Only a cord with a W is made for sun and wet ground.
+    [no-ground] A fault in the machine then has no way back. Its metal can stay live with no breaker to end it.
+    [damaged] Broken strands make a hot spot. Crushed insulation lets the wires meet as soon as it warms.
+   *[joined] Each joint adds ohms and can warm up. The thinnest cord decides for all of them.
+}
+finding-cord-unfit-now = Turn the load off, then change the cord.
+finding-cord-unfit-instead = Use one sound cord with three wires and a W, long and heavy enough for the load.
+source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, grounded cords (checked). CPSC: one cord and not several (from memory).
 
 finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.
 finding-goal-late-why = That is what this household counts on.
@@ -198,6 +232,15 @@ source-not-back = The goal of this drill.
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
 stage-cord = The { $name } carries { $amps }.
+stage-cord-wire = The { $cord }: { $length } of { $gauge } AWG, { $lies }. That is { $ohm } there and back.
+stage-cord-lost = At { $amps } it loses { $lost }. { $volts } are left at its end.
+stage-cord-heat = What it loses turns into { $heat } of heat along the cord.
+stage-cord-heated = In { $lasted } above its limit it reached { $reached }.
+stage-cord-limit = Its insulation is made for { $rated }.
+stage-cord-does = { $does ->
+    [none] The table lets it carry { $carries }, laid out flat. No single cord of this length would do.
+   *[other] The table lets it carry { $carries }, laid out flat. A cord of { $does } AWG would do.
+}
 stage-inlet = The power inlet takes in { $amps }.
 stage-branch = Through the { $name }, { $amps } flow the wrong way.
 stage-breaker = The { $name } lets { $amps } through.

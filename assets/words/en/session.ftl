@@ -65,6 +65,28 @@ known-seen = Seen at { $time }
 
 gauge-generator = Meter: { $volts }, { $hertz }, { $amps }
 gauge-fuel = Fuel in the tank: { $gallons }
+cord-printed = { $cord }: { $letters }, { $gauge } AWG, { $length }, { $ground ->
+    [one] with a ground wire
+   *[other] no ground wire
+}. { $meanings }.
+cord-letter-h = H: for things that heat
+cord-letter-s = S: service cord
+cord-letter-j = J: junior, 300 V
+cord-letter-v = V: light, as on a vacuum cleaner
+cord-letter-p = P: side by side, as on a lamp
+cord-letter-rd = RD: for a range or dryer
+cord-letter-e = E: elastomer
+cord-letter-t = T: plastic
+cord-letter-o = O: its jacket stands oil
+cord-letter-oo = OO: jacket and insulation stand oil
+cord-letter-w = W: for outdoors
+cord-feels-warm = { $cord }: warm to the hand
+cord-feels-hot = { $cord }: too hot to hold
+cord-feels-soft = { $cord }: soft; throw it away
+cord-feels-burnt = { $cord }: burnt; do not touch it
+plug-feels-warm = { $cord }: its plug is warm
+plug-feels-hot = { $cord }: its plug is too hot to hold
+plug-feels-scorched = { $cord }: its plug is scorched
 generator-load = Load: { $watts } of { $rated }
 generator-place = It stands here: { $place }. Nearest opening: { $feet }.
 generator-place-indoors = It stands here: { $place }, indoors.

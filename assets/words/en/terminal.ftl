@@ -78,6 +78,9 @@ terminal-grammar = An action file has one action on a line. Each takes its usual
 read-points = At points to test:
 read-things = Currents:
 read-thing = { $name }: { $amps }
+read-cords = Cords, as warm as they get in the end:
+read-cord = { $name }: { $amps } of { $carries }, loses { $lost }, settles at { $celsius }
+read-cord-burns = { $name }: { $amps } of { $carries }, loses { $lost } and gets hotter without end
 read-taken = Every machine that is switched on counts as running.
 read-not-converged = These numbers do not count: the solution did not settle.
 

@@ -8,6 +8,7 @@ error-unknown-name = No existe “{ $name }” ({ $kind }).
 error-missing-word = Aquí falta una palabra: { $kind }.
 error-gauge = “{ $value }” no es un calibre de cable que sirva aquí. Escriba un calibre como "12" o "10".
 error-cord-letters = “{ $value }” no es un tipo de cable. Escriba letras como "SJTW" o "STW".
+error-cord-lies = Este cable no tiene ninguna manera de estar. Nombre una o más en "lies".
 error-code-letter = “{ $value }” no es una letra de código de un motor. Escriba una de 'A' a 'V'.
 error-store-levels = Los niveles no cuadran. “off_level” debe ser menor que “on_level”, y ambos de 0 a 1.
 error-no-battery = Este interruptor pasa una carga a la batería, pero el sitio no tiene “battery”. Añada una o nombre otra fuente.

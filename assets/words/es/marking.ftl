@@ -161,16 +161,50 @@ finding-ground-carries-instead = Pida a un electricista una sola unión: un neut
 source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
 
 finding-starved-what = Muy poco voltaje, solo { $volts }: { $appliance }.
-finding-starved-why = Un motor con muy poco voltaje toma más corriente, se calienta y quizá nunca arranque.
+finding-starved-why = { $motor ->
+    [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
+   *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
+}
 finding-starved-now = Apáguelo hasta que el generador lleve menos carga.
-finding-starved-instead = Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
+finding-starved-instead = Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar. Un cable más corto o más grueso pierde menos.
 source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte).
 
-finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated }.
+finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
 finding-cord-hot-now = Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
-finding-cord-hot-instead = Extienda el cable, y use uno más grueso para esta carga.
+finding-cord-hot-instead = { $does ->
+    [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
+   *[other] Extienda el cable, sin nada encima. Extendido, un cable de calibre { $does } AWG basta para esta carga.
+}
 source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para cables más gruesos). Cuánto calor guarda un rollo es un supuesto.
+
+finding-cord-fire-what = Se prendió fuego lo que tocaba el cable: { $cord }. El cable estaba así: { $lies }. Temperatura: { $reached }.
+finding-cord-fire-why = Un aislamiento carbonizado ya no separa los conductores. Se tocaron, y el arco prendió fuego a lo que tocaba el cable.
+finding-cord-fire-now = Saque a todos de la casa. Llame al número de emergencia. No toque el cable.
+finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y enchufe cada hora, y apague la carga si alguno está tibio.
+source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras (verificado en parte). Las temperaturas de carbonización y de fuego son supuestos.
+
+finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a quemarse.
+finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
+finding-plug-hot-now = Apague la carga y deje enfriar el enchufe. No lo use más.
+finding-plug-hot-instead = Use un enchufe que entre firme en el tomacorriente, en un cable sin extremos dañados.
+source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria). Cuánto peor es uno flojo es práctica común.
+
+finding-cord-unfit-what = { $fault ->
+    [indoor] Se usó al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
+    [no-ground] Sin conductor de tierra, y en uso durante { $lasted }: { $cord }.
+    [damaged] Dañado, y en uso durante { $lasted }: { $cord }.
+   *[joined] Conectado a otro cable durante { $lasted }: { $cord }.
+}
+finding-cord-unfit-why = { $fault ->
+    [indoor] Solo un cable con W está hecho para el sol y el suelo mojado.
+    [no-ground] Una falla del aparato queda sin camino de regreso. Su metal puede quedar con voltaje sin que ningún interruptor lo corte.
+    [damaged] Los hilos rotos forman un punto caliente. Un aislamiento aplastado deja que los conductores se toquen al calentarse.
+   *[joined] Cada unión suma ohmios y puede calentarse. El cable más delgado decide por todos.
+}
+finding-cord-unfit-now = Apague la carga y luego cambie el cable.
+finding-cord-unfit-instead = Use un solo cable sano, con tres conductores y una W, largo y grueso según la carga.
+source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
 finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
 finding-goal-late-why = Con eso cuentan las personas de esta casa.
@@ -198,6 +232,15 @@ source-not-back = La meta de este simulacro.
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
 stage-cord = Lleva { $amps }: { $name }.
+stage-cord-wire = Cable: { $cord }. Son { $length } de calibre { $gauge } AWG; está así: { $lies }. Ida y vuelta son { $ohm }.
+stage-cord-lost = Con { $amps } pierde { $lost }. Al final quedan { $volts }.
+stage-cord-heat = Lo que pierde se vuelve calor a lo largo del cable: { $heat }.
+stage-cord-heated = En { $lasted } sobre su límite llegó a { $reached }.
+stage-cord-limit = Su aislamiento está hecho para { $rated }.
+stage-cord-does = { $does ->
+    [none] La tabla le permite { $carries }, extendido. Ningún cable solo de este largo basta.
+   *[other] La tabla le permite { $carries }, extendido. Basta un cable de calibre { $does } AWG.
+}
 stage-inlet = Por la entrada de corriente entran { $amps }.
 stage-branch = Deja pasar { $amps } al revés: { $name }.
 stage-breaker = Deja pasar { $amps }: { $name }.

@@ -65,6 +65,28 @@ known-seen = Visto en el minuto { $time }
 
 gauge-generator = Medidor: { $volts }, { $hertz }, { $amps }
 gauge-fuel = Combustible en el tanque: { $gallons }
+cord-printed = { $cord }: { $letters }, calibre { $gauge } AWG, { $length }, { $ground ->
+    [one] con conductor de tierra
+   *[other] sin conductor de tierra
+}. { $meanings }.
+cord-letter-h = H: para aparatos que calientan
+cord-letter-s = S: cable de servicio
+cord-letter-j = J: menor, 300 V
+cord-letter-v = V: ligero, como el de una aspiradora
+cord-letter-p = P: conductores lado a lado, como el de una lámpara
+cord-letter-rd = RD: para estufa o secadora
+cord-letter-e = E: elastómero
+cord-letter-t = T: plástico
+cord-letter-o = O: su cubierta resiste el aceite
+cord-letter-oo = OO: cubierta y aislamiento resisten el aceite
+cord-letter-w = W: para el aire libre
+cord-feels-warm = { $cord }: tibio al tacto
+cord-feels-hot = { $cord }: demasiado caliente para sostenerlo
+cord-feels-soft = { $cord }: blando; deséchelo
+cord-feels-burnt = { $cord }: quemado; no lo toque
+plug-feels-warm = { $cord }: el enchufe está tibio
+plug-feels-hot = { $cord }: el enchufe está demasiado caliente para sostenerlo
+plug-feels-scorched = { $cord }: el enchufe está quemado
 generator-load = Carga: { $watts } de { $rated }
 generator-place = Está aquí: { $place }. Abertura más cercana: a { $feet }.
 generator-place-indoors = Está aquí: { $place }, bajo techo.

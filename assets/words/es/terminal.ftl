@@ -66,6 +66,9 @@ terminal-grammar = Un archivo de acciones lleva una acción por línea. Cada una
 read-points = En los puntos que se pueden medir:
 read-things = Corrientes:
 read-thing = { $name }: { $amps }
+read-cords = Cables, con la temperatura que alcanzan al final:
+read-cord = { $name }: { $amps } de { $carries }, pierde { $lost }, se queda en { $celsius }
+read-cord-burns = { $name }: { $amps } de { $carries }, pierde { $lost } y se calienta sin fin
 read-taken = Todo aparato encendido se toma como en marcha.
 read-not-converged = Estos números no valen: el cálculo no llegó a un resultado estable.
 

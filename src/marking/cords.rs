@@ -1,0 +1,194 @@
+//! Cords: none gets hotter than it is made for, none burns, and each is fit for what it does.
+//!
+//! Sources: NEC Table 400.5(A)(1) for what a cord may carry; NEC Table 400.4, letter W, for use outdoors; OSHA 3277 for undamaged, grounded cords laid out flat (checked); CPSC on coils, rugs and joined cords (checked in part).
+//! A hot cord is told with its whole chain: gauge, ohms, volts lost, watts, how long, the limit, and the cord that would do.
+//! Not covered: cords on the utility alone, which no rule here looks at.
+
+use crate::apparatus::conductor::Awg;
+use crate::apparatus::connection::SCORCHED_C;
+use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do};
+use crate::apparatus::cord_damage::Damage;
+use crate::drill::{AMBIENT_C, Event, Fate, Moment, Trace, What};
+use crate::scenario::Scenario;
+use crate::site::{Cord, Site, Spot};
+use crate::units::DrillTime;
+use crate::words::{Arg, Unit, name_of};
+
+use super::episode::{Episode, episodes};
+use super::finding::{Finding, Rule};
+
+/// Amps from which a cord counts as in use.
+const LEAST_A: f64 = 0.05;
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let mut found = Vec::new();
+    for (index, moment) in trace.moments.iter().enumerate() {
+        if let What::Happened(event) = &moment.what {
+            found.extend(of_event(site, index, moment, event));
+        }
+    }
+    for (index, cord) in site.cords.iter().enumerate() {
+        let hot = |m: &Moment| m.conditions.cord(index).hottest_c() > cord.make.rated_c();
+        for episode in episodes(trace, hot) {
+            found.push(too_hot(trace, &episode, cord, index));
+        }
+        found.extend(unfit(site, trace, cord));
+    }
+    found
+}
+
+fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
+    if let Event::CordFire { cord, celsius } = event {
+        let cord = site.cords.get(*cord)?;
+        let finding = Finding::breach(Rule::CordFire, moment.at, index)
+            .with("cord", said(&cord.name))
+            .with("reached", Arg::Quantity(*celsius, Unit::Celsius))
+            .with("lies", said(cord.rest(&moment.positions).name()));
+        return Some(finding);
+    }
+    let Event::PlugScorched { cord, celsius } = event else {
+        return None;
+    };
+    let cord = site.cords.get(*cord)?;
+    let amps = moment.readings.amps_of(&cord.name);
+    let plug = cord.found.plug;
+    Some(
+        Finding::breach(Rule::PlugHot, moment.at, index)
+            .with("cord", said(&cord.name))
+            .with("reached", Arg::Quantity(*celsius, Unit::Celsius))
+            .with("limit", Arg::Quantity(SCORCHED_C, Unit::Celsius))
+            .with("amps", Arg::Quantity(amps, Unit::Amps))
+            .with("heat", Arg::Quantity(plug.heat_w(amps), Unit::Watts)),
+    )
+}
+
+/// The chain of a cord that is too hot, at its hottest moment with current and conductors apart.
+fn too_hot(trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Finding {
+    let moments = episode.moments(trace);
+    let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
+    let reached = moments.iter().map(hottest).fold(0.0, f64::max);
+    let amps_at = |m: &Moment| m.readings.amps_of(&cord.name);
+    let whole = |m: &&Moment| m.conditions.cord(index).harm.fate == Fate::Whole;
+    let peak = moments
+        .iter()
+        .filter(|m| whole(m) && amps_at(m) > LEAST_A)
+        .reduce(|a, b| if hottest(b) > hottest(a) { b } else { a });
+    let amps = peak.map_or(0.0, amps_at);
+    let near_v = peak.map_or(0.0, |m| end_volts(m, cord, "near-end"));
+    let far_v = peak.map_or(0.0, |m| end_volts(m, cord, "far-end"));
+    let lost = (near_v - far_v).max(0.0);
+    let need = Need {
+        amps,
+        volts: near_v,
+        length_ft: cord.make.length_ft(),
+        loaded: cord.make.loaded(),
+        ambient_c: AMBIENT_C,
+        drop: TOTAL_DROP,
+    };
+    let does = cord_that_would_do(cord.make.kind(), &need);
+    let lies = peak.map_or("flat", |m| cord.rest(&m.positions).name());
+    let ohm = if amps > 0.0 { lost / amps } else { 0.0 };
+    Finding {
+        lasted: episode.length(),
+        ..Finding::breach(Rule::CordHot, episode.from, episode.first)
+    }
+    .with("cord", said(&cord.name))
+    .with("reached", Arg::Quantity(reached, Unit::Celsius))
+    .with("rated", Arg::Quantity(cord.make.rated_c(), Unit::Celsius))
+    .with("gauge", awg(cord.make.awg()))
+    .with("length", Arg::Quantity(cord.make.length_ft(), Unit::Feet))
+    .with("lies", said(lies))
+    .with("ohm", Arg::Quantity(ohm, Unit::Ohms))
+    .with("amps", Arg::Quantity(amps, Unit::Amps))
+    .with("volts", Arg::Quantity(far_v, Unit::Volts))
+    .with("lost", Arg::Quantity(lost, Unit::Volts))
+    .with("heat", Arg::Quantity(lost * amps, Unit::Watts))
+    .with("carries", Arg::Quantity(cord.make.ampacity_a(), Unit::Amps))
+    .with("lasted", Arg::lasting(episode.length()))
+    .with(
+        "does",
+        does.map_or(Arg::Verbatim("none".to_owned()), |d| awg(d.awg)),
+    )
+}
+
+/// What a cord in use isn't made for: one finding a fault, from its first use to its last.
+fn unfit(site: &Site, trace: &Trace, cord: &Cord) -> Vec<Finding> {
+    let used = |m: &Moment| in_use(m, cord);
+    let joined = |m: &Moment| {
+        in_use(m, cord)
+            && match cord.near_spot(&m.positions) {
+                Spot::CordEnd(other) => site.cords.get(other).is_some(),
+                Spot::Stowed | Spot::Receptacle(_) | Spot::Outlet(_) | Spot::Inlet(_) => false,
+            }
+    };
+    let never = |_: &Moment| false;
+    let faults: [(&str, bool, &dyn Fn(&Moment) -> bool); 4] = [
+        (
+            "indoor",
+            true,
+            if cord.make.kind().outdoor {
+                &never
+            } else {
+                &used
+            },
+        ),
+        (
+            "no-ground",
+            true,
+            if cord.grounded { &never } else { &used },
+        ),
+        (
+            "damaged",
+            true,
+            if cord.found.damage == Damage::Sound {
+                &never
+            } else {
+                &used
+            },
+        ),
+        ("joined", false, &joined),
+    ];
+    let mut found = Vec::new();
+    for (fault, breach, holds) in faults {
+        let all = episodes(trace, holds);
+        let Some(first) = all.first() else {
+            continue;
+        };
+        let lasted = all.iter().fold(DrillTime::ZERO, |sum, e| sum + e.length());
+        found.push(
+            Finding {
+                lasted,
+                breach,
+                ..Finding::breach(Rule::CordUnfit, first.from, first.first)
+            }
+            .with("cord", said(&cord.name))
+            .with("fault", Arg::Verbatim(fault.to_owned()))
+            .with("letters", Arg::Verbatim(cord.make.kind().to_string()))
+            .with("lasted", Arg::lasting(lasted)),
+        );
+    }
+    found
+}
+
+/// Whether a cord carries current from the generator.
+fn in_use(moment: &Moment, cord: &Cord) -> bool {
+    let fed = moment
+        .readings
+        .point(&format!("{}-near-end", cord.name))
+        .fed;
+    fed.generator && moment.readings.amps_of(&cord.name) > LEAST_A
+}
+
+fn end_volts(moment: &Moment, cord: &Cord, end: &str) -> f64 {
+    let reading = moment.readings.point(&format!("{}-{end}", cord.name));
+    reading.volts_across.max(reading.volts)
+}
+
+fn said(name: &str) -> Arg {
+    Arg::Said(Box::new(name_of(name)))
+}
+
+fn awg(awg: Awg) -> Arg {
+    Arg::Verbatim(awg.to_string())
+}

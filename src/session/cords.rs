@@ -1,0 +1,106 @@
+//! Cords as they are seen and felt: what is printed on them, and how warm jacket and plug are to the hand.
+//!
+//! The jacket stands two thirds of the way from the air to the conductor, from typical dimensions; a hand says warm or hot, never a number.
+//! Nothing here is computed for a verdict.
+
+use crate::apparatus::cord_letters::Letters;
+use crate::drill::{AMBIENT_C, CordCondition, Drill, Fate};
+use crate::site::Cord;
+use crate::words::{Arg, Message, Unit, Words};
+
+/// Share of the conductor's rise that the jacket has.
+const JACKET: f64 = 2.0 / 3.0;
+/// Temperature that a hand feels as warm, °C; common practice.
+const WARM_C: f64 = 35.0;
+/// Temperature that a hand can't hold for long, °C; from memory, 50 to 60 °C for plastic.
+const HOT_C: f64 = 52.0;
+
+/// What is seen and felt of every cord.
+pub(super) fn lines(words: &Words, drill: &Drill) -> Vec<String> {
+    let mut lines = Vec::new();
+    for (index, cord) in drill.site().cords.iter().enumerate() {
+        lines.push(printed(words, cord));
+        let felt = feels(drill.conditions().cord(index));
+        lines.extend(felt.map(|id| words.say(&Message::new(id).name("cord", &cord.name))));
+    }
+    lines
+}
+
+/// What is printed on a cord, and what its letters mean.
+fn printed(words: &Words, cord: &Cord) -> String {
+    let kind = cord.make.kind();
+    let meanings: Vec<String> = kind
+        .letters()
+        .into_iter()
+        .map(|letters| words.say_id(meaning(letters)))
+        .collect();
+    words.say(
+        &Message::new("cord-printed")
+            .name("cord", &cord.name)
+            .with("letters", Arg::Verbatim(kind.to_string()))
+            .with("gauge", Arg::Verbatim(cord.make.awg().to_string()))
+            .quantity("length", cord.make.length_ft(), Unit::Feet)
+            .with("meanings", Arg::Verbatim(meanings.join("; ")))
+            .with("ground", Arg::Count(i64::from(cord.grounded))),
+    )
+}
+
+/// The message that says what a letter means.
+fn meaning(letters: Letters) -> &'static str {
+    match letters {
+        Letters::Heater => "cord-letter-h",
+        Letters::Service => "cord-letter-s",
+        Letters::Junior => "cord-letter-j",
+        Letters::Vacuum => "cord-letter-v",
+        Letters::Parallel => "cord-letter-p",
+        Letters::RangeDryer => "cord-letter-rd",
+        Letters::Elastomer => "cord-letter-e",
+        Letters::Thermoplastic => "cord-letter-t",
+        Letters::OilJacket => "cord-letter-o",
+        Letters::OilAll => "cord-letter-oo",
+        Letters::Outdoor => "cord-letter-w",
+    }
+}
+
+/// What a hand feels at the cord and at its plug; nothing where both are cool.
+fn feels(cord: CordCondition) -> impl Iterator<Item = &'static str> {
+    let jacket_c = AMBIENT_C + JACKET * (cord.hottest_c() - AMBIENT_C);
+    let along = if cord.harm.fate > Fate::Whole {
+        Some("cord-feels-burnt")
+    } else if cord.harm.soft {
+        Some("cord-feels-soft")
+    } else if jacket_c >= HOT_C {
+        Some("cord-feels-hot")
+    } else {
+        (jacket_c >= WARM_C).then_some("cord-feels-warm")
+    };
+    let plug = if cord.harm.scorched {
+        Some("plug-feels-scorched")
+    } else if cord.plug_c >= HOT_C {
+        Some("plug-feels-hot")
+    } else {
+        (cord.plug_c >= WARM_C).then_some("plug-feels-warm")
+    };
+    [along, plug].into_iter().flatten()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_hand_feels_nothing_of_a_cool_cord_and_more_the_hotter_it_is() {
+        let felt = |celsius: f64, plug_c: f64| {
+            let mut cord = CordCondition::rested(AMBIENT_C);
+            cord.celsius = celsius;
+            cord.plug_c = plug_c;
+            feels(cord).collect::<Vec<_>>()
+        };
+        assert!(felt(20.0, 20.0).is_empty());
+        assert_eq!(felt(50.0, 20.0), ["cord-feels-warm"]);
+        assert_eq!(felt(75.0, 40.0), ["cord-feels-hot", "plug-feels-warm"]);
+        let mut soft = CordCondition::rested(AMBIENT_C);
+        soft.harm.soft = true;
+        assert_eq!(feels(soft).collect::<Vec<_>>(), ["cord-feels-soft"]);
+    }
+}
