@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::circuit::NetworkError;
 use crate::scenario::Scenario;
 use crate::scenario::chance::{Purpose, draw};
-use crate::site::{Body, Drive, Plant, Positions, Readings, Site};
+use crate::site::{Body, Drive, Felt, Plant, Positions, Readings, Site};
 use crate::units::DrillTime;
 
 use super::action::{Action, duration};
@@ -247,6 +247,14 @@ impl Drill {
         };
         self.plant
             .read(&self.scenario.site, &self.positions, &loads, drive, body)
+    }
+
+    /// What a hand on a frame meets as things stand, by the frame's name.
+    pub(super) fn touch_frame(&mut self, frame: &str) -> Option<Felt> {
+        if self.plant.frames().contains(&frame) {
+            self.read(self.angle_deg());
+        }
+        self.plant.touch_frame(frame)
     }
 
     /// Records a moment.

@@ -4,6 +4,7 @@ use crate::site::{ControlId, Range};
 
 use super::protection::ProtectionEvent;
 use super::second_source::SourceEvent;
+use super::touch::Touched;
 
 /// One thing that happens.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -95,6 +96,8 @@ pub enum Event {
         /// Amps through the body.
         amps: Range,
     },
+    /// Somebody who handles a thing feels current from its metal.
+    Touched(Touched),
     /// The carbon monoxide alarm sounds.
     Alarm {
         /// Parts per million in the house.

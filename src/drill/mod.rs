@@ -17,6 +17,7 @@ mod run;
 mod second_source;
 mod settle;
 mod story;
+mod touch;
 mod trace;
 mod world;
 
@@ -33,4 +34,5 @@ pub use protection::{Astray, ProtectionEvent};
 pub use run::{Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use story::take_place;
+pub use touch::{Metal, Touched};
 pub use trace::{Moment, Trace, What};

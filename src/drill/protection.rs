@@ -38,7 +38,6 @@ pub enum ProtectionEvent {
 impl Drill {
     /// Opens the first ground-fault device that sees something go astray; says whether one did.
     pub(super) fn open_ground_fault(&mut self, site: &Site) -> bool {
-        const TRIPPED: PositionId = PositionId(0);
         let devices = (0..).map(ControlId).zip(&site.controls);
         let mut devices = devices.filter(|(_, c)| c.kind == Kind::Gfci);
         let Some((control, residual_a, astray)) =
@@ -46,13 +45,24 @@ impl Drill {
         else {
             return false;
         };
+        self.ground_fault_opens(control, residual_a, astray);
+        true
+    }
+
+    /// A ground-fault device opens.
+    pub(super) fn ground_fault_opens(
+        &mut self,
+        control: ControlId,
+        residual_a: f64,
+        astray: Astray,
+    ) {
+        const TRIPPED: PositionId = PositionId(0);
         self.positions.set(control, TRIPPED);
         self.happen(Event::Protection(ProtectionEvent::GroundFault {
             control,
             residual_a,
             astray,
         }));
-        true
     }
 
     /// Residual amps at a device that is set and opens, and where they go.

@@ -14,6 +14,7 @@ use super::event::Event;
 use super::known::Learnt;
 use super::next::whole_millis;
 use super::story::take_place;
+use super::touch::Metal;
 use super::trace::What;
 
 /// How long a crew that found the line live, or was warned by the learner's call, waits before it tries again.
@@ -171,6 +172,8 @@ impl Drill {
             self.record(What::Refused(action.clone(), why.clone()));
             return Outcome::Refused(why);
         }
+        let handled = Metal::handled(self.site(), action);
+        let before = handled.map(|metal| (metal, self.feel(metal)));
         match action {
             Action::Set(control, position) => self.set(*control, *position),
             Action::Refuel => {
@@ -183,6 +186,9 @@ impl Drill {
             | Action::Wait(_) => {}
         }
         self.settle_after(action);
+        if let Some((metal, felt)) = before {
+            self.touch(metal, felt);
+        }
         Outcome::Done
     }
 

@@ -26,6 +26,25 @@ pub enum Zone {
     Ac43,
 }
 
+impl Zone {
+    /// Whether it holds the hand or endangers the heart: beyond curve b.
+    pub fn harms(self) -> bool {
+        self > Self::Ac2
+    }
+
+    /// Its name in word files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Ac1 => "zone-ac-1",
+            Self::Ac2 => "zone-ac-2",
+            Self::Ac3 => "zone-ac-3",
+            Self::Ac41 => "zone-ac-4-1",
+            Self::Ac42 => "zone-ac-4-2",
+            Self::Ac43 => "zone-ac-4-3",
+        }
+    }
+}
+
 /// The zone of `current_ma` milliamps from the left hand to the feet for `duration_s` seconds.
 pub fn zone(current_ma: f64, duration_s: f64) -> Zone {
     if current_ma <= CURVE_A_MA {

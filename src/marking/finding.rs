@@ -15,6 +15,8 @@ pub enum Rule {
     Collision,
     /// Current through a person.
     Shock,
+    /// Current through somebody who handles a thing.
+    Touch,
     /// Bare contacts are live within reach.
     LiveBlades,
     /// The carbon monoxide alarm sounds.
@@ -79,6 +81,7 @@ impl Rule {
             | Self::Gas
             | Self::Overcome
             | Self::FuelFire
+            | Self::Touch
             | Self::CordFire => Criterion::People,
             Self::LivePlug
             | Self::StartUnderLoad
@@ -110,6 +113,7 @@ impl Rule {
             Self::NoTransferEquipment => "no-transfer-equipment",
             Self::Collision => "collision",
             Self::Shock => "shock",
+            Self::Touch => "touch",
             Self::LiveBlades => "live-blades",
             Self::Gas => "gas",
             Self::Overcome => "overcome",

@@ -14,6 +14,7 @@ mod order;
 mod people;
 mod protection;
 mod restoration;
+mod touch;
 
 use crate::drill::Trace;
 use crate::scenario::{Criterion, Scenario};
@@ -56,6 +57,7 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
 pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut findings = isolation::findings(scenario, trace);
     findings.extend(people::findings(scenario, trace));
+    findings.extend(touch::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
     findings.extend(protection::findings(scenario, trace));

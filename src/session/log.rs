@@ -1,6 +1,7 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
-use crate::drill::{Action, Event, Follows, Learnt, ProtectionEvent, SourceEvent, What};
+use crate::drill::{Action, Event, Follows, Learnt, ProtectionEvent, SourceEvent, Touched, What};
+use crate::hazard::shock::zone;
 use crate::site::{ControlId, Site};
 use crate::words::{Arg, Message, Unit};
 
@@ -72,6 +73,7 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::Overcome { .. }
         | Event::FuelFire { .. }
         | Event::CordFire { .. } => LogKind::Harm,
+        Event::Touched(t) if zone(t.amps * 1000.0, t.seconds).harms() => LogKind::Harm,
         Event::Collision { .. } | Event::CrewFoundLive { .. } | Event::Alarm { .. } => {
             LogKind::Mistake
         }
@@ -95,7 +97,8 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::Source(_)
         | Event::CordSoft { .. }
         | Event::PlugScorched { .. }
-        | Event::CordShorted { .. } => LogKind::Happened,
+        | Event::CordShorted { .. }
+        | Event::Touched(_) => LogKind::Happened,
     }
 }
 
@@ -234,6 +237,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         Event::Shock { volts, amps } => Message::new("event-shock")
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
+        Event::Touched(touched) => touched_message(site, touched),
         Event::Alarm { ppm } => Message::new("event-alarm").quantity("ppm", *ppm, Unit::Ppm),
         Event::Overcome { cohb_pct } => {
             Message::new("event-overcome").quantity("cohb", *cohb_pct, Unit::Percent)
@@ -270,6 +274,15 @@ fn protection_message(site: &Site, event: &ProtectionEvent) -> Message {
             Unit::Milliamps,
         ),
     }
+}
+
+/// What a hand on metal felt.
+fn touched_message(site: &Site, touched: &Touched) -> Message {
+    Message::new("event-touched")
+        .name("metal", &touched.metal.point(site))
+        .quantity("volts", touched.volts, Unit::Volts)
+        .quantity("body", touched.amps * 1000.0, Unit::Milliamps)
+        .quantity("seconds", touched.seconds, Unit::Seconds)
 }
 
 /// What solar or battery did by themselves.

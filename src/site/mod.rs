@@ -15,6 +15,7 @@ mod plant;
 mod readings;
 mod rest;
 mod returns;
+mod touch;
 mod wiring;
 mod wiring_house;
 mod wiring_sources;
@@ -34,3 +35,4 @@ pub use readings::{
     ApplianceReading, BatteryReading, Fed, GeneratorReading, PointReading, Range, Readings, Shock,
 };
 pub use rest::{CordState, Found, Rest};
+pub use touch::{FEET_OHM, Felt};

@@ -71,8 +71,8 @@ pub struct Body {
 /// A site, its network, and a solver with the last solution.
 #[derive(Debug, Clone)]
 pub struct Plant {
-    solver: Solver,
-    wiring: Wiring,
+    pub(super) solver: Solver,
+    pub(super) wiring: Wiring,
     names: Arc<Names>,
 }
 
@@ -208,24 +208,6 @@ impl Plant {
             let Some(branch) = branch else { continue };
             self.solver.set_load(branch, converter_load(watts));
         }
-    }
-
-    /// Touch volts and amps of a hand on a frame, with a median body and `feet_ohm` from feet to remote earth, for the last read.
-    /// `None` for a frame that isn't there.
-    pub fn touch_frame(&mut self, frame: &str, feet_ohm: f64) -> Option<(f64, f64)> {
-        let at = self.wiring.frames.iter().find(|f| f.name == frame)?.body;
-        self.solver.set_shunt(at, true);
-        let mut ohm = path_ohm(BOTH_V / 2.0, Percentile::P50, PATH);
-        let mut felt = (0.0, 0.0);
-        for _ in 0..BODY_PASSES {
-            let whole = Complex::new(ohm + feet_ohm, 0.0);
-            self.solver.set_shunt_impedance(at, whole);
-            let amps = self.solver.solve().amps(at);
-            felt = (amps * ohm, amps);
-            ohm = path_ohm(felt.0, Percentile::P50, PATH);
-        }
-        self.solver.set_shunt(at, false);
-        Some(felt)
     }
 
     fn regulate(&mut self, site: &Site, drive: Drive, reactance: Reactance) {
@@ -420,7 +402,7 @@ fn volts_to_neutral(solution: &Solution, hot: NodeId, neutral: NodeId) -> f64 {
 
 /// What returns to the source by another way than through a ground-fault device, amps.
 /// Groups that aren't synchronized are combined by root-sum-square.
-fn residual_a(solution: &Solution, gfci: &Gfci) -> f64 {
+pub(super) fn residual_a(solution: &Solution, gfci: &Gfci) -> f64 {
     let squares = [UTILITY, OWN, STORED].map(|group| {
         let phasors = gfci.branches.iter();
         let sum: Complex = phasors.map(|b| solution.current_phasor(*b, 0, group)).sum();

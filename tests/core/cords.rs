@@ -268,7 +268,7 @@ fn frame(scenario: &Arc<Scenario>, name: &str) -> (f64, f64) {
     };
     let body = Body { touching: false };
     plant.read(&scenario.site, &moment.positions, &loads, drive, body);
-    let (_, amps) = plant.touch_frame("space-heater-frame", 0.0).unwrap();
+    let amps = plant.touch_frame("space-heater-frame").unwrap().amps;
     let volts = moment.readings.point("space-heater-frame").volts;
     (volts, amps * 1000.0)
 }

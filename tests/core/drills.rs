@@ -8,7 +8,7 @@ use outage_drill::drill::{Event, Moment};
 use outage_drill::marking::Rule::{
     self, AllAtOnce, BlindReturn, Collision, FuelFire, Gas, GoalLate, LineFed, LiveBlades,
     LivePlug, Lost, NoCoolDown, NoTransferEquipment, NotBack, NotRestored, NotSettled, Overload,
-    Shock, TooNear, Tripped,
+    Shock, TooNear, Touch, Tripped,
 };
 use outage_drill::site::Range;
 
@@ -26,12 +26,14 @@ fn play(name: &str, seed: u64) -> Played {
     play_text(&shipped(drill), seed, &list(name))
 }
 
-/// Plays a list and holds it to the rules that have to be found, all of them breaches, and no others.
+/// Plays a list and holds it to the rules that have to be found and no others; all of them breaches but what is only told as a warning.
 fn finds(name: &str, passes: bool, rules: &[Rule]) {
     for seed in SEEDS {
         let played = play(name, seed);
-        let wanted: BTreeSet<(Rule, bool)> =
-            rules.iter().map(|r| (*r, *r != BlindReturn)).collect();
+        let wanted: BTreeSet<(Rule, bool)> = rules
+            .iter()
+            .map(|r| (*r, !matches!(r, BlindReturn | Touch)))
+            .collect();
         assert_eq!(played.found(), wanted, "{name}, seed {seed}");
         assert_eq!(played.verdict.passed, passes, "{name}, seed {seed}");
     }
@@ -295,6 +297,8 @@ fn a_two_plug_cord_with_the_main_on_kills_the_crew() {
             NoTransferEquipment,
             LineFed,
             Shock,
+            // The line's current lifts the neutral, and with it the frame that the hand is on.
+            Touch,
             AllAtOnce,
             Overload,
             GoalLate,

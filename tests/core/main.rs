@@ -53,6 +53,8 @@ mod terminal_drill;
 #[cfg(test)]
 mod time_law;
 #[cfg(test)]
+mod touch;
+#[cfg(test)]
 mod words;
 #[cfg(test)]
 mod wrong_files;

@@ -17,11 +17,12 @@ use crate::playing::{Dice, shipped};
 use outage_drill::units::portable;
 
 const RUNS: u32 = 100_000;
-const CRITICAL: [Rule; 8] = [
+const CRITICAL: [Rule; 9] = [
     Rule::LineFed,
     Rule::NoTransferEquipment,
     Rule::Collision,
     Rule::Shock,
+    Rule::Touch,
     Rule::LiveBlades,
     Rule::Gas,
     Rule::Overcome,
@@ -219,6 +220,24 @@ fn alarm_s(ppm: f64) -> f64 {
     s * portable::power(ppm / p, slope)
 }
 
+/// Volts to earth on the generator's metal while somebody handles it, before the deed or right after it; 0 while nobody does.
+fn frame_volts(scenario: &Scenario, moments: &[Moment], index: usize) -> f64 {
+    let moment = &moments[index];
+    let at_the_set = if let What::Did(Action::Set(control, _)) = &moment.what {
+        let name = scenario.site.control(*control).map_or("", |c| &c.name);
+        name == "engine" || name == "generator-output" || name.ends_with("-generator-end")
+    } else {
+        moment.what == What::Did(Action::Refuel)
+    };
+    if !at_the_set {
+        return 0.0;
+    }
+    let after = moments[index..].iter().take_while(|m| m.at == moment.at);
+    let seen = moments[..index].iter().rev().take(1).chain(after);
+    let volts = seen.filter_map(|m| m.readings.point("generator-frame").volts_to_earth);
+    volts.fold(0.0, f64::max)
+}
+
 fn judge(scenario: &Scenario, moments: &[Moment]) -> Judgment {
     let mut judgment = Judgment::default();
     let mut air = Air {
@@ -231,6 +250,13 @@ fn judge(scenario: &Scenario, moments: &[Moment]) -> Judgment {
     for (index, moment) in moments.iter().enumerate() {
         let stand = Stand { scenario, moment };
         judgment.broken.extend(stand.broken());
+        let frame_v = frame_volts(scenario, moments, index);
+        // 40 V drive some 17 mA through a body on damp ground, 12 V some 4 mA; 5 mA may hold the hand.
+        if frame_v >= 40.0 {
+            judgment.broken.insert(Rule::Touch);
+        } else if frame_v >= 12.0 {
+            judgment.unsure.insert(Rule::Touch);
+        }
         if let What::Did(Action::Refuel) = moment.what {
             // 20 °C + 380 K e^(-t/400 s) stays above 100 °C for 623 s.
             let engine = &moment.conditions.engine;

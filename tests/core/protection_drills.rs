@@ -10,6 +10,7 @@ use outage_drill::drill::{Astray, Drill, Event, ProtectionEvent};
 use outage_drill::file::Library;
 use outage_drill::marking::Rule;
 use outage_drill::scenario::Scenario;
+use outage_drill::site::FEET_OHM;
 use outage_drill::units::DrillTime;
 
 use crate::playing::{Played, list, play_text};
@@ -265,18 +266,15 @@ fn a_hand_on_the_frame_of_a_worn_machine_without_a_ground_is_felt_on_the_utility
     );
     let felt = |played: &Played| {
         let mut plant = played.drill.plant().clone();
-        plant.touch_frame("fridge-frame", 100.0).unwrap()
+        plant.touch_frame("fridge-frame").unwrap()
     };
     let mut at_the_wall = Drill::start(&scenario, 1).unwrap();
     at_the_wall.advance(DrillTime::from_secs(5));
-    let (volts, amps) = at_the_wall
-        .plant()
-        .clone()
-        .touch_frame("fridge-frame", 100.0)
-        .unwrap();
-    // One loop: 120 V through 500 ohms of insulation, the body, 100 ohms of floor, and the electrodes.
-    let body = volts / amps;
-    let by_hand = 120.0 / (500.0 + body + 100.0);
+    let mut plant = at_the_wall.plant().clone();
+    let hand = plant.touch_frame("fridge-frame").unwrap();
+    let amps = hand.amps;
+    // One loop: 120 V through 500 ohms of insulation, the body, the ground under the feet, and the electrodes.
+    let by_hand = 120.0 / (500.0 + hand.volts / amps + FEET_OHM);
     assert!(
         (amps / by_hand - 1.0).abs() < 0.05,
         "{amps} A, by hand {by_hand}"
@@ -284,6 +282,6 @@ fn a_hand_on_the_frame_of_a_worn_machine_without_a_ground_is_felt_on_the_utility
     assert!(amps > 6.0 * MUST_TRIP_A, "a device would see {amps} A");
     // A generator that stands on nothing but its tires has no way back for that current, bonded or not.
     let left_on = list("ground-fault-worn-fridge").replace("set fridge-plug unplugged", "");
-    let (_, amps) = felt(&play_text(&scenario, 1, &left_on));
+    let amps = felt(&play_text(&scenario, 1, &left_on)).amps;
     assert!(amps < 1e-6, "{amps} A");
 }

@@ -72,6 +72,7 @@ event-battery-gave-back = The battery gives its circuits back to the panel.
 event-battery-overloaded = The battery is asked for { $watts }. It shuts off and waits for its switch.
 event-battery-empty = The battery is empty. It shuts off.
 event-shock = A line worker has the line in hand. It stands at { $volts }. { $amps } go through the body.
+event-touched = A hand on this metal feels current: { $metal }. It bridges { $volts }. { $body } go through the body for { $seconds }.
 event-alarm = The carbon monoxide alarm sounds. There are { $ppm } in the house.
 event-overcome = People in the house have passed out. The gas has taken { $cohb } of their blood.
 event-cord-soft = The insulation of the { $cord } goes soft at { $reached }.

@@ -52,6 +52,15 @@ finding-shock-now = Stop the engine and keep it off. Call the emergency number a
 finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
 source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).
 
+finding-touch-what = The hand that used it felt current from this metal: { $metal }. It bridged { $volts }. { $body } went through the body for { $seconds }.
+finding-touch-why = { $cleared ->
+    [one] A ground-fault device cut it off. That is { $limit } of what can stop a heart in that time. Zone: { $zone }. Without the device it would have gone on.
+   *[other] That is { $limit } of what can stop a heart in that time. Zone: { $zone }. Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
+}
+finding-touch-now = Do not touch it again. Turn the power to it off from elsewhere. Then unplug it, and mark it as broken.
+finding-touch-instead = Use nothing with worn wires or a missing ground pin. Plug things that are used by hand into outlets with ground-fault protection.
+source-touch = IEC 60479-1:2018: body and zones (checked in part). IEEE Std 80: limit of the heart for 50 kg (checked in a copy). UL 943: what a ground-fault device cuts off (checked in part).
+
 finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
 finding-live-blades-why = Bare blades and pins are made to be dead when nothing is plugged onto them. Anyone who touches them closes the circuit.
 finding-live-blades-now = Keep everyone away from the bare metal. Stop the engine and keep it off. If the utility feeds it, touch nothing and call an electrician.
@@ -252,3 +261,10 @@ stage-span = The { $name } stands at { $volts }.
 stage-neighbor = The { $name } gets { $volts } from your generator.
 stage-crew = The line worker's hands close the circuit: { $volts }, and { $amps } through the body.
 stage-crew-value = { $amps }
+
+name-zone-ac-1 = hardly felt
+name-zone-ac-2 = felt, no lasting harm
+name-zone-ac-3 = the hand may not let go
+name-zone-ac-4-1 = the heart may stop, in up to 5 of 100 people
+name-zone-ac-4-2 = the heart may stop, in up to half of people
+name-zone-ac-4-3 = the heart may stop, in more than half of people

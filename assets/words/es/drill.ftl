@@ -72,6 +72,7 @@ event-battery-gave-back = La batería devuelve sus circuitos al tablero.
 event-battery-overloaded = A la batería se le piden { $watts }. Se apaga y espera a su interruptor.
 event-battery-empty = La batería está vacía. Se apaga.
 event-shock = Una persona de la cuadrilla tiene la línea en la mano. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
+event-touched = Una mano en este metal siente corriente: { $metal }. Hace puente con { $volts }. Por el cuerpo pasan { $body } durante { $seconds }.
 event-alarm = Suena la alarma de monóxido de carbono. En la casa hay { $ppm }.
 event-overcome = Las personas de la casa perdieron el conocimiento. El gas ocupó el { $cohb } de su sangre.
 event-cord-soft = El aislamiento se ablanda a { $reached }: { $cord }.

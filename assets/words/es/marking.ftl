@@ -52,6 +52,15 @@ finding-shock-now = Detenga el motor y déjelo detenido. Llame al número de eme
 finding-shock-instead = Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
 source-shock = IEEE Std 80: 0,116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
 
+finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Hizo puente con { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
+finding-touch-why = { $cleared ->
+    [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en ese tiempo. Zona: { $zone }. Sin el dispositivo habría seguido.
+   *[other] Es el { $limit } de lo que puede parar un corazón en ese tiempo. Zona: { $zone }. Un aislamiento gastado pone el metal al voltaje del cable. Sin cable de tierra, la persona es el camino a tierra.
+}
+finding-touch-now = No lo toque otra vez. Corte su corriente desde otro lugar. Luego desenchúfelo y márquelo como roto.
+finding-touch-instead = No use nada con cables gastados o sin la clavija de tierra. Conecte lo que se usa con la mano a tomacorrientes con protección de falla a tierra.
+source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo de falla a tierra (verificado en parte).
+
 finding-live-blades-what = Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
 finding-live-blades-why = Las clavijas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
 finding-live-blades-now = Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido. Si lo alimenta la red, no toque nada y llame a un electricista.
@@ -252,3 +261,10 @@ stage-span = Tiene { $volts }: { $name }.
 stage-neighbor = Recibe { $volts } de su generador: { $name }.
 stage-crew = Las manos de quien trabaja en la línea cierran el circuito. Voltaje: { $volts }. Corriente por el cuerpo: { $amps }.
 stage-crew-value = { $amps }
+
+name-zone-ac-1 = apenas se siente
+name-zone-ac-2 = se siente, sin daño duradero
+name-zone-ac-3 = la mano quizá no pueda soltarse
+name-zone-ac-4-1 = el corazón puede pararse, hasta en 5 de 100 personas
+name-zone-ac-4-2 = el corazón puede pararse, hasta en la mitad de las personas
+name-zone-ac-4-3 = el corazón puede pararse, en más de la mitad de las personas
