@@ -62,6 +62,11 @@ pub fn keeps_turning(driven: Driven, supply: Supply) -> bool {
         >= BREAKDOWN_PU * BREAKDOWN_PU * asked_torque_pu(driven, supply.f_pu)
 }
 
+/// Whether a motor at standstill begins to turn.
+pub fn starts(supply: Supply) -> bool {
+    start_torque_pu(supply) >= LEAST_START_PU * LEAST_START_PU
+}
+
 /// Ohms at standstill at `f_pu` of rated frequency.
 pub fn standstill_impedance(motor: &Motor, f_pu: f64) -> Complex {
     let z = motor.locked_rotor_impedance();

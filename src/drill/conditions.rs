@@ -4,11 +4,14 @@
 //! Integration error against a cut at other points is rounding only; the engine cuts at fixed instants, so the bits agree too.
 
 use crate::apparatus::motor::protector_s;
+use crate::apparatus::motor_start::acceleration_s;
+use crate::apparatus::tolerance;
 use crate::hazard::monoxide;
 use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
 use super::cords::CordCondition;
+use super::protection::{stress_pu, supply};
 use super::second_source::{BatteryCondition, SolarCondition};
 
 /// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
@@ -53,6 +56,10 @@ pub struct ApplianceCondition {
     pub closed_again: DrillTime,
     /// Whether what it guards has been lost.
     pub lost: bool,
+    /// How near its electronics are to being destroyed by high volts, 1 where they are.
+    pub damage: f64,
+    /// Whether they are.
+    pub damaged: bool,
 }
 
 /// The engine.
@@ -175,11 +182,17 @@ impl Conditions {
                 };
                 condition.level = (condition.level + rate * seconds / 3600.0).max(0.0);
             }
+            let reading = readings.appliance(index);
+            if let Some(pu) = stress_pu(&appliance.work, condition, &reading) {
+                condition.damage = tolerance::damage_after(condition.damage, pu, seconds);
+            }
             if let Work::Motor(motor) = &appliance.work {
-                let pu = readings.appliance(index).pu;
+                let pu = reading.pu;
                 match condition.phase {
                     Phase::Starting => {
-                        condition.progress += motor.acceleration_s(pu).map_or(0.0, |s| seconds / s);
+                        let supply = supply(site, readings, index);
+                        condition.progress +=
+                            acceleration_s(motor, supply).map_or(0.0, |s| seconds / s);
                     }
                     Phase::Stalled => condition.heat += seconds / protector_s(pu),
                     Phase::Resting | Phase::NoPower | Phase::Running | Phase::Protected => {

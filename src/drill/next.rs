@@ -3,11 +3,14 @@
 //! Computed from the committed state alone, so that it doesn't depend on who asks or when.
 
 use crate::apparatus::motor::protector_s;
+use crate::apparatus::motor_start::acceleration_s;
+use crate::apparatus::tolerance;
 use crate::site::{Demand, Work};
 use crate::units::DrillTime;
 
 use super::conditions::Phase;
 use super::engine::Drill;
+use super::protection::{stress_pu, supply};
 
 /// The grid on which state is committed even if nothing happens, milliseconds.
 const GRID_MS: u64 = 1000;
@@ -71,11 +74,19 @@ impl Drill {
                     }
                 }
             }
+            let reading = self.readings().appliance(index);
+            let stress = stress_pu(&appliance.work, condition, &reading);
+            if let Some(s) =
+                stress.and_then(|pu| tolerance::seconds_to_damage(condition.damage, pu))
+            {
+                consider(s);
+            }
             if let Work::Motor(motor) = &appliance.work {
-                let pu = self.readings().appliance(index).pu;
+                let pu = reading.pu;
                 match condition.phase {
                     Phase::Starting => {
-                        if let Some(s) = motor.acceleration_s(pu) {
+                        let supply = supply(site, self.readings(), index);
+                        if let Some(s) = acceleration_s(motor, supply) {
                             consider((1.0 - condition.progress) * s);
                         }
                     }

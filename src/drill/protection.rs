@@ -1,14 +1,19 @@
-//! What ground-fault devices do in a drill, and when a breaker that has tripped may be reset.
+//! What ground-fault devices do in a drill, when a breaker that has tripped may be reset, and what a lost neutral or leg does to electronics.
 //!
 //! A device opens when what goes out doesn't come back, or when its test signal finds the neutral behind it grounded; both come from the circuit, whoever or whatever is the cause.
 //! It opens within 25 ms, which is less than the drill counts apart from what follows at once.
 //! A bimetal stays hot after its trip; the handle latches when it has cooled.
+//! Electronics are under stress while they are on; those that wait in standby are taken as off.
+//! Motors see the frequency of the generator where it alone feeds them, by its droop and without the dip of a start.
 //! Not covered: devices that fail, and reset buttons that don't hold without power.
 
 use crate::apparatus::gfci;
 use crate::apparatus::gfci::Gfci;
-use crate::site::{ControlId, Kind, PositionId, Site};
+use crate::apparatus::motor_start::Supply;
+use crate::apparatus::waveform::NOMINAL_HZ;
+use crate::site::{ApplianceReading, ControlId, Kind, PositionId, Readings, Site, Work};
 
+use super::conditions::{ApplianceCondition, Phase};
 use super::engine::Drill;
 use super::event::Event;
 
@@ -32,6 +37,19 @@ pub enum ProtectionEvent {
         residual_a: f64,
         /// Where they go.
         astray: Astray,
+    },
+    /// The neutral of the house's drop comes loose.
+    NeutralLost,
+    /// One hot of the house's drop comes loose.
+    LegLost,
+    /// The drop is whole again.
+    DropMended,
+    /// Electronics are destroyed by high volts.
+    Damaged {
+        /// Index of the appliance.
+        appliance: usize,
+        /// Volts across it.
+        volts: f64,
     },
 }
 
@@ -82,6 +100,24 @@ impl Drill {
         (grounded || opens).then_some((residual_a, astray))
     }
 
+    /// Tells of electronics that have just been destroyed.
+    pub(super) fn fire_damage(&mut self) {
+        let mut destroyed = Vec::new();
+        for (index, condition) in self.conditions.appliances.iter_mut().enumerate() {
+            if condition.damage >= 1.0 - 1e-9 && !condition.damaged {
+                condition.damaged = true;
+                destroyed.push(index);
+            }
+        }
+        for appliance in destroyed {
+            let volts = self.readings().appliance(appliance).volts;
+            self.happen(Event::Protection(ProtectionEvent::Damaged {
+                appliance,
+                volts,
+            }));
+        }
+    }
+
     /// Whether a tripped breaker is still too hot for its handle to latch.
     pub(super) fn too_hot_to_latch(&self, control: ControlId) -> bool {
         let site = self.site();
@@ -89,5 +125,31 @@ impl Drill {
         let breaker = breakers.find(|(id, ..)| *id == control);
         let heat = self.conditions().heat_of(control);
         breaker.is_some_and(|(_, _, breaker)| !breaker.latches(heat))
+    }
+}
+
+/// Volts on electronics that are on, of rated; `None` for anything else.
+pub(super) fn stress_pu(
+    work: &Work,
+    condition: &ApplianceCondition,
+    reading: &ApplianceReading,
+) -> Option<f64> {
+    let on = matches!(work, Work::Electronic { .. }) && condition.phase == Phase::Running;
+    (on && !condition.damaged).then_some(reading.pu)
+}
+
+/// Volts and frequency at an appliance, of rated.
+pub(super) fn supply(site: &Site, readings: &Readings, index: usize) -> Supply {
+    let reading = readings.appliance(index);
+    let set = readings.generator;
+    let alone = reading.fed.generator && !set.tied;
+    let f_pu = if alone {
+        site.generator.spec.frequency_hz(set.watts) / NOMINAL_HZ
+    } else {
+        1.0
+    };
+    Supply {
+        v_pu: reading.pu,
+        f_pu,
     }
 }

@@ -6,7 +6,8 @@
 use std::sync::Arc;
 
 use crate::apparatus::breaker::Breaker;
-use crate::apparatus::motor::{LEAST_START_PU, PROTECTOR_RESET_S};
+use crate::apparatus::motor::PROTECTOR_RESET_S;
+use crate::apparatus::motor_start::{Driven, Supply, keeps_turning, starts};
 use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Site, Work};
 
 use crate::units::DrillTime;
@@ -15,14 +16,15 @@ use super::conditions::{ApplianceCondition, Phase};
 use super::engine::Drill;
 use super::event::Event;
 use super::next::whole_millis;
+use super::protection::supply;
 use super::trace::What;
 
 /// Consequences that may follow from one change; a limit, never met in the drills that are shipped.
 const MOST_CONSEQUENCES: usize = 200;
 /// Below this fraction of rated volts an outlet counts as dead to an appliance.
 const DEAD_PU: f64 = 0.1;
-/// Below this fraction of rated volts a running motor comes to a stand: breakdown torque, typical, from memory.
-const BREAKDOWN_PU: f64 = 0.6;
+/// The same for one that is on already, and may pull a weak source down by itself.
+const PULLED_DOWN_PU: f64 = 0.01;
 
 impl Drill {
     /// Whether the crew's hands are on the line.
@@ -198,6 +200,9 @@ impl Drill {
         ) else {
             return false;
         };
+        if condition.damaged {
+            return false;
+        }
         match &appliance.demand {
             Demand::Switch(control) => self.positions.get(*control) == PositionId(1),
             Demand::Reservoir(r) if condition.asks => condition.level > r.off_level + GRAIN,
@@ -214,16 +219,16 @@ impl Drill {
             .zip(&self.conditions.appliances)
             .enumerate()
             .any(|(index, (appliance, c))| {
-                let pu = self.readings().appliance(index).pu;
+                let supply = supply(site, self.readings(), index);
                 let asks = self.asks(site, index);
-                next_phase(c, &appliance.work, asks, pu, at) != c.phase
+                next_phase(c, &appliance.work, asks, supply, at) != c.phase
             })
     }
 
     /// Follows one appliance; says whether its electrical state changed.
     fn follow(&mut self, site: &Site, index: usize) -> bool {
         let asks = self.asks(site, index);
-        let reading = self.readings().appliance(index);
+        let supply = supply(site, self.readings(), index);
         let at = self.committed_at();
         let (Some(appliance), Some(condition)) = (
             site.appliances.get(index),
@@ -233,7 +238,7 @@ impl Drill {
         };
         condition.asks = asks;
         let before = condition.phase;
-        let next = next_phase(condition, &appliance.work, asks, reading.pu, at);
+        let next = next_phase(condition, &appliance.work, asks, supply, at);
         if next == before {
             return false;
         }
@@ -281,7 +286,7 @@ fn next_phase(
     condition: &ApplianceCondition,
     work: &Work,
     asks: bool,
-    pu: f64,
+    supply: Supply,
     at: DrillTime,
 ) -> Phase {
     if condition.phase == Phase::Protected && condition.closed_again > at {
@@ -290,19 +295,23 @@ fn next_phase(
     if !asks {
         return Phase::Resting;
     }
-    if pu < DEAD_PU {
+    let on = matches!(
+        condition.phase,
+        Phase::Running | Phase::Starting | Phase::Stalled
+    );
+    if supply.v_pu < if on { PULLED_DOWN_PU } else { DEAD_PU } {
         return Phase::NoPower;
     }
     if !matches!(work, Work::Motor(_)) {
         return Phase::Running;
     }
     match condition.phase {
-        Phase::Running if pu >= BREAKDOWN_PU => Phase::Running,
+        Phase::Running if keeps_turning(Driven::Constant, supply) => Phase::Running,
         Phase::Starting if condition.progress >= 1.0 - GRAIN => Phase::Running,
         Phase::Stalled if condition.heat >= 1.0 - GRAIN => Phase::Protected,
         Phase::Resting | Phase::NoPower | Phase::Protected => Phase::Starting,
         Phase::Running | Phase::Starting | Phase::Stalled => {
-            if pu >= LEAST_START_PU {
+            if starts(supply) {
                 Phase::Starting
             } else {
                 Phase::Stalled

@@ -18,6 +18,12 @@ pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
             positions.set(line.span_state, PositionId(0));
         }
         Happening::UtilityReturns => positions.set(line.feeder, PositionId(1)),
+        Happening::NeutralLost => positions.set(line.drop_neutral, PositionId(1)),
+        Happening::LegLost => positions.set(line.drop_leg, PositionId(1)),
+        Happening::DropMended => {
+            positions.set(line.drop_neutral, PositionId(0));
+            positions.set(line.drop_leg, PositionId(0));
+        }
     }
 }
 

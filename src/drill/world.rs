@@ -13,6 +13,7 @@ use super::engine::{Drill, Outcome};
 use super::event::Event;
 use super::known::Learnt;
 use super::next::whole_millis;
+use super::protection::ProtectionEvent;
 use super::story::take_place;
 use super::touch::Metal;
 use super::trace::What;
@@ -80,6 +81,9 @@ impl Drill {
             Happening::CrewTakesHold => Event::CrewTookHold,
             Happening::CrewLeaves => Event::CrewLeft,
             Happening::UtilityReturns => Event::UtilityReturned,
+            Happening::NeutralLost => Event::Protection(ProtectionEvent::NeutralLost),
+            Happening::LegLost => Event::Protection(ProtectionEvent::LegLost),
+            Happening::DropMended => Event::Protection(ProtectionEvent::DropMended),
         });
         self.conditions.story_done += 1;
         true
@@ -148,6 +152,7 @@ impl Drill {
         for appliance in lost {
             self.happen(Event::Lost { appliance });
         }
+        self.fire_damage();
         self.wants_following()
     }
 

@@ -76,6 +76,9 @@ fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) ->
             WhatFile::CrewTakesHold => Happening::CrewTakesHold,
             WhatFile::CrewLeaves => Happening::CrewLeaves,
             WhatFile::UtilityReturns => Happening::UtilityReturns,
+            WhatFile::NeutralLost => Happening::NeutralLost,
+            WhatFile::LegLost => Happening::LegLost,
+            WhatFile::DropMended => Happening::DropMended,
         };
         story.push(Timed {
             at,

@@ -58,6 +58,9 @@ pub(super) enum WhatFile {
     CrewTakesHold,
     CrewLeaves,
     UtilityReturns,
+    NeutralLost,
+    LegLost,
+    DropMended,
 }
 
 #[derive(Debug, Deserialize)]

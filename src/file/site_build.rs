@@ -201,6 +201,8 @@ impl Build<'_> {
             source_electrode_ohm: file.source_electrode_ohm,
             feeder: f.add("feeder", Kind::Line, &["open", "closed"], "line", 1),
             span_state: f.add("broken-span", Kind::Line, &["whole", "broken"], "line", 0),
+            drop_neutral: f.add("drop-neutral", Kind::Line, &["whole", "broken"], "line", 0),
+            drop_leg: f.add("drop-leg", Kind::Line, &["whole", "broken"], "line", 0),
             crew: f.add(
                 "crew",
                 Kind::Line,

@@ -49,6 +49,8 @@ pub enum Rule {
     TwoBonds,
     /// The ground of a cord carries a share of the load's current.
     GroundCarries,
+    /// Electronics are destroyed by high volts.
+    Damaged,
     /// A motor gets too little voltage.
     Starved,
     /// A cord is hotter than it is rated for.
@@ -96,6 +98,7 @@ impl Rule {
             | Self::GroundFault
             | Self::TwoBonds
             | Self::GroundCarries
+            | Self::Damaged
             | Self::Starved
             | Self::CordHot
             | Self::PlugHot
@@ -130,6 +133,7 @@ impl Rule {
             Self::ResetIntoFault => "reset-into-fault",
             Self::TwoBonds => "two-bonds",
             Self::GroundCarries => "ground-carries",
+            Self::Damaged => "damaged",
             Self::Starved => "starved",
             Self::CordHot => "cord-hot",
             Self::CordFire => "cord-fire",

@@ -1,16 +1,19 @@
-//! What ground-fault devices and frames tell: a device that opened, one that was reset into the same fault, current on the ground of a cord.
+//! What ground-fault devices, frames and high volts tell: a device that opened, one that was reset into the same fault, current on the ground of a cord, electronics destroyed.
 //!
 //! A device that opens has done its work, and two bonds are nobody's mistake in a drill: both are explained and break nothing.
 //! To set a device again with the fault still there is a breach.
+//! Electronics that a lost neutral destroys within a minute are nobody's mistake either; left on for longer, or on the household's own source, they are.
 //! Sources: UL 943 for what a class A device does; NEC 250.30, 250.34 and 702.11 for where a neutral is bonded; NEC 250.6 for current on grounds (from memory).
 
 use std::collections::BTreeSet;
 
 use crate::apparatus::gfci;
 use crate::apparatus::gfci::Gfci;
+use crate::apparatus::tolerance;
 use crate::drill::{Astray, Event, Moment, ProtectionEvent, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::Site;
+use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
@@ -18,6 +21,9 @@ use super::finding::{Finding, Rule};
 
 /// Amps on the ground of a cord that are more than leakage: common practice.
 const GROUND_A: f64 = 0.5;
+
+/// How long one may take to see lamps flare and to switch the house off: common practice.
+const TO_ACT: DrillTime = DrillTime::from_secs(60);
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
@@ -58,6 +64,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         );
     }
     found.extend(grounds_that_carry(site, trace));
+    found.extend(electronics_destroyed(site, trace));
     found
 }
 
@@ -82,6 +89,53 @@ fn grounds_that_carry(site: &Site, trace: &Trace) -> Vec<Finding> {
                     .with("lasted", Arg::lasting(episode.length())),
             );
         }
+    }
+    found
+}
+
+/// Electronics that high volts have destroyed, with how long they had stood them.
+fn electronics_destroyed(site: &Site, trace: &Trace) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (index, moment) in trace.moments.iter().enumerate() {
+        let What::Happened(Event::Protection(ProtectionEvent::Damaged { appliance, volts })) =
+            moment.what
+        else {
+            continue;
+        };
+        let high = |m: &Moment| m.readings.appliance(appliance).pu > tolerance::MOST_PU;
+        let before = trace.moments.get(..index).unwrap_or_default();
+        let from = before.iter().rev().take_while(|m| high(m)).last();
+        let stood = moment.at.since(from.map_or(moment.at, |m| m.at));
+        let reading = moment.readings.appliance(appliance);
+        let rated_v = reading.volts / reading.pu;
+        let lost = before.iter().rev().find(|m| {
+            let neutral = Event::Protection(ProtectionEvent::NeutralLost);
+            matches!(&m.what, What::Happened(event) if *event == neutral)
+        });
+        let seen_for = lost.map_or(stood, |m| moment.at.since(m.at));
+        let name = site.appliances.get(appliance);
+        let finding = Finding {
+            lasted: stood,
+            breach: seen_for > TO_ACT || reading.fed.customer(),
+            ..Finding::breach(Rule::Damaged, moment.at, index)
+        };
+        found.push(
+            finding
+                .with(
+                    "appliance",
+                    Arg::Said(Box::new(name_of(name.map_or("", |a| a.name.as_str())))),
+                )
+                .with("volts", Arg::Quantity(volts, Unit::Volts))
+                .with(
+                    "most",
+                    Arg::Quantity(rated_v * tolerance::MOST_PU, Unit::Volts),
+                )
+                .with("stood", Arg::lasting(stood))
+                .with(
+                    "allowed",
+                    Arg::Quantity(tolerance::allowed_s(volts / rated_v), Unit::Seconds),
+                ),
+        );
     }
     found
 }

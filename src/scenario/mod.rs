@@ -59,6 +59,12 @@ pub enum Happening {
     CrewLeaves,
     /// The switch at the head of the lateral closes.
     UtilityReturns,
+    /// The neutral of the house's drop comes loose.
+    NeutralLost,
+    /// One hot of the house's drop comes loose.
+    LegLost,
+    /// The utility has mended the house's drop.
+    DropMended,
 }
 
 /// What to reach.

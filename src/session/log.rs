@@ -273,6 +273,15 @@ fn protection_message(site: &Site, event: &ProtectionEvent) -> Message {
             residual_a * 1000.0,
             Unit::Milliamps,
         ),
+        ProtectionEvent::NeutralLost => Message::new("event-neutral-lost"),
+        ProtectionEvent::LegLost => Message::new("event-leg-lost"),
+        ProtectionEvent::DropMended => Message::new("event-drop-mended"),
+        ProtectionEvent::Damaged { appliance, volts } => {
+            let name = site.appliances.get(*appliance);
+            Message::new("event-damaged")
+                .name("appliance", name.map_or("", |a| a.name.as_str()))
+                .quantity("volts", *volts, Unit::Volts)
+        }
     }
 }
 

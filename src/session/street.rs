@@ -164,6 +164,7 @@ impl Session {
         let reading = drill.readings().appliance(index);
         let powered = reading.pu > 0.1;
         let state = match (condition.phase, powered) {
+            _ if condition.damaged => ApplianceState::Broken,
             (Phase::Running, _) if reading.pu < 0.9 || reading.pu > 1.1 => ApplianceState::Strained,
             (Phase::Running, _) => ApplianceState::Running,
             (Phase::Starting, _) => ApplianceState::Starting,

@@ -78,6 +78,10 @@ pub struct Line {
     pub feeder: ControlId,
     /// The broken span's phase wire: whole, broken.
     pub span_state: ControlId,
+    /// The neutral of the house's drop: whole, broken.
+    pub drop_neutral: ControlId,
+    /// The second hot of the house's drop: whole, broken.
+    pub drop_leg: ControlId,
     /// What the crew does: away, testing, hands-on, clear.
     pub crew: ControlId,
     /// The crew's protective grounds: off, on.

@@ -7,12 +7,12 @@
 use std::sync::Arc;
 
 use crate::apparatus::generator::Reactance;
-use crate::circuit::{Ceiling, Limit, Load, NetworkError, NodeId, Solution, Solver};
+use crate::circuit::{BranchId, Ceiling, Limit, Load, NetworkError, NodeId, Solution, Solver};
 use crate::hazard::body::{Path, Percentile, path_ohm};
 use crate::units::Complex;
 
 use super::control::Positions;
-use super::parts::{Site, Work};
+use super::parts::{Appliance, Site, Work};
 use super::readings::{
     ApplianceReading, BatteryReading, Fed, GeneratorReading, Names, PointReading, Range, Readings,
     Shock,
@@ -308,19 +308,10 @@ impl Plant {
         let residual_a = wiring.gfcis.iter().map(|g| residual_a(solution, g));
         let gfcis = wiring.gfcis.iter();
         let neutral_loop_ohm = gfcis.map(|g| neutral_loop_ohm(solution, wiring, positions, g));
-        let appliances = site
-            .appliances
-            .iter()
-            .zip(&wiring.loads)
-            .zip(&wiring.load_nodes)
-            .map(|((appliance, branch), (a, b))| {
-                let volts = solution.volts_between(*a, *b);
-                ApplianceReading {
-                    volts,
-                    pu: volts / rated_v(site, appliance.circuit),
-                    amps: solution.amps(*branch),
-                    watts: solution.power(*branch).re,
-                }
+        let loads = wiring.loads.iter().zip(&wiring.load_nodes);
+        let appliances =
+            site.appliances.iter().zip(loads).map(|(a, (load, ends))| {
+                appliance_reading(site, solution, wiring, a, (*load, *ends))
             });
         let [one, two] = wiring.generator_hots;
         let generator = GeneratorReading {
@@ -377,6 +368,24 @@ fn converter_load(watts: f64) -> Load {
         va: Complex::new(watts, 0.0),
         rated_v: BOTH_V,
         floor_pu: FLOOR_PU,
+    }
+}
+
+/// What an appliance gets, from its load and the two nodes that this hangs between.
+fn appliance_reading(
+    site: &Site,
+    solution: &Solution,
+    wiring: &Wiring,
+    appliance: &Appliance,
+    (load, (a, b)): (BranchId, (NodeId, NodeId)),
+) -> ApplianceReading {
+    let volts = solution.volts_between(a, b);
+    ApplianceReading {
+        volts,
+        pu: volts / rated_v(site, appliance.circuit),
+        amps: solution.amps(load),
+        watts: solution.power(load).re,
+        fed: fed_at(solution, wiring, a),
     }
 }
 

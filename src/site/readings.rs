@@ -61,6 +61,8 @@ pub struct ApplianceReading {
     pub amps: f64,
     /// Watts it takes.
     pub watts: f64,
+    /// What feeds it.
+    pub fed: Fed,
 }
 
 /// Readings of the generator.

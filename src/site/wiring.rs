@@ -448,8 +448,13 @@ impl Builder<'_> {
         let (one, two, neutral) = (self.hot(), self.hot(), self.grounded());
         let top_one = self.hot();
         let contact = self.network.switch(from[0], top_one, CONTACT_OHM, true);
+        let (top_two, top_n) = if point == "service" {
+            self.loose_ends(from[1], from[2], thing)
+        } else {
+            (from[1], from[2])
+        };
         self.edge(from[0], one, thing, None);
-        self.edge(from[1], two, thing, None);
+        self.edge(top_two, two, thing, None);
         self.meter(thing, vec![contact]);
         let z = triplex_impedance(
             &TRIPLEX_1_0,
@@ -458,7 +463,7 @@ impl Builder<'_> {
             service.drop_ft,
         );
         self.network
-            .coupled(&[top_one, from[1], from[2]], &[one, two, neutral], &z, true);
+            .coupled(&[top_one, top_two, top_n], &[one, two, neutral], &z, true);
         self.electrode(neutral, service.electrode_ohm);
         self.point(point, vec![one, two], neutral);
         End {
@@ -467,6 +472,16 @@ impl Builder<'_> {
             neutral,
             ground: neutral,
         }
+    }
+
+    /// The two connections at the pole that can come loose: a hot's and the neutral's.
+    fn loose_ends(&mut self, hot: NodeId, neutral: NodeId, thing: &str) -> (NodeId, NodeId) {
+        const WHOLE: PositionId = PositionId(0);
+        let (leg, returns) = (self.site.line.drop_leg, self.site.line.drop_neutral);
+        let (top_hot, top_neutral) = (self.hot(), self.grounded());
+        self.contact(hot, top_hot, (leg, WHOLE), thing);
+        self.return_contact(neutral, top_neutral, (returns, WHOLE));
+        (top_hot, top_neutral)
     }
 
     fn neighbor_loads(&mut self, end: End, leg_watts: (f64, f64)) {

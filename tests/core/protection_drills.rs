@@ -285,3 +285,90 @@ fn a_hand_on_the_frame_of_a_worn_machine_without_a_ground_is_felt_on_the_utility
     let amps = felt(&play_text(&scenario, 1, &left_on)).amps;
     assert!(amps < 1e-6, "{amps} A");
 }
+
+/// The shipped house with a drop that comes loose half a minute after the start.
+fn with_loose_drop(what: &str) -> Arc<Scenario> {
+    let story = format!("(minute: 0, second: 30, what: {what}),");
+    changed(&[], &[("(minute: 0, second: 30, what: Outage),", &story)])
+}
+
+/// Appliances destroyed, with the volts they got.
+fn destroyed(played: &Played) -> Vec<(String, f64)> {
+    let events = played.drill.trace().events();
+    let destroyed = events.filter_map(|(_, event)| {
+        if let Event::Protection(ProtectionEvent::Damaged { appliance, volts }) = event {
+            let name = &played.drill.site().appliances[*appliance].name;
+            Some((name.clone(), *volts))
+        } else {
+            None
+        }
+    });
+    destroyed.collect()
+}
+
+/// Findings of destroyed electronics: whether each is a breach.
+fn damage_found(played: &Played) -> Vec<bool> {
+    let findings = played.verdict.findings.iter();
+    let damaged = findings.filter(|f| f.rule == Rule::Damaged);
+    damaged.map(|f| f.breach).collect()
+}
+
+#[test]
+fn after_a_lost_neutral_a_house_that_is_off_within_seconds_keeps_its_electronics() {
+    let played = play(&with_loose_drop("NeutralLost"), "lost-neutral-main-off");
+    assert_eq!(destroyed(&played), []);
+    assert!(damage_found(&played).is_empty());
+}
+
+#[test]
+fn a_lost_neutral_burns_out_what_is_on_the_light_leg_and_leaving_it_on_is_a_breach() {
+    let scenario = with_loose_drop("NeutralLost");
+    let left_on = play(&scenario, "lost-neutral-left-on");
+    let first = destroyed(&left_on)[0].clone();
+    assert_eq!(first.0, "bedroom-lights", "40 W on the light leg");
+    assert!(first.1 > 1.3 * 120.0 && first.1 < 240.0, "{first:?}");
+    assert!(damage_found(&left_on).contains(&true));
+    // Events of ten minutes stay few: nothing flickers between on and off.
+    let moments = left_on.drill.trace().moments.len();
+    assert!(moments < 300, "{moments} moments");
+    // The microwave makes that leg the heavy one: now the other leg's electronics go, at more than 200 V.
+    let switched = play(&scenario, "lost-neutral-microwave");
+    let names: Vec<_> = destroyed(&switched).into_iter().map(|d| d.0).collect();
+    assert_eq!(names, ["kitchen-lights", "television"]);
+    assert!(destroyed(&switched).iter().all(|d| d.1 > 200.0));
+    assert_eq!(damage_found(&switched), [true, true]);
+}
+
+#[test]
+fn a_lost_leg_is_fed_through_what_hangs_between_the_legs_and_burns_nothing() {
+    let played = play(&with_loose_drop("LegLost"), "lost-leg");
+    assert_eq!(destroyed(&played), []);
+    let site = played.drill.site();
+    let volts = |at: usize, name: &str| {
+        let moments = &played.drill.trace().moments;
+        let index = site.appliance_index(name).unwrap();
+        moments[at].readings.appliance(index).volts
+    };
+    let moments = &played.drill.trace().moments;
+    let look = moments.iter().position(|m| m.at.seconds() > 39.0).unwrap();
+    // 40 W of lamps behind the water heater's 12.8 ohms: nearly all of leg 1's volts.
+    assert!(
+        volts(look, "bedroom-lights") > 105.0,
+        "{}",
+        volts(look, "bedroom-lights")
+    );
+    assert!(
+        volts(look, "water-heater") < 15.0,
+        "{}",
+        volts(look, "water-heater")
+    );
+    assert!((volts(look, "television") - 119.0).abs() < 3.0);
+    let stalled = played.drill.trace().events();
+    let stalled = stalled
+        .filter(|(_, e)| matches!(e, Event::Stalled { .. }))
+        .count();
+    assert!(
+        stalled > 0,
+        "a motor on that leg can't start through a heater"
+    );
+}

@@ -169,6 +169,12 @@ finding-ground-carries-now = Keep hands off the frame while you test it. If it s
 finding-ground-carries-instead = Ask an electrician for one bond only: a neutral that is switched, or a generator whose neutral floats.
 source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond (from memory).
 
+finding-damaged-what = Too much voltage burned this out: { $appliance }. It got { $volts } for { $stood }.
+finding-damaged-why = Its electronics stand { $most } for good. At { $volts } the published curve allows { $allowed }. With the neutral gone, the light side of the house gets what the other side should have.
+finding-damaged-now = Turn the main breaker off. Call the utility. Do not touch the burned part while it is plugged in.
+finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once.
+source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
+
 finding-starved-what = Too little voltage, only { $volts }: { $appliance }.
 finding-starved-why = { $motor ->
     [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.

@@ -177,6 +177,8 @@ name-span-1 = line from pole 1 to pole 2
 name-span-2 = line from pole 2 to pole 3
 name-span-3 = line from pole 3 to pole 4
 name-drop = service drop
+name-drop-neutral = neutral of the service drop
+name-drop-leg = second hot of the service drop
 name-drop-neighbor-1 = service drop of the house next door
 name-drop-neighbor-2 = service drop of the house across the street
 

@@ -169,6 +169,12 @@ finding-ground-carries-now = No toque el armazón mientras lo prueba. Si tiene a
 finding-ground-carries-instead = Pida a un electricista una sola unión: un neutro conmutado, o un generador de neutro flotante.
 source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
 
+finding-damaged-what = Demasiado voltaje lo quemó: { $appliance }. Recibió { $volts } durante { $stood }.
+finding-damaged-why = Su electrónica aguanta { $most } sin límite. Con { $volts }, la curva publicada permite { $allowed }. Sin neutro, el lado con poca carga recibe lo que le toca al otro.
+finding-damaged-now = Apague el interruptor principal. Llame a la compañía. No toque la parte quemada mientras esté enchufada.
+finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal.
+source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
+
 finding-starved-what = Muy poco voltaje, solo { $volts }: { $appliance }.
 finding-starved-why = { $motor ->
     [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
