@@ -31,6 +31,7 @@ const SHIPPED_SITES: &[(&str, &str)] = &[
     shipped!("scenarios/sites/two-gables.ron"),
     shipped!("scenarios/sites/brick-corner.ron"),
     shipped!("scenarios/sites/two-steps.ron"),
+    shipped!("scenarios/sites/sun-porch.ron"),
 ];
 /// In the order in which to take them.
 const SHIPPED_DRILLS: &[(&str, &str)] = &[
@@ -39,6 +40,7 @@ const SHIPPED_DRILLS: &[(&str, &str)] = &[
     shipped!("scenarios/drills/loose-slide.ron"),
     shipped!("scenarios/drills/six-handles.ron"),
     shipped!("scenarios/drills/right-cord.ron"),
+    shipped!("scenarios/drills/forgotten-sun.ron"),
 ];
 
 /// Scenarios by name, in the order in which to take them.

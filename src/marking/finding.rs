@@ -61,6 +61,14 @@ pub enum Rule {
     PlugHot,
     /// A cord isn't fit for what it is used for: indoors only, without a ground, damaged, joined to others.
     CordUnfit,
+    /// A solar inverter takes a generator for the utility.
+    SunOnGenerator,
+    /// Power is pushed back into a generator.
+    PushedBack,
+    /// A battery is asked for more than its inverter stands.
+    BatteryOverloaded,
+    /// A battery runs empty.
+    BatterySpent,
     /// The engine runs nearer to an opening than the published distance.
     TooNear,
     /// What matters got no power in time.
@@ -102,7 +110,11 @@ impl Rule {
             | Self::Starved
             | Self::CordHot
             | Self::PlugHot
-            | Self::CordUnfit => Criterion::Load,
+            | Self::CordUnfit
+            | Self::SunOnGenerator
+            | Self::PushedBack
+            | Self::BatteryOverloaded
+            | Self::BatterySpent => Criterion::Load,
             Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => {
                 Criterion::Restoration
             }
@@ -139,6 +151,10 @@ impl Rule {
             Self::CordFire => "cord-fire",
             Self::PlugHot => "plug-hot",
             Self::CordUnfit => "cord-unfit",
+            Self::SunOnGenerator => "sun-on-generator",
+            Self::PushedBack => "pushed-back",
+            Self::BatteryOverloaded => "battery-overloaded",
+            Self::BatterySpent => "battery-spent",
             Self::TooNear => "too-near",
             Self::GoalLate => "goal-late",
             Self::Lost => "lost",

@@ -15,6 +15,7 @@ mod people;
 mod protection;
 mod restoration;
 mod touch;
+mod second_source;
 
 use crate::drill::Trace;
 use crate::scenario::{Criterion, Scenario};
@@ -60,6 +61,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(touch::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
+    findings.extend(second_source::findings(scenario, trace));
     findings.extend(protection::findings(scenario, trace));
     findings.extend(cords::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));

@@ -10,7 +10,7 @@ use crate::playing::{Played, list, play_text, shipped};
 
 const SEEDS: [u64; 3] = [1, 7, 2_026];
 
-const DRILLS: &[(&str, &str)] = &[("loose-", "loose-slide")];
+const DRILLS: &[(&str, &str)] = &[("loose-", "loose-slide"), ("sun-", "forgotten-sun")];
 
 fn play(name: &str, seed: u64) -> Played {
     let drill = DRILLS.iter().find(|(first, _)| name.starts_with(first));

@@ -21,6 +21,11 @@ drill-right-cord-summary = A small house with no way to connect a generator to i
 drill-right-cord-goal = Run the fridge and the space heater on cords within 20 minutes of the outage. When the utility is back, plug them into the wall again and put everything away.
 drill-right-cord-note = A wrong cord can start a fire in this drill. Nothing is shown in detail. You can stop at any time.
 
+drill-forgotten-sun-title = Forgotten sun
+drill-forgotten-sun-summary = A bright morning after the storm. A battery keeps a few circuits alive. There are solar panels on the roof and a quiet generator in the shed.
+drill-forgotten-sun-goal = Get the sump pump running on the generator within 20 minutes of the outage. Keep the fridge and the furnace on. When the utility is back, switch back, let the sun in again and put everything away.
+drill-forgotten-sun-note = Three sources feed this house. Each one can hurt. You can stop at any time.
+
 log-set = { $control }: { $position }.
 log-look = You look at the { $place }.
 log-test = You test: { $point }.

@@ -121,6 +121,30 @@ finding-blind-return-now = Look at the street, or call the utility.
 finding-blind-return-instead = Look for lights in the street, or ask the utility, before you switch back.
 source-blind-return = Common practice.
 
+finding-sun-on-generator-what = The solar inverter took your generator for the utility and joined it. The roof can give { $sun }.
+finding-sun-on-generator-why = The inverter cannot tell a steady generator from the utility. It pushes what the sun gives into the same wires. When the sun gives more than the house takes, the rest goes into the generator.
+finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while the generator feeds the panel.
+finding-sun-on-generator-instead = Turn the solar breaker off before a generator of { $rated } feeds the same panel. Turn it on again once the utility feeds the house.
+source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds (checked in a copy). Keeping it off a generator is common practice.
+
+finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.
+finding-pushed-back-why = A generator cannot take power back. An engine speeds up. The electronics of an inverter set shut off, often for good.
+finding-pushed-back-now = Turn the solar breaker off. Stop the engine and have the generator checked.
+finding-pushed-back-instead = Keep sun and generator apart: only one of them feeds the panel at a time.
+source-pushed-back = Common practice; what a generator stands is not published for household sets.
+
+finding-battery-overloaded-what = The battery was asked for { $watts } and is made for { $rated }. It shut off.
+finding-battery-overloaded-why = A battery gives more than its rating for a few seconds only. Then all it guards goes dark at once.
+finding-battery-overloaded-now = Turn off what draws most. Then turn the switch of the battery off and on.
+finding-battery-overloaded-instead = Run heaters and the microwave oven one at a time, or leave them until the utility is back.
+source-battery-overloaded = Typical ratings, from memory. The time is computed from the load.
+
+finding-battery-spent-what = The battery ran empty.
+finding-battery-spent-why = All that it guarded went dark at once.
+finding-battery-spent-now = Turn off what is not needed. Charge it from the utility or the sun.
+finding-battery-spent-instead = Turn off what can wait as soon as the battery takes over.
+source-battery-spent = Computed from its energy and the load.
+
 finding-too-near-what = { $indoors ->
     [one] The engine ran indoors.
    *[other] The engine ran { $feet } from an opening of the house.

@@ -90,6 +90,14 @@ name-crew = line crew
 name-neighbor-1 = house next door
 name-neighbor-2 = house across the street
 
+name-backup = battery panel
+name-backup-transfer = transfer switch of the battery
+name-solar = solar
+name-solar-disconnect = solar disconnect on the wall
+name-solar-terminals = solar terminals
+name-battery = battery
+name-battery-outlet = terminals of the battery
+
 # Positions.
 name-off = off
 name-on = on
@@ -116,6 +124,7 @@ name-patio = patio
 name-garage = garage
 name-shut = shut
 name-open = open
+name-closed = closed
 name-inside = inside
 name-outside = outside
 

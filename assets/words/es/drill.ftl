@@ -21,6 +21,11 @@ drill-right-cord-summary = Una casa pequeña sin manera de conectarle un generad
 drill-right-cord-goal = Haga funcionar con cables el refrigerador y el calefactor antes de 20 minutos desde el apagón. Cuando vuelva la electricidad, conéctelos a la pared y guarde todo.
 drill-right-cord-note = En este simulacro un cable equivocado puede causar un incendio. Nada se muestra en detalle. Puede parar cuando quiera.
 
+drill-forgotten-sun-title = El sol olvidado
+drill-forgotten-sun-summary = Una mañana clara después de la tormenta. Una batería mantiene vivos algunos circuitos. Hay paneles solares en el techo y un generador silencioso en el cobertizo.
+drill-forgotten-sun-goal = Ponga en marcha la bomba de sumidero con el generador en los 20 minutos siguientes al apagón. Mantenga el refrigerador y la calefacción. Cuando vuelva la red, vuelva a ella, deje entrar el sol otra vez y guarde todo.
+drill-forgotten-sun-note = Tres fuentes alimentan esta casa. Cada una puede hacer daño. Puede parar en cualquier momento.
+
 log-set = { $control }: { $position }.
 log-look = Usted mira: { $place }.
 log-test = Usted mide: { $point }.

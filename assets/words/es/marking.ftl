@@ -121,6 +121,30 @@ finding-blind-return-now = Mire la calle, o llame a la compañía eléctrica.
 finding-blind-return-instead = Busque luces en la calle, o pregunte a la compañía eléctrica, antes de volver a la red.
 source-blind-return = Práctica común.
 
+finding-sun-on-generator-what = El inversor solar confundió su generador con la red y se unió a él. El techo puede dar { $sun }.
+finding-sun-on-generator-why = El inversor no distingue un generador estable de la red. Empuja lo que da el sol a los mismos cables. Cuando el sol da más de lo que la casa toma, el resto entra al generador.
+finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mientras el generador alimente el tablero.
+finding-sun-on-generator-instead = Apague el interruptor solar antes de que un generador de { $rated } alimente el mismo tablero. Enciéndalo de nuevo cuando la red alimente la casa.
+source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos (verificado en una copia). Mantenerlo lejos de un generador es práctica común.
+
+finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.
+finding-pushed-back-why = Un generador no puede recibir potencia. Un motor se acelera. La electrónica de un equipo inversor se apaga, a menudo para siempre.
+finding-pushed-back-now = Apague el interruptor solar. Detenga el motor y haga revisar el generador.
+finding-pushed-back-instead = Mantenga separados sol y generador: solo uno alimenta el tablero a la vez.
+source-pushed-back = Práctica común; no se publica lo que soporta un generador doméstico.
+
+finding-battery-overloaded-what = A la batería se le pidieron { $watts } y está hecha para { $rated }. Se apagó.
+finding-battery-overloaded-why = Una batería da más de su capacidad solo unos segundos. Después se apaga de golpe todo lo que protege.
+finding-battery-overloaded-now = Apague lo que más consume. Luego apague y encienda el interruptor de la batería.
+finding-battery-overloaded-instead = Use los calentadores y el microondas de uno en uno, o espere a que vuelva la red.
+source-battery-overloaded = Capacidades típicas, de memoria. El tiempo se calcula a partir de la carga.
+
+finding-battery-spent-what = La batería se vació.
+finding-battery-spent-why = Todo lo que protegía se apagó de golpe.
+finding-battery-spent-now = Apague lo que no haga falta. Cárguela con la red o con el sol.
+finding-battery-spent-instead = Apague lo que puede esperar en cuanto la batería tome el mando.
+source-battery-spent = Calculado a partir de su energía y de la carga.
+
 finding-too-near-what = { $indoors ->
     [one] El motor anduvo bajo techo.
    *[other] El motor anduvo a { $feet } de una abertura de la casa.

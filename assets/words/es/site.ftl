@@ -91,6 +91,14 @@ name-crew = cuadrilla de la línea
 name-neighbor-1 = casa de al lado
 name-neighbor-2 = casa de enfrente
 
+name-backup = tablero de la batería
+name-backup-transfer = interruptor de transferencia de la batería
+name-solar = solar
+name-solar-disconnect = desconectador solar de la pared
+name-solar-terminals = bornes solares
+name-battery = batería
+name-battery-outlet = bornes de la batería
+
 # Posiciones. “Cerrada” y “abierta” se dicen solo de la ventana.
 name-off = apagado
 name-on = encendido
@@ -117,6 +125,7 @@ name-patio = patio
 name-garage = garaje
 name-shut = cerrada
 name-open = abierta
+name-closed = cerrado
 name-inside = adentro
 name-outside = afuera
 
