@@ -14,8 +14,8 @@ mod order;
 mod people;
 mod protection;
 mod restoration;
-mod touch;
 mod second_source;
+mod touch;
 
 use crate::drill::Trace;
 use crate::scenario::{Criterion, Scenario};

@@ -293,11 +293,16 @@ fn touched_message(site: &Site, touched: &Touched) -> Message {
         .quantity("body", touched.amps * 1000.0, Unit::Milliamps)
         .quantity("seconds", touched.seconds, Unit::Seconds)
 }
+/// Volts below which an inverter has nothing at its terminals.
+const DEAD_V: f64 = 10.0;
 
 /// What solar or battery did by themselves.
 fn source_message(event: &SourceEvent) -> Message {
     match event {
         SourceEvent::SolarJoined { grid } => Message::new(joined_id(*grid)),
+        SourceEvent::SolarLeft { volts, .. } if *volts < DEAD_V => {
+            Message::new("event-solar-left-dead")
+        }
         SourceEvent::SolarLeft { volts, hz } => Message::new("event-solar-left")
             .quantity("volts", *volts, Unit::Volts)
             .quantity("hertz", *hz, Unit::Hertz),

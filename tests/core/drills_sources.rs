@@ -2,8 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use outage_drill::drill::Event;
-use outage_drill::marking::Rule::{self, Collision, LineFed, NoTransferEquipment};
+use outage_drill::drill::{Action, Event, Follows, SourceEvent, What};
+use outage_drill::marking::Rule::{
+    self, BatteryOverloaded, Collision, LineFed, NoTransferEquipment,
+};
+use outage_drill::units::DrillTime;
 use outage_drill::words::Arg;
 
 use crate::playing::{Played, list, play_text, shipped};
@@ -95,5 +98,167 @@ fn a_slide_that_does_not_reach_lets_the_main_on_and_two_sources_meet() {
             "seed {seed}: {torque:?}"
         );
         assert!(torque.low <= torque.high);
+    }
+}
+
+#[test]
+fn sun_and_generator_are_kept_apart_by_breaker_or_by_disconnect() {
+    finds("sun-breaker-off", true, &[]);
+    finds("sun-disconnect", true, &[]);
+}
+
+/// When the first event that `is` takes happened.
+fn when(played: &Played, is: impl Fn(&SourceEvent) -> bool) -> DrillTime {
+    let mut events = played.drill.trace().events();
+    let found = events.find(|(_, e)| matches!(e, Event::Source(s) if is(s)));
+    found.expect("it happens").0.at
+}
+
+/// When a control was set to a position first.
+fn set_at(played: &Played, control: &str, position: &str) -> DrillTime {
+    let site = played.drill.site();
+    let control = site.control_id(control).unwrap();
+    let position = site.control(control).unwrap().position(position).unwrap();
+    let mut moments = played.drill.trace().moments.iter();
+    let did = moments.find(|m| m.what == What::Did(Action::Set(control, position)));
+    did.expect("it is done").at
+}
+
+#[test]
+fn sun_and_battery_come_back_three_hundred_seconds_after_the_utility_feeds_their_side() {
+    for seed in SEEDS {
+        let played = play("sun-breaker-off", seed);
+        let main_on = set_at(&played, "main", "on");
+        let back = when(&played, |e| matches!(e, SourceEvent::BatteryGaveBack));
+        assert_eq!(back, main_on + DrillTime::from_secs(300), "the battery");
+        let sun_on = set_at(&played, "solar-breaker", "on");
+        let joined = when(&played, |e| {
+            *e == SourceEvent::SolarJoined {
+                grid: Follows::Utility,
+            }
+        });
+        assert_eq!(joined, sun_on + DrillTime::from_secs(300), "the sun");
+        let watts_at = |seconds: u64| {
+            let at = joined + DrillTime::from_secs(seconds);
+            let moments = played.drill.trace().moments.iter();
+            let moment = moments.rev().find(|m| m.at <= at).unwrap();
+            moment.conditions.solar.watts
+        };
+        // A tenth of 6 000 W every thirty seconds.
+        for (seconds, watts) in [
+            (29, 0.0),
+            (45, 600.0),
+            (165, 3000.0),
+            (299, 5400.0),
+            (310, 6000.0),
+        ] {
+            assert!(
+                (watts_at(seconds) - watts).abs() < 1e-9,
+                "{seconds} s: {} W",
+                watts_at(seconds)
+            );
+        }
+    }
+}
+
+#[test]
+fn the_battery_takes_its_circuits_within_its_transfer_time_and_the_sun_leaves_within_two_seconds() {
+    for seed in SEEDS {
+        let played = play("sun-breaker-off", seed);
+        let mut events = played.drill.trace().events();
+        let out = events.find(|(_, e)| **e == Event::Outage).unwrap().0.at;
+        let took = when(&played, |e| matches!(e, SourceEvent::BatteryTook));
+        assert_eq!(took.since(out), DrillTime::from_millis(100));
+        let left = when(&played, |e| matches!(e, SourceEvent::SolarLeft { .. }));
+        assert_eq!(left.since(out), DrillTime::from_secs(2));
+        let fridge = played.drill.site().appliance_index("fridge").unwrap();
+        let gaps = played.drill.trace().moments.iter().filter(|m| m.at > took);
+        for moment in gaps {
+            assert!(moment.readings.appliance(fridge).pu > 0.9, "{}", moment.at);
+        }
+    }
+}
+
+#[test]
+fn what_the_battery_loses_is_what_it_delivers_over_its_efficiency_and_its_own_watts() {
+    let played = play("sun-breaker-off", 1);
+    let took = when(&played, |e| matches!(e, SourceEvent::BatteryTook));
+    let back = when(&played, |e| matches!(e, SourceEvent::BatteryGaveBack));
+    let moments = &played.drill.trace().moments;
+    let (mut stretches, mut lost_wh) = (0, 0.0);
+    for pair in moments
+        .windows(2)
+        .filter(|p| p[0].at >= took && p[1].at < back)
+    {
+        let hours = pair[1].at.since(pair[0].at).seconds() / 3600.0;
+        let by_hand = (pair[0].readings.battery.watts / 0.95 + 40.0) * hours;
+        let energy = |n: usize| pair[n].conditions.battery.energy_wh;
+        let lost = energy(0) - energy(1);
+        assert!(
+            (lost - by_hand).abs() < 1e-6,
+            "{} to {}: {lost} Wh, by hand {by_hand} Wh",
+            pair[0].at,
+            pair[1].at
+        );
+        stretches += 1;
+        lost_wh += lost;
+    }
+    assert!(
+        stretches > 100 && lost_wh > 100.0,
+        "{stretches} stretches, {lost_wh} Wh"
+    );
+}
+
+#[test]
+fn a_battery_asked_for_too_much_shuts_off_when_computed_and_its_switch_brings_it_back() {
+    let played = play("sun-battery-overloaded", 1);
+    assert!(played.found().contains(&(BatteryOverloaded, true)));
+    let on = set_at(&played, "microwave-switch", "on");
+    let mut events = played.drill.trace().events();
+    let (moment, watts) = events
+        .find_map(|(m, e)| {
+            if let Event::Source(SourceEvent::BatteryOverloaded { watts }) = e {
+                Some((m, *watts))
+            } else {
+                None
+            }
+        })
+        .expect("it shuts off");
+    // Ten seconds at 7 500 W above the 5 000 W that it carries.
+    let by_hand = 10.0 * 2500.0 / (watts - 5000.0);
+    let took = moment.at.since(on).seconds();
+    assert!(
+        (took - by_hand).abs() < 0.2,
+        "{took} s at {watts} W, by hand {by_hand} s"
+    );
+    let carries = |at: DrillTime| {
+        let moments = played.drill.trace().moments.iter();
+        moments
+            .rev()
+            .find(|m| m.at <= at)
+            .unwrap()
+            .conditions
+            .battery
+            .carries
+    };
+    assert!(!carries(moment.at + DrillTime::from_secs(5)));
+    let again = set_at(&played, "battery", "on") + DrillTime::from_secs(5);
+    assert!(carries(again), "after its switch was turned off and on");
+}
+
+#[test]
+fn a_plain_set_with_little_load_spins_too_fast_to_be_taken_for_the_utility() {
+    for seed in SEEDS {
+        let played = play("sun-forgotten", seed);
+        let events = played.drill.trace().events();
+        let joined = events.filter(|(_, e)| {
+            matches!(
+                e,
+                Event::Source(SourceEvent::SolarJoined {
+                    grid: Follows::Generator
+                })
+            )
+        });
+        assert_eq!(joined.count(), 0, "seed {seed}");
     }
 }

@@ -21,6 +21,8 @@ const LISTS: &[(&str, &str)] = &[
     ("main-off-one-handle", "no-slide"),
     ("collision-utility-returns", "no-slide"),
     ("loose-main-on", "loose-slide"),
+    ("sun-forgotten", "forgotten-sun"),
+    ("sun-battery-overloaded", "forgotten-sun"),
     ("live-blades", "no-slide"),
     ("right-cord-lamp-cord-coiled", "right-cord"),
     ("right-cord-crushed", "right-cord"),

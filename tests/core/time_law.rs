@@ -48,6 +48,8 @@ const LISTS: &[(&str, &str)] = &[
     ("deadly-before-the-crew", "no-slide"),
     ("collision-utility-returns", "no-slide"),
     ("loose-main-on", "loose-slide"),
+    ("sun-forgotten", "forgotten-sun"),
+    ("sun-battery-overloaded", "forgotten-sun"),
 ];
 
 proptest! {

@@ -75,6 +75,7 @@ event-solar-joined-utility = The solar inverter joins the utility. Its power com
 event-solar-joined-generator = The solar inverter takes the generator for the utility. It begins to push power into the same wires.
 event-solar-joined-battery = The solar inverter follows the battery. It feeds the house with it.
 event-solar-left = The solar inverter shuts off. It sees { $volts } at { $hertz }.
+event-solar-left-dead = The solar inverter shuts off. Nothing feeds its wires.
 event-generator-pushed = The sun gives more than the house takes. { $watts } are pushed back into the generator.
 event-battery-took = The battery takes over the circuits it guards.
 event-battery-gave-back = The battery gives its circuits back to the panel.

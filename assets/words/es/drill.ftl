@@ -75,6 +75,7 @@ event-solar-joined-utility = El inversor solar se une a la red. Su potencia vuel
 event-solar-joined-generator = El inversor solar confunde el generador con la red. Empieza a empujar potencia a los mismos cables.
 event-solar-joined-battery = El inversor solar sigue a la batería. Alimenta la casa junto con ella.
 event-solar-left = El inversor solar se apaga. Ve { $volts } a { $hertz }.
+event-solar-left-dead = El inversor solar se apaga. Nada alimenta sus cables.
 event-generator-pushed = El sol da más de lo que la casa toma. { $watts } se empujan de vuelta al generador.
 event-battery-took = La batería toma los circuitos que protege.
 event-battery-gave-back = La batería devuelve sus circuitos al tablero.
