@@ -176,6 +176,12 @@ impl State {
     }
 }
 
+impl Default for State {
+    fn default() -> Self {
+        Self::BEGIN
+    }
+}
+
 impl Controller {
     /// Where it goes from a state at once, `None` if it stays.
     /// Ask again until it stays: a state of no length is passed at the same instant.

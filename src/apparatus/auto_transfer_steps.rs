@@ -65,8 +65,14 @@ impl Controller {
     }
 
     pub(super) fn start(state: State, purpose: Purpose, now: DrillTime) -> State {
+        // A load left on a dead set is taken off it, so that the engine warms up without load.
+        let contacts = match state.contacts {
+            Contacts::Utility => Contacts::Utility,
+            Contacts::Open | Contacts::Generator => Contacts::Open,
+        };
         let state = State {
             purpose,
+            contacts,
             fault: None,
             ..state
         };
@@ -108,6 +114,9 @@ impl Controller {
         let wanted = self.wanted(mode, sensed);
         if elapsed < timers.warm_up {
             return None;
+        }
+        if !wanted && state.contacts != Contacts::Utility {
+            return Some(state.to(Phase::ToUtility, now).on(Contacts::Open));
         }
         if !wanted {
             let phase = if state.purpose == Purpose::Exercise {

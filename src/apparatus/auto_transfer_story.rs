@@ -234,6 +234,28 @@ mod tests {
     }
 
     #[test]
+    fn a_set_that_is_started_again_warms_up_without_the_load_it_had() {
+        let story = [
+            (1_000, Mode::Auto, 1.0, true),
+            (100_000, Mode::Auto, 0.0, true),
+            (150_000, Mode::Auto, 0.0, false),
+            (160_000, Mode::Off, 0.0, false),
+            (175_000, Mode::Auto, 0.0, true),
+            (300_000, Mode::Auto, 1.0, true),
+        ];
+        let states = play(HOME, &story, 1000);
+        let again = states.iter().filter(|s| s.since >= second(160));
+        assert!(again.clone().count() > 3);
+        for state in again {
+            assert!(
+                state.phase != Phase::WarmingUp || state.contacts == Contacts::Open,
+                "{state:?}"
+            );
+        }
+        assert_eq!(states.last().unwrap().contacts, Contacts::Utility);
+    }
+
+    #[test]
     fn switched_off_it_stops_the_engine_and_starts_nothing_even_in_an_outage() {
         let story = [
             (1_000, Mode::Auto, 1.0, true),

@@ -187,6 +187,24 @@ impl GeneratorSpec {
         }
     }
 
+    /// The set while its idle control holds the engine at its slow speed; unchanged if it has none or that is off.
+    /// The regulator lets the volts fall with the speed, as under-frequency limits do (common practice), so that a motor sees its volts per hertz.
+    #[must_use]
+    pub fn at_slow_speed(self) -> Self {
+        let GeneratorKind::Conventional(Conventional {
+            idle: Some(idle), ..
+        }) = self.kind
+        else {
+            return self;
+        };
+        Self {
+            set_v: self.set_v * idle.hz / self.no_load_hz,
+            no_load_hz: idle.hz,
+            full_load_hz: idle.hz,
+            ..self
+        }
+    }
+
     /// Rated amps at full volts and a power factor of one.
     pub fn rated_a(&self) -> f64 {
         self.rated_w / self.rated_v
@@ -328,6 +346,19 @@ mod tests {
         assert!(pct(inverter) < pct(standby) && pct(standby) < pct(plain));
         assert!(inverter.waveform(3000.0).clean() && !plain.waveform(3000.0).clean());
         assert!(inverter.waveform(0.0).backup_accepts() && !plain.waveform(0.0).backup_accepts());
+    }
+
+    #[test]
+    fn at_its_slow_speed_a_set_keeps_its_volts_per_hertz() {
+        let set = set();
+        assert_eq!(set.at_slow_speed(), set, "none without idle control");
+        let mut slow = set;
+        if let GeneratorKind::Conventional(own) = &mut slow.kind {
+            own.idle = Some(conventional::IdleDown::USUAL);
+        }
+        let slow = slow.at_slow_speed();
+        let ratio = |s: GeneratorSpec| s.set_v / s.frequency_hz(0.0);
+        assert!(slow.set_v < 0.75 * set.set_v && (ratio(slow) - ratio(set)).abs() < 1e-12);
     }
 
     #[test]

@@ -3,6 +3,7 @@
 //! Every law here is in closed form for constant readings, so a stretch can be cut anywhere.
 //! Integration error against a cut at other points is rounding only; the engine cuts at fixed instants, so the bits agree too.
 
+use crate::apparatus::auto_transfer;
 use crate::apparatus::motor::protector_s;
 use crate::apparatus::motor_start::acceleration_s;
 use crate::apparatus::tolerance;
@@ -11,6 +12,7 @@ use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
 use super::cords::CordCondition;
+use super::machine::MachineCondition;
 use super::protection::{stress_pu, supply};
 use super::second_source::{BatteryCondition, SolarCondition};
 
@@ -18,7 +20,7 @@ use super::second_source::{BatteryCondition, SolarCondition};
 pub const AMBIENT_C: f64 = 15.0;
 /// Carboxyhemoglobin of a person who breathes clean air, percent: the start value of the published parameter set.
 const START_COHB_PCT: f64 = 0.8;
-/// Time in which an overload is forgotten by the engine, seconds: common practice.
+/// Time in which an overload is forgotten by a motor, seconds: common practice.
 const OVERLOAD_FORGOTTEN_S: f64 = 60.0;
 
 /// How an appliance is doing.
@@ -97,7 +99,11 @@ pub struct Conditions {
     pub cords: Vec<CordCondition>,
     /// The engine.
     pub engine: EngineCondition,
-    /// How near the engine is to stalling, 1 where it does.
+    /// What else drifts in the set.
+    pub machine: MachineCondition,
+    /// Where the controller of an automatic transfer switch stands; it begins at rest and stays there without one.
+    pub controller: auto_transfer::State,
+    /// How near the set is to giving way, 1 where it does.
     pub overload: f64,
     /// Fuel left, gallons.
     pub fuel_gal: f64,
@@ -127,7 +133,7 @@ pub struct Conditions {
 
 impl Conditions {
     /// How a site begins: cool, rested, with a full tank.
-    pub fn begin(site: &Site) -> Self {
+    pub fn begin(site: &Site, start: &Positions) -> Self {
         let appliances = site.appliances.iter().map(|a| ApplianceCondition {
             level: match &a.demand {
                 crate::site::Demand::Reservoir(r) => r.start,
@@ -139,6 +145,7 @@ impl Conditions {
             appliances: appliances.collect(),
             breaker_heat: vec![0.0; site.controls.len()],
             cords: vec![CordCondition::rested(AMBIENT_C); site.cords.len()],
+            machine: MachineCondition::begin(site, start),
             fuel_gal: site.generator.spec.tank_gal,
             cohb_pct: START_COHB_PCT,
             battery: BatteryCondition::begin(site),
@@ -157,7 +164,7 @@ impl Conditions {
         self.drift_breakers(site, readings, seconds);
         self.drift_cords(site, positions, readings, seconds);
         self.drift_appliances(site, readings, seconds);
-        self.drift_engine(site, readings, seconds);
+        self.drift_engine(site, positions, readings, seconds);
         self.drift_air(site, positions, seconds);
         self.drift_battery(site, readings, seconds);
     }
@@ -190,7 +197,7 @@ impl Conditions {
                 let pu = reading.pu;
                 match condition.phase {
                     Phase::Starting => {
-                        let supply = supply(site, readings, index);
+                        let supply = supply(readings, index);
                         condition.progress +=
                             acceleration_s(motor, supply).map_or(0.0, |s| seconds / s);
                     }
@@ -201,21 +208,6 @@ impl Conditions {
                 }
             }
         }
-    }
-
-    fn drift_engine(&mut self, site: &Site, readings: &Readings, seconds: f64) {
-        if self.engine.running_since.is_none() {
-            self.overload = 0.0;
-            return;
-        }
-        let spec = &site.generator.spec;
-        let watts = readings.generator.asked_w;
-        match spec.seconds_to_stall(watts) {
-            Some(stall_s) => self.overload += seconds / stall_s,
-            None => self.overload = (self.overload - seconds / OVERLOAD_FORGOTTEN_S).max(0.0),
-        }
-        let burnt = spec.fuel_gal_per_h(readings.generator.watts.max(0.0)) * seconds / 3600.0;
-        self.fuel_gal = (self.fuel_gal - burnt).max(0.0);
     }
 
     fn drift_air(&mut self, site: &Site, positions: &Positions, seconds: f64) {

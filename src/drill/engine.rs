@@ -54,7 +54,8 @@ impl Drill {
     pub fn start(scenario: &Arc<Scenario>, seed: u64) -> Result<Self, NetworkError> {
         let site = &scenario.site;
         let mut plant = Plant::new(site)?;
-        let conditions = Conditions::begin(site);
+        let mut conditions = Conditions::begin(site, &scenario.start);
+        conditions.machine.found(scenario, seed);
         plant.set_cords(site, &conditions.cord_states());
         let drive = Drive {
             running: false,
@@ -236,8 +237,10 @@ impl Drill {
     pub(super) fn read_at(&mut self, angle_deg: f64) -> Readings {
         let loads = self.load_states();
         let drive = Drive {
-            running: self.conditions.engine.running_since.is_some(),
+            running: self.conditions.engine.running_since.is_some()
+                && self.site().generator.machine.lets_out(&self.positions),
             angle_deg,
+            slow: self.conditions.machine.slow,
             battery: self.conditions.battery.carries,
             solar_w: self.conditions.solar.watts,
             charge_w: self.charge_w(),

@@ -2,6 +2,8 @@
 
 use crate::site::{ControlId, Range};
 
+use super::machine::MachineEvent;
+
 use super::protection::ProtectionEvent;
 use super::second_source::SourceEvent;
 use super::touch::Touched;
@@ -76,6 +78,8 @@ pub enum Event {
     },
     /// The tank is empty.
     OutOfFuel,
+    /// The set or its controller does something by itself.
+    Machine(MachineEvent),
     /// Two sources that aren't in step are tied together.
     Collision {
         /// Angle between them, degrees.

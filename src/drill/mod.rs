@@ -5,12 +5,14 @@
 //! Covers one house and its line; doesn't cover several learners at once.
 
 mod action;
+mod auto_transfer;
 mod collision;
 mod conditions;
 mod cords;
 mod engine;
 mod event;
 mod known;
+mod machine;
 mod next;
 mod protection;
 mod run;
@@ -32,6 +34,7 @@ pub use cords::{CordCondition, CordHarm, Fate};
 pub use engine::{Drill, Outcome};
 pub use event::Event;
 pub use known::{Known, Learnt};
+pub use machine::{MachineCondition, MachineEvent};
 pub use protection::{Astray, ProtectionEvent};
 pub use run::{Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};

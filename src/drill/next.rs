@@ -23,7 +23,7 @@ impl Drill {
         let story = self.next_happening_at().filter(|at| *at > now);
         let crossing = self.seconds_to_crossing().map(|s| now + whole_millis(s));
         let second = self.second_source_due().filter(|at| *at > now);
-        [story, crossing, second]
+        [story, crossing, second, self.controller_due()]
             .into_iter()
             .flatten()
             .fold(grid, DrillTime::min)
@@ -85,7 +85,7 @@ impl Drill {
                 let pu = reading.pu;
                 match condition.phase {
                     Phase::Starting => {
-                        let supply = supply(site, self.readings(), index);
+                        let supply = supply(self.readings(), index);
                         if let Some(s) = acceleration_s(motor, supply) {
                             consider((1.0 - condition.progress) * s);
                         }
@@ -99,21 +99,6 @@ impl Drill {
             }
         }
         first
-    }
-
-    fn engine_crossing(&self) -> Option<f64> {
-        let conditions = self.conditions();
-        let since = conditions.engine.running_since?;
-        let spec = &self.site().generator.spec;
-        let warm = since + whole_millis(spec.warmup_s);
-        let warm_in = warm.since(self.committed_at()).seconds();
-        let stall_in = spec
-            .seconds_to_stall(self.readings().generator.asked_w)
-            .map(|s| (1.0 - conditions.overload) * s);
-        [Some(warm_in).filter(|s| *s > 0.0), stall_in]
-            .into_iter()
-            .flatten()
-            .reduce(f64::min)
     }
 }
 

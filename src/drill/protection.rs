@@ -139,15 +139,11 @@ pub(super) fn stress_pu(
 }
 
 /// Volts and frequency at an appliance, of rated.
-pub(super) fn supply(site: &Site, readings: &Readings, index: usize) -> Supply {
+pub(super) fn supply(readings: &Readings, index: usize) -> Supply {
     let reading = readings.appliance(index);
     let set = readings.generator;
     let alone = reading.fed.generator && !set.tied;
-    let f_pu = if alone {
-        site.generator.spec.frequency_hz(set.watts) / NOMINAL_HZ
-    } else {
-        1.0
-    };
+    let f_pu = if alone { set.hz / NOMINAL_HZ } else { 1.0 };
     Supply {
         v_pu: reading.pu,
         f_pu,

@@ -188,8 +188,13 @@ impl Drill {
         let at = self.committed_at();
         self.conditions.engine.running_since = None;
         self.conditions.engine.stopped_at = Some(at);
-        let engine = self.site().generator.engine;
+        let generator = &self.scenario().site.generator;
+        let (engine, second) = (generator.engine, generator.machine.second);
         self.positions.set(engine, PositionId(0));
+        // The pair is worked as one: without the first the second is stopped as well.
+        if let Some(second) = second {
+            self.positions.set(second, PositionId(0));
+        }
     }
 
     /// Whether an appliance asks for power, with the memory of its thermostat or float.
@@ -219,7 +224,7 @@ impl Drill {
             .zip(&self.conditions.appliances)
             .enumerate()
             .any(|(index, (appliance, c))| {
-                let supply = supply(site, self.readings(), index);
+                let supply = supply(self.readings(), index);
                 let asks = self.asks(site, index);
                 next_phase(c, &appliance.work, asks, supply, at) != c.phase
             })
@@ -228,7 +233,7 @@ impl Drill {
     /// Follows one appliance; says whether its electrical state changed.
     fn follow(&mut self, site: &Site, index: usize) -> bool {
         let asks = self.asks(site, index);
-        let supply = supply(site, self.readings(), index);
+        let supply = supply(self.readings(), index);
         let at = self.committed_at();
         let (Some(appliance), Some(condition)) = (
             site.appliances.get(index),

@@ -12,7 +12,6 @@ use super::action::{Action, Callee, Listener, Sight};
 use super::engine::{Drill, Outcome};
 use super::event::Event;
 use super::known::Learnt;
-use super::next::whole_millis;
 use super::protection::ProtectionEvent;
 use super::story::take_place;
 use super::touch::Metal;
@@ -43,6 +42,14 @@ impl Drill {
         changed |= self.fire_cords();
         self.fire_air();
         if changed {
+            self.settle();
+        }
+        self.follow_controller();
+    }
+
+    /// Lets the controller act on what has settled, and what it does settle.
+    fn follow_controller(&mut self) {
+        if self.fire_controller() {
             self.settle();
         }
     }
@@ -111,35 +118,6 @@ impl Drill {
         })
     }
 
-    fn fire_engine(&mut self) -> bool {
-        let spec = self.site().generator.spec;
-        let Some(since) = self.conditions.engine.running_since else {
-            return false;
-        };
-        if self.readings().generator.watts > 1.0 {
-            self.conditions.engine.loaded_at = Some(self.committed_at());
-        }
-        if !self.conditions.engine.announced
-            && since + whole_millis(spec.warmup_s) <= self.committed_at()
-        {
-            self.conditions.engine.announced = true;
-            self.happen(Event::EngineReady);
-        }
-        if self.conditions.overload >= 1.0 - 1e-9 {
-            let watts = self.readings().generator.asked_w;
-            self.conditions.overload = 0.0;
-            self.stop_engine();
-            self.happen(Event::EngineStalled { watts });
-            return true;
-        }
-        if self.conditions.fuel_gal <= 0.0 {
-            self.stop_engine();
-            self.happen(Event::OutOfFuel);
-            return true;
-        }
-        false
-    }
-
     /// Says whether an appliance has to be followed: its motor is at speed, its protector acts, its float or thermostat turns.
     fn fire_appliances(&mut self) -> bool {
         let mut lost = Vec::new();
@@ -194,6 +172,7 @@ impl Drill {
         if let Some((metal, felt)) = before {
             self.touch(metal, felt);
         }
+        self.follow_controller();
         Outcome::Done
     }
 
@@ -203,6 +182,7 @@ impl Drill {
                 // The deed first, then what follows from it.
                 self.read(self.angle_deg());
                 self.record(What::Did(action.clone()));
+                self.miss_start();
                 self.settle();
             }
             Action::Refuel => {
@@ -235,10 +215,13 @@ impl Drill {
 
     /// Why an action can't be done, by what is built and by how things are.
     pub(super) fn refusal(&self, action: &Action) -> Option<String> {
+        let site = self.site();
+        if *action == Action::Refuel && !site.generator.spec.burn.fuel.is_poured() {
+            return Some("refused-no-tank".to_owned());
+        }
         let Action::Set(control, position) = action else {
             return None;
         };
-        let site = self.site();
         let now = site.position_name(&self.positions, *control);
         let wanted = site
             .control(*control)
@@ -259,6 +242,9 @@ impl Drill {
             if self.conditions.fuel_gal <= 0.0 {
                 return Some("refused-no-fuel".to_owned());
             }
+            if site.generator.machine.oil_low(&self.positions) {
+                return Some("refused-low-oil".to_owned());
+            }
         }
         site.refusal(&self.positions, *control, *position)
             .map(str::to_owned)
@@ -266,13 +252,12 @@ impl Drill {
 
     fn set(&mut self, control: ControlId, position: PositionId) {
         self.positions.set(control, position);
+        self.fill_oil(control);
         if self.site().control(control).map(|c| c.kind) == Some(Kind::Engine) {
-            if position == PositionId(1) {
-                self.conditions.engine.running_since = Some(self.committed_at());
-                self.conditions.engine.loaded_at = None;
-                self.conditions.engine.announced = false;
-            } else {
+            if position != PositionId(1) {
                 self.stop_engine();
+            } else if self.conditions.machine.misses == 0 {
+                self.start_engine();
             }
         }
     }

@@ -53,6 +53,8 @@ pub(super) fn build_drill(
             Criterion::Restoration,
         ],
         share: file.share,
+        oil_hours: file.oil_hours,
+        start_misses_up_to: file.start_misses_up_to,
         ends_at: DrillTime::from_secs(file.ends_after_minutes * 60),
     })
 }

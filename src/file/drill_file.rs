@@ -20,6 +20,12 @@ pub(super) struct DrillFile {
     pub(super) cords: Vec<String>,
     pub(super) starts_at: (u32, u32),
     pub(super) ends_after_minutes: u64,
+    /// Hours of running that the oil has left; as the site says when left out.
+    #[serde(default)]
+    pub(super) oil_hours: Option<f64>,
+    /// Most attempts to start the engine that fail, drawn from the seed.
+    #[serde(default)]
+    pub(super) start_misses_up_to: u32,
     #[serde(default)]
     pub(super) start: BTreeMap<String, String>,
     pub(super) story: Vec<StoryFile>,

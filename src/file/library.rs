@@ -32,6 +32,8 @@ const SHIPPED_SITES: &[(&str, &str)] = &[
     shipped!("scenarios/sites/brick-corner.ron"),
     shipped!("scenarios/sites/two-steps.ron"),
     shipped!("scenarios/sites/sun-porch.ron"),
+    shipped!("scenarios/sites/short-lane.ron"),
+    shipped!("scenarios/sites/quiet-pines.ron"),
 ];
 /// In the order in which to take them.
 const SHIPPED_DRILLS: &[(&str, &str)] = &[
@@ -41,6 +43,9 @@ const SHIPPED_DRILLS: &[(&str, &str)] = &[
     shipped!("scenarios/drills/six-handles.ron"),
     shipped!("scenarios/drills/right-cord.ron"),
     shipped!("scenarios/drills/forgotten-sun.ron"),
+    shipped!("scenarios/drills/small-and-quiet.ron"),
+    shipped!("scenarios/drills/by-itself.ron"),
+    shipped!("scenarios/drills/hands-off.ron"),
 ];
 
 /// Scenarios by name, in the order in which to take them.

@@ -12,6 +12,7 @@ mod library;
 mod run_file;
 mod site_build;
 mod site_build_house;
+mod site_build_machine;
 mod site_build_portable;
 mod site_build_supply;
 mod site_file;

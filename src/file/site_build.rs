@@ -48,7 +48,7 @@ pub(super) fn build_site(
     build.positive(&["service", "electrode_ohm"], file.service.electrode_ohm);
     let neighbors = build.neighbors(file);
     let supply = build.supply(file, fitted.interlock);
-    let generator = build.generator(&file.generator);
+    let generator = build.generator(&file.generator, &file.transfers);
     let (solar, battery) = (build.solar(file), build.battery(file));
     let cords = build.cords(file, fitted.cords, &generator);
     let appliances = build.appliances(file, &cords);

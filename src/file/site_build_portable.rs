@@ -4,7 +4,6 @@ use crate::apparatus::connection::{Connection, Contact};
 use crate::apparatus::cord::{self, Loaded};
 use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_letters::CordType;
-use crate::apparatus::generator::GeneratorSpec;
 use crate::hazard::monoxide::Placement;
 use crate::site::{
     Bond, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest, Spot,
@@ -14,11 +13,15 @@ use crate::words::{Arg, Message};
 use super::site_build::{Build, legs};
 use super::site_file::{
     BondFile, ContactsFile, CordFile, DamageFile, GasFile, GeneratorFile, HouseEndFile, InletFile,
-    LegFile, ReceptacleFile, RestFile, SiteFile,
+    LegFile, ReceptacleFile, RestFile, SiteFile, TransferFile,
 };
 
 impl Build<'_> {
-    pub(super) fn generator(&mut self, file: &GeneratorFile) -> Generator {
+    pub(super) fn generator(
+        &mut self,
+        file: &GeneratorFile,
+        transfers: &[TransferFile],
+    ) -> Generator {
         for (field, value) in [
             ("rated_watts", file.rated_watts),
             ("surge_watts", file.surge_watts),
@@ -28,13 +31,7 @@ impl Build<'_> {
         ] {
             self.positive(&["generator: (", field], value);
         }
-        let spec = GeneratorSpec {
-            main_breaker_a: f64::from(file.output_breaker_amps),
-            warmup_s: file.warm_up_seconds,
-            cooldown_s: file.cool_down_seconds,
-            tank_gal: file.tank_gallons,
-            ..GeneratorSpec::conventional(file.rated_watts, file.surge_watts)
-        };
+        let spec = Self::generator_spec(file);
         let names: Vec<&str> = file.places.iter().map(|p| p.name.as_str()).collect();
         let f = &mut self.furnishing;
         let placement = f.add("generator-place", Kind::Placement, &names, "generator", 0);
@@ -50,10 +47,17 @@ impl Build<'_> {
             poles: 2,
             slot: (0, 0),
         };
-        let output = f.breaker("generator-output", Kind::Output, "generator", plate, false);
+        let output = f.breaker(
+            "generator-output",
+            Kind::Output,
+            "generator",
+            plate,
+            file.machine.is_automatic(),
+        );
         let usable: Vec<u8> = usable_positions(file);
         f.needs((engine, 1), placement, &usable, "refused-in-shed");
         f.holds((engine, 1), placement, "refused-move-running");
+        let machine = self.machine(file, transfers, engine);
         let places = file.places.iter().map(|p| Place {
             name: p.name.clone(),
             opening_ft: p.opening_ft,
@@ -72,6 +76,7 @@ impl Build<'_> {
         Generator {
             spec,
             engine,
+            machine,
             output,
             bond: match file.neutral {
                 BondFile::Floating => Bond::Floating,

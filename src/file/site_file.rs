@@ -4,6 +4,8 @@
 
 use serde::Deserialize;
 
+use super::site_build_machine::{KindFile, MachineFile};
+
 /// The version of site files that this program reads.
 pub(super) const SITE_VERSION: u32 = 1;
 
@@ -298,6 +300,12 @@ pub(super) struct GeneratorFile {
     pub(super) tank_gallons: f64,
     pub(super) warm_up_seconds: f64,
     pub(super) cool_down_seconds: f64,
+    /// Which kind of set it is; a plain one when left out.
+    #[serde(default)]
+    pub(super) kind: KindFile,
+    /// Its own parts and switches; none when left out.
+    #[serde(default)]
+    pub(super) machine: MachineFile,
     /// Whether its neutral is joined to its frame; floating when left out.
     #[serde(default)]
     pub(super) neutral: BondFile,

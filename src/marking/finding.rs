@@ -25,6 +25,10 @@ pub enum Rule {
     Overcome,
     /// Fuel burns.
     FuelFire,
+    /// Hands are in a set that can start by itself or is live.
+    NotLockedOut,
+    /// The engine turns by itself while hands are in it.
+    CaughtByEngine,
     /// A cord is mated or parted while it is live.
     LivePlug,
     /// The engine is started into a load.
@@ -39,6 +43,10 @@ pub enum Rule {
     BlindReturn,
     /// The engine is asked for more than it is rated for.
     Overload,
+    /// The electronics of a set shut their output off.
+    ShutOff,
+    /// The engine stops because its fuel or its oil ran out.
+    RanDry,
     /// A breaker trips.
     Tripped,
     /// A ground-fault device opens because of worn insulation or a body.
@@ -92,7 +100,9 @@ impl Rule {
             | Self::Overcome
             | Self::FuelFire
             | Self::Touch
-            | Self::CordFire => Criterion::People,
+            | Self::CordFire
+            | Self::NotLockedOut
+            | Self::CaughtByEngine => Criterion::People,
             Self::LivePlug
             | Self::StartUnderLoad
             | Self::NotSettled
@@ -102,6 +112,8 @@ impl Rule {
             | Self::ResetIntoFault
             | Self::TooNear => Criterion::Order,
             Self::Overload
+            | Self::ShutOff
+            | Self::RanDry
             | Self::Tripped
             | Self::GroundFault
             | Self::TwoBonds
@@ -133,6 +145,8 @@ impl Rule {
             Self::Gas => "gas",
             Self::Overcome => "overcome",
             Self::FuelFire => "fuel-fire",
+            Self::NotLockedOut => "not-locked-out",
+            Self::CaughtByEngine => "caught-by-engine",
             Self::LivePlug => "live-plug",
             Self::StartUnderLoad => "start-under-load",
             Self::NotSettled => "not-settled",
@@ -140,6 +154,8 @@ impl Rule {
             Self::NoCoolDown => "no-cool-down",
             Self::BlindReturn => "blind-return",
             Self::Overload => "overload",
+            Self::ShutOff => "shut-off",
+            Self::RanDry => "ran-dry",
             Self::Tripped => "tripped",
             Self::GroundFault => "ground-fault",
             Self::ResetIntoFault => "reset-into-fault",

@@ -3,7 +3,7 @@
 //! Sources: running load within the rating (common practice, 702.4 for what the user picks); motors within ±10 % of rated volts (NEMA MG 1-12.44, checked).
 
 use crate::apparatus::motor_voltage::at_low_voltage;
-use crate::drill::{Event, Moment, Phase, Trace, What};
+use crate::drill::{Event, MachineEvent, Moment, Phase, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{ApplianceReading, Site, Work};
 use crate::units::DrillTime;
@@ -21,7 +21,7 @@ const DEAD_PU: f64 = 0.1;
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
-    let rated = site.generator.spec.rated_w;
+    let rated = |m: &Moment| site.generator.spec_at(&m.positions).rated_w;
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(event) = &moment.what {
@@ -29,7 +29,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         }
     }
     for episode in episodes(trace, |m| {
-        m.readings.generator.asked_w > rated && !m.readings.generator.tied
+        m.readings.generator.asked_w > rated(m) && !m.readings.generator.tied
     }) {
         if episode.length() >= BRIEF {
             let asked = episode
@@ -43,7 +43,13 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                     ..Finding::breach(Rule::Overload, episode.from, episode.first)
                 }
                 .with("watts", Arg::Quantity(asked, Unit::Watts))
-                .with("rated", Arg::Quantity(rated, Unit::Watts)),
+                .with(
+                    "rated",
+                    Arg::Quantity(
+                        trace.moments.get(episode.first).map_or(0.0, rated),
+                        Unit::Watts,
+                    ),
+                ),
             );
         }
     }
@@ -95,6 +101,21 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
                 Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
             );
         return Some(finding);
+    }
+    if let Event::Machine(MachineEvent::ShutOff { watts, most_a }) = event {
+        let spec = site.generator.spec_at(&moment.positions);
+        let most_a_leg = spec.current_max_a();
+        let finding = Finding::breach(Rule::ShutOff, moment.at, index)
+            .with("leg", Arg::Count(i64::from(most_a.is_some())))
+            .with("watts", Arg::Quantity(*watts, Unit::Watts))
+            .with("rated", Arg::Quantity(spec.rated_w, Unit::Watts))
+            .with("most", Arg::Quantity(most_a_leg, Unit::Amps));
+        return Some(finding);
+    }
+    let low_oil = *event == Event::Machine(MachineEvent::LowOil);
+    if low_oil || *event == Event::OutOfFuel {
+        let oil = i64::from(low_oil);
+        return Some(Finding::breach(Rule::RanDry, moment.at, index).with("oil", Arg::Count(oil)));
     }
     if let Event::Tripped { control, amps } = event {
         let control = site.control(*control)?;

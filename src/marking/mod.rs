@@ -15,6 +15,7 @@ mod people;
 mod protection;
 mod restoration;
 mod second_source;
+mod service;
 mod touch;
 
 use crate::drill::Trace;
@@ -64,6 +65,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(second_source::findings(scenario, trace));
     findings.extend(protection::findings(scenario, trace));
     findings.extend(cords::findings(scenario, trace));
+    findings.extend(service::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
 }

@@ -14,6 +14,8 @@ pub enum Purpose {
     Story,
     /// The angle between two sources when they meet.
     ClosingAngle,
+    /// How many attempts to start an engine fail.
+    Starting,
 }
 
 /// `n` whole numbers, each from 0 to its bound, bound included.
@@ -22,6 +24,7 @@ pub fn draw(seed: u64, purpose: Purpose, bounds: &[u32]) -> Vec<u32> {
     generator.set_stream(match purpose {
         Purpose::Story => 1,
         Purpose::ClosingAngle => 2,
+        Purpose::Starting => 3,
     });
     bounds
         .iter()
@@ -43,8 +46,10 @@ mod tests {
     fn a_seed_draws_the_same_numbers_everywhere() {
         assert_eq!(draw(7, Purpose::Story, &[99, 99, 99, 99]), GOLDEN_STORY);
         assert_eq!(draw(7, Purpose::ClosingAngle, &[359]), GOLDEN_ANGLE);
+        assert_eq!(draw(7, Purpose::Starting, &[9]), GOLDEN_STARTING);
     }
 
     const GOLDEN_STORY: [u32; 4] = [65, 99, 10, 0];
     const GOLDEN_ANGLE: [u32; 1] = [211];
+    const GOLDEN_STARTING: [u32; 1] = [0];
 }

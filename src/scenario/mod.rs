@@ -31,6 +31,10 @@ pub struct Scenario {
     pub criteria: Vec<Criterion>,
     /// The share of the criteria that are not needed by themselves which a pass asks for, 0 to 1.
     pub share: f64,
+    /// Hours of running that the oil has left at the start, if it isn't as the site says.
+    pub oil_hours: Option<f64>,
+    /// Most attempts to start the engine that fail, drawn from the seed.
+    pub start_misses_up_to: u32,
     /// When the drill ends by itself.
     pub ends_at: DrillTime,
 }

@@ -2,6 +2,7 @@
 
 use crate::drill::{Action, CALLEES, Drill, Known, LISTENERS, Sight, write_action};
 use crate::site::{Control, ControlId, Interlock, Kind, Operator, PositionId, Site};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::conductors::is_live;
@@ -150,7 +151,9 @@ impl Session {
             "generator" => {
                 actions.push(Action::Look(Sight::Generator));
                 actions.push(test("generator-outlet"));
-                actions.push(Action::Refuel);
+                if site.generator.spec.burn.fuel.is_poured() {
+                    actions.push(Action::Refuel);
+                }
             }
             "cords" => {
                 actions.push(Action::Look(Sight::Cords));
@@ -240,7 +243,6 @@ impl Session {
             return Vec::new();
         }
         let reading = drill.readings().generator;
-        let spec = &drill.site().generator.spec;
         let view = self.generator(drill);
         let running = drill.conditions().engine.running_since.is_some();
         let engine = Message::new("street-thing")
@@ -252,23 +254,39 @@ impl Session {
                 self.words.say(
                     &Message::new("gauge-generator")
                         .quantity("volts", reading.volts, Unit::Volts)
-                        .quantity(
-                            "hertz",
-                            spec.frequency_hz(reading.watts.max(0.0)),
-                            Unit::Hertz,
-                        )
+                        .quantity("hertz", reading.hz, Unit::Hertz)
                         .quantity("amps", reading.amps, Unit::Amps),
                 ),
             );
         }
-        let fuel = drill.conditions().fuel_gal;
-        lines.push(self.words.say(&Message::new("gauge-fuel").quantity(
-            "gallons",
-            fuel,
-            Unit::Gallons,
-        )));
+        lines.push(self.words.say(&fuel_gauge(drill)));
+        let hours =
+            drill
+                .conditions()
+                .fuel_hours(drill.site(), drill.positions(), drill.readings());
+        lines.extend(
+            hours
+                .and_then(fuel_lasts)
+                .map(|message| self.words.say(&message)),
+        );
         lines
     }
+}
+
+/// What the fuel gauge shows.
+fn fuel_gauge(drill: &Drill) -> Message {
+    let gallons = drill.conditions().fuel_gal;
+    if gallons.is_finite() {
+        Message::new("gauge-fuel").quantity("gallons", gallons, Unit::Gallons)
+    } else {
+        Message::new("gauge-piped")
+    }
+}
+
+/// How long the fuel lasts; nothing for a supply without an end.
+pub(super) fn fuel_lasts(hours: f64) -> Option<Message> {
+    let lasts = DrillTime::from_hours(hours)?;
+    Some(Message::new("gauge-fuel-lasts").with("time", Arg::lasting(lasts)))
 }
 
 /// What one sees at a place.
@@ -281,6 +299,9 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
             Some(Interlock::Defeated) => "close-panel-defeated",
             None => "close-panel-plain",
         }),
+        "generator" if site.generator.machine.automatic.is_some() => {
+            Message::new("close-generator-standby")
+        }
         other => Message::new(format!("close-{other}")),
     }
 }

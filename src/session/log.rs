@@ -1,11 +1,14 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
-use crate::drill::{Action, Event, Follows, Learnt, ProtectionEvent, SourceEvent, Touched, What};
+use crate::drill::{
+    Action, Event, Follows, Learnt, MachineEvent, ProtectionEvent, SourceEvent, Touched, What,
+};
 use crate::hazard::shock::zone;
 use crate::site::{ControlId, Site};
 use crate::words::{Arg, Message, Unit};
 
 use super::close::seen_there;
+use super::log_machine::machine_message;
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
 
@@ -72,7 +75,8 @@ fn kind_of(event: &Event) -> LogKind {
         Event::Shock { .. }
         | Event::Overcome { .. }
         | Event::FuelFire { .. }
-        | Event::CordFire { .. } => LogKind::Harm,
+        | Event::CordFire { .. }
+        | Event::Machine(MachineEvent::CaughtByEngine) => LogKind::Harm,
         Event::Touched(t) if zone(t.amps * 1000.0, t.seconds).harms() => LogKind::Harm,
         Event::Collision { .. } | Event::CrewFoundLive { .. } | Event::Alarm { .. } => {
             LogKind::Mistake
@@ -93,6 +97,7 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::EngineReady
         | Event::EngineStalled { .. }
         | Event::OutOfFuel
+        | Event::Machine(_)
         | Event::GeneratorBroken
         | Event::Source(_)
         | Event::CordSoft { .. }
@@ -227,6 +232,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             Message::new("event-engine-stalled").quantity("watts", *watts, Unit::Watts)
         }
         Event::OutOfFuel => Message::new("event-out-of-fuel"),
+        Event::Machine(event) => machine_message(*event),
         Event::Collision {
             angle_deg, amps, ..
         } => Message::new("event-collision")

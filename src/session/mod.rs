@@ -13,6 +13,7 @@ mod equipment;
 mod faces;
 mod furnish;
 mod log;
+mod log_machine;
 mod practise;
 mod read;
 mod read_cords;
@@ -31,7 +32,7 @@ use crate::words::{Message, OFFERED, Words, find};
 
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
-pub use read::{PointRead, SiteRead, ThingRead, read};
+pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
 
 use view::LanguageView;

@@ -5,13 +5,16 @@
 
 use std::sync::Arc;
 
+use crate::drill::Conditions;
 use crate::file::{Diagnostic, Library, Source};
 use crate::scenario::Scenario;
 use crate::site::{
-    Body, ControlId, Demand, Drive, Fed, LoadState, Plant, PositionId, Positions, Site,
+    Body, ControlId, Demand, Drive, Fed, LoadState, Plant, PositionId, Positions, Readings, Site,
 };
+use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, Words, name_of};
 
+use super::close::fuel_lasts;
 use super::read_cords::{self, CordRead};
 
 /// Below this, volts and amps are not worth a word.
@@ -30,8 +33,23 @@ pub struct SiteRead {
     pub things: Vec<ThingRead>,
     /// Cords that carry something.
     pub cords: Vec<CordRead>,
-    /// Watts that the generator delivers.
-    pub generator_watts: f64,
+    /// The generator.
+    pub generator: GeneratorRead,
+}
+
+/// Readings of the generator.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct GeneratorRead {
+    /// Volts between its two hots.
+    pub volts: f64,
+    /// Hertz; 0 while it makes no volts.
+    pub hertz: f64,
+    /// Watts that it delivers.
+    pub watts: f64,
+    /// Hours that a full tank lasts at this load; `None` while the engine stands, and on piped gas.
+    pub fuel_hours: Option<f64>,
+    /// All of it in sentences; empty while it stands.
+    pub sentences: Vec<String>,
 }
 
 /// Readings at a point.
@@ -83,7 +101,8 @@ pub fn read(
         vec![GIVEN.whole(message)]
     })?;
     let drive = Drive {
-        running: site.stands(&positions, site.generator.engine, "running"),
+        running: site.stands(&positions, site.generator.engine, "running")
+            && site.generator.machine.lets_out(&positions),
         ..Drive::default()
     };
     let body = Body { touching: false };
@@ -123,8 +142,40 @@ pub fn read(
             })
             .collect(),
         cords: read_cords::cords(site, &positions, &readings, words),
-        generator_watts: readings.generator.watts,
+        generator: generator_read(words, site, &positions, &readings),
     })
+}
+
+fn generator_read(
+    words: &Words,
+    site: &Site,
+    positions: &Positions,
+    readings: &Readings,
+) -> GeneratorRead {
+    let reading = readings.generator;
+    let mut full = Conditions::begin(site, positions);
+    full.engine.running_since = (reading.hz > 0.0).then_some(DrillTime::ZERO);
+    let fuel_hours = full
+        .fuel_hours(site, positions, readings)
+        .filter(|hours| hours.is_finite());
+    let meter = (reading.hz > 0.0).then(|| {
+        Message::new("gauge-generator")
+            .quantity("volts", reading.volts, Unit::Volts)
+            .quantity("hertz", reading.hz, Unit::Hertz)
+            .quantity("amps", reading.amps, Unit::Amps)
+    });
+    let lasts = fuel_hours.and_then(fuel_lasts);
+    GeneratorRead {
+        volts: reading.volts,
+        hertz: reading.hz,
+        watts: reading.watts,
+        fuel_hours,
+        sentences: meter
+            .into_iter()
+            .chain(lasts)
+            .map(|message| words.say(&message))
+            .collect(),
+    }
 }
 
 fn find<'a>(library: &'a Library, name: &str) -> Result<&'a Arc<Scenario>, Vec<Diagnostic>> {

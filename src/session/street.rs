@@ -196,7 +196,7 @@ impl Session {
 
     pub(super) fn generator(&self, drill: &Drill) -> GeneratorView {
         let site = drill.site();
-        let spec = &site.generator.spec;
+        let spec = site.generator.spec_at(drill.positions());
         let conditions = drill.conditions();
         let reading = drill.readings().generator;
         let running = conditions.engine.running_since.is_some();
@@ -238,7 +238,7 @@ impl Session {
             word,
             load: as_f32(reading.watts.max(0.0) / spec.rated_w),
             load_words,
-            fuel: as_f32(conditions.fuel_gal / spec.tank_gal),
+            fuel: as_f32(fuel_share(conditions.fuel_gal, spec.tank_gal)),
             sentence,
         }
     }
@@ -331,4 +331,9 @@ fn worry(appliance: &Appliance, level: f64) -> f32 {
 #[expect(clippy::cast_possible_truncation, reason = "for drawing only")]
 fn as_f32(value: f64) -> f32 {
     value as f32
+}
+
+/// Share of the tank that is full; piped gas is always there.
+fn fuel_share(left: f64, tank: f64) -> f64 {
+    if tank.is_finite() { left / tank } else { 1.0 }
 }

@@ -12,6 +12,7 @@ use crate::apparatus::solar;
 use crate::hazard::monoxide::Placement;
 
 use super::control::{ControlId, Positions};
+use super::machine::Machine;
 use super::parts::Legs;
 use super::rest::{Found, Rest};
 
@@ -168,6 +169,8 @@ pub struct Generator {
     pub spec: GeneratorSpec,
     /// Engine switch: stopped, running.
     pub engine: ControlId,
+    /// What it has besides its terminals.
+    pub machine: Machine,
     /// Breaker on its face.
     pub output: ControlId,
     /// Whether its neutral is joined to its frame.

@@ -10,6 +10,7 @@ mod control;
 mod edges;
 mod equipment;
 mod guarded;
+mod machine;
 mod parts;
 mod plant;
 mod readings;
@@ -26,6 +27,7 @@ pub use equipment::{
     Backfeed, Battery, Bond, Bus, Cord, FarEnd, Generator, Inlet, Interlock, Moved, NeutralPole,
     OtherSide, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
 };
+pub use machine::{Automatic, Machine, OIL_LOW, Oil};
 pub use parts::{
     Appliance, Circuit, Demand, Legs, Line, Neighbor, Plug, Pole, Reservoir, Service, Site, Span,
     Work,

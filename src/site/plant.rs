@@ -6,7 +6,8 @@
 
 use std::sync::Arc;
 
-use crate::apparatus::generator::Reactance;
+use crate::apparatus::generator::{GeneratorSpec, Reactance};
+use crate::apparatus::waveform::NOMINAL_HZ;
 use crate::circuit::{BranchId, Ceiling, Limit, Load, NetworkError, NodeId, Solution, Solver};
 use crate::hazard::body::{Path, Percentile, path_ohm};
 use crate::units::Complex;
@@ -53,6 +54,8 @@ pub struct Drive {
     pub running: bool,
     /// Angle of the generator to the utility in degrees, used only when the two are tied.
     pub angle_deg: f64,
+    /// Whether the engine runs at its slow speed.
+    pub slow: bool,
     /// Whether the battery's inverter makes volts.
     pub battery: bool,
     /// Watts that the solar inverter pushes into whatever it follows.
@@ -73,6 +76,8 @@ pub struct Body {
 pub struct Plant {
     pub(super) solver: Solver,
     pub(super) wiring: Wiring,
+    /// The generator's figures in the positions of the last read.
+    spec: GeneratorSpec,
     names: Arc<Names>,
 }
 
@@ -91,6 +96,7 @@ impl Plant {
         Ok(Self {
             solver: Solver::new(wiring.network.clone())?,
             wiring,
+            spec: site.generator.spec,
             names: Arc::new(names),
         })
     }
@@ -142,8 +148,12 @@ impl Plant {
         drive: Drive,
         body: Body,
     ) -> Readings {
+        self.spec = site.generator.spec_at(positions);
+        if drive.slow {
+            self.spec = self.spec.at_slow_speed();
+        }
         self.set(site, positions, loads, drive);
-        self.regulate(site, drive, Reactance::Transient);
+        self.regulate(drive, Reactance::Transient);
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         solver.set_shunt(wiring.body, false);
         solver.set_source_group(wiring.generator, OWN);
@@ -160,7 +170,7 @@ impl Plant {
             .contains(wiring.utility)
             && drive.running;
         if tied {
-            self.regulate(site, drive, Reactance::Subtransient);
+            self.regulate(drive, Reactance::Subtransient);
             self.solver.set_source_group(self.wiring.generator, UTILITY);
             self.solver
                 .set_source_angle(self.wiring.generator, drive.angle_deg);
@@ -168,7 +178,7 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
         let shock = (body.touching && fed.any()).then(|| self.shock(site, drive, tied));
-        self.report(site, positions, tied, shock)
+        self.report(site, positions, drive, tied, shock)
     }
 
     fn set(&mut self, site: &Site, positions: &Positions, loads: &[LoadState], drive: Drive) {
@@ -210,15 +220,15 @@ impl Plant {
         }
     }
 
-    fn regulate(&mut self, site: &Site, drive: Drive, reactance: Reactance) {
-        let spec = &site.generator.spec;
+    fn regulate(&mut self, drive: Drive, reactance: Reactance) {
+        let spec = &self.spec;
         let half = spec.impedance(reactance) * 0.5;
         let fixed = matches!(reactance, Reactance::Subtransient);
         let ceiling = (drive.running && !fixed).then_some(Ceiling {
             set_v: spec.set_v,
             emf_max_pu: spec.field_max_pu,
             power_max_w: spec.surge_w,
-            current_max_a: f64::INFINITY,
+            current_max_a: spec.current_max_a(),
         });
         self.solver
             .set_source_ceiling(self.wiring.generator, ceiling);
@@ -233,11 +243,11 @@ impl Plant {
     /// Leaves the solver at the median body with the ceilings on, whose volts the report then carries.
     fn shock(&mut self, site: &Site, drive: Drive, tied: bool) -> Shock {
         if !tied {
-            self.regulate(site, drive, Reactance::Subtransient);
+            self.regulate(drive, Reactance::Subtransient);
         }
         let first = self.touch(site, Percentile::P5);
         if !tied {
-            self.regulate(site, drive, Reactance::Transient);
+            self.regulate(drive, Reactance::Transient);
         }
         let steady = self.touch(site, Percentile::P95);
         self.touch(site, Percentile::P50);
@@ -273,6 +283,7 @@ impl Plant {
         &mut self,
         site: &Site,
         positions: &Positions,
+        drive: Drive,
         tied: bool,
         shock: Option<Shock>,
     ) -> Readings {
@@ -313,17 +324,7 @@ impl Plant {
             site.appliances.iter().zip(loads).map(|(a, (load, ends))| {
                 appliance_reading(site, solution, wiring, a, (*load, *ends))
             });
-        let [one, two] = wiring.generator_hots;
-        let generator = GeneratorReading {
-            volts: solution.volts_between(one, two),
-            amps: solution
-                .port_amps(wiring.generator, 0)
-                .max(solution.port_amps(wiring.generator, 1)),
-            watts: solution.power(wiring.generator).re,
-            asked_w: asked_w(site, solution, wiring),
-            limited: solution.limit(wiring.generator).is_some(),
-            tied,
-        };
+        let generator = generator_reading(&self.spec, solution, wiring, (drive, tied));
         Readings {
             converged: solution.converged(),
             points: points.collect(),
@@ -389,13 +390,42 @@ fn appliance_reading(
     }
 }
 
+/// Hertz that the set makes; the utility's while it is tied to that.
+fn hertz(spec: &GeneratorSpec, drive: Drive, tied: bool, watts: f64) -> f64 {
+    match (drive.running, tied) {
+        (false, _) => 0.0,
+        (true, true) => NOMINAL_HZ,
+        (true, false) => spec.frequency_hz(watts),
+    }
+}
+
+fn generator_reading(
+    spec: &GeneratorSpec,
+    solution: &Solution,
+    wiring: &Wiring,
+    (drive, tied): (Drive, bool),
+) -> GeneratorReading {
+    let [one, two] = wiring.generator_hots;
+    let port_amps = |port| solution.port_amps(wiring.generator, port);
+    let watts = solution.power(wiring.generator).re;
+    GeneratorReading {
+        volts: solution.volts_between(one, two),
+        amps: port_amps(0).max(port_amps(1)),
+        watts,
+        asked_w: asked_w(spec, solution, wiring),
+        hz: hertz(spec, drive, tied, watts),
+        limited: solution.limit(wiring.generator).is_some(),
+        tied,
+    }
+}
+
 /// Watts the generator is asked for: while the engine holds it down, what the loads would take at its set volts.
-fn asked_w(site: &Site, solution: &Solution, wiring: &Wiring) -> f64 {
+fn asked_w(spec: &GeneratorSpec, solution: &Solution, wiring: &Wiring) -> f64 {
     let watts = solution.power(wiring.generator).re;
     let [one, two] = wiring.generator_hots;
-    let pu = solution.volts_between(one, two) / site.generator.spec.set_v;
+    let pu = solution.volts_between(one, two) / spec.set_v;
     match solution.limit(wiring.generator) {
-        Some(Limit::Power) if pu > 0.0 => watts / (pu * pu),
+        Some(Limit::Power | Limit::Current) if pu > 0.0 => watts / (pu * pu),
         _ => watts,
     }
 }

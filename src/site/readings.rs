@@ -76,6 +76,8 @@ pub struct GeneratorReading {
     pub watts: f64,
     /// Watts it is asked for: more than it delivers while its engine holds it down.
     pub asked_w: f64,
+    /// Hertz that it makes; 0 while it makes no volts.
+    pub hz: f64,
     /// Whether a ceiling of field, engine or current holds it down.
     pub limited: bool,
     /// Whether it is tied to the utility, hot to hot.

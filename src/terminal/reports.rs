@@ -3,7 +3,7 @@
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
 //! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
-//! - `read`: `site`, `converged`, `generator_watts`, `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`).
+//! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`).
 
 use std::path::Path;
 use std::path::PathBuf;
@@ -117,6 +117,9 @@ pub(super) fn site(
         for cord in &view.cords {
             output.line(&format!("  {} ({})", cord.sentence, cord.id));
         }
+        for sentence in &view.generator.sentences {
+            output.line(&format!("  {sentence} (generator)"));
+        }
         output.say_id("read-taken");
     }
     if !view.converged {
@@ -196,7 +199,12 @@ fn readings_json(view: &SiteRead) -> Value {
         .collect();
     json!({
         "version": JSON_VERSION, "site": view.site, "converged": view.converged,
-        "generator_watts": view.generator_watts, "points": points, "things": things, "cords": cords,
+        "generator_watts": view.generator.watts,
+        "generator": {
+            "volts": view.generator.volts, "hertz": view.generator.hertz,
+            "watts": view.generator.watts, "fuel_hours": view.generator.fuel_hours,
+        },
+        "points": points, "things": things, "cords": cords,
     })
 }
 

@@ -23,6 +23,19 @@ impl DrillTime {
         Self(seconds * 1000)
     }
 
+    /// From hours, rounded down to seconds; `None` for what isn't a length from 0 to a thousand years.
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "within 0 and a thousand years"
+    )]
+    pub fn from_hours(hours: f64) -> Option<Self> {
+        const THOUSAND_YEARS: f64 = 8_766_000.0;
+        (0.0..THOUSAND_YEARS)
+            .contains(&hours)
+            .then(|| Self::from_secs((hours * 3600.0) as u64))
+    }
+
     /// Whole milliseconds.
     pub const fn millis(self) -> u64 {
         self.0

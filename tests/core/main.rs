@@ -33,6 +33,8 @@ mod drills_sources;
 #[cfg(test)]
 mod layout;
 #[cfg(test)]
+mod machines;
+#[cfg(test)]
 mod oracle;
 #[cfg(test)]
 mod playing;

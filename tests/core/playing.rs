@@ -132,16 +132,18 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
         add(&[cord.charred, cord.kindled]);
     }
     add(&[c.overload, c.fuel_gal, c.ppm, c.cohb_pct, c.alarm_dose]);
+    add(&[g.hz, c.machine.warm_s, c.machine.oil_h]);
     add(&[c.solar.watts, c.battery.energy_wh, c.battery.overload]);
     // Positions, the engine, phases and flags have no numbers of their own to hash: their text has.
     let rest = format!(
-        "{:?} {:?} {:?} {:?} {:?} {:?}",
+        "{:?} {:?} {:?} {:?} {:?} {:?} {:?}",
         moment.what,
         moment.positions,
         c.engine,
         c.cords.iter().map(|cord| cord.harm).collect::<Vec<_>>(),
         c.solar,
-        c.battery
+        c.battery,
+        c.controller
     );
     bits.extend(rest.bytes().map(u64::from));
     bits

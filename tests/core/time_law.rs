@@ -50,6 +50,9 @@ const LISTS: &[(&str, &str)] = &[
     ("loose-main-on", "loose-slide"),
     ("sun-forgotten", "forgotten-sun"),
     ("sun-battery-overloaded", "forgotten-sun"),
+    ("inverter-reset", "small-and-quiet"),
+    ("standby-service-hands-in", "hands-off"),
+    ("standby-outage-ran-dry", "by-itself"),
 ];
 
 proptest! {

@@ -85,6 +85,22 @@ finding-fuel-fire-now = Get away from it. Get everyone out of the house. Call th
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
 source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes are common practice.
 
+finding-not-locked-out-what = { $done ->
+    [0] The cover was open for { $lasted } on a set that could start at any time. Nothing had been done to stop it.
+    [one] The cover was open for { $lasted } on a set that was not locked out. One step of three was done.
+   *[other] The cover was open for { $lasted } on a set that was not locked out. Two steps of three were done.
+}
+finding-not-locked-out-why = A standby set starts by itself when the utility drops out. It gives no warning. Hands, belts and live wires then meet.
+finding-not-locked-out-now = Take your hands out and shut the cover.
+finding-not-locked-out-instead = Switch the controller off. Open the breaker on the set. Take the starter battery off. Then open the cover.
+source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
+
+finding-caught-by-engine-what = The engine started by itself while hands were in it.
+finding-caught-by-engine-why = The controller saw the utility drop out and did what it is there for. It cannot see hands.
+finding-caught-by-engine-now = Call the emergency number.
+finding-caught-by-engine-instead = Lock the set out before you open the cover: controller off, breaker open, starter battery off.
+source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
+
 finding-live-plug-what = This was moved while it was live at { $volts }: { $plug }.
 finding-live-plug-why = A plug that is moved under voltage can arc and burn its blades. It can shock the hand that holds it.
 finding-live-plug-now = Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine. If the utility feeds a plug, touch nothing and call an electrician.
@@ -162,6 +178,24 @@ finding-overload-why = Voltage and speed sag, motors overheat, and the engine st
 finding-overload-now = Turn the largest load off.
 finding-overload-instead = Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
 source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked in a copy).
+
+finding-shut-off-what = { $leg ->
+    [one] One leg of the inverter was asked for more than it gives, { $most }. It shut its output off.
+   *[other] Too much was asked of the inverter: { $watts }. It is made for { $rated }. It shut its output off.
+}
+finding-shut-off-why = The electronics hold the current at their limit. The voltage sags, and soon they let go to save themselves.
+finding-shut-off-now = Turn the largest load off. Then press the reset of the inverter.
+finding-shut-off-instead = Add up the running watts and the largest start. Turn loads on one at a time.
+source-shut-off = The rating of the generator. Limits of inverter sets: makers' figures (from memory).
+
+finding-ran-dry-what = { $oil ->
+    [one] The engine stopped because its oil was low.
+   *[other] The engine stopped because its tank was empty.
+}
+finding-ran-dry-why = A set that stops under load drops all of it at once. An engine that runs on without oil is soon ruined.
+finding-ran-dry-now = Turn the loads off. Let the engine cool before you pour anything.
+finding-ran-dry-instead = Look at the oil at each start, and at the fuel every hour.
+source-ran-dry = Common practice. Refuel only when off and cool: a state emergency agency (checked in a copy).
 
 finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
 finding-tripped-why = A breaker that trips has done its work. Something asked for more than the wire or the generator can give.

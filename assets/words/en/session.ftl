@@ -44,6 +44,7 @@ close-transfer = A transfer switch. Each handle has three places: utility, off, 
 close-subpanel = A small panel behind the transfer switch, for what matters in an outage.
 close-solar = The solar inverter and the battery. Each has its own switch.
 close-generator = A portable generator. Keep it at least 20 feet (6 meters) from doors, windows and vents.
+close-generator-standby = A standby generator. It starts by itself. Lock it out before you open it.
 close-cords = The cords of this house, and where each end is.
 close-house = The rooms of the house. Some appliances have a plug, some are wired in.
 close-line = The line along the street. Look, and stay away from it.
@@ -64,6 +65,8 @@ known-dead = Tested at { $time }: no voltage
 known-seen = Seen at { $time }
 
 gauge-generator = Meter: { $volts }, { $hertz }, { $amps }
+gauge-piped = Fuel: piped gas
+gauge-fuel-lasts = The fuel lasts, at this load: { $time }
 gauge-fuel = Fuel in the tank: { $gallons }
 cord-printed = { $cord }: { $letters }, { $gauge } AWG, { $length }, { $ground ->
     [one] with a ground wire

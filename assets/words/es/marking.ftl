@@ -85,6 +85,22 @@ finding-fuel-fire-now = Aléjese. Saque a todos de la casa. Llame al número de 
 finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
 source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos son práctica común.
 
+finding-not-locked-out-what = { $done ->
+    [0] La cubierta estuvo abierta { $lasted } en un generador que podía arrancar en cualquier momento. Nada lo impedía.
+    [one] La cubierta estuvo abierta { $lasted } en un generador sin asegurar. Se dio un paso de tres.
+   *[other] La cubierta estuvo abierta { $lasted } en un generador sin asegurar. Se dieron dos pasos de tres.
+}
+finding-not-locked-out-why = Un generador fijo arranca solo cuando falta la red. No avisa. Entonces se juntan manos, correas y cables con voltaje.
+finding-not-locked-out-now = Saque las manos y cierre la cubierta.
+finding-not-locked-out-instead = Apague el controlador. Abra el interruptor del generador. Desconecte la batería de arranque. Después abra la cubierta.
+source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
+
+finding-caught-by-engine-what = El motor arrancó solo mientras había manos dentro.
+finding-caught-by-engine-why = El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
+finding-caught-by-engine-now = Llame al número de emergencias.
+finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta: controlador apagado, interruptor abierto, batería desconectada.
+source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
+
 finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
 finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus clavijas. Puede dar un choque a la mano que lo sujeta.
 finding-live-plug-now = Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta un enchufe, no toque nada y llame a un electricista.
@@ -162,6 +178,24 @@ finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalient
 finding-overload-now = Apague la carga más grande.
 finding-overload-instead = Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
 source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado en una copia).
+
+finding-shut-off-what = { $leg ->
+    [one] Una línea del inversor tuvo que dar más de lo que puede, { $most }. Cortó su salida.
+   *[other] Se pidió demasiado al inversor: { $watts }. Está hecho para { $rated }. Cortó su salida.
+}
+finding-shut-off-why = La electrónica mantiene la corriente en su límite. El voltaje baja, y pronto corta para protegerse.
+finding-shut-off-now = Apague la carga más grande. Después pulse el rearme del inversor.
+finding-shut-off-instead = Sume los vatios en marcha y el arranque más grande. Encienda las cargas una por una.
+source-shut-off = La capacidad del generador. Límites de los inversores: datos de fabricantes (de memoria).
+
+finding-ran-dry-what = { $oil ->
+    [one] El motor se detuvo porque le faltaba aceite.
+   *[other] El motor se detuvo porque su tanque estaba vacío.
+}
+finding-ran-dry-why = Un generador que se detiene con carga la suelta toda de golpe. Un motor sin aceite se arruina pronto.
+finding-ran-dry-now = Apague las cargas. Deje enfriar el motor antes de verter nada.
+finding-ran-dry-instead = Mire el aceite en cada arranque, y el combustible cada hora.
+source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado y frío: una agencia estatal de emergencias (comprobado en una copia).
 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
 finding-tripped-why = Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.

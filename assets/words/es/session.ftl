@@ -44,6 +44,7 @@ close-transfer = Un interruptor de transferencia. Cada palanca tiene tres posici
 close-subpanel = Un tablero pequeño detrás del interruptor de transferencia, para lo que importa en un apagón.
 close-solar = El inversor solar y la batería. Cada uno tiene su propio interruptor.
 close-generator = Un generador portátil. Manténgalo a por lo menos 6 metros (20 pies) de puertas, ventanas y respiraderos.
+close-generator-standby = Un generador fijo. Arranca solo. Asegúrelo antes de abrirlo.
 close-cords = Los cables de esta casa, y dónde está cada extremo.
 close-house = Los cuartos de la casa. Unos aparatos tienen enchufe, otros están conectados con cables fijos.
 close-line = La línea a lo largo de la calle. Mire, y no se acerque.
@@ -64,6 +65,8 @@ known-dead = Medido en el minuto { $time }: sin voltaje
 known-seen = Visto en el minuto { $time }
 
 gauge-generator = Medidor: { $volts }, { $hertz }, { $amps }
+gauge-piped = Combustible: gas de tubería
+gauge-fuel-lasts = El combustible dura, con esta carga: { $time }
 gauge-fuel = Combustible en el tanque: { $gallons }
 cord-printed = { $cord }: { $letters }, calibre { $gauge } AWG, { $length }, { $ground ->
     [one] con conductor de tierra
