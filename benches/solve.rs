@@ -5,6 +5,10 @@
 //! Also counts what solving allocates, which must be nothing.
 //! Prints one line for each network: name, nodes, then microseconds of the best batch, and the volts to earth summed over
 //! all nodes before any change, to hold against another solver.
+//! `load` is a load changed, `solve` the same with nothing read, `switch` a switch changed, `full` the same with everything
+//! derived and factored anew, `unread` that with nothing read.
+//! A second line says what the arithmetic of a full factorization, and the memory that it touches, would take alone on this
+//! machine.
 //! Machine-dependent; the ratio to another solver measured in the same run is what counts (`compare_solver.sh`).
 
 #![expect(clippy::print_stdout, reason = "what a timing is for")]
@@ -17,7 +21,7 @@ mod circuit_networks;
 
 use circuit_lateral::{Lateral, lateral};
 use circuit_networks::{Case, c, split_phase};
-use outage_drill::circuit::{BranchId, Load, NodeId, Solution, Solver};
+use outage_drill::circuit::{BranchId, Load, NodeId, Solution, Solver, Work};
 use stats_alloc::{INSTRUMENTED_SYSTEM, Region, StatsAlloc};
 use std::alloc::System;
 use std::hint::black_box;
@@ -27,9 +31,10 @@ use std::time::Instant;
 #[global_allocator]
 static ALLOCATOR: &StatsAlloc<System> = &INSTRUMENTED_SYSTEM;
 
-const BATCHES: usize = 15;
+/// Batches are short, so that many of them pass without an interruption on a busy machine, and the best counts.
+const BATCHES: u32 = 400;
 /// Time of one batch, about, in seconds.
-const BATCH_S: f64 = 0.02;
+const BATCH_S: f64 = 0.0005;
 
 /// Plain congruential numbers: the same changes in every run.
 struct Draw(u64);
@@ -43,9 +48,10 @@ impl Draw {
         usize::try_from(self.0 >> 33).unwrap_or(0) % below
     }
 
-    /// A resistance in 15 to 60 ohms.
-    fn ohms(&mut self) -> f64 {
-        15.0 + 45.0 * f64::from(u32::try_from(self.next(1 << 20)).unwrap_or(0)) / f64::from(1 << 20)
+    /// A resistance in 15 to 60 ohms; another for each `shift` in 0 to 1.
+    fn ohms(&mut self, shift: f64) -> f64 {
+        let share = f64::from(u32::try_from(self.next(1 << 20)).unwrap_or(0)) / f64::from(1 << 20);
+        15.0 + 45.0 * (share + shift).fract()
     }
 }
 
@@ -56,25 +62,61 @@ fn read_all(s: &Solution, nodes: &[NodeId], branches: &[BranchId]) -> f64 {
     volts + amps
 }
 
-/// Microseconds of one call: the best of several batches.
-fn time(mut call: impl FnMut()) -> f64 {
-    let mut count = 1_u32;
-    loop {
+/// Microseconds of one call: the best of many batches.
+/// Every batch makes changes at the same places, with other ohms, so that no batch is the best by luck of the draw.
+fn time(mut call: impl FnMut(&mut Draw, f64)) -> f64 {
+    let mut batch = |number: u32, count: u32| {
+        let mut draw = Draw(1);
         let start = Instant::now();
-        (0..count).for_each(|_| call());
-        if start.elapsed().as_secs_f64() > BATCH_S {
-            break;
-        }
+        (0..count).for_each(|_| call(&mut draw, (0.618 * f64::from(number)).fract()));
+        start.elapsed().as_secs_f64()
+    };
+    // an even number: what is opened is closed again within the batch
+    let mut count = 2;
+    while batch(0, count) < BATCH_S {
         count *= 2;
     }
-    let batch = |call: &mut dyn FnMut()| {
-        let start = Instant::now();
-        (0..count).for_each(|_| call());
-        start.elapsed().as_secs_f64() * 1e6 / f64::from(count)
-    };
-    (0..BATCHES)
-        .map(|_| batch(&mut call))
-        .fold(f64::INFINITY, f64::min)
+    let best = (1..=BATCHES)
+        .map(|number| batch(number, count))
+        .fold(f64::INFINITY, f64::min);
+    best * 1e6 / f64::from(count)
+}
+
+/// What this machine does at most where everything is at hand: operations on real numbers in a microsecond, in long runs of
+/// independent complex multiplications and subtractions, and bytes read and written in one, in copies of `bytes`.
+fn peaks(bytes: usize) -> (f64, f64) {
+    const RUN: u16 = 256;
+    let l = vec![c(0.3, 0.4); usize::from(RUN)];
+    let mut sums = l.clone();
+    let run_us = time(|_, shift| {
+        let factor = black_box(c(1e-3 * shift, 1e-3));
+        for (sum, l) in sums.iter_mut().zip(black_box(&l)) {
+            *sum -= l * factor;
+        }
+    });
+    black_box(&sums);
+    let from = vec![1_u8; bytes / 2];
+    let mut to = from.clone();
+    let copy_us = time(|_, _| to.copy_from_slice(black_box(&from)));
+    black_box(&to);
+    let bytes = f64::from(u32::try_from(bytes).unwrap_or(u32::MAX));
+    (8.0 * f64::from(RUN) / run_us, bytes / copy_us)
+}
+
+/// Prints what arithmetic and memory alone would take for a full factorization, in microseconds.
+fn print_bound(name: &str, work: Work) {
+    let (operations, bytes) = (work.operations(), work.bytes());
+    let (per_us, bytes_per_us) = peaks(bytes);
+    let of = |count: usize| f64::from(u32::try_from(count).unwrap_or(u32::MAX));
+    println!(
+        "bound {name}: {} columns, {} off-diagonals, {} products; {operations} operations at {per_us:.0} a microsecond take \
+         {:.3}, {bytes} bytes at {bytes_per_us:.0} a microsecond take {:.3}",
+        work.columns,
+        work.off_diagonals,
+        work.products,
+        of(operations) / per_us,
+        of(bytes) / bytes_per_us,
+    );
 }
 
 /// Holds the answers as they stand against a solver of its own that is made from nothing.
@@ -93,6 +135,63 @@ fn is_fresh(solver: &mut Solver, nodes: &[NodeId], branches: &[BranchId]) -> boo
         && branches.iter().all(|&b| same(ours.amps(b), theirs.amps(b)))
 }
 
+/// Microseconds of a change and the solve after it.
+struct Times {
+    /// A load changed, everything read.
+    load: f64,
+    /// The same with nothing read.
+    solve: f64,
+    /// A switch changed, everything read.
+    switch: f64,
+    /// The same with everything derived and factored anew.
+    full: f64,
+    /// The same with nothing read.
+    unread: f64,
+}
+
+fn times(solver: &mut Solver, built: &Lateral) -> Times {
+    let Lateral {
+        nodes,
+        branches,
+        loads,
+        bonds,
+        ..
+    } = built;
+    let change_load = |solver: &mut Solver, draw: &mut Draw, shift: f64| {
+        let load = loads[draw.next(loads.len())];
+        solver.set_load(load, Load::Impedance(c(draw.ohms(shift), 0.0)));
+    };
+    let mut open = None;
+    let mut change_switch = |solver: &mut Solver, draw: &mut Draw| match open.take() {
+        Some(bond) => solver.set_switch(bond, true),
+        None => solver.set_switch(*open.insert(bonds[draw.next(bonds.len())]), false),
+    };
+    Times {
+        load: time(|draw, shift| {
+            change_load(solver, draw, shift);
+            black_box(read_all(solver.solve(), nodes, branches));
+        }),
+        solve: time(|draw, shift| {
+            change_load(solver, draw, shift);
+            black_box(solver.solve());
+        }),
+        switch: time(|draw, _| {
+            change_switch(solver, draw);
+            black_box(read_all(solver.solve(), nodes, branches));
+        }),
+        full: time(|draw, _| {
+            change_switch(solver, draw);
+            solver.restart();
+            black_box(read_all(solver.solve(), nodes, branches));
+        }),
+        unread: time(|draw, _| {
+            change_switch(solver, draw);
+            solver.restart();
+            black_box(solver.solve());
+        }),
+    }
+}
+
 /// Times one network; false if an answer was wrong or memory was asked for.
 fn run(name: &str, built: &Lateral) -> bool {
     let Lateral {
@@ -100,7 +199,7 @@ fn run(name: &str, built: &Lateral) -> bool {
         nodes,
         branches,
         loads,
-        bonds,
+        ..
     } = built;
     let Ok(mut solver) = Solver::new(network.clone()) else {
         return false;
@@ -115,54 +214,29 @@ fn run(name: &str, built: &Lateral) -> bool {
     for _ in 0..50 {
         solver.set_load(
             loads[draw.next(loads.len())],
-            Load::Impedance(c(draw.ohms(), 0.0)),
+            Load::Impedance(c(draw.ohms(0.0), 0.0)),
         );
         solver.solve();
         sound &= is_fresh(&mut solver, nodes, branches);
     }
     let region = Region::new(ALLOCATOR);
-    let load_us = time(|| {
-        solver.set_load(
-            loads[draw.next(loads.len())],
-            Load::Impedance(c(draw.ohms(), 0.0)),
-        );
-        black_box(read_all(solver.solve(), nodes, branches));
-    });
-    let solve_us = time(|| {
-        solver.set_load(
-            loads[draw.next(loads.len())],
-            Load::Impedance(c(draw.ohms(), 0.0)),
-        );
-        black_box(solver.solve());
-    });
-    let mut closed = true;
-    let mut bond = 0;
-    let switch_us = time(|| {
-        if closed {
-            bond = draw.next(bonds.len());
-        }
-        closed = !closed;
-        solver.set_switch(bonds[bond], closed);
-        black_box(read_all(solver.solve(), nodes, branches));
-    });
-    let full_us = time(|| {
-        if closed {
-            bond = draw.next(bonds.len());
-        }
-        closed = !closed;
-        solver.set_switch(bonds[bond], closed);
-        solver.restart();
-        black_box(read_all(solver.solve(), nodes, branches));
-    });
+    let Times {
+        load,
+        solve,
+        switch,
+        full,
+        unread,
+    } = times(&mut solver, built);
     let used = region.change();
     let allocations = used.allocations + used.reallocations;
     sound &= is_fresh(&mut solver, nodes, branches) && allocations == 0;
     println!(
-        "{name} nodes {} load {load_us:.3} solve {solve_us:.3} switch {switch_us:.3} full {full_us:.3} sum {sum_v:.9} \
-         allocations {allocations} {}",
+        "{name} nodes {} load {load:.3} solve {solve:.3} switch {switch:.3} full {full:.3} unread {unread:.3} \
+         sum {sum_v:.9} allocations {allocations} {}",
         nodes.len(),
         if sound { "sound" } else { "WRONG" },
     );
+    print_bound(name, solver.work());
     sound
 }
 

@@ -242,10 +242,10 @@ impl Factor {
     /// The rest of the solution: x = L⁻ᵀ D⁻¹ z.
     pub(super) fn backward(&self, symbolic: &Symbolic, z: &[Complex], x: &mut [Complex]) {
         for j in (0..symbolic.n).rev() {
-            let mut sum = z[j] * self.inverse_pivot[j];
+            let mut sum = product(z[j], self.inverse_pivot[j]);
             let (column, rows) = symbolic.column(j);
             for (l, &i) in self.l[column].iter().zip(rows) {
-                sum -= l * x[i as usize];
+                sum -= product(*l, x[i as usize]);
             }
             x[j] = sum;
         }
@@ -300,9 +300,13 @@ impl<W: FnOnce(Complex, Complex) -> Complex> Step<'_, W> {
         let inverse = (self.weak)(pivot, squares);
         for (((l, u), given), &i) in l.iter_mut().zip(u).zip(given).zip(rows) {
             *l = product(*u, inverse);
-            let turn = &mut self.turns[i as usize];
-            turn.excess -= product(*l, excess);
-            turn.squares += by_part(*given);
+            self.turns[i as usize].squares += by_part(*given);
+        }
+        // most rows have no way to earth at their turn
+        if excess != Complex::ZERO {
+            for (l, &i) in l.iter().zip(rows) {
+                self.turns[i as usize].excess -= product(*l, excess);
+            }
         }
         let mut targets = self.targets.iter();
         for (first, u) in u.iter().enumerate() {

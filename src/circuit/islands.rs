@@ -235,6 +235,9 @@ impl Graph {
     /// Whether a node's island has no path to earth; none for an unknown node.
     #[inline]
     pub(super) fn is_floating(&self, node: usize) -> Option<bool> {
+        if self.ties.is_empty() {
+            return (node < self.conducting.block_of_node.len()).then_some(false);
+        }
         self.conducting.island(node).map(|island| island != 0)
     }
 

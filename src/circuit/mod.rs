@@ -27,6 +27,7 @@ mod solve;
 mod solver;
 mod source;
 mod windings;
+mod work;
 
 pub use error::NetworkError;
 pub use islands::SourceSet;
@@ -36,3 +37,4 @@ pub use solution::Solution;
 pub use solver::Solver;
 pub use source::{Ceiling, Group, Limit, MAX_GROUPS, MAX_SOURCES, Port, SourceSpec};
 pub use windings::{CenterTapped, Windings};
+pub use work::Work;
