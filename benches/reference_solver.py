@@ -1,7 +1,7 @@
 """Times a general-purpose distribution solver (OpenDSS engine through dss-python) on the lateral of houses.
 
 The same networks as benches/solve.rs: one load changed at random to 15-60 ohms, or one switch operated, then solved.
-Prints one line for each size, in microseconds of the best batch:
+Prints one line for each size, in microseconds of a change:
   text         a load changed by text command, and a solve
   direct       the same by the fastest direct call whose answer is right
   read         the same with all node voltages and the currents of all its delivery elements read
@@ -23,9 +23,10 @@ from dss import DSS
 
 LIB = DSS._api_util.lib
 CIRCUIT = DSS.ActiveCircuit
-# batches are short, so that many of them pass without an interruption on a busy machine, and the best counts
-BATCHES = 200
-BATCH_S = 0.0005
+# changes in a row, how often they are made, and seconds of a stretch of them: as in benches/solve.rs
+CHANGES = 64
+REPEATS = 20
+STRETCH_S = 0.0003
 
 
 def command(line):
@@ -74,36 +75,37 @@ def build(houses, as_impedance):
 
 
 class Draws:
-    """Changes drawn in advance, so that drawing isn't timed: the same places in every batch, with other ohms."""
+    """Changes drawn in advance, so that drawing isn't timed: the second half at the same places with other ohms."""
 
     def __init__(self, items):
-        self.pool = [(random.choice(items), random.random()) for _ in range(4096)]
-        self.at, self.shift = 0, 0.0
-
-    def again(self):
-        self.at, self.shift = 0, (self.shift + 0.618) % 1.0
+        pool = [(random.choice(items), random.random()) for _ in range(CHANGES // 2)]
+        self.changes = [(item, 15.0 + 45.0 * ((share + shift) % 1.0)) for shift in (0.0, 0.5) for item, share in pool]
+        self.at = -1
 
     def __call__(self):
-        self.at = (self.at + 1) % len(self.pool)
-        item, share = self.pool[self.at]
-        return item, 15.0 + 45.0 * ((share + self.shift) % 1.0)
+        self.at = (self.at + 1) % CHANGES
+        return self.changes[self.at]
 
 
 def best(call, draws=None):
-    """Microseconds of one call, the best of many batches."""
+    """Microseconds of one call: the mean over all changes of the best that each stretch of them took."""
 
-    def batch(count):
+    def repeat(stretch):
         if draws:
-            draws.again()
-        start = time.perf_counter()
-        for _ in range(count):
-            call()
-        return time.perf_counter() - start
+            draws.at = -1
+        times = []
+        for _ in range(CHANGES // stretch):
+            start = time.perf_counter()
+            for _ in range(stretch):
+                call()
+            times.append(time.perf_counter() - start)
+        return times
 
-    count = 1
-    while batch(count) < BATCH_S:
-        count *= 2
-    return 1e6 * min(batch(count) for _ in range(BATCHES)) / count
+    whole, stretch = repeat(CHANGES)[0], CHANGES
+    while stretch > 1 and whole * stretch / CHANGES > STRETCH_S:
+        stretch //= 2
+    repeats = [repeat(stretch) for _ in range(REPEATS)]
+    return 1e6 * sum(min(times) for times in zip(*repeats)) / CHANGES
 
 
 def volts():

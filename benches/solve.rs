@@ -3,7 +3,7 @@
 //! Every node voltage and every branch current is read after each solve, and a sample of the answers is held against a
 //! fresh solver.
 //! Also counts what solving allocates, which must be nothing.
-//! Prints one line for each network: name, nodes, then microseconds of the best batch, and the volts to earth summed over
+//! Prints one line for each network: name, nodes, then microseconds of a change, and the volts to earth summed over
 //! all nodes before any change, to hold against another solver.
 //! `load` is a load changed, `solve` the same with nothing read, `switch` a switch changed, `full` the same with everything
 //! derived and factored anew, `unread` that with nothing read.
@@ -31,10 +31,12 @@ use std::time::Instant;
 #[global_allocator]
 static ALLOCATOR: &StatsAlloc<System> = &INSTRUMENTED_SYSTEM;
 
-/// Batches are short, so that many of them pass without an interruption on a busy machine, and the best counts.
-const BATCHES: u32 = 400;
-/// Time of one batch, about, in seconds.
-const BATCH_S: f64 = 0.0005;
+/// How many changes are made in a row.
+const CHANGES: u32 = 64;
+/// How often they are made; of each stretch of them the best time counts.
+const REPEATS: u32 = 60;
+/// Seconds of a stretch, about: short, so that many pass without an interruption on a busy machine.
+const STRETCH_S: f64 = 0.0003;
 
 /// Plain congruential numbers: the same changes in every run.
 struct Draw(u64);
@@ -62,24 +64,39 @@ fn read_all(s: &Solution, nodes: &[NodeId], branches: &[BranchId]) -> f64 {
     volts + amps
 }
 
-/// Microseconds of one call: the best of many batches.
-/// Every batch makes changes at the same places, with other ohms, so that no batch is the best by luck of the draw.
+/// Microseconds of one call: the mean over all changes of the best that each stretch of them took.
+/// The changes are the same in every repeat, places and values, so that none is the best by luck of the draw.
 fn time(mut call: impl FnMut(&mut Draw, f64)) -> f64 {
-    let mut batch = |number: u32, count: u32| {
+    let mut best_s = [f64::INFINITY; CHANGES as usize];
+    let mut stretch = CHANGES;
+    for repeat in 0..REPEATS {
         let mut draw = Draw(1);
-        let start = Instant::now();
-        (0..count).for_each(|_| call(&mut draw, (0.618 * f64::from(number)).fract()));
-        start.elapsed().as_secs_f64()
-    };
-    // an even number: what is opened is closed again within the batch
-    let mut count = 2;
-    while batch(0, count) < BATCH_S {
-        count *= 2;
+        let mut made = 0;
+        for best in &mut best_s {
+            if made == CHANGES {
+                break;
+            }
+            let start = Instant::now();
+            for _ in 0..stretch {
+                // the second half goes to the same places with other values
+                if made == CHANGES / 2 {
+                    draw = Draw(1);
+                }
+                call(&mut draw, if made < CHANGES / 2 { 0.0 } else { 0.5 });
+                made += 1;
+            }
+            *best = best.min(start.elapsed().as_secs_f64());
+        }
+        if repeat == 0 {
+            let whole_s = best_s[0];
+            best_s.fill(f64::INFINITY);
+            while stretch > 1 && whole_s * f64::from(stretch) / f64::from(CHANGES) > STRETCH_S {
+                stretch /= 2;
+            }
+        }
     }
-    let best = (1..=BATCHES)
-        .map(|number| batch(number, count))
-        .fold(f64::INFINITY, f64::min);
-    best * 1e6 / f64::from(count)
+    let sum_s: f64 = best_s.iter().filter(|s| s.is_finite()).sum();
+    sum_s * 1e6 / f64::from(CHANGES)
 }
 
 /// What this machine does at most where everything is at hand: operations on real numbers in a microsecond, in long runs of
