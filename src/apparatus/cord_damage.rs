@@ -3,8 +3,8 @@
 //! Where strands are broken, the current of all goes through those that are left: a short piece of higher resistance, a hot spot in a long fin of copper.
 //! The spot's rise over the cord is *Q*/(2 √(*k A g*)): its own watts, carried off along the copper and given off by it.
 //! It builds up as erf(√(*t*/τ)); here as a first-order lag of a third of the cord's τ, at most an eighth of the rise off that, and in closed form.
-//! Crushed insulation holds until it softens, then conductors meet; it leaks when it is wet.
-//! Not covered: breaks that open and close as the cord is moved, arcs.
+//! Crushed insulation holds until it softens, then conductors meet.
+//! Not covered: leakage of a crushed place in the wet, breaks that open and close as the cord is moved, arcs.
 //! Accuracy: a factor of two in the rise, from the length over which strands share current again.
 
 use super::conductor::Material;
@@ -34,9 +34,6 @@ const SHARED_M: f64 = 0.04;
 /// Heat that copper conducts, watts per kelvin and meter; handbook figure, from memory.
 const COPPER_W_PER_K_M: f64 = 390.0;
 
-/// Leakage of a crushed place to earth when it lies in the wet, ohms; assumption, 5 to 100 kilohms are plausible.
-pub const CRUSHED_WET_OHM: f64 = 20_000.0;
-
 impl Damage {
     /// Resistance that the damage adds to one conductor of `cord` at `t_c` °C, ohms.
     pub fn added_ohm(self, cord: &Cord, t_c: f64) -> f64 {
@@ -57,8 +54,11 @@ impl Damage {
     }
 
     /// Rise of the hot spot over the rest of the conductor after `seconds` at `amps`, from `rise_k`, the copper around it at `t_c` °C.
-    /// Its resistance counts at its own temperature, so a spot can run away.
+    /// Its resistance counts at its own temperature, so a spot can run away; a cord without broken strands has no spot.
     pub fn spot_after(self, cord: &Cord, rise_k: f64, amps: f64, t_c: f64, seconds: f64) -> f64 {
+        if !matches!(self, Self::Strands { .. }) {
+            return 0.0;
+        }
         let tau = cord.time_constant_s() / 3.0;
         let settled = self.spot_rise_k(cord, amps, t_c);
         let per_k = Material::Copper.resistance_ratio(t_c + 1.0, t_c) - 1.0;
@@ -76,11 +76,6 @@ impl Damage {
             Self::Sound | Self::Strands { .. } => SOFTENING_C,
             Self::Crushed => CRUSHED_SOFTENING_C,
         }
-    }
-
-    /// Leakage to earth through the damage when it lies in the wet, ohms, if it leaks.
-    pub fn leak_ohm(self) -> Option<f64> {
-        (self == Self::Crushed).then_some(CRUSHED_WET_OHM)
     }
 }
 
@@ -161,9 +156,8 @@ mod tests {
     }
 
     #[test]
-    fn crushed_insulation_gives_way_sooner_and_leaks_in_the_wet() {
+    fn crushed_insulation_gives_way_sooner_and_adds_no_ohms() {
         assert!(Damage::Crushed.softens_at_c() < Damage::Sound.softens_at_c());
-        assert!(Damage::Crushed.leak_ohm().is_some() && Damage::Sound.leak_ohm().is_none());
         assert!(Damage::Crushed.added_ohm(&cord(), 60.0).abs() < 1e-15);
     }
 }

@@ -15,6 +15,7 @@ use super::cords::CordCondition;
 use super::machine::MachineCondition;
 use super::protection::{stress_pu, supply};
 use super::second_source::{BatteryCondition, SolarCondition};
+use super::wires::WALL_C;
 
 /// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
 pub const AMBIENT_C: f64 = 15.0;
@@ -95,6 +96,8 @@ pub struct Conditions {
     pub appliances: Vec<ApplianceCondition>,
     /// Heat of each control's trip element, 0 for those without.
     pub breaker_heat: Vec<f64>,
+    /// Temperature of each wire in a wall, in the order of [`Site::wires`], °C.
+    pub wires: Vec<f64>,
     /// Cords, in the order of the site's.
     pub cords: Vec<CordCondition>,
     /// The engine.
@@ -144,6 +147,7 @@ impl Conditions {
         Self {
             appliances: appliances.collect(),
             breaker_heat: vec![0.0; site.controls.len()],
+            wires: vec![WALL_C; site.wires().count()],
             cords: vec![CordCondition::rested(AMBIENT_C); site.cords.len()],
             machine: MachineCondition::begin(site, start),
             fuel_gal: site.generator.spec.tank_gal,
@@ -163,6 +167,7 @@ impl Conditions {
     pub fn drift(&mut self, site: &Site, positions: &Positions, readings: &Readings, seconds: f64) {
         self.drift_breakers(site, readings, seconds);
         self.drift_cords(site, positions, readings, seconds);
+        self.drift_wires(site, readings, seconds);
         self.drift_appliances(site, readings, seconds);
         self.drift_engine(site, positions, readings, seconds);
         self.drift_air(site, positions, seconds);

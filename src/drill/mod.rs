@@ -23,6 +23,7 @@ mod story;
 mod sun;
 mod touch;
 mod trace;
+mod wires;
 mod world;
 
 pub use action::{
@@ -41,3 +42,4 @@ pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use story::take_place;
 pub use touch::{Metal, Touched};
 pub use trace::{Moment, Trace, What};
+pub use wires::WALL_C;

@@ -253,6 +253,7 @@ impl Build<'_> {
         Found {
             damage,
             plug: Connection { rated_a, contact },
+            in_sun: cord.in_sun,
         }
     }
 }

@@ -1,5 +1,8 @@
 //! The supply part of a site file: panels, circuits, inlets, transfer switches, solar and battery.
 
+use crate::apparatus::branch_wire::BranchWire;
+use crate::apparatus::branch_wire::Run;
+use crate::apparatus::conductor::Material;
 use crate::apparatus::interconnection::Profile;
 use crate::site::{
     Backfeed, Battery, Bus, Circuit, ControlId, Inlet, Interlock, Kind, Legs, Moved, NeutralPole,
@@ -42,9 +45,11 @@ impl Build<'_> {
         let subpanels = file.subpanels.iter().map(|s| self.subpanel(s)).collect();
         let inlets = file.inlets.iter().map(|i| {
             let own = format!("(name: \"{}\", gauge", i.name);
+            let awg = self.gauge(&[&own, &format!("\"{}\"", i.gauge)], &i.gauge);
             Inlet {
                 name: i.name.clone(),
-                awg: self.gauge(&[&own, &format!("\"{}\"", i.gauge)], &i.gauge),
+                awg,
+                heat: BranchWire::new(awg, Material::Copper, Run::Hollow),
                 length_ft: self.positive(&[&own, "length_ft"], i.length_ft),
             }
         });
@@ -140,13 +145,15 @@ impl Build<'_> {
         let f = &mut self.furnishing;
         let breaker = f.breaker(&name, Kind::Breaker, place, plate, true);
         let gfci = c.gfci.then(|| f.gfci(&format!("gfci-{}", c.name), "house"));
+        let awg = self.gauge(&[&own, "gauge", &format!("\"{}\"", c.gauge)], &c.gauge);
         Circuit {
             name: c.name.clone(),
             bus,
             breaker,
             gfci,
-            awg: self.gauge(&[&own, "gauge", &format!("\"{}\"", c.gauge)], &c.gauge),
+            awg,
             length_ft: self.positive(&[&own, "length_ft"], c.length_ft),
+            heat: BranchWire::new(awg, Material::Copper, Run::Hollow),
             legs,
         }
     }

@@ -364,6 +364,9 @@ pub(super) struct CordFile {
     /// Ways it can lie, the first at the start; coiled and flat when left out.
     #[serde(default = "coil_or_flat")]
     pub(super) lies: Vec<RestFile>,
+    /// Whether it lies in the sun; false when left out.
+    #[serde(default)]
+    pub(super) in_sun: bool,
     /// What is damaged along it; nothing when left out.
     #[serde(default)]
     pub(super) damage: DamageFile,

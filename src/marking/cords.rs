@@ -83,7 +83,7 @@ fn too_hot(trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Findi
         volts: near_v,
         length_ft: cord.make.length_ft(),
         loaded: cord.make.loaded(),
-        ambient_c: AMBIENT_C,
+        ambient_c: cord.air_c(AMBIENT_C),
         drop: TOTAL_DROP,
     };
     let does = cord_that_would_do(cord.make.kind(), &need);

@@ -63,6 +63,8 @@ pub enum Rule {
     Starved,
     /// A cord is hotter than it is rated for.
     CordHot,
+    /// A wire in a wall is hotter than its insulation stands.
+    WireHot,
     /// What lies against a cord burns.
     CordFire,
     /// A plug scorches.
@@ -126,7 +128,8 @@ impl Rule {
             | Self::SunOnGenerator
             | Self::PushedBack
             | Self::BatteryOverloaded
-            | Self::BatterySpent => Criterion::Load,
+            | Self::BatterySpent
+            | Self::WireHot => Criterion::Load,
             Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => {
                 Criterion::Restoration
             }
@@ -164,6 +167,7 @@ impl Rule {
             Self::Damaged => "damaged",
             Self::Starved => "starved",
             Self::CordHot => "cord-hot",
+            Self::WireHot => "wire-hot",
             Self::CordFire => "cord-fire",
             Self::PlugHot => "plug-hot",
             Self::CordUnfit => "cord-unfit",

@@ -17,6 +17,7 @@ mod restoration;
 mod second_source;
 mod service;
 mod touch;
+mod wires;
 
 use crate::drill::Trace;
 use crate::scenario::{Criterion, Scenario};
@@ -66,6 +67,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(protection::findings(scenario, trace));
     findings.extend(cords::findings(scenario, trace));
     findings.extend(service::findings(scenario, trace));
+    findings.extend(wires::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
 }

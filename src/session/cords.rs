@@ -3,10 +3,12 @@
 //! The jacket stands two thirds of the way from the air to the conductor, from typical dimensions; a hand says warm or hot, never a number.
 //! Nothing here is computed for a verdict.
 
+use crate::apparatus::connection::Contact;
+use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_letters::Letters;
 use crate::drill::{AMBIENT_C, CordCondition, Drill, Fate};
 use crate::site::Cord;
-use crate::words::{Arg, Message, Unit, Words};
+use crate::words::{Arg, Message, Unit, Words, name_of};
 
 /// Share of the conductor's rise that the jacket has.
 const JACKET: f64 = 2.0 / 3.0;
@@ -20,8 +22,12 @@ pub(super) fn lines(words: &Words, drill: &Drill) -> Vec<String> {
     let mut lines = Vec::new();
     for (index, cord) in drill.site().cords.iter().enumerate() {
         lines.push(printed(words, cord));
+        let name = words.label(&name_of(&cord.name));
         let felt = feels(drill.conditions().cord(index));
-        lines.extend(felt.map(|id| words.say(&Message::new(id).name("cord", &cord.name))));
+        lines.extend(seen(cord).chain(felt).map(|id| {
+            let cord = Arg::Verbatim(name.clone());
+            words.say(&Message::new(id).with("cord", cord))
+        }));
     }
     lines
 }
@@ -36,7 +42,7 @@ fn printed(words: &Words, cord: &Cord) -> String {
         .collect();
     words.say(
         &Message::new("cord-printed")
-            .name("cord", &cord.name)
+            .with("cord", Arg::Verbatim(words.label(&name_of(&cord.name))))
             .with("letters", Arg::Verbatim(kind.to_string()))
             .with("gauge", Arg::Verbatim(cord.make.awg().to_string()))
             .quantity("length", cord.make.length_ft(), Unit::Feet)
@@ -60,6 +66,21 @@ fn meaning(letters: Letters) -> &'static str {
         Letters::OilAll => "cord-letter-oo",
         Letters::Outdoor => "cord-letter-w",
     }
+}
+
+/// What an eye sees of the damage of a cord.
+fn seen(cord: &Cord) -> impl Iterator<Item = &'static str> {
+    let along = match cord.found.damage {
+        Damage::Sound => None,
+        Damage::Strands { .. } => Some("cord-seen-frayed"),
+        Damage::Crushed => Some("cord-seen-crushed"),
+    };
+    let plug = match cord.found.plug.contact {
+        Contact::Sound => None,
+        Contact::Loose => Some("plug-seen-loose"),
+        Contact::Burnt => Some("plug-seen-black"),
+    };
+    [along, plug].into_iter().flatten()
 }
 
 /// What a hand feels at the cord and at its plug; nothing where both are cool.

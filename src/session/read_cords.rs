@@ -60,7 +60,8 @@ pub(super) fn cords(
         };
         let lost_v = (end("near-end") - end("far-end")).abs();
         let settles_c = settles_c(site, positions, readings, index);
-        let id = if settles_c.is_finite() {
+        let lasts = settles_c < CHARRING_C;
+        let id = if lasts {
             "read-cord"
         } else {
             "read-cord-burns"
@@ -70,7 +71,7 @@ pub(super) fn cords(
             .quantity("amps", amps, Unit::Amps)
             .quantity("carries", cord.make.ampacity_a(), Unit::Amps)
             .quantity("lost", lost_v, Unit::Volts);
-        if settles_c.is_finite() {
+        if lasts {
             message = message.quantity("celsius", settles_c, Unit::Celsius);
         }
         found.push(CordRead {
@@ -91,5 +92,5 @@ fn settles_c(site: &Site, positions: &Positions, readings: &Readings, index: usi
     };
     let amps = readings.amps_of(&cord.name);
     cord.make
-        .settle_c(amps, AMBIENT_C, site.lay_of(positions, index))
+        .settle_c(amps, cord.air_c(AMBIENT_C), site.lay_of(positions, index))
 }

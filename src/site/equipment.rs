@@ -4,6 +4,7 @@
 //! A transfer switch has contacts that can't be closed to both sides; an interlock is a constraint of the site and may be missing.
 
 use crate::apparatus::battery;
+use crate::apparatus::branch_wire::BranchWire;
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::cord;
 use crate::apparatus::generator::GeneratorSpec;
@@ -86,6 +87,8 @@ pub struct Inlet {
     pub awg: Awg,
     /// Length of its wire, feet.
     pub length_ft: f64,
+    /// How its wire warms; none for a size that no ampacity is printed for.
+    pub heat: Option<BranchWire>,
 }
 
 /// A switch that brings a load to the utility or to another source, and never to both.

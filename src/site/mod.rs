@@ -30,7 +30,7 @@ pub use equipment::{
 pub use machine::{Automatic, Machine, OIL_LOW, Oil};
 pub use parts::{
     Appliance, Circuit, Demand, Legs, Line, Neighbor, Plug, Pole, Reservoir, Service, Site, Span,
-    Work,
+    WallWire, Work,
 };
 pub use plant::{Body, Drive, LoadState, Plant};
 pub use readings::{

@@ -2,6 +2,7 @@
 //!
 //! A site file is checked before it becomes a [`Site`]; nothing here checks again.
 
+use crate::apparatus::branch_wire::BranchWire;
 use crate::apparatus::breaker::Breaker;
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::motor::Motor;
@@ -147,8 +148,23 @@ pub struct Circuit {
     pub awg: Awg,
     /// One-way length, feet.
     pub length_ft: f64,
+    /// How its wire warms; none for a size that no ampacity is printed for.
+    pub heat: Option<BranchWire>,
     /// Legs it takes: 1, 2, or both.
     pub legs: Legs,
+}
+
+/// A wire in a wall.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WallWire {
+    /// Its name, as the thing that energy passes.
+    pub name: String,
+    /// The thing whose current is its own.
+    pub meter: String,
+    /// Its gauge.
+    pub awg: Awg,
+    /// How it warms; none for a size that no ampacity is printed for.
+    pub heat: Option<BranchWire>,
 }
 
 /// Which hot legs a circuit or a load is on.
@@ -252,6 +268,23 @@ impl Site {
     /// A control.
     pub fn control(&self, id: ControlId) -> Option<&Control> {
         self.controls.get(usize::from(id.0))
+    }
+
+    /// Wires in walls: of the branch circuits, then of the inlets, in the order of the site's.
+    pub fn wires(&self) -> impl Iterator<Item = WallWire> {
+        let circuits = self.circuits.iter().map(|c| WallWire {
+            name: format!("branch-{}", c.name),
+            meter: format!("breaker-{}", c.name),
+            awg: c.awg,
+            heat: c.heat,
+        });
+        let inlets = self.inlets.iter().map(|i| WallWire {
+            name: i.name.clone(),
+            meter: i.name.clone(),
+            awg: i.awg,
+            heat: i.heat,
+        });
+        circuits.chain(inlets)
     }
 
     /// All breakers, with their controls.

@@ -2,11 +2,11 @@
 //!
 //! Positions of a cord's own control, and what they mean to its heat; see `apparatus::cord_lay` for the factors and their accuracy.
 //! The first position a cord file names is how it lies at the start of a drill that says nothing else.
-//! Not covered: a cord that lies partly so and partly so, sun, wet ground.
+//! Not covered: a cord that lies partly so and partly so, wet ground, the hour of the sun.
 
 use crate::apparatus::connection::Connection;
 use crate::apparatus::cord_damage::Damage;
-use crate::apparatus::cord_lay::Lay;
+use crate::apparatus::cord_lay::{Lay, SUN_K};
 
 use super::control::Positions;
 use super::equipment::Cord;
@@ -61,6 +61,8 @@ pub struct Found {
     pub damage: Damage,
     /// Its plug, in whatever it is plugged into.
     pub plug: Connection,
+    /// Whether it lies in the sun.
+    pub in_sun: bool,
 }
 
 /// What the solver has to know of a cord beyond what is built.
@@ -75,6 +77,15 @@ pub struct CordState {
 }
 
 impl Cord {
+    /// Temperature of the air that it gives its heat to, °C, where the air is at `ambient_c`.
+    pub fn air_c(&self, ambient_c: f64) -> f64 {
+        if self.found.in_sun {
+            ambient_c + SUN_K
+        } else {
+            ambient_c
+        }
+    }
+
     /// How it lies.
     pub fn rest(&self, positions: &Positions) -> Rest {
         let at = usize::from(positions.get(self.lay).0);

@@ -5,13 +5,16 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use outage_drill::apparatus::branch_wire::{BranchWire, Run};
+use outage_drill::apparatus::conductor::Material;
+use outage_drill::apparatus::cord_lay::Lay;
 use outage_drill::drill::{Event, Fate, Moment};
 use outage_drill::explain::explain;
 use outage_drill::marking::Rule::{
-    self, CordFire, CordHot, CordUnfit, Overload, PlugHot, Starved, Tripped,
+    self, CordFire, CordHot, CordUnfit, Overload, PlugHot, Starved, Tripped, WireHot,
 };
 use outage_drill::scenario::Scenario;
-use outage_drill::site::{Body, Drive, LoadState, Plant};
+use outage_drill::site::{Body, Drive, LoadState, Plant, Positions, Work};
 use outage_drill::words::{Arg, Words};
 
 use crate::playing::{Played, list, play_text, shipped};
@@ -290,4 +293,66 @@ fn without_a_ground_wire_the_frame_of_a_leaking_heater_floats() {
         grounded.1 < 0.5 && floating.1 < 0.5,
         "{grounded:?} and {floating:?}"
     );
+}
+
+/// The drill without a storm, its bedroom wired with 14 AWG and with this heater behind this breaker.
+fn bedroom(watts: f64, breaker_a: u16) -> Arc<Scenario> {
+    let mut scenario = shipped("right-cord").as_ref().clone();
+    scenario.story.clear();
+    let mut site = scenario.site.as_ref().clone();
+    let heater = site.appliance_index("space-heater").unwrap();
+    site.appliances[heater].work = Work::Resistive { watts };
+    let circuit = site
+        .circuits
+        .iter_mut()
+        .find(|c| c.name == "bedroom")
+        .unwrap();
+    circuit.awg = "14".parse().unwrap();
+    circuit.heat = BranchWire::new(circuit.awg, Material::Copper, Run::Hollow);
+    let breaker = usize::from(circuit.breaker.0);
+    site.controls[breaker].plate.rating_a = breaker_a;
+    scenario.site = Arc::new(site);
+    Arc::new(scenario)
+}
+
+#[test]
+fn a_breaker_too_big_for_its_wire_lets_it_pass_its_insulation_and_the_right_one_does_not() {
+    let hottest = |played: &Played| {
+        let moments = played.drill.trace().moments.iter();
+        moments.map(|m| m.conditions.wire_c(1)).fold(0.0, f64::max)
+    };
+    let big = play_text(&bedroom(3_600.0, 30), 1, "wait 80m\n");
+    assert!(big.found().contains(&(WireHot, true)), "{:?}", big.found());
+    assert!(hottest(&big) > 90.0, "{} °C", hottest(&big));
+    let right = play_text(&bedroom(3_600.0, 15), 1, "wait 80m\n");
+    assert!(
+        !right.found().contains(&(WireHot, true)),
+        "{:?}",
+        right.found()
+    );
+    assert!(hottest(&right) < 75.0, "{} °C", hottest(&right));
+}
+
+#[test]
+fn cords_that_are_tied_together_count_each_other_and_no_others() {
+    let scenario = shipped("right-cord");
+    let site = &scenario.site;
+    let mut positions = scenario.start.clone();
+    let lay = |positions: &Positions, name: &str| {
+        let index = site.cords.iter().position(|c| c.name == name).unwrap();
+        site.lay_of(positions, index)
+    };
+    let mut tie = |name: &str| {
+        let control = site.control_id(&format!("{name}-lay")).unwrap();
+        let tied = site.control(control).unwrap().position("bundled").unwrap();
+        positions.set(control, tied);
+        positions.clone()
+    };
+    let one = tie("yellow-cord");
+    assert_eq!(lay(&one, "yellow-cord"), Lay::Bundled { others: 0 });
+    let both = tie("blue-cord");
+    for name in ["yellow-cord", "blue-cord"] {
+        assert_eq!(lay(&both, name), Lay::Bundled { others: 1 });
+    }
+    assert_eq!(lay(&both, "orange-cord"), Lay::Coil { turns: 25 });
 }

@@ -127,6 +127,7 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
         add(&[a.level, a.progress, a.heat, a.closed_again.seconds()]);
     }
     add(&c.breaker_heat);
+    add(&c.wires);
     for cord in &c.cords {
         add(&[cord.celsius, cord.spot_k, cord.plug_c, cord.solved_c]);
         add(&[cord.charred, cord.kindled]);

@@ -257,6 +257,12 @@ finding-cord-fire-now = Get everyone out of the house. Call the emergency number
 finding-cord-fire-instead = Lay cords out flat, with nothing on them. Feel cord and plug every hour, and turn the load off when one is warm.
 source-cord-fire = CPSC advice: cords uncoiled and never under rugs (checked in part). The temperatures of charring and fire are assumptions.
 
+finding-wire-hot-what = A wire inside the wall reached { $reached }. It stands { $limit }: { $wire }.
+finding-wire-hot-why = It is { $gauge } AWG and carried { $amps }. The largest breaker that may guard it is { $breaker }.
+finding-wire-hot-now = Turn that breaker off and leave it off.
+finding-wire-hot-instead = Have an electrician fit the breaker that the wire can stand.
+source-wire-hot = NEC 240.4(D): breakers of small wires (checked). NEC 334.112: 90 °C insulation (from memory).
+
 finding-plug-hot-what = The plug of the { $cord } reached { $reached }. At { $limit } a plug begins to scorch.
 finding-plug-hot-why = Loose or burnt contacts turn { $heat } into heat in one small place, at { $amps }.
 finding-plug-hot-now = Turn the load off and let the plug cool. Do not use it again.

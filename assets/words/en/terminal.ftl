@@ -80,7 +80,7 @@ read-things = Currents:
 read-thing = { $name }: { $amps }
 read-cords = Cords, as warm as they get in the end:
 read-cord = { $name }: { $amps } of { $carries }, loses { $lost }, settles at { $celsius }
-read-cord-burns = { $name }: { $amps } of { $carries }, loses { $lost } and gets hotter without end
+read-cord-burns = { $name }: { $amps } of { $carries }, loses { $lost } and chars before it settles
 read-taken = Every machine that is switched on counts as running.
 read-not-converged = These numbers do not count: the solution did not settle.
 

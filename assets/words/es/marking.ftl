@@ -257,6 +257,12 @@ finding-cord-fire-now = Saque a todos de la casa. Llame al número de emergencia
 finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y enchufe cada hora, y apague la carga si alguno está tibio.
 source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras (verificado en parte). Las temperaturas de carbonización y de fuego son supuestos.
 
+finding-wire-hot-what = Un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
+finding-wire-hot-why = Es de calibre { $gauge } AWG y llevaba { $amps }. El interruptor más grande que puede protegerlo es de { $breaker }.
+finding-wire-hot-now = Apague ese interruptor y déjelo apagado.
+finding-wire-hot-instead = Pida a un electricista que ponga el interruptor que el cable soporta.
+source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
+
 finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a quemarse.
 finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
 finding-plug-hot-now = Apague la carga y deje enfriar el enchufe. No lo use más.

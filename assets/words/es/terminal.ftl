@@ -68,7 +68,7 @@ read-things = Corrientes:
 read-thing = { $name }: { $amps }
 read-cords = Cables, con la temperatura que alcanzan al final:
 read-cord = { $name }: { $amps } de { $carries }, pierde { $lost }, se queda en { $celsius }
-read-cord-burns = { $name }: { $amps } de { $carries }, pierde { $lost } y se calienta sin fin
+read-cord-burns = { $name }: { $amps } de { $carries }, pierde { $lost } y se carboniza antes de estabilizarse
 read-taken = Todo aparato encendido se toma como en marcha.
 read-not-converged = Estos números no valen: el cálculo no llegó a un resultado estable.
 
