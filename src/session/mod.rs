@@ -17,6 +17,7 @@ mod log_machine;
 mod practise;
 mod read;
 mod read_cords;
+mod read_gfcis;
 mod shelf;
 mod street;
 pub mod view;
@@ -34,6 +35,7 @@ pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
+pub use read_gfcis::GfciRead;
 
 use view::LanguageView;
 

@@ -16,6 +16,7 @@ use crate::words::{Arg, Message, Unit, Words, name_of};
 
 use super::close::fuel_lasts;
 use super::read_cords::{self, CordRead};
+use super::read_gfcis::{self, GfciRead};
 
 /// Below this, volts and amps are not worth a word.
 const LEAST: f64 = 0.05;
@@ -33,6 +34,8 @@ pub struct SiteRead {
     pub things: Vec<ThingRead>,
     /// Cords that carry something.
     pub cords: Vec<CordRead>,
+    /// Ground-fault devices.
+    pub gfcis: Vec<GfciRead>,
     /// The generator.
     pub generator: GeneratorRead,
 }
@@ -142,6 +145,7 @@ pub fn read(
             })
             .collect(),
         cords: read_cords::cords(site, &positions, &readings, words),
+        gfcis: read_gfcis::gfcis(site, &readings, words),
         generator: generator_read(words, site, &positions, &readings),
     })
 }

@@ -3,7 +3,7 @@
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
 //! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
-//! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`).
+//! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`), `gfcis` (`id`, `residual_milliamps`, `neutral_loop_ohms`, null without a loop, `opens`).
 
 use std::path::Path;
 use std::path::PathBuf;
@@ -117,6 +117,12 @@ pub(super) fn site(
         for cord in &view.cords {
             output.line(&format!("  {} ({})", cord.sentence, cord.id));
         }
+        if !view.gfcis.is_empty() {
+            output.say_id("read-gfcis");
+        }
+        for gfci in &view.gfcis {
+            output.line(&format!("  {} ({})", gfci.sentence, gfci.id));
+        }
         for sentence in &view.generator.sentences {
             output.line(&format!("  {sentence} (generator)"));
         }
@@ -197,6 +203,16 @@ fn readings_json(view: &SiteRead) -> Value {
             })
         })
         .collect();
+    let gfcis: Vec<Value> = view
+        .gfcis
+        .iter()
+        .map(|g| {
+            json!({
+                "id": g.id, "residual_milliamps": g.residual_ma,
+                "neutral_loop_ohms": g.neutral_loop_ohm, "opens": g.opens,
+            })
+        })
+        .collect();
     json!({
         "version": JSON_VERSION, "site": view.site, "converged": view.converged,
         "generator_watts": view.generator.watts,
@@ -204,7 +220,7 @@ fn readings_json(view: &SiteRead) -> Value {
             "volts": view.generator.volts, "hertz": view.generator.hertz,
             "watts": view.generator.watts, "fuel_hours": view.generator.fuel_hours,
         },
-        "points": points, "things": things, "cords": cords,
+        "points": points, "things": things, "cords": cords, "gfcis": gfcis,
     })
 }
 

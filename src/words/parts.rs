@@ -17,7 +17,7 @@ const BEFORE: [(&str, &str); 9] = [
 ];
 
 /// What stands after it.
-const AFTER: [(&str, &str); 11] = [
+const AFTER: [(&str, &str); 12] = [
     ("-generator-end", "part-generator-end"),
     ("-house-end", "part-house-end"),
     ("-far-end", "part-far-end"),
@@ -25,6 +25,7 @@ const AFTER: [(&str, &str); 11] = [
     ("-plug", "part-plug"),
     ("-switch", "part-switch"),
     ("-frame", "part-frame"),
+    ("-ground", "part-ground"),
     ("-lay", "part-lay"),
     ("-lock", "part-lock"),
     ("-breaker", "part-breaker"),

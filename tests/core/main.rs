@@ -31,6 +31,8 @@ mod drills;
 #[cfg(test)]
 mod drills_sources;
 #[cfg(test)]
+mod household_loads;
+#[cfg(test)]
 mod layout;
 #[cfg(test)]
 mod machines;

@@ -10,8 +10,10 @@ use outage_drill::drill::{Astray, Drill, Event, ProtectionEvent};
 use outage_drill::file::Library;
 use outage_drill::marking::Rule;
 use outage_drill::scenario::Scenario;
+use outage_drill::session::read;
 use outage_drill::site::FEET_OHM;
-use outage_drill::units::DrillTime;
+use outage_drill::units::{DrillTime, portable};
+use outage_drill::words::Words;
 
 use crate::playing::{Played, list, play_text};
 
@@ -20,6 +22,10 @@ const SLIDE: &str = include_str!("../../scenarios/drills/there-and-back.ron");
 
 /// A shipped drill on a house with these changes.
 fn changed(site: &[(&str, &str)], drill: &[(&str, &str)]) -> Arc<Scenario> {
+    Arc::clone(&library(site, drill).scenarios[0])
+}
+
+fn library(site: &[(&str, &str)], drill: &[(&str, &str)]) -> Library {
     let replaced = |text: &str, changes: &[(&str, &str)]| {
         changes.iter().fold(text.to_owned(), |text, (from, to)| {
             assert!(text.contains(from), "{from} isn't in the file");
@@ -36,7 +42,7 @@ fn changed(site: &[(&str, &str)], drill: &[(&str, &str)]) -> Arc<Scenario> {
     }
     let (library, faults) = Library::load(folder.path());
     assert!(faults.is_empty(), "{faults:?}");
-    Arc::clone(&library.scenarios[0])
+    library
 }
 
 /// What stands in the site file, and what replaces it: how the generator is built.
@@ -370,5 +376,134 @@ fn a_lost_leg_is_fed_through_what_hangs_between_the_legs_and_burns_nothing() {
     assert!(
         stalled > 0,
         "a motor on that leg can't start through a heater"
+    );
+}
+
+/// The shipped house with a heater on the garage's circuit, and the cords that are taken.
+fn with_heater(circuit: &str, watts: &str, cords: &str) -> Arc<Scenario> {
+    let heater = format!(
+        "appliances: [\n    (name: \"heater\", circuit: \"{circuit}\", plug: Plug, work: Resistive(watts: {watts}), demand: Switch(on_at_start: true)),"
+    );
+    changed(
+        &[("appliances: [", &heater)],
+        &[
+            ("[\"inlet-cord\"]", cords),
+            ("(minute: 0, second: 30, what: Outage),", ""),
+        ],
+    )
+}
+
+/// Names of the breakers that tripped, with the amps and the second at which each did.
+fn tripped(played: &Played) -> Vec<(String, f64, f64)> {
+    let events = played.drill.trace().events();
+    let tripped = events.filter_map(|(m, event)| {
+        if let Event::Tripped { control, amps } = event {
+            let name = &played.drill.site().control(*control)?.name;
+            Some((name.clone(), *amps, m.at.seconds()))
+        } else {
+            None
+        }
+    });
+    tripped.collect()
+}
+
+#[test]
+fn a_breaker_that_has_cooled_is_reset_and_holds_once_the_load_is_off() {
+    let played = play(
+        &with_heater("garage", "3600.0", "[\"inlet-cord\"]"),
+        "breaker-reset-cool",
+    );
+    let trips = tripped(&played);
+    assert_eq!(trips.len(), 1, "{trips:?}");
+    let (name, amps, seconds) = &trips[0];
+    assert_eq!(name, "breaker-garage");
+    // From cold: 118.2 s x ln(i^2 / (i^2 - 1.44)), with i in multiples of 20 A; 30 A less what the wire takes.
+    // The volts move a little as other things start, and so do the amps.
+    let square = (amps / 20.0) * (amps / 20.0);
+    let by_hand = 118.2 * portable::ln(square / (square - 1.44));
+    assert!(
+        (seconds / by_hand - 1.0).abs() < 0.03,
+        "{trips:?}, by hand {by_hand} s"
+    );
+    assert!((26.0..30.0).contains(amps), "{amps} A");
+    assert_eq!(played.refused(), [] as [String; 0]);
+}
+
+#[test]
+fn a_breaker_reset_hot_does_not_latch_and_one_reset_into_the_load_trips_again() {
+    let played = play(
+        &with_heater("garage", "3600.0", "[\"inlet-cord\"]"),
+        "breaker-reset-hot",
+    );
+    assert_eq!(played.refused(), ["refused-breaker-hot"]);
+    let trips = tripped(&played);
+    assert_eq!(trips.len(), 2, "{trips:?}");
+    // The second time it starts warm: sooner than the first.
+    let second = trips[1].2 - 240.0;
+    assert!(second < trips[0].2, "{trips:?}");
+    assert_eq!(finds(&played, Rule::Tripped), Some(true));
+}
+
+#[test]
+fn an_overload_on_one_leg_opens_both_poles() {
+    let scenario = with_heater(
+        "fridge",
+        "5600.0",
+        "[\"inlet-cord\", \"extension-a\", \"extension-b\"]",
+    );
+    let played = play(&scenario, "breaker-common-trip");
+    let trips = tripped(&played);
+    assert!(
+        trips.iter().any(|(name, ..)| name == "generator-output"),
+        "{trips:?}"
+    );
+    let outlet = played.drill.readings().point("generator-outlet");
+    assert!(
+        outlet.volts < 1.0,
+        "{} V on the leg that wasn't overloaded",
+        outlet.volts
+    );
+    assert!(
+        played.drill.readings().generator.volts > 200.0,
+        "the engine runs on"
+    );
+}
+
+#[test]
+fn the_readings_of_a_site_tell_what_each_device_sees_and_what_the_ground_carries() {
+    let sets = [
+        "main=off",
+        "inlet-cord-house-end=inlet",
+        "inlet-cord-generator-end=generator",
+        "engine=running",
+        "generator-output=on",
+        "generator-breaker=on",
+    ]
+    .map(str::to_owned);
+    let words = Words::new("en");
+    let guarded = library(&[(PLATE, BONDED_GUARDED)], &[]);
+    let view = read(&guarded, "two-gables", &sets, &words).unwrap();
+    let device = view
+        .gfcis
+        .iter()
+        .find(|g| g.id == "generator-gfci")
+        .unwrap();
+    assert!(device.opens && device.residual_ma > 1000.0, "{device:?}");
+    assert!(device.neutral_loop_ohm.unwrap() < 0.5, "{device:?}");
+    let ground = view.things.iter().find(|t| t.id == "inlet-cord-ground");
+    assert!(
+        ground.unwrap().sentence.starts_with("Ground wire"),
+        "{ground:?}"
+    );
+    let floating = library(&[(PLATE, FLOATING_GUARDED)], &[]);
+    let view = read(&floating, "two-gables", &sets, &words).unwrap();
+    let device = view
+        .gfcis
+        .iter()
+        .find(|g| g.id == "generator-gfci")
+        .unwrap();
+    assert!(
+        !device.opens && device.neutral_loop_ohm.is_none(),
+        "{device:?}"
     );
 }

@@ -225,6 +225,7 @@ part-near-end = { $of }, near end
 part-plug = { $of } plug
 part-switch = { $of } switch
 part-frame = frame, { $of }
+part-ground = ground wire, { $of }
 part-lay = { $of }, how it lies
 part-lock = padlock, { $of }
 part-handle = transfer handle, { $of }

@@ -81,6 +81,10 @@ read-thing = { $name }: { $amps }
 read-cords = Cords, as warm as they get in the end:
 read-cord = { $name }: { $amps } of { $carries }, loses { $lost }, settles at { $celsius }
 read-cord-burns = { $name }: { $amps } of { $carries }, loses { $lost } and chars before it settles
+read-gfcis = Ground-fault devices:
+read-gfci-holds = { $name }: holds, { $residual } goes another way
+read-gfci-opens = { $name }: opens, { $residual } goes another way
+read-gfci-two-bonds = { $name }: opens, the neutral behind it is grounded; { $residual } goes another way
 read-taken = Every machine that is switched on counts as running.
 read-not-converged = These numbers do not count: the solution did not settle.
 

@@ -226,6 +226,7 @@ part-near-end = { $of }, extremo cercano
 part-plug = enchufe, { $of }
 part-switch = apagador, { $of }
 part-frame = armazón, { $of }
+part-ground = cable de tierra, { $of }
 part-lay = { $of }, cómo está tendido
 part-lock = candado, { $of }
 part-handle = palanca de transferencia, { $of }

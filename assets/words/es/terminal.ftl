@@ -69,6 +69,10 @@ read-thing = { $name }: { $amps }
 read-cords = Cables, con la temperatura que alcanzan al final:
 read-cord = { $name }: { $amps } de { $carries }, pierde { $lost }, se queda en { $celsius }
 read-cord-burns = { $name }: { $amps } de { $carries }, pierde { $lost } y se carboniza antes de estabilizarse
+read-gfcis = Protecciones de falla a tierra:
+read-gfci-holds = { $name }: aguanta, { $residual } toman otro camino
+read-gfci-opens = { $name }: se abre, { $residual } toman otro camino
+read-gfci-two-bonds = { $name }: se abre, el neutro detrás de ella está a tierra; { $residual } toman otro camino
 read-taken = Todo aparato encendido se toma como en marcha.
 read-not-converged = Estos números no valen: el cálculo no llegó a un resultado estable.
 
