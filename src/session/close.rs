@@ -1,7 +1,9 @@
 //! A place seen close: what can be operated, tested, looked at and asked there, as a view.
 
 use crate::drill::{Action, CALLEES, Drill, Known, LISTENERS, Sight, write_action};
-use crate::site::{Control, ControlId, Interlock, Kind, Operator, PositionId, Site};
+use crate::site::{
+    Control, ControlId, Interlock, Kind, Moved, Operator, PositionId, Site, Transfer,
+};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
@@ -51,7 +53,7 @@ impl Session {
                 .collect(),
             deeds: self.deeds(open, place),
             interlock: place == "panel" && site.panel.has_slide(),
-            readings: self.gauges(open, place),
+            readings: self.in_sight(open, place),
             faces: self.faces(open, place),
             tag: self.tag(open, place),
         })
@@ -102,7 +104,12 @@ impl Session {
 
     /// What stands beside a handle: a branch breaker is known by what it feeds.
     fn handle_label(&self, site: &Site, id: ControlId, name: &str) -> String {
-        let circuit = site.circuits.iter().find(|c| c.breaker == id);
+        let moved = |t: &Transfer| match t.load {
+            Moved::Circuit(circuit) if t.handle == id => site.circuits.get(circuit),
+            Moved::Circuit(_) | Moved::MainPanel | Moved::Subpanel(_) => None,
+        };
+        let own = site.circuits.iter().find(|c| c.breaker == id);
+        let circuit = own.or_else(|| site.transfers.iter().find_map(moved));
         circuit.map_or_else(
             || name.to_owned(),
             |c| self.words.label(&name_of(&format!("circuit-{}", c.name))),
@@ -233,53 +240,16 @@ impl Session {
         }
     }
 
-    /// Meters and gauges in plain sight: the generator's own, and what cords show and how they feel.
-    fn gauges(&self, open: &Open, place: &str) -> Vec<String> {
-        let drill = &open.drill;
-        if place == "cords" {
-            return super::cords::lines(&self.words, drill);
-        }
+    /// What is in plain sight besides lights and gauges: how the engine does, and where it stands.
+    fn in_sight(&self, open: &Open, place: &str) -> Vec<String> {
         if place != "generator" {
             return Vec::new();
         }
-        let reading = drill.readings().generator;
-        let view = self.generator(drill);
-        let running = drill.conditions().engine.running_since.is_some();
+        let view = self.generator(&open.drill);
         let engine = Message::new("street-thing")
             .with("name", Arg::Verbatim(self.words.label(&name_of("engine"))))
             .with("state", Arg::Verbatim(view.word));
-        let mut lines = vec![self.words.say(&engine), view.place_words, view.load_words];
-        if running {
-            lines.push(
-                self.words.say(
-                    &Message::new("gauge-generator")
-                        .quantity("volts", reading.volts, Unit::Volts)
-                        .quantity("hertz", reading.hz, Unit::Hertz)
-                        .quantity("amps", reading.amps, Unit::Amps),
-                ),
-            );
-        }
-        lines.push(self.words.say(&fuel_gauge(drill)));
-        let hours =
-            drill
-                .conditions()
-                .fuel_hours(drill.site(), drill.positions(), drill.readings());
-        lines.extend(
-            hours
-                .and_then(fuel_lasts)
-                .map(|message| self.words.say(&message)),
-        );
-        lines
-    }
-}
-
-/// What the fuel gauge shows.
-fn fuel_gauge(drill: &Drill) -> Message {
-    let gallons = drill.conditions().fuel_gal;
-    if gallons.is_finite() {
-        Message::new("gauge-fuel").quantity("gallons", gallons, Unit::Gallons)
-    } else {
-        Message::new("gauge-piped")
+        vec![self.words.say(&engine), view.place_words]
     }
 }
 

@@ -17,19 +17,15 @@ const WARM_C: f64 = 35.0;
 /// Temperature that a hand can't hold for long, °C; from memory, 50 to 60 °C for plastic.
 const HOT_C: f64 = 52.0;
 
-/// What is seen and felt of every cord.
-pub(super) fn lines(words: &Words, drill: &Drill) -> Vec<String> {
-    let mut lines = Vec::new();
-    for (index, cord) in drill.site().cords.iter().enumerate() {
-        lines.push(printed(words, cord));
-        let name = words.label(&name_of(&cord.name));
-        let felt = feels(drill.conditions().cord(index));
-        lines.extend(seen(cord).chain(felt).map(|id| {
-            let cord = Arg::Verbatim(name.clone());
-            words.say(&Message::new(id).with("cord", cord))
-        }));
-    }
-    lines
+/// What is seen and felt of a cord.
+pub(super) fn lines(words: &Words, drill: &Drill, (index, cord): (usize, &Cord)) -> Vec<String> {
+    let name = words.label(&name_of(&cord.name));
+    let felt = feels(drill.conditions().cord(index));
+    let lines = seen(cord).chain(felt).map(|id| {
+        let cord = Arg::Verbatim(name.clone());
+        words.say(&Message::new(id).with("cord", cord))
+    });
+    std::iter::once(printed(words, cord)).chain(lines).collect()
 }
 
 /// What is printed on a cord, and what its letters mean.

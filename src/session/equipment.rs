@@ -9,8 +9,8 @@ use super::conductors::{HANDLES, equipment_of};
 use super::view::{EquipmentKind, EquipmentView, Side};
 use super::{Open, Session};
 
-/// Amps below which an inverter counts as giving nothing.
-const LEAST_A: f64 = 0.05;
+/// Watts up to which an inverter counts as giving nothing.
+const LEAST_W: f64 = 1.0;
 
 impl Session {
     /// All equipment of the house.
@@ -35,21 +35,35 @@ impl Session {
             }
             all.push(self.plain(open, &sub.name, EquipmentKind::Subpanel, "subpanel"));
         }
-        if let Some(solar) = &site.solar {
-            let closed = open.truth_is_shown();
-            let amps = open.drill.readings().amps_of("solar-breaker");
-            let state = if closed && amps >= LEAST_A {
-                Message::new("equipment-gives").quantity("amps", amps, Unit::Amps)
+        let conditions = open.drill.conditions();
+        if site.solar.is_some() {
+            let watts = conditions.solar.watts;
+            let state = if watts > LEAST_W {
+                Message::new("equipment-gives").quantity("watts", watts, Unit::Watts)
             } else {
-                on_or_off(open, solar.disconnect)
+                Message::new("equipment-waits")
             };
-            let active = closed && amps >= LEAST_A;
-            all.push(self.source(("solar", EquipmentKind::Solar), &state, active));
+            let seen = self.source(("solar", EquipmentKind::Solar), &state);
+            all.push(EquipmentView {
+                active: watts > LEAST_W,
+                ..seen
+            });
         }
         if let Some(battery) = &site.battery {
-            let state = on_or_off(open, battery.switch);
-            let on = site.stands(open.drill.positions(), battery.switch, "on");
-            all.push(self.source(("battery", EquipmentKind::Battery), &state, on));
+            let now = &conditions.battery;
+            let level = now.energy_wh / (1000.0 * battery.energy_kwh);
+            let state = Message::new(match (now.shut, now.carries) {
+                (true, _) => "equipment-battery-shut",
+                (false, true) => "equipment-battery-carries",
+                (false, false) => "equipment-battery-ready",
+            });
+            let state = state.quantity("charge", 100.0 * level, Unit::Percent);
+            let seen = self.source(("battery", EquipmentKind::Battery), &state);
+            all.push(EquipmentView {
+                active: now.carries,
+                level: as_f32(level),
+                ..seen
+            });
         }
         all
     }
@@ -113,14 +127,8 @@ impl Session {
         }
     }
 
-    fn source(
-        &self,
-        (id, kind): (&str, EquipmentKind),
-        state: &Message,
-        active: bool,
-    ) -> EquipmentView {
+    fn source(&self, (id, kind): (&str, EquipmentKind), state: &Message) -> EquipmentView {
         EquipmentView {
-            active,
             place: "solar".to_owned(),
             ..self.seen(id, self.name(id), kind, state)
         }
@@ -157,10 +165,7 @@ pub(super) fn locked(site: &Site, positions: &Positions, handle: &str) -> bool {
     lock.is_some_and(|lock| site.stands(positions, lock, "fitted"))
 }
 
-fn on_or_off(open: &Open, switch: ControlId) -> Message {
-    let position = open
-        .drill
-        .site()
-        .position_name(open.drill.positions(), switch);
-    Message::new(format!("name-{position}"))
+#[expect(clippy::cast_possible_truncation, reason = "for drawing only")]
+fn as_f32(value: f64) -> f32 {
+    value as f32
 }

@@ -3,22 +3,17 @@
 //! Lights and gauges show what the real ones would: they need no tester, so they are shown in a test too.
 //! What feeds the sides of a transfer switch is shown as far as this learner may know it.
 
-use crate::apparatus::generator::GeneratorKind;
-use crate::drill::Drill;
-use crate::site::{
-    Bus, ControlId, Legs, Moved, OtherSide, Positions, Receptacle, Site, Spot, Transfer,
-};
-use crate::words::{Arg, Message, Unit, name_of};
+use crate::drill::{Drill, Follows};
+use crate::site::{Bus, ControlId, Cord, FarEnd, Legs, Moved, OtherSide, Site, Transfer};
+use crate::words::{Arg, Message, Unit};
 
 use super::conductors::{HANDLES, equipment_of};
 use super::equipment::{locked, side};
 use super::view::{EndView, FaceKind, FaceView, GaugeView, LightView, Side, SocketView};
-use super::{Open, Session};
+use super::{Open, Session, furnish};
 
 /// Volts from which a source lamp is lit, as a share of the rated volts: common practice.
 const LAMP_PU: f64 = 0.5;
-/// The end of a load gauge's scale, as a share of the rating.
-const LOAD_SCALE: f64 = 1.25;
 
 impl Session {
     /// The faces at a place.
@@ -27,7 +22,8 @@ impl Session {
             "transfer" => self.transfer_faces(open),
             "subpanel" => self.subpanel_faces(open.drill.site()),
             "solar" => self.second_source_faces(open),
-            "generator" => vec![self.generator_face(open)],
+            "generator" => self.generator_faces(open),
+            "cords" => self.cord_faces(open),
             _ => Vec::new(),
         }
     }
@@ -49,7 +45,7 @@ impl Session {
     fn transfer_faces(&self, open: &Open) -> Vec<FaceView> {
         let site = open.drill.site();
         let mut faces: Vec<FaceView> = Vec::new();
-        for transfer in &site.transfers {
+        for (index, transfer) in site.transfers.iter().enumerate() {
             let id = equipment_of(transfer);
             let controls = own_controls(site, transfer);
             if let Some(face) = faces.iter_mut().find(|f| f.id == id) {
@@ -72,6 +68,7 @@ impl Session {
                 controls,
                 lights: self.transfer_lights(&open.drill, transfer),
                 ends: self.ends(open, transfer),
+                notes: self.controller_notes(&open.drill, index),
                 tag: self.tag_of(locked(site, positions, &transfer.name)),
                 ..FaceView::default()
             });
@@ -115,15 +112,19 @@ impl Session {
         let (utility, other, _) = points(site, transfer);
         let there = |point: &str| readings.point(point).volts_across >= LAMP_PU * 240.0;
         let stands = side(site, drill.positions(), transfer.handle);
+        let (there_label, on_label) = match transfer.other {
+            OtherSide::Battery => ("light-battery", "light-on-battery"),
+            OtherSide::Inlet(_) | OtherSide::Generator => ("light-generator", "light-on-generator"),
+        };
         vec![
             self.light("light-utility", there(&utility)),
-            self.light("light-generator", there(&other)),
+            self.light(there_label, there(&other)),
             self.light("light-on-utility", stands == Side::Utility),
-            self.light("light-on-generator", stands == Side::Other),
+            self.light(on_label, stands == Side::Other),
         ]
     }
 
-    fn light(&self, label: &str, lit: bool) -> LightView {
+    pub(super) fn light(&self, label: &str, lit: bool) -> LightView {
         let label = self.words.say_id(label);
         let state = self.words.say_id(if lit { "name-on" } else { "name-off" });
         let sentence = Message::new("street-thing")
@@ -132,7 +133,7 @@ impl Session {
         LightView {
             lit,
             warns: false,
-            sentence: self.words.say(&sentence),
+            sentence: self.words.label(&sentence),
             label,
         }
     }
@@ -158,49 +159,120 @@ impl Session {
 
     fn second_source_faces(&self, open: &Open) -> Vec<FaceView> {
         let (site, readings) = (open.drill.site(), open.drill.readings());
+        let conditions = open.drill.conditions();
         let mut faces = Vec::new();
         if let Some(solar) = &site.solar {
             let terminals = readings.point("solar-terminals");
-            let amps = readings.amps_of("solar-breaker");
+            let now = &conditions.solar;
+            let mut gives = self.gauge("gauge-gives", now.watts, Unit::Watts);
+            gives.share = Some(as_f32(now.watts / solar.watts));
+            let follows = GaugeView {
+                label: self.words.say_id("gauge-follows"),
+                value: self.words.label(&Message::new(follows(now.follows))),
+                ..GaugeView::default()
+            };
             faces.push(FaceView {
-                id: "solar".to_owned(),
-                title: self.name("solar"),
-                kind: FaceKind::Inverter,
-                controls: names(site, [solar.disconnect]),
                 lights: vec![
                     self.light("light-grid", terminals.volts_across >= LAMP_PU * 240.0),
-                    self.light("light-gives", amps > 0.05),
+                    self.light("light-gives", now.watts > 1.0),
                 ],
-                gauges: vec![
-                    self.gauge("gauge-gives", amps, Unit::Amps),
-                    self.gauge("gauge-most", solar.watts, Unit::Watts),
-                ],
-                ..FaceView::default()
+                gauges: vec![follows, gives],
+                ..self.inverter_face(site, "solar", solar.disconnect)
             });
         }
         if let Some(battery) = &site.battery {
             let outlet = readings.point("battery-outlet");
-            let amps = readings.amps_of("battery");
+            let now = &conditions.battery;
+            let full = 1000.0 * battery.energy_kwh;
+            let charge = 100.0 * now.energy_wh / full;
             faces.push(FaceView {
-                id: "battery".to_owned(),
-                title: self.name("battery"),
-                kind: FaceKind::Inverter,
-                controls: names(site, [battery.switch]),
                 lights: vec![
                     self.light("light-volts", outlet.volts_across >= LAMP_PU * 240.0),
-                    self.light("light-gives", amps > 0.05),
+                    self.light("light-carries", now.carries),
+                    LightView {
+                        warns: true,
+                        ..self.light("light-shut", now.shut)
+                    },
                 ],
                 gauges: vec![
-                    self.gauge("gauge-gives", amps, Unit::Amps),
+                    GaugeView {
+                        share: Some(as_f32(now.energy_wh / full)),
+                        ..self.gauge("gauge-charge", charge, Unit::Percent)
+                    },
+                    self.gauge("gauge-gives", readings.amps_of("battery"), Unit::Amps),
                     self.gauge("gauge-most", battery.rated_w, Unit::Watts),
                 ],
-                ..FaceView::default()
+                ..self.inverter_face(site, "battery", battery.switch)
             });
         }
         faces
     }
 
-    fn gauge(&self, label: &str, value: f64, unit: Unit) -> GaugeView {
+    fn inverter_face(&self, site: &Site, id: &str, switch: ControlId) -> FaceView {
+        FaceView {
+            id: id.to_owned(),
+            title: self.name(id),
+            kind: FaceKind::Inverter,
+            controls: names(site, [switch]),
+            ..FaceView::default()
+        }
+    }
+
+    fn cord_faces(&self, open: &Open) -> Vec<FaceView> {
+        let site = open.drill.site();
+        let numbered = site.cords.iter().enumerate();
+        numbered
+            .map(|(index, cord)| {
+                let far = match cord.far {
+                    FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
+                    FarEnd::Connector => None,
+                };
+                let controls = [cord.near].into_iter().chain(far).chain([cord.lay]);
+                let state = self.told(open, &format!("{}-far-end", cord.name));
+                FaceView {
+                    id: cord.name.clone(),
+                    title: self.name(&cord.name),
+                    kind: FaceKind::Cord,
+                    controls: names(site, controls),
+                    ends: vec![EndView {
+                        label: self.name(&format!("{}-far-end", cord.name)),
+                        fed: state.fed,
+                        word: self.words.say_id(state.said),
+                    }],
+                    sockets: self.connector(open, cord).into_iter().collect(),
+                    notes: super::cords::lines(&self.words, &open.drill, (index, cord)),
+                    ..FaceView::default()
+                }
+            })
+            .collect()
+    }
+
+    /// The far end of a cord that takes another plug.
+    fn connector(&self, open: &Open, cord: &Cord) -> Option<SocketView> {
+        if cord.far != FarEnd::Connector {
+            return None;
+        }
+        let (site, positions) = (open.drill.site(), open.drill.positions());
+        let (_, user) = furnish::cord_ends(site, positions, cord);
+        let plugged = if user.is_empty() {
+            Message::new("socket-empty")
+        } else {
+            Message::new("socket-plugged").with("names", Arg::Verbatim(self.name(&user)))
+        };
+        let both_legs = cord.legs == Legs::Both;
+        let volts = if both_legs { 240.0 } else { 120.0 };
+        Some(SocketView {
+            id: format!("{}-far-end", cord.name),
+            label: self.name(&format!("{}-far-end", cord.name)),
+            rating: self.words.quantity(volts, Unit::Volts),
+            both_legs,
+            taken: !user.is_empty(),
+            plugged: self.words.say(&plugged),
+            ..SocketView::default()
+        })
+    }
+
+    pub(super) fn gauge(&self, label: &str, value: f64, unit: Unit) -> GaugeView {
         GaugeView {
             label: self.words.say_id(label),
             value: self.words.quantity(value, unit),
@@ -208,84 +280,15 @@ impl Session {
             limit: None,
         }
     }
+}
 
-    fn generator_face(&self, open: &Open) -> FaceView {
-        let drill = &open.drill;
-        let (site, positions) = (drill.site(), drill.positions());
-        let set = &site.generator;
-        let reading = drill.readings().generator;
-        let running = drill.conditions().engine.running_since.is_some();
-        let watts = reading.watts.max(0.0);
-        let mut gauges = Vec::new();
-        if running {
-            gauges.push(self.gauge("gauge-volts", reading.volts, Unit::Volts));
-            let hertz = set.spec.frequency_hz(watts);
-            gauges.push(self.gauge("gauge-hertz", hertz, Unit::Hertz));
-        }
-        gauges.push(GaugeView {
-            share: Some(as_f32(watts / (LOAD_SCALE * set.spec.rated_w))),
-            limit: Some(as_f32(1.0 / LOAD_SCALE)),
-            ..self.gauge("gauge-load", watts, Unit::Watts)
-        });
-        let fuel = drill.conditions().fuel_gal;
-        gauges.push(GaugeView {
-            share: Some(as_f32(fuel / set.spec.tank_gal)),
-            ..self.gauge("gauge-tank", fuel, Unit::Gallons)
-        });
-        let mut lights = vec![self.light("light-runs", running)];
-        if matches!(set.spec.kind, GeneratorKind::Inverter(_)) {
-            lights.push(LightView {
-                warns: true,
-                ..self.light("light-overload", reading.limited)
-            });
-        }
-        let mut controls = vec![set.engine, set.output];
-        for receptacle in &set.receptacles {
-            controls.extend(receptacle.breaker);
-            controls.extend(receptacle.gfci);
-        }
-        FaceView {
-            id: "generator".to_owned(),
-            title: self.words.say_id("place-generator"),
-            kind: FaceKind::Generator,
-            controls: names(site, controls),
-            lights,
-            gauges,
-            sockets: (0..set.receptacles.len())
-                .filter_map(|i| self.socket(site, positions, i))
-                .collect(),
-            ..FaceView::default()
-        }
-    }
-
-    fn socket(&self, site: &Site, positions: &Positions, index: usize) -> Option<SocketView> {
-        let receptacle: &Receptacle = site.generator.receptacles.get(index)?;
-        let plugged: Vec<String> = site
-            .cords
-            .iter()
-            .filter(|c| c.near_spot(positions) == Spot::Receptacle(index))
-            .map(|c| self.name(&c.name))
-            .collect();
-        let said = if plugged.is_empty() {
-            self.words.say_id("socket-empty")
-        } else {
-            let names = Arg::Verbatim(plugged.join(", "));
-            let message = Message::new("socket-plugged").with("names", names);
-            self.words.say(&message)
-        };
-        let name = |id: Option<ControlId>| names(site, id).pop().unwrap_or_default();
-        let both_legs = receptacle.legs == Legs::Both;
-        let volts = if both_legs { 240.0 } else { 120.0 };
-        Some(SocketView {
-            id: receptacle.name.clone(),
-            label: self.words.label(&name_of(&receptacle.name)),
-            rating: self.words.quantity(volts, Unit::Volts),
-            both_legs,
-            taken: !plugged.is_empty(),
-            plugged: said,
-            breaker: name(receptacle.breaker),
-            gfci: name(receptacle.gfci),
-        })
+/// The word for what a solar inverter takes for the grid.
+pub(super) fn follows(grid: Follows) -> &'static str {
+    match grid {
+        Follows::Nothing => "follows-nothing",
+        Follows::Utility => "follows-utility",
+        Follows::Generator => "follows-generator",
+        Follows::Battery => "follows-battery",
     }
 }
 
@@ -327,12 +330,12 @@ fn own_controls(site: &Site, transfer: &Transfer) -> Vec<String> {
     names(site, all)
 }
 
-fn names(site: &Site, ids: impl IntoIterator<Item = ControlId>) -> Vec<String> {
+pub(super) fn names(site: &Site, ids: impl IntoIterator<Item = ControlId>) -> Vec<String> {
     let controls = ids.into_iter().filter_map(|id| site.control(id));
     controls.map(|c| c.name.clone()).collect()
 }
 
 #[expect(clippy::cast_possible_truncation, reason = "for drawing only")]
-fn as_f32(value: f64) -> f32 {
+pub(super) fn as_f32(value: f64) -> f32 {
     value as f32
 }

@@ -4,9 +4,10 @@
 //! It holds no rule: a wrong guess here makes a wrong picture and nothing else.
 //! It does not cover the words for rooms: nothing says them yet.
 
+use crate::apparatus::generator::GeneratorKind;
 use crate::site::{Appliance, Cord, FarEnd, Plug, PositionId, Positions, Site, Spot, Work};
 
-use super::view::{ApplianceKind, OutletView, Room, StandView};
+use super::view::{ApplianceKind, GeneratorForm, OutletView, Room, StandView};
 
 /// Words of names and what is drawn for them; the first that fits is taken.
 const KINDS: [(&str, ApplianceKind); 48] = [
@@ -133,6 +134,15 @@ pub(super) fn outlets(site: &Site) -> Vec<OutletView> {
             }
         })
         .collect()
+}
+
+/// What the generator is drawn as.
+pub(super) fn form_of(site: &Site) -> GeneratorForm {
+    match site.generator.spec.kind {
+        GeneratorKind::Conventional(_) => GeneratorForm::Portable,
+        GeneratorKind::Inverter(_) => GeneratorForm::Inverter,
+        GeneratorKind::Standby(_) => GeneratorForm::Standby,
+    }
 }
 
 /// Places where the generator can stand.

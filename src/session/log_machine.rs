@@ -24,7 +24,7 @@ pub(super) fn machine_message(event: MachineEvent) -> Message {
 }
 
 /// What the controller of an automatic transfer switch is about.
-fn controller_message(phase: Phase) -> Message {
+pub(super) fn controller_message(phase: Phase) -> Message {
     let id = match phase {
         Phase::Waiting => "event-controller-waiting",
         Phase::LossSeen => "event-controller-loss-seen",

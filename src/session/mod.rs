@@ -11,6 +11,7 @@ mod cords;
 mod debrief;
 mod equipment;
 mod faces;
+mod faces_generator;
 mod furnish;
 mod log;
 mod log_machine;

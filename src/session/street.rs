@@ -231,6 +231,12 @@ impl Session {
         );
         GeneratorView {
             place: place_name.to_owned(),
+            form: furnish::form_of(site),
+            second: site
+                .generator
+                .machine
+                .second
+                .map(|_| site.generator.machine.running(drill.positions()) > 1 && running),
             stands: furnish::stands(site),
             place_words,
             opening_ft: as_f32(feet),

@@ -11,7 +11,7 @@ pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
     SocketView,
 };
-pub use scene::{ApplianceKind, OutletView, Room, StandView, WireKind};
+pub use scene::{ApplianceKind, GeneratorForm, OutletView, Room, StandView, WireKind};
 
 /// A language that can be spoken.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -226,6 +226,10 @@ pub struct NeighborView {
 pub struct GeneratorView {
     /// Where it stands, as a position id: `shed`, `garage`, `patio`, `yard`.
     pub place: String,
+    /// What it is drawn as.
+    pub form: GeneratorForm,
+    /// A second set beside it, and whether it runs.
+    pub second: Option<bool>,
     /// Every place where it can stand.
     pub stands: Vec<StandView>,
     /// The words for the place, with the distance to the nearest opening.

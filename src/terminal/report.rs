@@ -4,8 +4,8 @@
 //! Headings are lines of their own that end in a colon, so that a listener knows what follows.
 
 use crate::session::view::{
-    ApplianceView, CloseView, ConsequenceView, ControlView, DebriefView, FaceKind, FindingView,
-    LogKind, LogLine, ShelfView, StageView, StreetView, WireView,
+    ApplianceView, CloseView, ConsequenceView, ControlView, DebriefView, FindingView, LogKind,
+    LogLine, ShelfView, StageView, StreetView, WireView,
 };
 use crate::session::{Practice, Session};
 use crate::words::{Arg, Message, Words};
@@ -24,7 +24,12 @@ pub(super) fn shelf(words: &Words, view: &ShelfView) -> Vec<String> {
     lines.extend(cautions(view));
     lines.push(String::new());
     lines.push(text(words, "terminal-drills"));
+    let mut way = "";
     for card in &view.drills {
+        if card.way != way {
+            way = &card.way;
+            lines.push(way.to_owned());
+        }
         lines.push(format!("  {}", card.name));
         for line in [&card.title, &card.summary, &card.facts, &card.content_note] {
             if !line.is_empty() {
@@ -163,13 +168,12 @@ fn on_faces(view: &CloseView) -> Vec<String> {
     for face in &view.faces {
         let said = |text: &String| format!("{}: {text}", face.title);
         lines.extend(Some(&face.tag).filter(|t| !t.is_empty()).map(said));
+        lines.extend(face.notes.iter().cloned());
         lines.extend(face.lights.iter().map(|l| said(&l.sentence)));
         let ends = face.ends.iter().map(|e| format!("{}: {}", e.label, e.word));
         lines.extend(ends.map(|e| said(&e)));
-        if face.kind == FaceKind::Inverter {
-            let gauges = face.gauges.iter();
-            lines.extend(gauges.map(|g| said(&format!("{}: {}", g.label, g.value))));
-        }
+        let gauges = face.gauges.iter();
+        lines.extend(gauges.map(|g| said(&format!("{}: {}", g.label, g.value))));
         let sockets = face.sockets.iter();
         lines.extend(sockets.map(|s| format!("{}, {}: {}", s.label, s.rating, s.plugged)));
     }
@@ -180,7 +184,8 @@ fn on_faces(view: &CloseView) -> Vec<String> {
 /// What one sees at a place without touching anything: gauges, and how the controls stand.
 pub(super) fn seen(view: &CloseView) -> Vec<String> {
     let controls = gathered(view.controls.iter().map(|c| (&c.position, &c.label)));
-    let lines = view.readings.iter().cloned().chain(controls);
+    let lines = on_faces(view).into_iter();
+    let lines = lines.chain(view.readings.iter().cloned()).chain(controls);
     lines.map(|line| format!("  {line}")).collect()
 }
 

@@ -100,8 +100,6 @@ name-crew = line crew
 name-neighbor-1 = house next door
 name-neighbor-2 = house across the street
 
-name-backup = battery panel
-name-backup-transfer = transfer switch of the battery
 name-solar = solar
 name-solar-disconnect = solar disconnect on the wall
 name-solar-terminals = solar terminals

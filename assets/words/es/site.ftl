@@ -101,8 +101,6 @@ name-crew = cuadrilla de la línea
 name-neighbor-1 = casa de al lado
 name-neighbor-2 = casa de enfrente
 
-name-backup = tablero de la batería
-name-backup-transfer = interruptor de transferencia de la batería
 name-solar = solar
 name-solar-disconnect = desconectador solar de la pared
 name-solar-terminals = bornes solares

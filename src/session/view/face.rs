@@ -74,6 +74,8 @@ pub enum FaceKind {
     Generator,
     /// An inverter's face: lights and gauges.
     Inverter,
+    /// A cord with its two ends.
+    Cord,
 }
 
 /// The face of a piece of equipment.
@@ -95,6 +97,8 @@ pub struct FaceView {
     pub sockets: Vec<SocketView>,
     /// What comes in from the utility, from the other source, and what goes out, as far as it may be shown.
     pub ends: Vec<EndView>,
+    /// What is printed on it and how it feels, a line each.
+    pub notes: Vec<String>,
     /// The words on a tag that hangs on it; empty if none does.
     pub tag: String,
 }

@@ -91,6 +91,18 @@ pub enum WireKind {
     Cord,
 }
 
+/// What a generator is drawn as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum GeneratorForm {
+    /// A frame on wheels.
+    #[default]
+    Portable,
+    /// A case with a handle.
+    Inverter,
+    /// A cabinet on a pad.
+    Standby,
+}
+
 /// An outlet or switch box at the end of a branch circuit.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct OutletView {

@@ -52,9 +52,12 @@ pub(super) fn on_face(control: &ControlView) -> bool {
 /// Draws the face and lets its handles be operated.
 pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page: &mut Page<'_>) {
     let width = ui.available_width();
+    // A panel without a main breaker begins with its first row.
+    let has_main = controls.iter().any(|c| c.slot.0 == 0);
+    let raised = if has_main { 0.0 } else { MAIN + GAP };
     let bottom = controls
         .iter()
-        .map(|c| place(Rect::ZERO, c).bottom())
+        .map(|c| place(Rect::ZERO, c).bottom() - raised)
         .fold(0.0, f32::max);
     let height = bottom + 20.0;
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
@@ -75,7 +78,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
     let unfolded: Option<String> = ui.data(|d| d.get_temp(unfold_id));
     let mut unfold = unfolded.clone();
     for control in controls {
-        let place = place(inner, control);
+        let place = place(inner, control).translate(vec2(0.0, -raised));
         let response = breaker(ui, &painter, place, control);
         page.focus_first(&response);
         if response.clicked() {

@@ -4,6 +4,7 @@
 //! All faces are our own drawing and of no maker's product.
 //! It does not cover the panel's breakers: see [`super::breakers`].
 
+mod cord;
 mod sockets;
 mod transfer;
 
@@ -16,7 +17,7 @@ use crate::session::view::{
 use crate::window::fonts;
 use crate::window::theme;
 
-use super::{Page, breakers, card, close, outline_focus};
+use super::{Page, aside, breakers, card, close, outline_focus};
 
 /// Draws a face and lets what sits on it be operated.
 pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Page<'_>) {
@@ -24,12 +25,17 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
     let controls: Vec<&ControlView> = face.controls.iter().filter_map(here).collect();
     card(ui, theme::STEEL, |ui| {
         ui.spacing_mut().item_spacing.y = 5.0;
-        ui.label(
-            RichText::new(&face.title)
-                .font(fonts::bold(16.0))
-                .color(theme::CREAM.egui()),
-        );
+        if face.title != view.title {
+            ui.label(
+                RichText::new(&face.title)
+                    .font(fonts::bold(16.0))
+                    .color(theme::CREAM.egui()),
+            );
+        }
         tag(ui, &face.tag);
+        if face.kind == FaceKind::Controller {
+            display(ui, &face.notes);
+        }
         lights(ui, &face.lights);
         gauges(ui, &face.gauges);
         match face.kind {
@@ -45,7 +51,11 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
                 let (handles, rest): (Vec<_>, Vec<_>) = controls
                     .iter()
                     .partition(|c| c.kind == ControlKind::Transfer);
-                transfer::handles(ui, face, &handles, page);
+                transfer::handles(ui, face, (&handles, &rest), page);
+                let drawn = |c: &&&ControlView| {
+                    handles.len() > 1 && handles.iter().any(|h| transfer::is_breaker_of(c, h))
+                };
+                let rest: Vec<_> = rest.iter().filter(|c| !drawn(c)).copied().collect();
                 rows(ui, &rest, page);
             }
             FaceKind::Generator => {
@@ -53,9 +63,18 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
                     let mut sockets = face.sockets.iter();
                     sockets.any(|s| s.breaker == c.id || s.gfci == c.id)
                 };
+                notes(ui, &face.notes);
                 let (_, rest): (Vec<_>, Vec<_>) = controls.iter().partition(on_socket);
                 rows(ui, &rest, page);
                 sockets::sockets(ui, face, &controls, page);
+            }
+            FaceKind::Cord => {
+                cord::strip(ui, face, &controls);
+                notes(ui, &face.notes);
+                for socket in face.sockets.iter().filter(|s| s.taken) {
+                    aside(ui, &socket.plugged);
+                }
+                rows(ui, &controls, page);
             }
             FaceKind::Controller | FaceKind::Inverter => {
                 transfer::told(ui, &face.ends);
@@ -63,6 +82,31 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
             }
         }
     });
+}
+
+fn notes(ui: &mut Ui, notes: &[String]) {
+    for note in notes {
+        aside(ui, note);
+    }
+}
+
+/// The small screen of a controller: what it is about.
+fn display(ui: &mut Ui, notes: &[String]) {
+    egui::Frame::new()
+        .fill(theme::INK.egui())
+        .stroke(Stroke::new(1.0, theme::STEEL.egui()))
+        .corner_radius(CornerRadius::same(4))
+        .inner_margin(egui::Margin::symmetric(9, 6))
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            for note in notes {
+                ui.label(
+                    RichText::new(note)
+                        .font(fonts::regular(14.5))
+                        .color(theme::SKY_BLUE.egui()),
+                );
+            }
+        });
 }
 
 /// Controls one under the other, each with all its positions in a row.
@@ -108,10 +152,13 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
 
 /// The position a control stands in.
 fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
-    let text = RichText::new(format!("● {text}"))
+    // Three spaces leave room for the dot, so that a line break never parts it from its word.
+    let text = RichText::new(format!("   {text}"))
         .font(fonts::bold(14.5))
         .color(ink.egui());
-    ui.label(text);
+    let response = ui.label(text);
+    let at = response.rect.left_center() + vec2(5.0, 0.0);
+    ui.painter().circle_filled(at, 4.5, ink.egui());
 }
 
 /// A tag that hangs on the equipment: a card with a hole and a string.
@@ -148,9 +195,10 @@ fn lights(ui: &mut Ui, lights: &[LightView]) {
     if lights.is_empty() {
         return;
     }
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 5.0;
-        for light in lights {
+    for light in lights {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = 5.0;
+            ui.spacing_mut().interact_size.y = 18.0;
             let (rect, _) = ui.allocate_exact_size(vec2(15.0, 18.0), Sense::hover());
             let at = rect.center();
             let painter = ui.painter();
@@ -186,9 +234,8 @@ fn lights(ui: &mut Ui, lights: &[LightView]) {
                     .egui(),
                 );
             ui.label(text);
-            ui.add_space(7.0);
-        }
-    });
+        });
+    }
 }
 
 /// Gauges: label, value, and a bar with the limit's mark where there is a scale.
@@ -196,6 +243,7 @@ fn gauges(ui: &mut Ui, gauges: &[GaugeView]) {
     for gauge in gauges {
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = 8.0;
+            ui.spacing_mut().interact_size.y = 18.0;
             let label = RichText::new(&gauge.label)
                 .font(fonts::regular(13.5))
                 .color(theme::MUTED.egui());

@@ -166,13 +166,13 @@ fn legend_of(street: &StreetView) -> impl Iterator<Item = Fed> + '_ {
 pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2)> {
     let left = frame.bounds().min.x + 14.0;
     let pitch = if legend_of(street).count() > 6 {
-        20.5
+        18.4
     } else {
         25.0
     };
     (0_u8..)
         .zip(legend_of(street))
-        .map(|(i, fed)| (fed, Vec2::new(left, 572.0 + pitch * (f32::from(i) + 0.4))))
+        .map(|(i, fed)| (fed, Vec2::new(left, 570.0 + pitch * (f32::from(i) + 0.4))))
         .collect()
 }
 

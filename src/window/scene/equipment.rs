@@ -1,4 +1,4 @@
-//! Panels, transfer switches, inverters and battery on the basement wall, and solar panels on the roof.
+//! Panels and transfer switches on the basement wall; solar panels on the roof, their inverter and the battery outside.
 //!
 //! Handles show where they stand; a tag hangs where a lock is fitted.
 //! Shapes are our own and of no maker's product.
@@ -10,8 +10,8 @@ use crate::window::theme;
 use crate::window::theme::Light;
 
 use super::brush::Brush;
-use super::plan::Plan;
-use super::rooms::{CELLAR_CEILING, House, RIGHT};
+use super::plan::{GROUND, Plan};
+use super::rooms::{House, RIGHT};
 use super::street::outdoors;
 
 /// Between two boxes on the wall.
@@ -19,8 +19,8 @@ const GAP: f32 = 14.0;
 /// Where the row on the wall begins, and where boxes end below.
 const ROW: (f32, f32) = (477.0, 640.0);
 
-/// Where each piece of equipment hangs: in a row, in the order in which energy passes.
-pub(super) fn boxes(street: &StreetView) -> Vec<(String, Rect)> {
+/// Where what hangs in the basement is: in a row, in the order in which energy passes.
+pub(super) fn on_wall(street: &StreetView) -> Vec<(String, Rect)> {
     let mut x = ROW.0;
     let mut hang = |id: &str, kind| {
         let size = size(kind);
@@ -31,8 +31,37 @@ pub(super) fn boxes(street: &StreetView) -> Vec<(String, Rect)> {
     if street.equipment.is_empty() {
         return vec![hang("panel", EquipmentKind::Panel)];
     }
-    let all = street.equipment.iter();
+    let all = street.equipment.iter().filter(|e| !is_outside(e.kind));
     all.map(|e| hang(&e.id, e.kind)).collect()
+}
+
+/// How much of the yard the equipment takes that stands outside.
+pub(super) fn beside(street: &StreetView) -> f32 {
+    let has = |kind| street.equipment.iter().any(|e| e.kind == kind);
+    match (has(EquipmentKind::Solar), has(EquipmentKind::Battery)) {
+        (_, true) => 64.0,
+        (true, false) => 30.0,
+        (false, false) => 0.0,
+    }
+}
+
+/// Where equipment outside is: the inverter on the outer wall, the battery beside it.
+pub(super) fn outside(street: &StreetView, right: f32) -> Vec<(String, Rect)> {
+    let all = street.equipment.iter().filter(|e| is_outside(e.kind));
+    all.map(|e| {
+        let size = size(e.kind);
+        let corner = if e.kind == EquipmentKind::Solar {
+            Vec2::new(right + 2.0, 486.0 - size.y)
+        } else {
+            Vec2::new(right + 34.0, GROUND - 3.0 - size.y)
+        };
+        (e.id.clone(), Rect::from_corners(corner, corner + size))
+    })
+    .collect()
+}
+
+fn is_outside(kind: EquipmentKind) -> bool {
+    matches!(kind, EquipmentKind::Solar | EquipmentKind::Battery)
 }
 
 fn size(kind: EquipmentKind) -> Vec2 {
@@ -41,8 +70,8 @@ fn size(kind: EquipmentKind) -> Vec2 {
         EquipmentKind::Subpanel => Vec2::new(30.0, 66.0),
         EquipmentKind::Transfer => Vec2::new(34.0, 62.0),
         EquipmentKind::AutoTransfer => Vec2::new(38.0, 72.0),
-        EquipmentKind::Solar => Vec2::new(28.0, 50.0),
-        EquipmentKind::Battery => Vec2::new(36.0, 74.0),
+        EquipmentKind::Solar => Vec2::new(26.0, 46.0),
+        EquipmentKind::Battery => Vec2::new(30.0, 66.0),
     }
 }
 
@@ -77,18 +106,11 @@ pub(super) fn on_roof(brush: &mut Brush, plan: &Plan, light: Light) {
         return;
     };
     let pipe = outdoors(theme::STEEL, light).mix(theme::INK, 0.25);
-    let down = RIGHT - 4.0;
-    let eaves = plan.house.eaves();
-    brush.stroke(
-        &[
-            Vec2::new(down, eaves - 6.0),
-            Vec2::new(down, CELLAR_CEILING + 18.0),
-            Vec2::new(inverter.center().x, CELLAR_CEILING + 18.0),
-            Vec2::new(inverter.center().x, inverter.min.y),
-        ],
-        3.0,
-        pipe,
-    );
+    let (down, top) = (RIGHT + 4.0, plan.house.eaves());
+    let into = Vec2::new(inverter.center().x, inverter.min.y);
+    let low = Vec2::new(down, into.y.min(424.0) - 4.0);
+    let over = Vec2::new(into.x, into.y - 10.0);
+    brush.stroke(&[Vec2::new(down, top), low, over, into], 3.0, pipe);
     array(brush, &plan.house, light);
 }
 

@@ -53,9 +53,10 @@ pub(crate) struct Plan {
 impl Plan {
     /// The plan of a street.
     pub(crate) fn new(street: &StreetView) -> Self {
-        let boxes = equipment::boxes(street);
+        let mut boxes = equipment::on_wall(street);
         let wall_end = boxes.last().map_or(LEFT, |(_, rect)| rect.max.x + 14.0);
-        let house = House::new(street, wall_end);
+        let house = House::new(street, wall_end, equipment::beside(street));
+        boxes.extend(equipment::outside(street, house.right));
         let inlets = street.wires.iter().filter(|w| w.kind == WireKind::Inlet);
         let inlets = inlets
             .enumerate()

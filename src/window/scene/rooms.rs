@@ -132,8 +132,8 @@ struct Row {
 }
 
 impl House {
-    /// The house of a street; the panel and what hangs beside it take the basement's wall up to `wall_end`.
-    pub(super) fn new(street: &StreetView, wall_end: f32) -> Self {
+    /// The house of a street; the panel and what hangs beside it take the basement's wall up to `wall_end`, other equipment takes the yard's first `beside`.
+    pub(super) fn new(street: &StreetView, wall_end: f32, beside: f32) -> Self {
         let speaks_of = |room: Room| {
             street.appliances.iter().any(|a| a.room == room)
                 || street.outlets.iter().any(|o| o.room == room)
@@ -158,7 +158,7 @@ impl House {
             ..Self::default()
         };
         for scale in SCALES {
-            if house.furnish(&street.appliances, wall_end, scale) {
+            if house.furnish(&street.appliances, (wall_end, right + beside), scale) {
                 break;
             }
         }
@@ -177,7 +177,7 @@ impl House {
 
     /// The nth inlet on the outer wall, from 0.
     pub(super) fn inlet(&self, nth: f32) -> Vec2 {
-        Vec2::new(self.right, 486.0 - 34.0 * nth)
+        Vec2::new(self.right, 505.0 - 30.0 * nth)
     }
 
     /// The box of a room; rooms that this house doesn't have are looked for downstairs.
@@ -187,12 +187,17 @@ impl House {
     }
 
     /// Stands everything somewhere; false if a thing found no room.
-    fn furnish(&mut self, things: &[ApplianceView], wall_end: f32, scale: f32) -> bool {
+    fn furnish(
+        &mut self,
+        things: &[ApplianceView],
+        (wall_end, yard): (f32, f32),
+        scale: f32,
+    ) -> bool {
         self.spots.clear();
         self.counters.clear();
         let yard_end = if self.shed { SHED } else { YARD_END };
         let lamp = |t: &ApplianceView| t.kind == ApplianceKind::Lamp && t.room == Room::Garage;
-        let mut rows = rows(&self.chambers, wall_end, (self.right, yard_end));
+        let mut rows = rows(&self.chambers, wall_end, (yard, yard_end));
         if !things.iter().any(lamp) {
             // A garage is low: without a lamp of its own, what stands there may reach its ceiling.
             rows.retain(|r| !(r.hangs && r.room == Room::Garage));
@@ -228,8 +233,8 @@ impl House {
             .filter(|r| !r.hangs && r.room != Room::Outside)
             .map(|r| (r.room, (r.left, r.right)))
             .collect();
-        let yard = rows.iter().rfind(|r| r.room == Room::Outside);
-        self.yard = yard.map_or((self.right, yard_end), |r| (r.left, r.right));
+        let yard_row = rows.iter().rfind(|r| r.room == Room::Outside);
+        self.yard = yard_row.map_or((yard, yard_end), |r| (r.left, r.right));
         all
     }
 
@@ -498,7 +503,7 @@ mod tests {
         for round in 0..600 {
             let street = any_street(&mut dice);
             let wall_end = [530.0, 575.0, 630.0][dice.below(3)];
-            let house = House::new(&street, wall_end);
+            let house = House::new(&street, wall_end, [0.0, 64.0][dice.below(2)]);
             for thing in &street.appliances {
                 assert!(house.spots.contains_key(&thing.id), "{round}: {thing:?}");
             }
@@ -534,7 +539,7 @@ mod tests {
             ],
             ..StreetView::default()
         };
-        let house = House::new(&street, 530.0);
+        let house = House::new(&street, 530.0, 0.0);
         for thing in &street.appliances {
             let chamber = house.chamber(thing.room).expect("the room is there");
             let at = house.spots.get(&thing.id).expect("it has a place").at;
@@ -545,12 +550,12 @@ mod tests {
 
     #[test]
     fn a_house_has_the_parts_its_things_speak_of() {
-        let bare = House::new(&StreetView::default(), 530.0);
+        let bare = House::new(&StreetView::default(), 530.0, 0.0);
         assert!(!bare.upper && !bare.shed && bare.right <= RIGHT);
         let mut dice = Dice(3);
         for _ in 0..200 {
             let street = any_street(&mut dice);
-            let house = House::new(&street, 530.0);
+            let house = House::new(&street, 530.0, 0.0);
             let speaks_of = |room| street.appliances.iter().any(|a| a.room == room);
             assert!(house.upper || !speaks_of(Room::Bedroom));
             assert!(house.right > RIGHT || !speaks_of(Room::Garage));

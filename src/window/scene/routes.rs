@@ -97,6 +97,11 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
             let terminals = plan.generator + Vec2::new(-30.0, -14.0);
             Some(from_outside(plan, terminals, wire, track))
         }
+        WireKind::Feeder if plan.box_of(&wire.from).min.x >= RIGHT => {
+            let case = plan.box_of(&wire.from);
+            let terminals = Vec2::new(case.min.x, case.max.y - 6.0);
+            Some(from_outside(plan, terminals, wire, track))
+        }
         WireKind::Feeder => Some(Route::one(below(plan, wire, track))),
         WireKind::Branch => Some(branch(plan, wire, track, street)),
         WireKind::Cord => cord(plan, wire, street),

@@ -5,7 +5,7 @@
 
 use bevy::math::Vec2;
 
-use crate::session::view::StreetView;
+use crate::session::view::{GeneratorForm, GeneratorView, StreetView};
 use crate::window::theme;
 use crate::window::theme::Light;
 
@@ -76,6 +76,32 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
         0.0
     };
     let body = at + Vec2::new(0.0, shake);
+    match g.form {
+        GeneratorForm::Portable => portable(brush, g, (at, body)),
+        GeneratorForm::Inverter => {
+            if let Some(runs) = g.second {
+                let second = GeneratorView {
+                    running: runs,
+                    ..g.clone()
+                };
+                suitcase(brush, &second, at - Vec2::X * 60.0);
+            }
+            suitcase(brush, g, body);
+        }
+        GeneratorForm::Standby => cabinet(brush, g, at),
+    }
+    let p = |x: f32, y: f32| body + Vec2::new(x, y);
+    if g.running {
+        fumes(brush, p(44.0, -32.0), turn);
+    }
+    let stored = g.stands.iter().any(|s| s.id == g.place && s.store);
+    if g.opening_ft > 0.0 && !stored {
+        distance(brush, plan.house.right + 8.0, at.x - 34.0);
+    }
+}
+
+/// A frame on wheels.
+fn portable(brush: &mut Brush, g: &GeneratorView, (at, body): (Vec2, Vec2)) {
     let p = |x: f32, y: f32| body + Vec2::new(x, y);
     for dx in [-20.0, 20.0] {
         brush.disk(at + Vec2::new(dx, -8.0), 8.0, theme::RUBBER);
@@ -111,13 +137,72 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
     }
     gauge(brush, p(12.0, -28.0), g.load, g.running);
     brush.stroke(&[p(29.0, -30.0), p(40.0, -30.0)], 6.0, theme::STEEL);
-    if g.running {
-        fumes(brush, p(44.0, -32.0), turn);
+}
+
+/// A case with a handle: an inverter generator.
+fn suitcase(brush: &mut Brush, g: &GeneratorView, at: Vec2) {
+    let p = |x: f32, y: f32| at + Vec2::new(x, y);
+    let housing = theme::CLOTH.mix(theme::ENGINE, 0.45);
+    brush.stroke(
+        &[
+            p(-16.0, -40.0),
+            p(-14.0, -49.0),
+            p(14.0, -49.0),
+            p(16.0, -40.0),
+        ],
+        5.0,
+        housing.mix(theme::RUBBER, 0.45),
+    );
+    for dx in [-18.0, 12.0] {
+        brush.rect(at.x + dx, at.y - 5.0, 7.0, 5.0, theme::RUBBER);
     }
-    let stored = g.stands.iter().any(|s| s.id == g.place && s.store);
-    if g.opening_ft > 0.0 && !stored {
-        distance(brush, plan.house.right + 8.0, at.x - 34.0);
+    brush.round_rect(p(-25.0, -42.0), Vec2::new(50.0, 38.0), 11.0, housing);
+    brush.round_rect(p(-20.0, -34.0), Vec2::new(22.0, 24.0), 4.0, theme::INK);
+    for (i, dy) in [-28.0, -20.0].into_iter().enumerate() {
+        let lamp = if g.running && i == 0 {
+            theme::YELLOW
+        } else {
+            theme::HAIRLINE
+        };
+        brush.disk(p(-15.0, dy), 2.4, lamp);
+        brush.disk(p(-6.0, dy), 3.0, theme::ENGINE);
     }
+    gauge(brush, p(13.0, -24.0), g.load, g.running);
+    brush.stroke(&[p(25.0, -22.0), p(33.0, -22.0)], 5.0, theme::STEEL);
+}
+
+/// A cabinet on a pad: a standby set, which stays where it is.
+fn cabinet(brush: &mut Brush, g: &GeneratorView, at: Vec2) {
+    let p = |x: f32, y: f32| at + Vec2::new(x, y);
+    brush.rect(
+        at.x - 44.0,
+        at.y - 5.0,
+        88.0,
+        7.0,
+        theme::STEEL.mix(theme::SOIL, 0.4),
+    );
+    let housing = theme::ENAMEL.mix(theme::ENGINE, 0.35);
+    brush.round_rect(p(-40.0, -56.0), Vec2::new(80.0, 51.0), 5.0, housing);
+    brush.rect(
+        at.x - 42.0,
+        at.y - 60.0,
+        84.0,
+        7.0,
+        housing.mix(theme::RUBBER, 0.3),
+    );
+    for i in 0..5_u8 {
+        let y = at.y - 44.0 + 6.0 * f32::from(i);
+        brush.rect(at.x + 8.0, y, 26.0, 2.5, theme::RUBBER);
+    }
+    brush.round_rect(p(-34.0, -46.0), Vec2::new(30.0, 26.0), 3.0, theme::INK);
+    let lamp = if g.running {
+        theme::YELLOW
+    } else {
+        theme::HAIRLINE
+    };
+    brush.disk(p(-28.0, -40.0), 2.6, lamp);
+    gauge(brush, p(-17.0, -30.0), g.load, g.running);
+    brush.stroke(&[p(38.0, -18.0), p(46.0, -18.0)], 6.0, theme::STEEL);
 }
 
 /// Load against rating: a needle on an arc that ends at the rating.

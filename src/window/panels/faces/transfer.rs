@@ -1,44 +1,54 @@
 //! Handles between two sources: one lever with its contacts, or a row of small handles, one to a circuit.
 //!
-//! The upper stop is the utility's, the lower one the other source's, the middle one neither's; the words stand beside them.
+//! The first stop is the utility's, the last one the other source's, the middle one neither's; the words stand beside them.
 //! Contacts are drawn as a scheme, not as a maker's mechanism.
 
 use bevy_egui::egui::{
-    Align2, CornerRadius, Painter, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+    Align2, Button, CornerRadius, Painter, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    Vec2, WidgetInfo, WidgetType, pos2, vec2,
 };
 
 use crate::session::view::{ControlView, EndView, FaceView};
 use crate::window::fonts;
-use crate::window::panels::{Page, aside, timeline};
+use crate::window::panels::{Page, aside, close, timeline};
 use crate::window::theme;
 use crate::window::theme::Ink;
 
 use super::stop;
 
-/// Height of one stop of a handle: more than the 24 that a target needs at least.
+/// Height of one stop of a lever: more than the 24 that a target needs at least.
 const STOP: f32 = 28.0;
-/// Width of the words beside the stops.
-const WORDS: f32 = 88.0;
-/// The least width of a small handle.
-const NARROW: f32 = 50.0;
+/// The widest that the words beside a lever's stops may be.
+const WORDS: f32 = 96.0;
+/// Width and height of one stop of a small handle.
+const SMALL: (f32, f32) = (54.0, 26.0);
+/// Room for the breaker at the end of a small handle's row.
+const BREAKER: f32 = 70.0;
 
-/// All handles of a face.
-pub(super) fn handles(ui: &mut Ui, face: &FaceView, handles: &[&ControlView], page: &mut Page<'_>) {
+/// All handles of a face, each with the breaker of its own if it has one.
+pub(super) fn handles(
+    ui: &mut Ui,
+    face: &FaceView,
+    (handles, rest): (&[&ControlView], &[&ControlView]),
+    page: &mut Page<'_>,
+) {
     match handles {
         [] => {}
         [one] => lever(ui, one, &face.ends, page),
         many => {
-            let room = ui.available_width() - WORDS;
-            let mut in_row = 1;
-            while in_row < many.len() && NARROW * number(in_row + 1) <= room {
-                in_row += 1;
-            }
-            for part in many.chunks(in_row) {
-                row(ui, part, page);
+            header(ui, many);
+            for handle in many {
+                let breaker = rest.iter().find(|c| is_breaker_of(c, handle));
+                row(ui, handle, breaker.copied(), page);
             }
             told(ui, &face.ends);
         }
     }
+}
+
+/// Whether a control is the breaker that belongs to a handle.
+pub(super) fn is_breaker_of(control: &ControlView, handle: &ControlView) -> bool {
+    control.id.strip_suffix("-breaker") == Some(handle.id.as_str())
 }
 
 fn number(n: usize) -> f32 {
@@ -53,12 +63,18 @@ fn lever(ui: &mut Ui, handle: &ControlView, ends: &[EndView], page: &mut Page<'_
     let painter = ui.painter().clone();
     let slot = Rect::from_min_size(rect.min + vec2(WORDS, 7.0), vec2(44.0, STOP * 3.0));
     words(&painter, slot, handle);
-    let stops = draw_slot(&painter, slot);
+    let stops = draw_slot(&painter, slot, vec2(0.0, STOP));
     for (i, at) in stops.iter().enumerate() {
         stop(ui, (handle, i), *at, page);
     }
-    let left = slot.right() + 24.0;
-    scheme(&painter, (left, rect.right()), &stops, handle, ends);
+    scheme(
+        &painter,
+        (slot.right() + 30.0, rect.right()),
+        &stops,
+        handle,
+        ends,
+    );
+    told(ui, ends);
 }
 
 /// Lines to the lever's contacts, each with what feeds it.
@@ -70,8 +86,10 @@ fn scheme(
     ends: &[EndView],
 ) {
     let [top, middle, bottom] = [stops[0], stops[1], stops[2]].map(|r| r.center().y);
-    let contact_x = left + 62.0;
-    let pivot = pos2(contact_x + 46.0, middle);
+    // Each line is as long as the room lets it be, the blade between them always the same.
+    let length = ((right - left - 60.0) / 2.0).clamp(30.0, 110.0);
+    let contact_x = left + length;
+    let pivot = pos2(contact_x + 52.0, middle);
     let stands = handle.choices.iter().position(|c| c.current).unwrap_or(1);
     let points = [pos2(contact_x, top), pos2(contact_x, bottom)];
     for (end, at) in ends.iter().zip(points) {
@@ -81,7 +99,7 @@ fn scheme(
         timeline::pattern(
             painter,
             pos2(pivot.x + 4.0, pivot.y),
-            pivot.x + 40.0,
+            pivot.x + length,
             load.fed,
         );
     }
@@ -94,65 +112,106 @@ fn scheme(
     for at in points.into_iter().chain([pivot]) {
         painter.circle_filled(at, 4.5, theme::STEEL.egui());
     }
-    let said = [
-        (contact_x + 12.0, top),
-        (contact_x + 12.0, bottom),
-        (pivot.x + 46.0, middle),
-    ];
-    for (end, (x, y)) in ends.iter().zip(said) {
-        let ink = theme::fed_ink(end.fed).mix(theme::CREAM, 0.35);
-        let room = right - x;
-        line(painter, pos2(x, y - 7.0), &end.label, (theme::MUTED, room));
-        line(painter, pos2(x, y + 7.0), &end.word, (ink, room));
+}
+
+/// The words for the stops of small handles, over their columns.
+fn header(ui: &mut Ui, handles: &[&ControlView]) {
+    let Some(first) = handles.first() else {
+        return;
+    };
+    let size = vec2(ui.available_width(), 30.0);
+    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+    let painter = ui.painter();
+    let left = rect.right() - BREAKER - SMALL.0 * 3.0;
+    for (i, choice) in first.choices.iter().enumerate() {
+        let mut job = bevy_egui::egui::text::LayoutJob::simple(
+            choice.label.clone(),
+            fonts::regular(10.5),
+            theme::MUTED.egui(),
+            SMALL.0 + 8.0,
+        );
+        job.halign = bevy_egui::egui::Align::Center;
+        let galley = painter.layout_job(job);
+        let x = left + SMALL.0 * (number(i) + 0.5);
+        let y = rect.bottom() - galley.size().y;
+        painter.galley(pos2(x, y), galley, theme::MUTED.egui());
     }
 }
 
-/// A row of small handles, the words for their stops at its left end.
-fn row(ui: &mut Ui, handles: &[&ControlView], page: &mut Page<'_>) {
-    let label_room = 32.0;
-    let size = vec2(ui.available_width(), label_room + STOP * 3.0 + 8.0);
+/// A small handle in a row of its own: what it moves, its stops from the utility's to the other source's, its breaker.
+fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &mut Page<'_>) {
+    let size = vec2(ui.available_width(), SMALL.1 + 3.0);
     let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
     let painter = ui.painter().clone();
-    let pitch = ((rect.width() - WORDS) / number(handles.len())).min(92.0);
-    for (i, handle) in handles.iter().enumerate() {
-        let middle = rect.left() + WORDS + pitch * (number(i) + 0.5);
-        let slot = Rect::from_min_size(
-            pos2(middle - 17.0, rect.top() + label_room),
-            vec2(34.0, STOP * 3.0),
+    let slot = Rect::from_min_size(
+        pos2(rect.right() - BREAKER - SMALL.0 * 3.0, rect.top() + 1.5),
+        vec2(SMALL.0 * 3.0, SMALL.1),
+    );
+    let at = pos2(rect.left(), rect.center().y);
+    let room = slot.left() - rect.left() - 8.0;
+    line(&painter, at, &handle.label, (theme::CREAM, room));
+    for (n, stop_at) in draw_slot(&painter, slot, vec2(SMALL.0, 0.0))
+        .into_iter()
+        .enumerate()
+    {
+        stop(ui, (handle, n), stop_at, page);
+    }
+    if let Some(breaker) = breaker {
+        let place = Rect::from_min_max(
+            pos2(slot.right() + 6.0, slot.top()),
+            pos2(rect.right(), slot.bottom()),
         );
-        if i == 0 {
-            words(&painter, slot, handle);
+        small_breaker(ui, breaker, place, page);
+    }
+}
+
+/// The breaker of one handle: its rating and how it stands; pressing it turns it over.
+fn small_breaker(ui: &mut Ui, breaker: &ControlView, place: Rect, page: &mut Page<'_>) {
+    let ink = if breaker.position_id == "tripped" {
+        theme::YELLOW
+    } else {
+        theme::CREAM
+    };
+    let text = RichText::new(&breaker.rating)
+        .font(fonts::regular(12.5))
+        .color(ink.egui());
+    let response = ui
+        .push_id(&breaker.id, |ui| ui.put(place, Button::new(text)))
+        .inner;
+    let words = format!("{}: {}", breaker.label, breaker.position);
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &words));
+    // The same marks as on a panel's handles: a bar for on, a ring for off, between them for tripped.
+    let at = pos2(response.rect.right() - 11.0, response.rect.center().y);
+    let stroke = Stroke::new(2.0, ink.egui());
+    match breaker.position_id.as_str() {
+        "on" => {
+            let half = vec2(0.0, 5.0);
+            ui.painter().line_segment([at - half, at + half], stroke);
         }
-        let galley = painter.layout(
-            handle.label.clone(),
-            fonts::regular(11.5),
-            theme::CREAM.egui(),
-            pitch - 4.0,
-        );
-        let clip = painter.with_clip_rect(Rect::from_center_size(
-            pos2(middle, rect.top() + label_room / 2.0),
-            vec2(pitch - 2.0, label_room - 2.0),
-        ));
-        let at = pos2(middle - galley.size().x / 2.0, rect.top());
-        clip.galley(at, galley, theme::CREAM.egui());
-        for (n, stop_at) in draw_slot(&painter, slot).into_iter().enumerate() {
-            stop(ui, (handle, n), stop_at, page);
+        "off" => {
+            ui.painter().circle_stroke(at, 4.0, stroke);
+        }
+        _ => {
+            let half = vec2(4.0, 0.0);
+            ui.painter().line_segment([at - half, at + half], stroke);
         }
     }
+    if let Some(other) = breaker.choices.iter().find(|c| !c.current) {
+        page.on(&response, || close::operate(breaker, &other.id));
+    }
+    response.on_hover_text(&breaker.sentence);
 }
 
 /// The slot a handle moves in; its three stops.
-fn draw_slot(painter: &Painter, slot: Rect) -> [Rect; 3] {
+fn draw_slot(painter: &Painter, slot: Rect, step: Vec2) -> [Rect; 3] {
     painter.rect_filled(slot, CornerRadius::same(6), theme::INK.egui());
     let edge = Stroke::new(1.5, theme::STEEL.egui());
     painter.rect_stroke(slot, CornerRadius::same(6), edge, StrokeKind::Inside);
-    [0.0, 1.0, 2.0].map(|n| {
-        let corner = slot.min + vec2(0.0, STOP * n);
-        Rect::from_min_size(corner, vec2(slot.width(), STOP))
-    })
+    let size = slot.size() - step * 2.0;
+    [0.0, 1.0, 2.0].map(|n| Rect::from_min_size(slot.min + step * n, size))
 }
 
-/// The words for the stops, to the left of a slot.
+/// The words for the stops, to the left of a lever's slot.
 fn words(painter: &Painter, slot: Rect, handle: &ControlView) {
     for (i, choice) in handle.choices.iter().enumerate() {
         let y = slot.top() + STOP * (number(i) + 0.5);
@@ -161,20 +220,22 @@ fn words(painter: &Painter, slot: Rect, handle: &ControlView) {
         } else {
             theme::MUTED
         };
-        painter.text(
-            pos2(slot.left() - 8.0, y),
-            Align2::RIGHT_CENTER,
-            &choice.label,
-            fonts::regular(13.0),
+        let galley = painter.layout(
+            choice.label.clone(),
+            fonts::regular(12.5),
             ink.egui(),
+            WORDS - 8.0,
         );
+        let rect = Align2::RIGHT_CENTER.anchor_size(pos2(slot.left() - 8.0, y), galley.size());
+        painter.galley(rect.min, galley, ink.egui());
     }
 }
 
 /// What feeds each side, a line each with its pattern.
 pub(super) fn told(ui: &mut Ui, ends: &[EndView]) {
     for end in ends {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().interact_size.y = 18.0;
             let (rect, _) = ui.allocate_exact_size(vec2(46.0, 14.0), Sense::hover());
             let y = rect.center().y;
             timeline::pattern(ui.painter(), pos2(rect.left(), y), rect.right(), end.fed);
