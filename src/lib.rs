@@ -20,6 +20,8 @@ pub mod marking;
 
 pub mod explain;
 
+pub mod proof;
+
 pub mod file;
 
 pub mod evidence;

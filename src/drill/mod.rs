@@ -37,6 +37,7 @@ pub use event::Event;
 pub use known::{Known, Learnt};
 pub use machine::{MachineCondition, MachineEvent};
 pub use protection::{Astray, ProtectionEvent};
+pub use next::whole_millis;
 pub use run::{Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use story::take_place;

@@ -108,7 +108,7 @@ impl Drill {
     clippy::cast_sign_loss,
     reason = "clamped to a day first"
 )]
-pub(super) fn whole_millis(seconds: f64) -> DrillTime {
+pub fn whole_millis(seconds: f64) -> DrillTime {
     const DAY_MS: f64 = 86_400_000.0;
     DrillTime::from_millis((seconds * 1000.0).ceil().clamp(1.0, DAY_MS) as u64)
 }

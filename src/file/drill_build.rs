@@ -26,6 +26,7 @@ pub(super) fn build_drill(
 ) -> Result<Scenario, Vec<Diagnostic>> {
     let mut faults = Vec::new();
     let Built { site, mut start } = built;
+    let as_built = start.clone();
     apply_start(&source, &site, &file.start, &mut start, &mut faults);
     let goal = goal(&source, &site, file, &mut faults);
     let story = story(&source, file, &mut faults);
@@ -41,6 +42,7 @@ pub(super) fn build_drill(
         name: file.name.clone(),
         digest,
         site: Arc::new(site),
+        as_built,
         start,
         minute_of_day: file.starts_at.0 * 60 + file.starts_at.1,
         story,

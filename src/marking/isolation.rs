@@ -52,7 +52,7 @@ fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Optio
 }
 
 /// Whether the generator reaches the utility's side of the main.
-fn line_fed(site: &Site, moment: &Moment) -> bool {
+pub(super) fn line_fed(site: &Site, moment: &Moment) -> bool {
     let readings = &moment.readings;
     let line = site
         .line
@@ -70,7 +70,7 @@ fn line_fed(site: &Site, moment: &Moment) -> bool {
 ///
 /// An inlet without an interlock counts from its pins on, an outlet with a two-plug cord from its contacts on:
 /// one handle away from the line is a finding before that handle is moved.
-fn unguarded_volts(site: &Site, moment: &Moment) -> Option<f64> {
+pub(super) fn unguarded_volts(site: &Site, moment: &Moment) -> Option<f64> {
     let mut points = Vec::new();
     if let Some(backfeed) = site.panel.backfeed.filter(|b| !b.interlock.blocks()) {
         let inlet = site.inlets.get(backfeed.inlet);

@@ -19,7 +19,7 @@ mod service;
 mod touch;
 mod wires;
 
-use crate::drill::Trace;
+use crate::drill::{Moment, Trace};
 use crate::scenario::{Criterion, Scenario};
 
 pub use finding::{Finding, Rule};
@@ -70,6 +70,24 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(wires::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
+}
+
+/// The critical rules that a moment breaks by how things stand in it; events and doses aside.
+pub fn standing(scenario: &Scenario, moment: &Moment) -> Vec<Rule> {
+    let site = &scenario.site;
+    let broken = [
+        (Rule::LineFed, isolation::line_fed(site, moment)),
+        (
+            Rule::NoTransferEquipment,
+            isolation::unguarded_volts(site, moment).is_some(),
+        ),
+        (Rule::LiveBlades, people::bare_contacts(site, moment)),
+    ];
+    broken
+        .into_iter()
+        .filter(|(_, b)| *b)
+        .map(|(r, _)| r)
+        .collect()
 }
 
 fn passes(criteria: &[(Criterion, bool)], share: f64) -> bool {

@@ -27,7 +27,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.extend(of_event(trace, index, moment, event));
         }
     }
-    for episode in episodes(trace, |m| bare_volts(site, m) >= GUARDED_V) {
+    for episode in episodes(trace, |m| bare_contacts(site, m)) {
         let volts = episode
             .moments(trace)
             .iter()
@@ -86,6 +86,11 @@ fn seconds_in_shock(trace: &Trace, index: usize) -> f64 {
         .next()
         .unwrap_or_else(|| trace.end());
     end.since(from).seconds()
+}
+
+/// Whether bare contacts within reach carry volts that have to be guarded.
+pub(super) fn bare_contacts(site: &Site, moment: &Moment) -> bool {
+    bare_volts(site, moment) >= GUARDED_V
 }
 
 /// Volts on bare contacts within reach: blades of a two-plug cord that hang free, pins of an inlet without its cord.

@@ -19,6 +19,8 @@ pub struct Scenario {
     pub digest: String,
     /// What is built.
     pub site: Arc<Site>,
+    /// How everything stands in the house as it was left sound, before the drill changes anything.
+    pub as_built: Positions,
     /// How everything stands at the start.
     pub start: Positions,
     /// Time of day at the start, minutes after midnight.

@@ -16,6 +16,7 @@ mod furnish;
 mod log;
 mod log_machine;
 mod practise;
+mod prove;
 mod read;
 mod read_cords;
 mod read_gfcis;
@@ -35,6 +36,8 @@ use crate::words::{Message, OFFERED, Words, find};
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
+pub use prove::{PropertyRead, ProofRead, prove};
+pub use read::{PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
 pub use read_gfcis::GfciRead;
 

@@ -1,10 +1,11 @@
 //! The check of scenario files: every fault with its place, then what holds of each drill that could be read.
 //!
 //! Of a drill it is checked that its house can be wired, that each breaker is small enough for its wire, that its first answer settles, and that a run in which nothing is done settles at every moment and is no pass.
-//! It does not search through what can be reached, so it proves no safe way and no absence of unsafe ones; the report says so.
+//! Then everything that can be reached in it is searched, and each property is told as proved, proved for positions only, unsound or not covered.
 //!
-//! The `--json` document has `version`, `faults` (see [`faults::json`]), `drills` and `not_covered`.
-//! Each of `drills` has `name`, `properties` (`id`, `holds`), `unguarded`, the names of breakers too large for their wires, and `without_words`, the ids of messages that its names would need in the language spoken.
+//! The `--json` document has `version`, `faults` (see [`faults::json`]), `drills` and `not_covered`, what no drill's proof covers.
+//! Each of `drills` has `name`, `properties` (`id`, `holds`), `unguarded`, the names of breakers too large for their wires, `without_words`, the ids of messages that its names would need in the language spoken,
+//! and `proof`: `states`, `solves` and `properties` (`id`, `standing`, `because`, `way`, the lines of an action file).
 
 use std::path::Path;
 use std::path::PathBuf;
@@ -13,9 +14,9 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::file::{Diagnostic, Library};
-use crate::session::{Command, Notice, Practice, Session};
+use crate::session::{Command, Notice, Practice, ProofRead, PropertyRead, Session, prove};
 use crate::units::DrillTime;
-use crate::words::{Arg, Message, Words};
+use crate::words::{Arg, Message, Unit, Words};
 
 use super::output::Output;
 use super::{BAD_INPUT, DONE, JSON_VERSION, NOT_PASSED, faults};
@@ -30,11 +31,10 @@ const PROPERTIES: [(&str, &str, &str); 5] = [
     ("settles", "check-settles", "check-not-settles"),
     ("idle", "check-idle", "check-not-idle"),
 ];
-/// What a proof would have to show and this version does not: the id, and what is said.
-const NOT_COVERED: [(&str, &str); 3] = [
-    ("safe-way", "check-open-safe-way"),
-    ("unsafe-pass", "check-open-unsafe-pass"),
-    ("by-construction", "check-open-by-construction"),
+/// What no proof covers: the id, and what is said.
+const NOT_COVERED: [(&str, &str); 2] = [
+    ("drift", "check-open-drift"),
+    ("order", "check-open-order"),
 ];
 
 /// What was found of one drill.
@@ -45,6 +45,7 @@ struct Checked {
     /// Breakers that are too large for the wire behind them.
     unguarded: Vec<String>,
     without_words: Vec<String>,
+    proof: Option<ProofRead>,
 }
 
 /// Reads scenario files and checks what can be checked; the status to end with.
@@ -75,7 +76,7 @@ pub(super) fn run(paths: &[PathBuf], as_json: bool, output: &mut Output<'_>) -> 
     }
     let sound = drills
         .iter()
-        .all(|d| d.properties.iter().all(|holds| *holds));
+        .all(|d| d.properties.iter().all(|holds| *holds) && d.proof.as_ref().is_none_or(|p| p.sound));
     match (found.is_empty(), sound) {
         (false, _) => BAD_INPUT,
         (true, false) => NOT_PASSED,
@@ -144,6 +145,7 @@ fn drill(library: &Library, name: &str, words: &Words) -> Checked {
         properties,
         unguarded,
         without_words,
+        proof: prove(library, name),
     }
 }
 
@@ -181,6 +183,9 @@ fn say(drill: &Checked, output: &mut Output<'_>) {
         let text = output.words.say_id(if *holds { sound } else { unsound });
         output.line(&format!("  {text}"));
     }
+    if let Some(proof) = &drill.proof {
+        say_proof(proof, output);
+    }
     if !drill.unguarded.is_empty() {
         let ids = Arg::Verbatim(drill.unguarded.join(", "));
         let message = Message::new("terminal-check-unguarded").with("ids", ids);
@@ -195,6 +200,61 @@ fn say(drill: &Checked, output: &mut Output<'_>) {
     }
 }
 
+/// What is proved of a drill, with the way to where a property breaks as an action file has it.
+fn say_proof(proof: &ProofRead, output: &mut Output<'_>) {
+    for property in &proof.properties {
+        let text = output.words.say(&told(property));
+        output.line(&format!("  {text}"));
+        for line in &property.way {
+            output.line(&format!("    {line}"));
+        }
+    }
+    let figures = Message::new("check-searched")
+        .with("states", count(proof.states))
+        .with("solves", count(proof.solves));
+    let text = output.words.say(&figures);
+    output.line(&format!("  {text}"));
+}
+
+fn told(property: &PropertyRead) -> Message {
+    let claim = Message::new(match property.id {
+        "safe-way" => "check-claim-safe-way",
+        "goes-on" => "check-claim-goes-on",
+        "marking-agrees" => "check-claim-marking-agrees",
+        "by-construction" => "check-claim-by-construction",
+        _ => "check-claim-sound-start",
+    });
+    let told = match property.standing {
+        "proved" => "check-proved",
+        "positions" => "check-proved-positions",
+        "broken" if property.way.is_empty() => "check-broken",
+        "broken" => "check-broken-way",
+        "declared" => return Message::new("check-declared"),
+        _ => "check-not-covered",
+    };
+    let message = Message::new(told).said("claim", claim);
+    match property.because {
+        Some(why) => message.said("why", Message::new(why)),
+        None => message,
+    }
+}
+
+fn count(number: usize) -> Arg {
+    Arg::Quantity(
+        u32::try_from(number).map_or(f64::INFINITY, f64::from),
+        Unit::Plain,
+    )
+}
+
+fn proof_json(proof: &ProofRead) -> Value {
+    let properties: Vec<Value> = proof
+        .properties
+        .iter()
+        .map(|p| json!({ "id": p.id, "standing": p.standing, "because": p.because, "way": p.way }))
+        .collect();
+    json!({ "states": proof.states, "solves": proof.solves, "properties": properties })
+}
+
 fn document(drills: &[Checked], found: &[Diagnostic], words: &Words) -> Value {
     let drills: Vec<Value> = drills
         .iter()
@@ -204,7 +264,7 @@ fn document(drills: &[Checked], found: &[Diagnostic], words: &Words) -> Value {
                 .zip(&drill.properties)
                 .map(|((id, ..), holds)| json!({ "id": id, "holds": holds }))
                 .collect();
-            json!({ "name": drill.name, "properties": properties, "unguarded": drill.unguarded, "without_words": drill.without_words })
+            json!({ "name": drill.name, "properties": properties, "unguarded": drill.unguarded, "without_words": drill.without_words, "proof": drill.proof.as_ref().map(proof_json) })
         })
         .collect();
     let found: Vec<Value> = found

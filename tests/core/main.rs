@@ -41,6 +41,8 @@ mod oracle;
 #[cfg(test)]
 mod playing;
 #[cfg(test)]
+mod proof;
+#[cfg(test)]
 mod protection_drills;
 #[cfg(test)]
 mod published;

@@ -112,7 +112,7 @@ terminal-help-quit = quit leaves without marks.
 terminal-check-empty = There is no drill here. Give a folder that holds “sites” and “drills” with files that end in “.ron”.
 terminal-check-words = These names have no words in this language yet: { $ids }
 terminal-check-unguarded = Too large for the wire behind it: { $ids }
-terminal-check-not-covered = Not covered, because this version does not search through all that can be reached:
+terminal-check-not-covered = Not covered by any proof:
 check-wired = The files are read, and the house can be wired.
 check-not-wired = The house cannot be wired.
 check-guarded = Each breaker is small enough for its wire.
@@ -123,9 +123,22 @@ check-settles = When nothing is done, the numbers settle at every moment to the 
 check-not-settles = When nothing is done, the numbers at some moment do not settle.
 check-idle = Doing nothing is not a pass.
 check-not-idle = Doing nothing is a pass. Ask for something in the goal.
-check-open-safe-way = That a safe way leads to the goal.
-check-open-unsafe-pass = That no unsafe run passes.
-check-open-by-construction = That an interlock keeps the unsafe state out of reach.
+check-open-drift = What builds up over time: gas, heat, overload and fuel.
+check-open-order = The order of moves and the time between them.
+check-claim-safe-way = A safe way leads to the goal.
+check-claim-goes-on = The goal stays in reach from every state in which nobody is harmed.
+check-claim-marking-agrees = The marking finds every breach of how things stand, and only those.
+check-claim-by-construction = The equipment keeps the house off the line, whatever is moved.
+check-claim-sound-start = The start can come about from a sound house.
+check-proved = Proved: { $claim }
+check-proved-positions = Proved for positions only: { $claim }
+check-broken = UNSOUND. This does not hold: { $claim }
+check-broken-way = UNSOUND. This does not hold: { $claim } The shortest way to where it breaks:
+check-declared = Not safe by construction, as this drill means it. The shortest way to feed the line:
+check-not-covered = Not covered: { $claim } Because: { $why }
+check-searched = Searched: { $states } states, { $solves } of them solved.
+proof-too-large = there are more states than fit in this machine.
+proof-way-not-passed = the way that was found by positions does not pass when it is played.
 
 # The report of `evidence`: published figures beside what the models give.
 # Headings of its columns; $source and $quantity are as the publication writes them.

@@ -96,7 +96,7 @@ terminal-help-quit = quit sale sin evaluar.
 terminal-check-empty = Aquí no hay ningún simulacro. Indique una carpeta que contenga “sites” y “drills” con archivos terminados en “.ron”.
 terminal-check-words = Estos nombres aún no tienen palabras en este idioma: { $ids }
 terminal-check-unguarded = Demasiado grande para el cable que tiene detrás: { $ids }
-terminal-check-not-covered = Sin comprobar, porque esta versión no recorre todo lo que se puede alcanzar:
+terminal-check-not-covered = Lo que ninguna prueba cubre:
 check-wired = Los archivos se leen y la casa se puede cablear.
 check-not-wired = La casa no se puede cablear.
 check-guarded = Cada interruptor es bastante pequeño para su cable.
@@ -107,9 +107,22 @@ check-settles = Si no se hace nada, los números son estables en todo momento ha
 check-not-settles = Si no se hace nada, en algún momento los números no llegan a ser estables.
 check-idle = Sin hacer nada no se aprueba.
 check-not-idle = Sin hacer nada se aprueba. Pida algo en la meta.
-check-open-safe-way = Que un camino seguro lleve a la meta.
-check-open-unsafe-pass = Que no se apruebe ninguna ejecución peligrosa.
-check-open-by-construction = Que un bloqueo mecánico impida llegar al estado peligroso.
+check-open-drift = Lo que se acumula con el tiempo: gas, calor, sobrecarga y combustible.
+check-open-order = El orden de los movimientos y el tiempo entre ellos.
+check-claim-safe-way = Un camino seguro lleva a la meta.
+check-claim-goes-on = La meta sigue al alcance desde todo estado en que nadie sufre daño.
+check-claim-marking-agrees = La evaluación halla toda falta en cómo están las cosas, y solo esas.
+check-claim-by-construction = El equipo mantiene la casa fuera de la línea, se mueva lo que se mueva.
+check-claim-sound-start = Al comienzo se puede llegar desde una casa en buen estado.
+check-proved = Probado: { $claim }
+check-proved-positions = Probado solo para posiciones: { $claim }
+check-broken = NO ES SEGURO. Esto no se cumple: { $claim }
+check-broken-way = NO ES SEGURO. Esto no se cumple: { $claim } El camino más corto hasta donde falla:
+check-declared = No es seguro por construcción, y así lo quiere este simulacro. El camino más corto para alimentar la línea:
+check-not-covered = Sin cubrir: { $claim } Porque: { $why }
+check-searched = Recorrido: { $states } estados, { $solves } de ellos resueltos.
+proof-too-large = hay más estados de los que caben en esta máquina.
+proof-way-not-passed = el camino hallado por posiciones no aprueba cuando se juega.
 
 # El informe de `evidence`: cifras publicadas junto a lo que dan los modelos.
 # Títulos de sus columnas; $source y $quantity van como los escribe la publicación.

@@ -94,6 +94,13 @@ pub(crate) const MAP: &[Module] = &[
         ],
         &["ron", "serde", "serde_json", "sha2", "strsim"],
     ),
+    module(
+        "proof",
+        &[
+            "units", "circuit", "site", "scenario", "drill", "marking",
+        ],
+        &[],
+    ),
     // The questions of the rows are their format: nothing is stored in it.
     module(
         "evidence",
@@ -114,6 +121,7 @@ pub(crate) const MAP: &[Module] = &[
             "marking",
             "explain",
             "file",
+            "proof",
         ],
         &[],
     ),
