@@ -18,7 +18,7 @@ use crate::circuit::NetworkError;
 use crate::drill::{Action, Conditions, EngineCondition, Moment, What};
 use crate::marking::{Rule, standing};
 use crate::scenario::Scenario;
-use crate::site::{Body, Drive, FarEnd, LoadState, Plant, Positions};
+use crate::site::{Body, ControlId, Drive, FarEnd, Kind, LoadState, Plant, Positions};
 use crate::units::DrillTime;
 
 pub use judge::Stand;
@@ -34,6 +34,8 @@ use space::{Move, Space};
 pub enum Standing {
     /// It holds in everything that can be reached.
     Proved,
+    /// It holds, and these actions show it: they were played and passed.
+    Shown(Vec<Action>),
     /// It holds of all positions that can be reached; what drifts is left out.
     ProvedForPositions,
     /// It doesn't hold; the actions lead to where it breaks.
@@ -155,6 +157,45 @@ pub fn prove(scenario: &Arc<Scenario>, marker: Marker<'_>) -> Result<Proof, Netw
         properties,
         figures,
     })
+}
+
+/// How much of a drill is searched at once.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Scope {
+    /// The trunk with one branch at a time, as a proof does.
+    Parted,
+    /// Everything that can be moved, at once: for small houses, to test that nothing is lost by parting.
+    Whole,
+}
+
+/// Everything that ever holds of how things stand, over all that can be reached; `None` when there are too many states.
+pub fn stands(scenario: &Scenario, scope: Scope) -> Option<BTreeSet<Stand>> {
+    let judge = Judge::new(scenario);
+    let site = &scenario.site;
+    let (groups, also) = match scope {
+        Scope::Parted => (groups(scenario), Vec::new()),
+        Scope::Whole => (
+            vec![(0..site.circuits.len()).collect()],
+            (0..)
+                .map(ControlId)
+                .zip(&site.controls)
+                .filter(|(_, c)| c.kind != Kind::Line)
+                .map(|(id, _)| id)
+                .collect(),
+        ),
+    };
+    let mut all = BTreeSet::new();
+    for branches in groups {
+        let space = Space::new(scenario, &judge, &branches, &also, &scenario.start)?;
+        let reachable = search(&space, space.code(&scenario.start, 0))?;
+        all.extend(
+            reachable
+                .states
+                .iter()
+                .map(|c| judge.stand(&space.decode(*c).0)),
+        );
+    }
+    Some(all)
 }
 
 /// Branches that are searched together: those that cords can reach, and with them one of those that have a handle of their own.
@@ -317,7 +358,7 @@ fn at_end(scenario: &Scenario, judge: &Judge<'_>, positions: &Positions, stage: 
 fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>) -> Standing {
     const SEED: u64 = 1;
     match way::safe_way(scenario, judge, SEED) {
-        Way::Passed(_) => Standing::Proved,
+        Way::Passed(way) => Standing::Shown(way),
         Way::None => Standing::Broken(Vec::new()),
         Way::NotPassed(_) => Standing::NotCovered("proof-way-not-passed"),
         Way::TooLarge => Standing::NotCovered("proof-too-large"),

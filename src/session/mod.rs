@@ -35,9 +35,8 @@ use crate::words::{Message, OFFERED, Words, find};
 
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
+pub use prove::{ProofRead, PropertyRead, prove};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
-pub use prove::{PropertyRead, ProofRead, prove};
-pub use read::{PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
 pub use read_gfcis::GfciRead;
 

@@ -24,11 +24,11 @@ pub struct ProofRead {
 pub struct PropertyRead {
     /// Its name: `safe-way`, `goes-on`, `marking-agrees`, `by-construction`, `sound-start`.
     pub id: &'static str,
-    /// How far it is established: `proved`, `positions`, `broken`, `not-covered`, `declared`.
+    /// How far it is established: `proved`, `shown`, `positions`, `broken`, `not-covered`, `declared`.
     pub standing: &'static str,
     /// The message id that says why it isn't covered.
     pub because: Option<&'static str>,
-    /// Actions that lead to where it breaks, as an action file has them.
+    /// Actions that show it, or that lead to where it breaks, as an action file has them.
     pub way: Vec<String>,
 }
 
@@ -39,6 +39,7 @@ pub fn prove(library: &Library, name: &str) -> Option<ProofRead> {
     let properties = proof.properties.iter().map(|(property, standing)| {
         let (word, because, way) = match standing {
             Standing::Proved => ("proved", None, None),
+            Standing::Shown(way) => ("shown", None, Some(way)),
             Standing::ProvedForPositions => ("positions", None, None),
             Standing::Broken(way) => ("broken", None, Some(way)),
             Standing::NotCovered(why) => ("not-covered", Some(*why), None),

@@ -32,10 +32,8 @@ const PROPERTIES: [(&str, &str, &str); 5] = [
     ("idle", "check-idle", "check-not-idle"),
 ];
 /// What no proof covers: the id, and what is said.
-const NOT_COVERED: [(&str, &str); 2] = [
-    ("drift", "check-open-drift"),
-    ("order", "check-open-order"),
-];
+const NOT_COVERED: [(&str, &str); 2] =
+    [("drift", "check-open-drift"), ("order", "check-open-order")];
 
 /// What was found of one drill.
 struct Checked {
@@ -74,9 +72,9 @@ pub(super) fn run(paths: &[PathBuf], as_json: bool, output: &mut Output<'_>) -> 
             }
         }
     }
-    let sound = drills
-        .iter()
-        .all(|d| d.properties.iter().all(|holds| *holds) && d.proof.as_ref().is_none_or(|p| p.sound));
+    let sound = drills.iter().all(|d| {
+        d.properties.iter().all(|holds| *holds) && d.proof.as_ref().is_none_or(|p| p.sound)
+    });
     match (found.is_empty(), sound) {
         (false, _) => BAD_INPUT,
         (true, false) => NOT_PASSED,
@@ -226,6 +224,7 @@ fn told(property: &PropertyRead) -> Message {
     });
     let told = match property.standing {
         "proved" => "check-proved",
+        "shown" => "check-shown",
         "positions" => "check-proved-positions",
         "broken" if property.way.is_empty() => "check-broken",
         "broken" => "check-broken-way",

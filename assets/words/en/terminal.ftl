@@ -130,6 +130,7 @@ check-claim-goes-on = The goal stays in reach from every state in which nobody i
 check-claim-marking-agrees = The marking finds every breach of how things stand, and only those.
 check-claim-by-construction = The equipment keeps the house off the line, whatever is moved.
 check-claim-sound-start = The start can come about from a sound house.
+check-shown = Proved, by this way that was played and passed: { $claim }
 check-proved = Proved: { $claim }
 check-proved-positions = Proved for positions only: { $claim }
 check-broken = UNSOUND. This does not hold: { $claim }

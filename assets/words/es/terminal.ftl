@@ -114,6 +114,7 @@ check-claim-goes-on = La meta sigue al alcance desde todo estado en que nadie su
 check-claim-marking-agrees = La evaluación halla toda falta en cómo están las cosas, y solo esas.
 check-claim-by-construction = El equipo mantiene la casa fuera de la línea, se mueva lo que se mueva.
 check-claim-sound-start = Al comienzo se puede llegar desde una casa en buen estado.
+check-shown = Probado, con este camino que se jugó y aprobó: { $claim }
 check-proved = Probado: { $claim }
 check-proved-positions = Probado solo para posiciones: { $claim }
 check-broken = NO ES SEGURO. Esto no se cumple: { $claim }

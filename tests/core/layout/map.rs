@@ -96,9 +96,7 @@ pub(crate) const MAP: &[Module] = &[
     ),
     module(
         "proof",
-        &[
-            "units", "circuit", "site", "scenario", "drill", "marking",
-        ],
+        &["units", "circuit", "site", "scenario", "drill", "marking"],
         &[],
     ),
     // The questions of the rows are their format: nothing is stored in it.
