@@ -6,6 +6,7 @@ use crate::site::{ControlId, FarEnd, Positions, Site, Spot};
 use super::joints::{Joints, Place, Reached};
 
 /// What holds of how things stand.
+#[expect(clippy::struct_excessive_bools, reason = "one flag a rule")]
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub struct Stand {
     /// A customer's source reaches the utility's side.

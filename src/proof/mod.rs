@@ -30,7 +30,7 @@ use search::{Reachable, search};
 use space::{Move, Space};
 
 /// How far a property is established.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Standing {
     /// It holds in everything that can be reached.
     Proved,
@@ -84,7 +84,7 @@ pub struct Figures {
 }
 
 /// What was established of a drill.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Proof {
     /// Each property and how far it is established.
     pub properties: Vec<(Property, Standing)>,

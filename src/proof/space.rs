@@ -103,11 +103,11 @@ impl<'a> Space<'a> {
         Some(Self {
             scenario,
             judge,
+            digits,
             constraints,
             stage_weight,
             size,
             rest,
-            digits,
         })
     }
 
@@ -201,11 +201,14 @@ fn radix(control: &Control) -> usize {
 
 /// Whether a device may come to stand so without a hand.
 fn by_itself(control: &Control, to: PositionId) -> bool {
-    match control.kind {
-        Kind::Gfci => to.0 == 0,
-        Kind::Engine => to.0 == 0 || control.operator == Operator::World,
-        Kind::Transfer => control.operator == Operator::World,
-        _ => control.is_breaker() && to.0 == 0,
+    let opens = to.0 == 0;
+    let by_the_world = control.operator == Operator::World;
+    if control.is_breaker() || control.kind == Kind::Gfci {
+        opens
+    } else if control.kind == Kind::Engine {
+        opens || by_the_world
+    } else {
+        control.kind == Kind::Transfer && by_the_world
     }
 }
 

@@ -26,7 +26,7 @@ const COOLING_MARGIN: DrillTime = DrillTime::from_secs(10);
 const MOST_STATES: usize = 2_000_000;
 
 /// What became of looking for a safe way.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Way {
     /// It was found, played and passed: its actions.
     Passed(Vec<Action>),
