@@ -98,8 +98,12 @@ struct Walk<'a> {
 
 impl Walk<'_> {
     fn act(&mut self, action: Action) {
-        if self.drill.act(&action) == Outcome::Done {
-            self.done.push(action);
+        if self.drill.act(&action) != Outcome::Done {
+            return;
+        }
+        match (self.done.last_mut(), &action) {
+            (Some(Action::Wait(before)), Action::Wait(more)) => *before = *before + *more,
+            _ => self.done.push(action),
         }
     }
 
@@ -126,7 +130,7 @@ impl Walk<'_> {
     /// Turns off the branches of every bus that a generator will feed: they come back one by one.
     fn shed(&mut self) {
         let site = Arc::clone(&self.scenario.site);
-        let fed_by_hand = |bus: Bus| bus != Bus::Main || site.panel.backfeed.is_some();
+        let fed_by_hand = |bus: Bus| bus != Bus::Main || site.panel.has_slide();
         let off = site.circuits.iter().filter(|c| fed_by_hand(c.bus));
         for breaker in off.map(|c| c.breaker) {
             if self.drill.positions().get(breaker) == PositionId(1) {
