@@ -247,7 +247,7 @@ impl<'a> Bench<'a> {
                 running_since: running.then_some(DrillTime::ZERO),
                 ..EngineCondition::default()
             },
-            ..Conditions::begin(site)
+            ..Conditions::begin(site, positions)
         };
         Moment {
             at: DrillTime::ZERO,
@@ -357,7 +357,9 @@ fn at_end(scenario: &Scenario, judge: &Judge<'_>, positions: &Positions, stage: 
 
 fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>) -> Standing {
     const SEED: u64 = 1;
+    let by_itself = scenario.site.transfers.iter().any(|t| t.automatic);
     match way::safe_way(scenario, judge, SEED) {
+        Way::None if by_itself => Standing::NotCovered("proof-by-itself"),
         Way::Passed(way) => Standing::Shown(way),
         Way::None => Standing::Broken(Vec::new()),
         Way::NotPassed(_) => Standing::NotCovered("proof-way-not-passed"),

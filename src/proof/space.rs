@@ -162,7 +162,9 @@ impl<'a> Space<'a> {
                     control.operator == Operator::Learner && !self.constraints.iter().any(free);
                 if by_hand && !opens_by_itself_only(control, to) {
                     moves.push((Move::Set(digit.control, to), next));
-                } else if by_itself(control, to) {
+                } else if by_itself(control, to)
+                    || to > here && wears(&self.scenario.site, digit.control)
+                {
                     moves.push((Move::World, next));
                 }
             }
@@ -210,6 +212,12 @@ fn by_itself(control: &Control, to: PositionId) -> bool {
     } else {
         control.kind == Kind::Transfer && by_the_world
     }
+}
+
+/// Whether a control goes from each position to the next by wear: the oil of an engine.
+fn wears(site: &Site, control: ControlId) -> bool {
+    let oil = site.generator.machine.oil.as_ref();
+    oil.is_some_and(|oil| oil.level == control)
 }
 
 /// Whether a position is one that a hand doesn't choose: a ground-fault device's tripped one.

@@ -147,6 +147,7 @@ impl Walk<'_> {
             Leg::There => goal.appliances.len(),
             Leg::Back => 2 + goal.at_end.len(),
         };
+        self.let_it_work(leg, n_goals);
         for reached in 1..=n_goals {
             let here = self.drill.positions().clone();
             let stage = self.drill.conditions().story_done;
@@ -170,6 +171,29 @@ impl Walk<'_> {
             }
         }
         Planned::Done
+    }
+
+    /// Gives equipment that works by itself the time to do so, as long as the goal leaves.
+    fn let_it_work(&mut self, leg: Leg, n_goals: usize) {
+        const STEP: DrillTime = DrillTime::from_secs(30);
+        let scenario = Arc::clone(self.scenario);
+        if !scenario.site.transfers.iter().any(|t| t.automatic) {
+            return;
+        }
+        let until = match leg {
+            Leg::There => self.drill.now() + scenario.goal.within,
+            Leg::Back => scenario.ends_at,
+        };
+        while self.drill.now() + STEP < until {
+            let done = match leg {
+                Leg::There => self.supplied(self.drill.positions(), n_goals),
+                Leg::Back => self.restored(self.drill.positions(), 2),
+            };
+            if done {
+                return;
+            }
+            self.wait(STEP);
+        }
     }
 
     /// Controls that the plan needs besides: plugs of the goal, cords to plug them into, and what the end asks for.
