@@ -7,7 +7,7 @@ use crate::apparatus::auto_transfer;
 use crate::apparatus::motor::protector_s;
 use crate::apparatus::motor_start::acceleration_s;
 use crate::apparatus::tolerance;
-use crate::hazard::monoxide;
+use crate::hazard::air::Air;
 use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
@@ -110,8 +110,8 @@ pub struct Conditions {
     pub overload: f64,
     /// Fuel left, gallons.
     pub fuel_gal: f64,
-    /// Carbon monoxide in the house, parts per million.
-    pub ppm: f64,
+    /// The air of house and garage.
+    pub air: Air,
     /// Carboxyhemoglobin of the people in the house, percent.
     pub cohb_pct: f64,
     /// How near the alarm is to sounding, 1 where it does.
@@ -170,7 +170,7 @@ impl Conditions {
         self.drift_wires(site, readings, seconds);
         self.drift_appliances(site, readings, seconds);
         self.drift_engine(site, positions, readings, seconds);
-        self.drift_air(site, positions, seconds);
+        self.drift_air(site, positions, readings, seconds);
         self.drift_battery(site, readings, seconds);
     }
 
@@ -213,33 +213,5 @@ impl Conditions {
                 }
             }
         }
-    }
-
-    fn drift_air(&mut self, site: &Site, positions: &Positions, seconds: f64) {
-        let open = site
-            .control_id("window")
-            .is_some_and(|id| site.stands(positions, id, "open"));
-        let pick = |pair: (f64, f64)| if open { pair.1 } else { pair.0 };
-        let share = match (self.engine.running_since, site.generator_place(positions)) {
-            (Some(_), Some(place)) => if open {
-                place.exposure.1
-            } else {
-                place.exposure.0
-            }
-            .share_indoors(),
-            _ => 0.0,
-        };
-        let generation = monoxide::STOCK_EMISSION_G_PER_H * share;
-        let changes = pick(site.air_changes_per_h);
-        let inside = site
-            .control_id("household")
-            .is_none_or(|id| site.stands(positions, id, "inside"));
-        let after = monoxide::ppm_after(self.ppm, generation, site.air_m3, changes, seconds);
-        // Blood and alarm see the middle of the stretch, which is a second long at most.
-        let middle = f64::midpoint(self.ppm, after);
-        let breathed = if inside { middle } else { 0.0 };
-        self.cohb_pct = monoxide::cohb_after(self.cohb_pct, breathed, seconds);
-        self.alarm_dose = monoxide::alarm_after(self.alarm_dose, middle, seconds);
-        self.ppm = after;
     }
 }

@@ -254,9 +254,7 @@ impl Drill {
 
     /// What a hand on a frame meets as things stand, by the frame's name.
     pub(super) fn touch_frame(&mut self, frame: &str) -> Option<Felt> {
-        if self.plant.frames().contains(&frame) {
-            self.read(self.angle_deg());
-        }
+        self.read(self.angle_deg());
         self.plant.touch_frame(frame)
     }
 

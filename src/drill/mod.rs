@@ -5,6 +5,7 @@
 //! Covers one house and its line; doesn't cover several learners at once.
 
 mod action;
+mod air;
 mod auto_transfer;
 mod collision;
 mod conditions;

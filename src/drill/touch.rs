@@ -6,7 +6,7 @@
 
 use crate::apparatus::gfci::Gfci;
 use crate::hazard::let_go::contact_s;
-use crate::site::{ControlId, Demand, Felt, Plug, PositionId, Site, Spot};
+use crate::site::{ControlId, Demand, FEET_OHM, Felt, Plug, PositionId, Site, Spot};
 
 use super::action::Action;
 use super::engine::Drill;
@@ -93,10 +93,17 @@ impl Metal {
 /// The least current that is told of, amps: curve a of IEC 60479-1.
 const FELT_A: f64 = 0.0005;
 
+/// Volts to earth below which no body can take that much: 575 ohms, three quarters of it, and its feet.
+const FELT_V: f64 = FELT_A * (0.75 * 575.0 + FEET_OHM);
+
 impl Drill {
     /// What a hand on this metal meets as things stand; nothing where it can't be live.
     pub(super) fn feel(&mut self, metal: Metal) -> Felt {
         let point = metal.point(self.site());
+        let stands = self.readings().point(&point).volts_to_earth;
+        if stands.is_none_or(|volts| volts < FELT_V) {
+            return Felt::default();
+        }
         self.touch_frame(&point).unwrap_or_default()
     }
 

@@ -135,7 +135,7 @@ impl Drill {
     }
 
     fn fire_air(&mut self) {
-        let ppm = self.conditions.ppm;
+        let ppm = self.conditions.ppm();
         if !self.conditions.alarm && monoxide::alarm_due(self.conditions.alarm_dose) {
             self.conditions.alarm = true;
             self.happen(Event::Alarm { ppm });

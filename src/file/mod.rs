@@ -11,6 +11,7 @@ mod furnish;
 mod library;
 mod run_file;
 mod site_build;
+mod site_build_air;
 mod site_build_house;
 mod site_build_machine;
 mod site_build_portable;

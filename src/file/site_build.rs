@@ -63,15 +63,7 @@ pub(super) fn build_site(
         "house",
         0,
     );
-    build.positive(&["air", "cubic_meters"], file.air.cubic_meters);
-    build.positive(
-        &["air", "changes_per_hour_window_shut"],
-        file.air.changes_per_hour_window_shut,
-    );
-    build.positive(
-        &["air", "changes_per_hour_window_open"],
-        file.air.changes_per_hour_window_open,
-    );
+    let garage = build.air(&file.air);
     if !build.faults.is_empty() {
         return Err(build.faults);
     }
@@ -99,6 +91,7 @@ pub(super) fn build_site(
             file.air.changes_per_hour_window_shut,
             file.air.changes_per_hour_window_open,
         ),
+        garage,
         controls: build.furnishing.controls,
         constraints: build.furnishing.constraints,
     };

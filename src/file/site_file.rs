@@ -428,4 +428,7 @@ pub(super) struct AirFile {
     pub(super) cubic_meters: f64,
     pub(super) changes_per_hour_window_shut: f64,
     pub(super) changes_per_hour_window_open: f64,
+    /// Air of the attached garage; none when left out.
+    #[serde(default)]
+    pub(super) garage_cubic_meters: Option<f64>,
 }

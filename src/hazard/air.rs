@@ -56,6 +56,12 @@ pub struct Air {
     pub house: Mix,
 }
 
+impl Default for Air {
+    fn default() -> Self {
+        Self::FRESH
+    }
+}
+
 impl Air {
     /// Fresh air in both.
     pub const FRESH: Self = Self {
@@ -69,6 +75,8 @@ impl Air {
 pub enum Outlet {
     /// Into the garage, all of it; the engine breathes the garage's air.
     Garage,
+    /// Into the house itself, as from a basement; the engine breathes the house's air.
+    House,
     /// Outdoors, with this share of it drawn into the house; the engine breathes fresh air.
     Outdoors(f64),
 }
@@ -121,6 +129,7 @@ fn step(
     };
     let exhaust = |air: &Air| match outlet {
         Outlet::Garage => engine.exhaust(air.garage.o2),
+        Outlet::House => engine.exhaust(air.house.o2),
         Outlet::Outdoors(_) => engine.exhaust(FRESH_O2),
     };
     let middle = flow.pass(air, exhaust(&air), outlet, seconds / 2.0);
@@ -155,16 +164,15 @@ impl Flow {
     fn pass(&self, air: Air, exhaust: Exhaust, outlet: Outlet, seconds: f64) -> Air {
         let ppm_m3 = exhaust.co_g_per_h * 1000.0 / MG_PER_M3_PER_PPM / 3600.0;
         let o2_m3 = -exhaust.o2_g_per_h * M3_PER_G_O2 / 3600.0;
+        let (garage_m3, house_m3) = (self.rooms.garage_m3, self.rooms.house_m3);
         let (co, o2) = match outlet {
-            Outlet::Garage => (
-                (ppm_m3 / self.rooms.garage_m3, 0.0),
-                o2_m3 / self.rooms.garage_m3,
-            ),
-            Outlet::Outdoors(share) => ((0.0, share * ppm_m3 / self.rooms.house_m3), 0.0),
+            Outlet::Garage => ((ppm_m3 / garage_m3, 0.0), (o2_m3 / garage_m3, 0.0)),
+            Outlet::House => ((0.0, ppm_m3 / house_m3), (0.0, o2_m3 / house_m3)),
+            Outlet::Outdoors(share) => ((0.0, share * ppm_m3 / house_m3), (0.0, 0.0)),
         };
         let co = self.solve((air.garage.co_ppm, air.house.co_ppm), co, seconds);
         let missing = (air.garage.o2 - FRESH_O2, air.house.o2 - FRESH_O2);
-        let missing = self.solve(missing, (o2, 0.0), seconds);
+        let missing = self.solve(missing, o2, seconds);
         Air {
             garage: Mix {
                 co_ppm: co.0,

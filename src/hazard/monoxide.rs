@@ -4,18 +4,16 @@
 //! Alarm: a dose that reaches 1 within the response times of UL 2034.
 //! Not covered: wind, which carries gas in by chance.
 
-use crate::hazard::blood::{self, Activity};
+use crate::hazard::air::Outlet;
 use crate::units::portable;
-
-/// Carbon monoxide from a stock portable generator in fresh air, grams per hour.
-/// NIST, checked: about 500 near ambient oxygen.
-pub const STOCK_EMISSION_G_PER_H: f64 = 500.0;
 
 /// Where the engine runs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Placement {
     /// In the attached garage, with its big door open or not.
     Garage,
+    /// In the house itself: a basement, a kitchen, an enclosed porch.
+    House,
     /// Outdoors beside an open window, door or vent.
     NearOpening,
     /// Outdoors, 20 ft or more from the house, exhaust away from it, openings shut.
@@ -23,15 +21,16 @@ pub enum Placement {
 }
 
 impl Placement {
-    /// Share of what the engine emits that gets into the house.
+    /// Where the exhaust goes from here.
     ///
-    /// Assumptions, no published figure: garage 0.3 (0.05 to 0.6), near an opening 0.05 (0.005 to 0.2), 20 ft away 0.002 (0 to 0.02).
-    /// Published garage tests span from below 10 to above 10 000 ppm indoors; 20 ft is a rule to keep and not a wall that gas respects.
-    pub fn share_indoors(self) -> f64 {
+    /// Outdoors a share of it is drawn into the house.
+    /// Assumptions, no published figure: near an opening 0.05 (0.005 to 0.2), 20 ft away 0.002 (0 to 0.02); 20 ft is a rule to keep and not a wall that gas respects.
+    pub fn outlet(self) -> Outlet {
         match self {
-            Self::Garage => 0.3,
-            Self::NearOpening => 0.05,
-            Self::TwentyFeetAway => 0.002,
+            Self::Garage => Outlet::Garage,
+            Self::House => Outlet::House,
+            Self::NearOpening => Outlet::Outdoors(0.05),
+            Self::TwentyFeetAway => Outlet::Outdoors(0.002),
         }
     }
 }
@@ -48,11 +47,6 @@ pub fn ppm_after(
 ) -> f64 {
     let source = generation_g_per_h * 1000.0 / MG_PER_M3_PER_PPM / volume_m3 / 3600.0;
     portable::first_order(ppm, source, air_changes_per_h / 3600.0, seconds)
-}
-
-/// Carboxyhemoglobin after `seconds` of breathing `ppm` about the house, from `cohb_pct`, percent of all hemoglobin, 0 to below 100.
-pub fn cohb_after(cohb_pct: f64, ppm: f64, seconds: f64) -> f64 {
-    blood::cohb_after(cohb_pct, ppm, seconds, Activity::Sedentary)
 }
 
 /// What an alarm has gathered after `seconds` at `ppm`, from `dose`: it sounds when it reaches 1.
@@ -160,12 +154,13 @@ mod tests {
     }
 
     #[test]
-    fn a_nearer_engine_lets_more_in() {
-        assert!(Placement::Garage.share_indoors() > Placement::NearOpening.share_indoors());
-        assert!(Placement::NearOpening.share_indoors() > Placement::TwentyFeetAway.share_indoors());
-        assert!(
-            Placement::TwentyFeetAway.share_indoors() > 0.0,
-            "20 ft isn't a wall"
-        );
+    fn a_nearer_engine_lets_more_in_and_20_ft_is_no_wall() {
+        let share = |placement: Placement| match placement.outlet() {
+            Outlet::Garage | Outlet::House => 1.0,
+            Outlet::Outdoors(share) => share,
+        };
+        assert!(share(Placement::Garage) > share(Placement::NearOpening));
+        assert!(share(Placement::NearOpening) > share(Placement::TwentyFeetAway));
+        assert!(share(Placement::TwentyFeetAway) > 0.0);
     }
 }

@@ -19,6 +19,8 @@ pub enum Rule {
     Touch,
     /// Bare contacts are live within reach.
     LiveBlades,
+    /// The engine runs indoors.
+    Indoors,
     /// The carbon monoxide alarm sounds.
     Gas,
     /// People are overcome by gas.
@@ -102,6 +104,7 @@ impl Rule {
             | Self::Overcome
             | Self::FuelFire
             | Self::Touch
+            | Self::Indoors
             | Self::CordFire
             | Self::NotLockedOut
             | Self::CaughtByEngine => Criterion::People,
@@ -145,6 +148,7 @@ impl Rule {
             Self::Shock => "shock",
             Self::Touch => "touch",
             Self::LiveBlades => "live-blades",
+            Self::Indoors => "indoors",
             Self::Gas => "gas",
             Self::Overcome => "overcome",
             Self::FuelFire => "fuel-fire",

@@ -5,6 +5,7 @@
 //! Five kinds of criteria; critical ones are conjunctive.
 //! A rule is a function from scenario and trace to findings, in the file of its criterion.
 
+mod air;
 mod cords;
 mod episode;
 mod finding;
@@ -61,6 +62,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut findings = isolation::findings(scenario, trace);
     findings.extend(people::findings(scenario, trace));
     findings.extend(touch::findings(scenario, trace));
+    findings.extend(air::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
     findings.extend(second_source::findings(scenario, trace));

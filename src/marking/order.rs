@@ -59,8 +59,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::TooNear, episode.from, episode.first)
             }
             .with("feet", Arg::Quantity(feet, Unit::Feet))
-            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet))
-            .with("indoors", Arg::Count(i64::from(feet <= 0.0))),
+            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet)),
         );
     }
     found
@@ -81,7 +80,7 @@ fn near(site: &Site, moment: &Moment) -> Option<f64> {
     moment.conditions.engine.running_since?;
     site.generator_place(&moment.positions)
         .map(|p| p.opening_ft)
-        .filter(|feet| *feet < OPENING_FT)
+        .filter(|feet| *feet > 0.0 && *feet < OPENING_FT)
 }
 
 fn of_move(

@@ -179,7 +179,7 @@ impl Session {
             },
             SeriesView {
                 label: label("series-air"),
-                points: points(&|m| m.conditions.ppm),
+                points: points(&|m| m.conditions.ppm()),
                 limit: Some(ALARM_PPM),
                 limit_label: label("series-air-limit"),
             },

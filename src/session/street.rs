@@ -251,7 +251,7 @@ impl Session {
 
     fn air(&self, drill: &Drill) -> String {
         const WORTH_SAYING_PPM: f64 = 9.0;
-        let ppm = drill.conditions().ppm;
+        let ppm = drill.conditions().ppm();
         if ppm < WORTH_SAYING_PPM {
             return String::new();
         }

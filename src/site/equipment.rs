@@ -262,6 +262,21 @@ impl Battery {
     }
 }
 
+/// An attached garage: a room of its own behind a door of the house.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Garage {
+    /// Its air, cubic meters.
+    pub air_m3: f64,
+    /// Air changes an hour with its big door shut, and with it open.
+    pub changes_per_h: (f64, f64),
+    /// Cubic meters an hour that it exchanges with the house, with the door between them shut, and with it open.
+    pub to_house_m3_per_h: (f64, f64),
+    /// The big door: shut, open.
+    pub big_door: ControlId,
+    /// The door to the house: shut, open.
+    pub house_door: ControlId,
+}
+
 /// Where an end of a cord can be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Spot {

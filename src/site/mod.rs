@@ -24,8 +24,8 @@ mod wiring_sources;
 pub use control::{Constraint, Control, ControlId, Kind, Operator, Plate, PositionId, Positions};
 pub use edges::{Edge, Edges};
 pub use equipment::{
-    Backfeed, Battery, Bond, Bus, Cord, FarEnd, Generator, Inlet, Interlock, Moved, NeutralPole,
-    OtherSide, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
+    Backfeed, Battery, Bond, Bus, Cord, FarEnd, Garage, Generator, Inlet, Interlock, Moved,
+    NeutralPole, OtherSide, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
 };
 pub use machine::{Automatic, Machine, OIL_LOW, Oil};
 pub use parts::{

@@ -10,7 +10,7 @@ use crate::apparatus::transformer::CenterTapped;
 
 use super::control::{Constraint, Control, ControlId, PositionId, Positions};
 use super::equipment::{
-    Battery, Bus, Cord, Generator, Inlet, Panel, Place, Solar, Subpanel, Transfer,
+    Battery, Bus, Cord, Garage, Generator, Inlet, Panel, Place, Solar, Subpanel, Transfer,
 };
 
 /// Everything that is built.
@@ -48,6 +48,8 @@ pub struct Site {
     pub air_m3: f64,
     /// Air changes an hour with windows shut, and with the window open.
     pub air_changes_per_h: (f64, f64),
+    /// The attached garage, if there is one.
+    pub garage: Option<Garage>,
     /// Everything that can be moved.
     pub controls: Vec<Control>,
     /// What the build of things makes impossible.

@@ -32,11 +32,6 @@ pub struct Felt {
 }
 
 impl Plant {
-    /// Metal that a hand may be on: `generator-frame`, and `<appliance>-frame` of those that can be live.
-    pub fn frames(&self) -> Vec<&str> {
-        self.wiring.frames.iter().map(|f| f.name.as_str()).collect()
-    }
-
     /// What a hand on this frame meets in the positions of the last read; `None` for a frame that isn't there.
     pub fn touch_frame(&mut self, frame: &str) -> Option<Felt> {
         let at = self.wiring.frames.iter().find(|f| f.name == frame)?.body;

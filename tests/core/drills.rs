@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 
 use outage_drill::drill::{Event, Moment};
 use outage_drill::marking::Rule::{
-    self, AllAtOnce, BlindReturn, Collision, FuelFire, Gas, GoalLate, LineFed, LiveBlades,
+    self, AllAtOnce, BlindReturn, Collision, FuelFire, Gas, GoalLate, Indoors, LineFed, LiveBlades,
     LivePlug, Lost, NoCoolDown, NoTransferEquipment, NotBack, NotRestored, NotSettled, Overload,
     Shock, TooNear, Touch, Tripped,
 };
@@ -160,20 +160,42 @@ fn an_engine_asked_for_more_than_its_surge_stalls_within_a_second() {
 
 #[test]
 fn an_engine_in_the_garage_gasses_the_house() {
-    finds("slide-garage", false, &[TooNear, Gas]);
-    let (moment, ppm) = event(&play("slide-garage", 1), |e| {
+    finds("slide-garage", false, &[Indoors]);
+    finds("slide-garage-aired", false, &[Indoors]);
+    finds("slide-garage-house-door", false, &[Indoors, Gas]);
+    let (moment, ppm) = event(&play("slide-garage-house-door", 1), |e| {
         if let Event::Alarm { ppm } = e {
             Some(*ppm)
         } else {
             None
         }
     });
-    // 0.3 of 500 g/h into 380 m³ at 0.4 changes an hour, from the start of the engine on.
-    let since = moment.conditions.engine.running_since.expect("it runs");
+    // Two rooms by hand: 500 g/h at half load into 90 m³ that change 0.7 times an hour, and through an open door to 380 m³.
+    let conditions = &moment.conditions;
+    let since = conditions.engine.running_since.expect("it runs");
     let hours = moment.at.since(since).seconds() / 3600.0;
-    let settled = 0.3 * 500_000.0 / (380.0 * 0.4) / (28.01 / 24.45);
-    let by_hand = settled * (1.0 - portable::exp(-0.4 * hours));
-    assert!(near(ppm, by_hand, 0.005), "{ppm} ppm, by hand {by_hand}");
+    let spec = shipped("there-and-back").site.generator.spec;
+    let watts = moment.readings.generator.watts;
+    let fuel = spec.fuel_gal_per_h(watts);
+    let fresh = 500_000.0 / (28.01 / 24.45) * fuel / spec.fuel_gal_per_h(spec.rated_w / 2.0);
+    // Heat of the fuel, 127 MJ a gallon, over 13.1 MJ for each kilogram of oxygen, 1.31 kg a cubic meter.
+    let oxygen = fuel * 127.0 / 13.1 / 1.31;
+    let door = 0.2 * 0.8 * f64::sqrt(9.81 * 8.0 * 3.0 / 293.0) * 3600.0;
+    let (mut rooms, mut short) = ([0.0, 0.0], [0.0, 0.0]);
+    let dt = hours / 10_000.0;
+    for _ in 0..10_000 {
+        let gas = fresh * (1.0 + 7.0 * short[0] / 0.039);
+        for (x, source) in [(&mut rooms, gas), (&mut short, oxygen)] {
+            let crossing = (x[0] - x[1]) * door;
+            x[0] += (source - crossing - x[0] * 63.0) / 90.0 * dt;
+            x[1] += (crossing - x[1] * 152.0) / 380.0 * dt;
+        }
+    }
+    // The load was not the same all the time.
+    let ours = (conditions.air.garage.co_ppm, ppm);
+    assert!(near(ours.0, rooms[0], 0.25), "{ours:?}, by hand {rooms:?}");
+    assert!(near(ppm, rooms[1], 0.25), "{ours:?}, by hand {rooms:?}");
+    assert!(conditions.air.garage.o2 < 0.205, "{:?}", conditions.air);
     assert!(
         (70.0..400.0).contains(&ppm),
         "UL 2034 bands: {ppm} ppm after {hours} h"

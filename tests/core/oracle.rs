@@ -4,6 +4,8 @@
 //! It reads neither the marking nor what the solver says about which source feeds what.
 //! The runs are short and the story is told fast, so that every breach is met thousands of times.
 
+mod air;
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
@@ -14,16 +16,18 @@ use outage_drill::scenario::{Happening, Scenario};
 use outage_drill::units::DrillTime;
 
 use crate::playing::{Dice, shipped};
+use air::Air;
 use outage_drill::units::portable;
 
 const RUNS: u32 = 100_000;
-const CRITICAL: [Rule; 9] = [
+const CRITICAL: [Rule; 10] = [
     Rule::LineFed,
     Rule::NoTransferEquipment,
     Rule::Collision,
     Rule::Shock,
     Rule::Touch,
     Rule::LiveBlades,
+    Rule::Indoors,
     Rule::Gas,
     Rule::Overcome,
     Rule::FuelFire,
@@ -144,6 +148,10 @@ impl Stand<'_> {
                 self.is("crew", "hands-on") && live(Place::Street),
             ),
             (Rule::LiveBlades, bare),
+            (
+                Rule::Indoors,
+                self.running() && self.is("generator-place", "garage"),
+            ),
         ];
         holds
             .into_iter()
@@ -151,73 +159,6 @@ impl Stand<'_> {
             .map(|(r, _)| r)
             .collect()
     }
-}
-
-/// Gas in the house and in the blood of its people, integrated by small steps.
-struct Air {
-    ppm: f64,
-    dose: f64,
-    blood: f64,
-    alarmed: f64,
-    most: f64,
-}
-
-impl Air {
-    /// 500 g/h, the share of it that gets in, one mixed volume; grams to ppm at 25 °C.
-    fn pass(&mut self, stand: &Stand<'_>, seconds: f64) {
-        const STEP_S: f64 = 0.5;
-        let open = stand.is("window", "open");
-        let share = match (stand.running(), stand.is("generator-place", "garage")) {
-            (false, _) => 0.0,
-            (true, true) => 0.3,
-            (true, false) if stand.is("generator-place", "patio") && open => 0.05,
-            (true, false) => 0.002,
-        };
-        let site = &stand.scenario.site;
-        let changes = if open {
-            site.air_changes_per_h.1
-        } else {
-            site.air_changes_per_h.0
-        };
-        let inside = stand.is("household", "inside");
-        let mut left = seconds;
-        while left > 0.0 {
-            let dt = left.min(STEP_S);
-            left -= dt;
-            let inflow = 500_000.0 * share / 3600.0 / (28.01 / 24.45) / site.air_m3;
-            let before = self.ppm;
-            self.ppm += (inflow - self.ppm * changes / 3600.0) * dt;
-            let middle = f64::midpoint(before, self.ppm);
-            self.dose += if middle >= 60.0 {
-                dt / alarm_s(middle)
-            } else {
-                -self.dose * dt / 1800.0
-            };
-            self.breathe(if inside { middle } else { 0.0 }, dt);
-            self.alarmed = self.alarmed.max(self.dose);
-            self.most = self.most.max(self.blood);
-        }
-    }
-
-    /// Coburn, Forster and Kane: affinity 218, 100 mmHg of oxygen, 30 mL/min/mmHg, 6 L/min, 5.5 L of blood, 0.2 mL of oxygen a mL.
-    fn breathe(&mut self, ppm: f64, dt: f64) {
-        let resistance = 1.0 / 30.0 + 713.0 / 6000.0;
-        let held = self.blood / 100.0 * 0.2;
-        let back = held * 100.0 / (218.0 * (0.2 - held));
-        let flow = 0.007 + (ppm * 1e-6 * 713.0 - back) / resistance;
-        self.blood = ((held + flow / 5500.0 * dt / 60.0) / 0.2 * 100.0).min(99.9);
-    }
-}
-
-/// UL 2034, middles of the bands: 70 ppm in 120 min, 150 in 22.4, 400 in 7.75; straight on logarithmic axes.
-fn alarm_s(ppm: f64) -> f64 {
-    let ((p, s), (q, t)) = if ppm < 150.0 {
-        ((70.0, 7200.0), (150.0, 1341.6))
-    } else {
-        ((150.0, 1341.6), (400.0, 464.8))
-    };
-    let slope = portable::ln(t / s) / portable::ln(q / p);
-    s * portable::power(ppm / p, slope)
 }
 
 /// Volts to earth on the generator's metal while somebody handles it, before the deed or right after it; 0 while nobody does.
@@ -240,13 +181,7 @@ fn frame_volts(scenario: &Scenario, moments: &[Moment], index: usize) -> f64 {
 
 fn judge(scenario: &Scenario, moments: &[Moment]) -> Judgment {
     let mut judgment = Judgment::default();
-    let mut air = Air {
-        ppm: 0.0,
-        dose: 0.0,
-        blood: 0.8,
-        alarmed: 0.0,
-        most: 0.0,
-    };
+    let mut air = Air::FRESH;
     for (index, moment) in moments.iter().enumerate() {
         let stand = Stand { scenario, moment };
         judgment.broken.extend(stand.broken());
@@ -279,11 +214,15 @@ fn judge(scenario: &Scenario, moments: &[Moment]) -> Judgment {
     judgment
 }
 
-/// The shipped drill with its story told in a minute, and with this much air in the house.
+/// The shipped drill with its story told in a minute, and with this much air in the house; a small house has a small garage.
 fn fast(name: &str, air_m3: f64) -> Arc<Scenario> {
     let mut scenario = shipped(name).as_ref().clone();
     let mut site = scenario.site.as_ref().clone();
     site.air_m3 = air_m3;
+    if let Some(garage) = site.garage.as_mut().filter(|_| air_m3 < 1.0) {
+        garage.air_m3 = 0.2;
+        garage.to_house_m3_per_h = (0.5, 4.0);
+    }
     scenario.site = Arc::new(site);
     for timed in &mut scenario.story {
         let (at, spread_s) = match timed.what {

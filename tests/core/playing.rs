@@ -132,7 +132,7 @@ pub(crate) fn every_bit(moment: &Moment) -> Vec<u64> {
         add(&[cord.celsius, cord.spot_k, cord.plug_c, cord.solved_c]);
         add(&[cord.charred, cord.kindled]);
     }
-    add(&[c.overload, c.fuel_gal, c.ppm, c.cohb_pct, c.alarm_dose]);
+    add(&[c.overload, c.fuel_gal, c.ppm(), c.cohb_pct, c.alarm_dose]);
     add(&[g.hz, c.machine.warm_s, c.machine.oil_h]);
     add(&[c.solar.watts, c.battery.energy_wh, c.battery.overload]);
     // Positions, the engine, phases and flags have no numbers of their own to hash: their text has.

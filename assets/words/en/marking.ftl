@@ -67,6 +67,12 @@ finding-live-blades-now = Keep everyone away from the bare metal. Stop the engin
 finding-live-blades-instead = Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage. Keep the generator breaker off while the utility feeds the house.
 source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
+finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
+finding-indoors-why = From { $dangerous } on, the air can kill whoever goes in. As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
+finding-indoors-now = Get everyone out to fresh air. Do not go in to stop the engine: let it run dry, or call the fire department. Air the house before you go back.
+finding-indoors-instead = Run it outdoors only, far from doors and windows. Never in a garage, a basement or a porch, even with the doors open.
+source-indoors = CPSC: never indoors or in a garage, even with doors open (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked).
+
 finding-gas-what = The carbon monoxide alarm went off. There were { $ppm } in the house.
 finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising for as long as they breathe it.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
@@ -161,15 +167,9 @@ finding-battery-spent-now = Turn off what is not needed. Charge it from the util
 finding-battery-spent-instead = Turn off what can wait as soon as the battery takes over.
 source-battery-spent = Computed from its energy and the load.
 
-finding-too-near-what = { $indoors ->
-    [one] The engine ran indoors.
-   *[other] The engine ran { $feet } from an opening of the house.
-}
+finding-too-near-what = The engine ran { $feet } from an opening of the house.
 finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away. Even that is a rule of thumb and not a wall.
-finding-too-near-now = { $indoors ->
-    [one] Get everyone out to fresh air. Stop the engine only if you can stay in clean air. Let it cool, then move it outdoors.
-   *[other] Stop the engine, let it cool and move it farther away.
-}
+finding-too-near-now = Stop the engine, let it cool and move it farther away.
 finding-too-near-instead = Put the generator at the far side of the yard before you start it.
 source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy).
 

@@ -67,6 +67,12 @@ finding-live-blades-now = Aleje a todos del metal desnudo. Detenga el motor y d�
 finding-live-blades-instead = Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje. Deje apagado el interruptor del generador mientras la red alimente la casa.
 source-live-blades = OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado). 29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
 
+finding-indoors-what = El motor funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
+finding-indoors-why = Desde { $dangerous }, el aire puede matar a quien entre. Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
+finding-indoors-now = Saque a todos al aire libre. No entre a detener el motor: deje que se quede sin combustible o llame a los bomberos. Ventile la casa antes de volver.
+finding-indoors-instead = Úselo solo al aire libre, lejos de puertas y ventanas. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
+source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado).
+
 finding-gas-what = Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
 finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras lo respiren.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
@@ -161,15 +167,9 @@ finding-battery-spent-now = Apague lo que no haga falta. Cárguela con la red o 
 finding-battery-spent-instead = Apague lo que puede esperar en cuanto la batería tome el mando.
 source-battery-spent = Calculado a partir de su energía y de la carga.
 
-finding-too-near-what = { $indoors ->
-    [one] El motor anduvo bajo techo.
-   *[other] El motor anduvo a { $feet } de una abertura de la casa.
-}
+finding-too-near-what = El motor funcionó a { $feet } de una abertura de la casa.
 finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
-finding-too-near-now = { $indoors ->
-    [one] Saque a todos al aire libre. Detenga el motor solo si puede hacerlo sin respirar el gas. Déjelo enfriar y luego sáquelo.
-   *[other] Detenga el motor, déjelo enfriar y llévelo más lejos.
-}
+finding-too-near-now = Detenga el motor, deje que se enfríe y aléjelo más.
 finding-too-near-instead = Ponga el generador al fondo del jardín antes de arrancarlo.
 source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia).
 

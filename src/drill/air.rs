@@ -1,0 +1,104 @@
+//! The air of house and garage, the blood of those inside, and the alarm in the hall.
+//!
+//! Exhaust goes where the generator stands; doors and window decide what passes; the engine gives gas and takes oxygen by its load.
+//! Steps end at whole seconds and at actions, so a stretch may be cut anywhere on the grid without changing a bit.
+//! Not covered: the learner's own breathing beside the engine, people who walk from room to room, an alarm in the garage.
+
+use crate::hazard::air::{self, Air, Exchange, Outlet, Rooms};
+use crate::hazard::blood::{Activity, cohb_after};
+use crate::hazard::emission::{Engine, Make};
+use crate::hazard::monoxide::{Placement, alarm_after};
+use crate::site::{Positions, Readings, Site};
+
+use super::conditions::Conditions;
+
+/// The room that stands for a garage where there is none: nothing passes its walls.
+const NO_GARAGE_M3: f64 = 1.0;
+
+impl Conditions {
+    /// Carbon monoxide in the house, parts per million.
+    pub fn ppm(&self) -> f64 {
+        self.air.house.co_ppm
+    }
+
+    /// Lets the air drift, and with it the blood of those inside and the alarm.
+    pub(super) fn drift_air(
+        &mut self,
+        site: &Site,
+        positions: &Positions,
+        readings: &Readings,
+        seconds: f64,
+    ) {
+        let engine = self.exhaust(site, positions, readings);
+        let before = self.ppm();
+        if engine.is_some() || self.air != Air::FRESH {
+            let (rooms, exchange) = (rooms(site), exchange(site, positions));
+            self.air = air::after(self.air, rooms, exchange, engine, seconds);
+        }
+        let inside = site
+            .control_id("household")
+            .is_none_or(|id| site.stands(positions, id, "inside"));
+        // Blood and alarm see the middle of the stretch, which is a second long at most.
+        let middle = f64::midpoint(before, self.ppm());
+        let breathed = if inside { middle } else { 0.0 };
+        self.cohb_pct = cohb_after(self.cohb_pct, breathed, seconds, Activity::Sedentary);
+        self.alarm_dose = alarm_after(self.alarm_dose, middle, seconds);
+    }
+
+    /// The engine and where its exhaust goes, while it runs.
+    fn exhaust(
+        &self,
+        site: &Site,
+        positions: &Positions,
+        readings: &Readings,
+    ) -> Option<(Engine, Outlet)> {
+        self.engine.running_since?;
+        let place = site.generator_place(positions)?;
+        let placement = if window_open(site, positions) {
+            place.exposure.1
+        } else {
+            place.exposure.0
+        };
+        let placement = match placement {
+            Placement::Garage if site.garage.is_none() => Placement::House,
+            Placement::Garage
+            | Placement::House
+            | Placement::NearOpening
+            | Placement::TwentyFeetAway => placement,
+        };
+        let spec = site.generator.spec_at(positions);
+        let now = spec.fuel_gal_per_h(readings.generator.watts.max(0.0));
+        let half_load = spec.fuel_gal_per_h(spec.rated_w / 2.0);
+        let engine = Engine::gasoline(Make::Stock, now, half_load);
+        Some((engine, placement.outlet()))
+    }
+}
+
+fn window_open(site: &Site, positions: &Positions) -> bool {
+    site.control_id("window")
+        .is_some_and(|id| site.stands(positions, id, "open"))
+}
+
+fn rooms(site: &Site) -> Rooms {
+    Rooms {
+        garage_m3: site.garage.map_or(NO_GARAGE_M3, |g| g.air_m3),
+        house_m3: site.air_m3,
+    }
+}
+
+/// What passes the openings as they stand.
+fn exchange(site: &Site, positions: &Positions) -> Exchange {
+    let pick = |pair: (f64, f64), open: bool| if open { pair.1 } else { pair.0 };
+    let changes = pick(site.air_changes_per_h, window_open(site, positions));
+    let (garage_out, between) = site.garage.map_or((0.0, 0.0), |garage| {
+        let big = site.stands(positions, garage.big_door, "open");
+        let door = site.stands(positions, garage.house_door, "open");
+        let out = pick(garage.changes_per_h, big) * garage.air_m3;
+        (out, pick(garage.to_house_m3_per_h, door))
+    });
+    Exchange {
+        garage_out,
+        house_out: changes * site.air_m3,
+        between,
+    }
+}
