@@ -94,6 +94,12 @@ impl CordCondition {
         }
     }
 
+    /// Whether it has nothing left to give to air of this temperature, °C.
+    fn is_rested(&self, air_c: f64) -> bool {
+        let near = |t_c: f64| (t_c - air_c).abs() < 1e-9;
+        near(self.celsius) && near(self.plug_c) && self.spot_k.abs() < 1e-9
+    }
+
     /// Lets `seconds` pass at `amps`.
     fn drift(&mut self, cord: &Cord, (lay, rest): (Lay, Rest), amps: f64, seconds: f64) {
         let before = self.hottest_c();
@@ -160,7 +166,10 @@ impl Conditions {
     ) {
         for (index, (cord, condition)) in site.cords.iter().zip(&mut self.cords).enumerate() {
             let lies = (site.lay_of(positions, index), cord.rest(positions));
-            condition.drift(cord, lies, readings.amps_of(&cord.name), seconds);
+            let amps = readings.amps_of(&cord.name);
+            if amps > 1e-9 || !condition.is_rested(cord.air_c(AMBIENT_C)) {
+                condition.drift(cord, lies, amps, seconds);
+            }
         }
     }
 

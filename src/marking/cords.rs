@@ -33,7 +33,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         for episode in episodes(trace, hot) {
             found.push(too_hot(trace, &episode, cord, index));
         }
-        found.extend(unfit(site, trace, cord));
+        found.extend(unfit(trace, cord));
     }
     found
 }
@@ -113,15 +113,10 @@ fn too_hot(trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Findi
 }
 
 /// What a cord in use isn't made for: one finding a fault, from its first use to its last.
-fn unfit(site: &Site, trace: &Trace, cord: &Cord) -> Vec<Finding> {
+fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
     let used = |m: &Moment| in_use(m, cord);
-    let joined = |m: &Moment| {
-        in_use(m, cord)
-            && match cord.near_spot(&m.positions) {
-                Spot::CordEnd(other) => site.cords.get(other).is_some(),
-                Spot::Stowed | Spot::Receptacle(_) | Spot::Outlet(_) | Spot::Inlet(_) => false,
-            }
-    };
+    let joined =
+        |m: &Moment| matches!(cord.near_spot(&m.positions), Spot::CordEnd(_)) && in_use(m, cord);
     let never = |_: &Moment| false;
     let faults: [(&str, bool, &dyn Fn(&Moment) -> bool); 4] = [
         (
