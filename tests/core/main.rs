@@ -53,6 +53,8 @@ mod same_bits;
 #[cfg(test)]
 mod session;
 #[cfg(test)]
+mod sources_apart;
+#[cfg(test)]
 mod terminal;
 #[cfg(test)]
 mod terminal_drill;

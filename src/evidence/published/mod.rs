@@ -50,6 +50,7 @@ macro_rules! rows {
 /// Every file of rows.
 const FILES: &[RowFile<'_>] = &[
     rows!("ampacity", BuildingWire),
+    rows!("backfeed", LineWork),
     rows!("body", Shock),
     rows!("breakers", Breakers),
     rows!("conductors", WireSizes),
