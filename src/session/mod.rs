@@ -20,6 +20,7 @@ mod prove;
 mod read;
 mod read_cords;
 mod read_gfcis;
+mod read_sources;
 mod shelf;
 mod street;
 pub mod view;

@@ -9,14 +9,16 @@ use crate::drill::Conditions;
 use crate::file::{Diagnostic, Library, Source};
 use crate::scenario::Scenario;
 use crate::site::{
-    Body, ControlId, Demand, Drive, Fed, LoadState, Plant, PositionId, Positions, Readings, Site,
+    Body, ControlId, Demand, Fed, LoadState, Plant, PositionId, Positions, Readings, Site,
 };
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, Words, name_of};
 
 use super::close::fuel_lasts;
+use super::conductors::{fed_by, fed_word};
 use super::read_cords::{self, CordRead};
 use super::read_gfcis::{self, GfciRead};
+use super::read_sources;
 
 /// Below this, volts and amps are not worth a word.
 const LEAST: f64 = 0.05;
@@ -38,6 +40,12 @@ pub struct SiteRead {
     pub gfcis: Vec<GfciRead>,
     /// The generator.
     pub generator: GeneratorRead,
+    /// Watts that the solar inverter delivers; none where there is none.
+    pub solar_watts: Option<f64>,
+    /// Watts that the battery delivers; none where there is none.
+    pub battery_watts: Option<f64>,
+    /// What solar and battery give, a sentence each.
+    pub sources: Vec<String>,
 }
 
 /// Readings of the generator.
@@ -103,14 +111,14 @@ pub fn read(
         let message = Message::new("session-broken-site").with("detail", detail);
         vec![GIVEN.whole(message)]
     })?;
-    let drive = Drive {
-        running: site.stands(&positions, site.generator.engine, "running")
-            && site.generator.machine.lets_out(&positions),
-        ..Drive::default()
-    };
+    let mut drive = read_sources::drive(site, &positions);
     let body = Body { touching: false };
     let loads = loads(site, &positions);
     let mut readings = plant.read(site, &positions, &loads, drive, body);
+    if let Some(sunny) = read_sources::with_sun(site, &readings, drive) {
+        drive = sunny;
+        readings = plant.read(site, &positions, &loads, drive, body);
+    }
     for _ in 0..read_cords::PASSES {
         plant.set_cords(site, &read_cords::states(site, &positions, &readings));
         readings = plant.read(site, &positions, &loads, drive, body);
@@ -147,6 +155,9 @@ pub fn read(
         cords: read_cords::cords(site, &positions, &readings, words),
         gfcis: read_gfcis::gfcis(site, &readings, words),
         generator: generator_read(words, site, &positions, &readings),
+        solar_watts: site.solar.as_ref().map(|_| readings.solar_w),
+        battery_watts: site.battery.as_ref().map(|_| readings.battery.watts),
+        sources: read_sources::sentences(site, &readings, words),
     })
 }
 
@@ -277,12 +288,7 @@ fn loads(site: &Site, positions: &Positions) -> Vec<LoadState> {
 }
 
 fn point_sentence(words: &Words, id: &str, fed: Fed, volts: f64) -> String {
-    let fed = match (fed.utility, fed.generator) {
-        (true, true) => "fed-both",
-        (true, false) => "fed-utility",
-        (false, true) => "fed-generator",
-        (false, false) => "fed-dead",
-    };
+    let fed = fed_word(fed_by(fed));
     let message = Message::new(if volts >= LEAST {
         "street-wire-volts"
     } else {

@@ -7,7 +7,7 @@ use outage_drill::site::{Body, Drive, LoadState, Plant, PointReading, Positions,
 use crate::playing::shipped;
 
 /// A house whose interlocked panel is on the generator, while the utility is or isn't in the street and the engine does or doesn't run.
-fn reads(site: &Site, start: &Positions, utility: bool, running: bool) -> PointReading {
+fn reads(site: &Site, start: &Positions, [utility, running]: [bool; 2]) -> PointReading {
     let mut plant = Plant::new(site).unwrap();
     let mut positions = start.clone();
     let mut set = |control: &str, position: &str| {
@@ -42,7 +42,7 @@ fn what_the_street_lifts_a_joined_neutral_by_adds_to_the_generators_volts_by_squ
     let scenario = shipped("there-and-back");
     let (site, start) = (&scenario.site, &scenario.start);
     let volts = |utility, running| {
-        let reading = reads(site, start, utility, running);
+        let reading = reads(site, start, [utility, running]);
         reading.volts_to_earth.unwrap()
     };
     let (street, own, both) = (volts(true, false), volts(false, true), volts(true, true));

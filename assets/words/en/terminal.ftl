@@ -85,6 +85,7 @@ read-gfcis = Ground-fault devices:
 read-gfci-holds = { $name }: holds, { $residual } goes another way
 read-gfci-opens = { $name }: opens, { $residual } goes another way
 read-gfci-two-bonds = { $name }: opens, the neutral behind it is grounded; { $residual } goes another way
+read-source = { $name }: gives { $watts }
 read-taken = Every machine that is switched on counts as running.
 read-not-converged = These numbers do not count: the solution did not settle.
 

@@ -73,6 +73,7 @@ read-gfcis = Protecciones de falla a tierra:
 read-gfci-holds = { $name }: aguanta, { $residual } toman otro camino
 read-gfci-opens = { $name }: se abre, { $residual } toman otro camino
 read-gfci-two-bonds = { $name }: se abre, el neutro detrás de ella está a tierra; { $residual } toman otro camino
+read-source = { $name }: da { $watts }
 read-taken = Todo aparato encendido se toma como en marcha.
 read-not-converged = Estos números no valen: el cálculo no llegó a un resultado estable.
 
