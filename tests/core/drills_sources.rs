@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use outage_drill::drill::{Action, Event, Follows, SourceEvent, What};
 use outage_drill::marking::Rule::{
-    self, BatteryOverloaded, Collision, LineFed, NoTransferEquipment,
+    self, BatteryOverloaded, Collision, LineFed, NoTransferEquipment, PushedBack, SunOnGenerator,
 };
 use outage_drill::units::DrillTime;
 use outage_drill::words::Arg;
@@ -129,8 +129,12 @@ fn sun_and_battery_come_back_three_hundred_seconds_after_the_utility_feeds_their
     for seed in SEEDS {
         let played = play("sun-breaker-off", seed);
         let main_on = set_at(&played, "main", "on");
-        let back = when(&played, |e| matches!(e, SourceEvent::BatteryGaveBack));
-        assert_eq!(back, main_on + DrillTime::from_secs(300), "the battery");
+        let mut events = played.drill.trace().events();
+        let gave_back = |e: &Event| matches!(e, Event::Source(SourceEvent::BatteryGaveBack));
+        let (back, _) = events
+            .find(|(m, e)| m.at > main_on && gave_back(e))
+            .unwrap();
+        assert_eq!(back.at, main_on + DrillTime::from_secs(300), "the battery");
         let sun_on = set_at(&played, "solar-breaker", "on");
         let joined = when(&played, |e| {
             *e == SourceEvent::SolarJoined {
@@ -172,7 +176,9 @@ fn the_battery_takes_its_circuits_within_its_transfer_time_and_the_sun_leaves_wi
         let left = when(&played, |e| matches!(e, SourceEvent::SolarLeft { .. }));
         assert_eq!(left.since(out), DrillTime::from_secs(2));
         let fridge = played.drill.site().appliance_index("fridge").unwrap();
-        let gaps = played.drill.trace().moments.iter().filter(|m| m.at > took);
+        let gave = when(&played, |e| *e == SourceEvent::BatteryGaveBack);
+        let moments = played.drill.trace().moments.iter();
+        let gaps = moments.filter(|m| m.at > took && m.at < gave);
         for moment in gaps {
             assert!(moment.readings.appliance(fridge).pu > 0.9, "{}", moment.at);
         }
@@ -204,7 +210,7 @@ fn what_the_battery_loses_is_what_it_delivers_over_its_efficiency_and_its_own_wa
         lost_wh += lost;
     }
     assert!(
-        stretches > 100 && lost_wh > 100.0,
+        stretches > 50 && lost_wh > 50.0,
         "{stretches} stretches, {lost_wh} Wh"
     );
 }
@@ -247,18 +253,58 @@ fn a_battery_asked_for_too_much_shuts_off_when_computed_and_its_switch_brings_it
 }
 
 #[test]
-fn a_plain_set_with_little_load_spins_too_fast_to_be_taken_for_the_utility() {
+fn a_forgotten_sun_takes_the_generator_for_the_utility_and_breaks_it() {
+    finds("sun-forgotten", false, &[SunOnGenerator, PushedBack]);
     for seed in SEEDS {
         let played = play("sun-forgotten", seed);
-        let events = played.drill.trace().events();
-        let joined = events.filter(|(_, e)| {
-            matches!(
-                e,
-                Event::Source(SourceEvent::SolarJoined {
-                    grid: Follows::Generator
-                })
-            )
+        let fed = set_at(&played, "generator-breaker", "on");
+        let joined = when(&played, |e| {
+            *e == SourceEvent::SolarJoined {
+                grid: Follows::Generator,
+            }
         });
-        assert_eq!(joined.count(), 0, "seed {seed}");
+        assert_eq!(joined, fed + DrillTime::from_secs(300), "seed {seed}");
+        let pushed = |e: &Event| {
+            if let Event::Source(SourceEvent::GeneratorPushed { watts }) = e {
+                Some(*watts)
+            } else {
+                None
+            }
+        };
+        let mut events = played.drill.trace().events();
+        let (moment, watts) = events.find_map(|(m, e)| pushed(e).map(|w| (m, w))).unwrap();
+        let readings = &moment.readings;
+        // What the roof gives is what the house takes and what the set is pushed with.
+        let taken: f64 = readings.appliances.iter().map(|a| a.watts).sum();
+        let by_hand = readings.solar_w - taken - readings.battery.charge_w;
+        assert!(
+            (watts - by_hand).abs() < 0.02 * readings.solar_w,
+            "seed {seed}: {watts} W, by hand {by_hand} W"
+        );
+        assert!(moment.at > joined && readings.generator.watts < 0.0);
+        let engine = played.drill.conditions().engine;
+        assert!(engine.broken && engine.running_since.is_none());
     }
+}
+
+#[test]
+fn the_battery_takes_a_sagging_generator_for_a_bad_utility_and_feeds_its_circuits_itself() {
+    let played = play("sun-breaker-off", 1);
+    let fed = set_at(&played, "generator-breaker", "on");
+    let gave = when(&played, |e| *e == SourceEvent::BatteryGaveBack);
+    assert_eq!(
+        gave,
+        fed + DrillTime::from_secs(300),
+        "it took the generator for the utility"
+    );
+    let mut events = played.drill.trace().events();
+    let took = |e: &Event| matches!(e, Event::Source(SourceEvent::BatteryTook));
+    let (moment, _) = events.find(|(m, e)| m.at > gave && took(e)).unwrap();
+    let moments = played.drill.trace().moments.iter();
+    let sagged = moments.rev().find(|m| m.at < moment.at && m.at > gave);
+    let volts = sagged.unwrap().readings.point("bus").volts_across;
+    assert!(
+        volts < 0.88 * 240.0,
+        "a motor's start pulled it down to {volts} V"
+    );
 }
