@@ -112,14 +112,6 @@ impl LoadStep {
     }
 }
 
-/// Frequency `seconds` after it stood at `hz`, on the way to the steady `settled_hz`.
-///
-/// Flywheel against governor: the time constant is twice the flywheel's energy, in seconds of rated power, times the droop, about 0.08 s, and the throttle's own lag of about 0.3 s is added to it.
-pub fn frequency_after(hz: f64, settled_hz: f64, droop_pu: f64, seconds: f64) -> f64 {
-    let tau = 2.0 * FLYWHEEL_S * droop_pu + THROTTLE_S;
-    portable::first_order(hz, settled_hz / tau, 1.0 / tau, seconds)
-}
-
 /// Seconds until an engine of these rated and surge watts stalls under a steady load of `watts`; `None` if it carries them.
 ///
 /// Assumption: at its surge watts it lasts ten seconds, and longer in proportion the nearer the load is to its rating.
@@ -145,12 +137,6 @@ pub fn warm_share(seconds: f64, warmup_s: f64) -> f64 {
     }
 }
 
-/// Seconds of running until the oil float stops the engine, with oil for `hours` of running left; 0 if it is low already.
-/// A warning of the float comes before damage; makers ask for a look at the oil every 8 hours (common practice).
-pub fn seconds_to_low_oil(hours: f64) -> f64 {
-    hours.max(0.0) * 3600.0
-}
-
 /// Seconds that a set stands its surge watts.
 const SURGE_S: f64 = 10.0;
 /// Energy in the flywheel at full speed, as seconds of rated power; from memory, 0.4 to 1.2.
@@ -161,8 +147,6 @@ const STALL_SPEED: f64 = 0.7;
 const LONGEST_STALL_S: f64 = 1.0;
 /// Share of its power that a cold engine has.
 const COLD_SHARE: f64 = 0.75;
-/// Lag of governor linkage and throttle, seconds; from memory, 0.2 to 0.5.
-const THROTTLE_S: f64 = 0.3;
 
 #[cfg(test)]
 mod tests {
@@ -234,14 +218,6 @@ mod tests {
         }
         let fine = step.volts_of(emf);
         assert!((fine - step.volts_at(until)).abs() < 1e-8, "{fine} V");
-    }
-
-    #[test]
-    fn speed_settles_and_may_be_followed_in_parts() {
-        let parts = frequency_after(frequency_after(62.0, 59.5, 0.048, 0.2), 59.5, 0.048, 0.3);
-        let whole = frequency_after(62.0, 59.5, 0.048, 0.5);
-        assert!((parts - whole).abs() < 1e-12);
-        assert!((frequency_after(62.0, 59.5, 0.048, 5.0) - 59.5).abs() < 1e-5);
     }
 
     #[test]

@@ -9,7 +9,7 @@
 use crate::units::Complex;
 use crate::units::portable;
 
-use super::conventional::{self, Conventional};
+use super::conventional::{self, Conventional, LoadStep};
 use super::fuel::{Fuel, FuelCurve};
 use super::inverter::Inverter;
 use super::standby::Standby;
@@ -232,6 +232,26 @@ impl GeneratorSpec {
         self.no_load_hz - (self.no_load_hz - self.full_load_hz) * load_w / self.rated_w
     }
 
+    /// The step of voltage when the load changes from what draws `before` to what draws `after` volt-amperes, each with the volts it was drawn at.
+    /// `None` for electronics, which hold their volts up to their limit.
+    /// The load is taken as even on both legs: on one leg alone the dip is deeper there.
+    pub fn load_step(&self, before: (Complex, f64), after: (Complex, f64)) -> Option<LoadStep> {
+        let field_s = match self.kind {
+            GeneratorKind::Conventional(set) => set.field_s,
+            GeneratorKind::Standby(_) => STANDBY_FIELD_S,
+            GeneratorKind::Inverter(_) => return None,
+        };
+        let admittance = |(va, volts): (Complex, f64)| va.conj() / (volts * volts);
+        Some(LoadStep {
+            source: self.impedance(Reactance::Transient),
+            before: admittance(before),
+            after: admittance(after),
+            set_v: self.set_v,
+            emf_max_v: self.field_max_pu * self.rated_v,
+            field_s,
+        })
+    }
+
     /// Frequency and distortion at a steady load of `load_w` watts.
     pub fn waveform(&self, load_w: f64) -> Waveform {
         let distortion_pct = match self.kind {
@@ -273,6 +293,9 @@ impl GeneratorSpec {
         self.gives_way(watts).map(GivesWay::seconds)
     }
 }
+
+/// Time constant of the field of a standby set under load, seconds; from memory, 0.2 to 0.5.
+const STANDBY_FIELD_S: f64 = 0.3;
 
 /// Surface temperature of the muffler `seconds_since_stop` after the engine stopped, °C, on a mild day.
 ///

@@ -54,11 +54,6 @@ impl Inverter {
     }
 }
 
-/// Volts at the terminals into an impedance of `ohm`, of a set that holds `set_v` within `limit_a`.
-pub fn volts_at_limit(set_v: f64, limit_a: f64, ohm: f64) -> f64 {
-    set_v.min(limit_a * ohm)
-}
-
 /// How many times its own current and power a pair gives, with this many of its sets running and joined by the kit.
 pub fn parallel_times(running: u8) -> f64 {
     f64::from(running.min(MOST_IN_PARALLEL))
@@ -87,18 +82,6 @@ mod tests {
         }
         assert!((seconds(SURGE_W).unwrap() - 10.0).abs() < 1e-12);
         assert!((seconds(9000.0).unwrap() - 0.3).abs() < 1e-12);
-    }
-
-    #[test]
-    fn below_its_limit_the_voltage_stands_and_beyond_it_sags() {
-        let limit_a = SURGE_W / 120.0;
-        assert!((volts_at_limit(120.0, limit_a, 10.0) - 120.0).abs() < 1e-12);
-        let sagged = volts_at_limit(120.0, limit_a, 2.0);
-        assert!((sagged - 2.0 * limit_a).abs() < 1e-12 && sagged < 120.0);
-        assert!(
-            volts_at_limit(120.0, limit_a, 0.0).abs() < 1e-12,
-            "a short has no volts"
-        );
     }
 
     #[test]

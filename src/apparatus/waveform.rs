@@ -19,8 +19,6 @@ pub const UTILITY_LIMIT_PCT: f64 = 8.0;
 const BACKUP_HZ: f64 = 3.0;
 /// Distortion beyond which a battery backup stays on its battery, percent; from memory, 8 to 15 are met.
 const BACKUP_PCT: f64 = 10.0;
-/// Frequency tolerance of a motor, per unit; NEMA MG 1-12.44, checked in a copy that quotes it.
-const MOTOR_HZ_PU: f64 = 0.05;
 /// Nominal frequency, hertz.
 pub const NOMINAL_HZ: f64 = 60.0;
 
@@ -42,11 +40,6 @@ impl Waveform {
         (self.hz - NOMINAL_HZ).abs() <= BACKUP_HZ && self.distortion_pct <= BACKUP_PCT
     }
 
-    /// Whether a motor is made for this frequency.
-    pub fn motor_accepts(&self) -> bool {
-        (self.hz / NOMINAL_HZ - 1.0).abs() <= MOTOR_HZ_PU
-    }
-
     /// Whether it is as clean as the utility's own has to be.
     pub fn clean(&self) -> bool {
         self.distortion_pct <= UTILITY_LIMIT_PCT
@@ -65,7 +58,7 @@ mod tests {
         };
         assert!((utility.copper_heat() - 1.0).abs() < 1e-15);
         assert!(utility.clock_gain_s_per_h().abs() < 1e-12);
-        assert!(utility.backup_accepts() && utility.motor_accepts() && utility.clean());
+        assert!(utility.backup_accepts() && utility.clean());
     }
 
     #[test]
@@ -76,15 +69,11 @@ mod tests {
         };
         assert!(!set.backup_accepts() && !set.clean());
         assert!(
-            set.motor_accepts(),
-            "4.2 % fast is within the 5 % of a motor"
-        );
-        assert!(
             (set.clock_gain_s_per_h() - 150.0).abs() < 1e-9,
             "2.5 minutes an hour"
         );
         assert!((set.copper_heat() - 1.0225).abs() < 1e-12);
         let slow = Waveform { hz: 50.0, ..set };
-        assert!(slow.clock_gain_s_per_h() < 0.0 && !slow.motor_accepts());
+        assert!(slow.clock_gain_s_per_h() < 0.0);
     }
 }

@@ -57,7 +57,7 @@ impl Drill {
 
     fn living_controller(&self) -> Option<&Automatic> {
         let automatic = self.site().generator.machine.automatic.as_ref()?;
-        (self.positions.get(automatic.battery) == PositionId(0)).then_some(automatic)
+        (!automatic.asleep(&self.positions)).then_some(automatic)
     }
 
     /// A controller without its battery wakes up with nothing on its mind, but with its contacts where they are.

@@ -9,7 +9,8 @@ use crate::apparatus::conventional::{IdleDown, warm_share};
 use crate::apparatus::generator::{GeneratorKind, GeneratorSpec, GivesWay};
 use crate::scenario::Scenario;
 use crate::scenario::chance::{Purpose, draw};
-use crate::site::{ControlId, OIL_LOW, PositionId, Positions, Readings, Site};
+use crate::site::{ControlId, GeneratorReading, OIL_LOW, PositionId, Positions, Readings, Site};
+use crate::units::Complex;
 use crate::units::DrillTime;
 
 use super::conditions::Conditions;
@@ -41,6 +42,13 @@ pub enum MachineEvent {
         watts: f64,
         /// Most amps of a leg, where one leg alone asked for more than that.
         most_a: Option<f64>,
+    },
+    /// The voltage dips as a motor starts.
+    Dip {
+        /// Lowest volts between the hots, in the first moment.
+        volts: f64,
+        /// Seconds until the field has brought them back; `None` if it can't.
+        recovery_s: Option<f64>,
     },
     /// The controller of an automatic transfer switch comes to a state.
     Controller(Phase),
@@ -109,6 +117,29 @@ fn idle(spec: &GeneratorSpec) -> Option<IdleDown> {
         GeneratorKind::Conventional(set) => set.idle,
         GeneratorKind::Inverter(_) | GeneratorKind::Standby(_) => None,
     }
+}
+
+/// Share of the held volts from which a dip is worth a line: below it lamps blink visibly (common practice, 3 to 5 %).
+const DIP_PU: f64 = 0.95;
+
+/// The dip that a step between two readings of the set makes, if it is worth a line.
+fn dip(
+    spec: &GeneratorSpec,
+    before: &GeneratorReading,
+    after: &GeneratorReading,
+) -> Option<MachineEvent> {
+    const ALIVE_V: f64 = 10.0;
+    let alone = |r: &GeneratorReading| !r.tied && r.volts > ALIVE_V;
+    if !alone(before) || !alone(after) {
+        return None;
+    }
+    let drawn = |r: &GeneratorReading| (Complex::new(r.watts, r.vars), r.volts);
+    let step = spec.load_step(drawn(before), drawn(after))?;
+    let volts = step.least_v();
+    (volts < DIP_PU * spec.set_v).then(|| MachineEvent::Dip {
+        volts,
+        recovery_s: step.recovery_s(),
+    })
 }
 
 /// What gives, and when, with the engine as warm and as fast as it is.
@@ -302,6 +333,14 @@ impl Drill {
     pub(super) fn engine_is_sound(&self) -> bool {
         let machine = &self.conditions.machine;
         !self.conditions.engine.broken && self.conditions.fuel_gal > 0.0 && machine.oil_h > 0.0
+    }
+
+    /// Says how far the voltage dips when something starts; `before` is the set as it stood until then.
+    pub(super) fn tell_dip(&mut self, before: &GeneratorReading) {
+        let spec = self.site().generator.spec_at(&self.positions);
+        if let Some(event) = dip(&spec, before, &self.readings().generator) {
+            self.happen(Event::Machine(event));
+        }
     }
 
     /// Oil that has been poured is there.

@@ -263,9 +263,11 @@ impl Drill {
         let (appliance, reading) = (index, self.readings().appliance(index));
         match next {
             Phase::Starting if before != Phase::Stalled => {
+                let set = self.readings().generator;
                 self.read(self.angle_deg());
                 let amps = self.readings().appliance(index).amps;
                 self.happen(Event::Starting { appliance, amps });
+                self.tell_dip(&set);
             }
             Phase::Running => self.happen(Event::Running { appliance }),
             Phase::Stalled => self.happen(Event::Stalled {

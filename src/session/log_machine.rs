@@ -18,6 +18,16 @@ pub(super) fn machine_message(event: MachineEvent) -> Message {
             most_a: Some(most_a),
             ..
         } => Message::new("event-shut-off-leg").quantity("amps", most_a, Unit::Amps),
+        MachineEvent::Dip {
+            volts,
+            recovery_s: Some(seconds),
+        } => Message::new("event-dip")
+            .quantity("volts", volts, Unit::Volts)
+            .quantity("seconds", seconds, Unit::Seconds),
+        MachineEvent::Dip {
+            volts,
+            recovery_s: None,
+        } => Message::new("event-dip-stays").quantity("volts", volts, Unit::Volts),
         MachineEvent::Controller(phase) => controller_message(phase),
         MachineEvent::CaughtByEngine => Message::new("event-caught-by-engine"),
     }

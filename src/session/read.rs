@@ -5,6 +5,7 @@
 
 use std::sync::Arc;
 
+use crate::apparatus::waveform::Waveform;
 use crate::drill::Conditions;
 use crate::file::{Diagnostic, Library, Source};
 use crate::scenario::Scenario;
@@ -57,6 +58,8 @@ pub struct GeneratorRead {
     pub hertz: f64,
     /// Watts that it delivers.
     pub watts: f64,
+    /// Total harmonic distortion of its volts, percent of the fundamental.
+    pub distortion_pct: f64,
     /// Hours that a full tank lasts at this load; `None` while the engine stands, and on piped gas.
     pub fuel_hours: Option<f64>,
     /// All of it in sentences; empty while it stands.
@@ -179,18 +182,37 @@ fn generator_read(
             .quantity("hertz", reading.hz, Unit::Hertz)
             .quantity("amps", reading.amps, Unit::Amps)
     });
+    let wave = site
+        .generator
+        .spec_at(positions)
+        .waveform(reading.watts.max(0.0));
     let lasts = fuel_hours.and_then(fuel_lasts);
     GeneratorRead {
         volts: reading.volts,
         hertz: reading.hz,
         watts: reading.watts,
+        distortion_pct: wave.distortion_pct,
         fuel_hours,
         sentences: meter
             .into_iter()
+            .chain((reading.hz > 0.0).then(|| wave_sentence(&wave)))
             .chain(lasts)
             .map(|message| words.say(&message))
             .collect(),
     }
+}
+
+/// What the wave does to what hangs on it.
+fn wave_sentence(wave: &Waveform) -> Message {
+    let id = match (wave.clean(), wave.backup_accepts()) {
+        (true, true) => "read-wave-clean",
+        (false, true) => "read-wave-rough",
+        (_, false) => "read-wave-refused",
+    };
+    Message::new(id)
+        .quantity("distortion", wave.distortion_pct, Unit::Percent)
+        .quantity("gain", wave.clock_gain_s_per_h(), Unit::Seconds)
+        .quantity("heat", (wave.copper_heat() - 1.0) * 100.0, Unit::Percent)
 }
 
 fn find<'a>(library: &'a Library, name: &str) -> Result<&'a Arc<Scenario>, Vec<Diagnostic>> {

@@ -69,8 +69,13 @@ impl Automatic {
         LockOut {
             controller_off: self.mode(positions) == Mode::Off,
             breaker_open: positions.get(breaker) != PositionId(1),
-            battery_off: positions.get(self.battery) == PositionId(1),
+            battery_off: self.asleep(positions),
         }
+    }
+
+    /// Whether its battery is off, so that it does nothing.
+    pub fn asleep(&self, positions: &Positions) -> bool {
+        positions.get(self.battery) == PositionId(1)
     }
 
     /// Whether its cover is open, so that hands are in it.

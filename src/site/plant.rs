@@ -407,11 +407,15 @@ fn generator_reading(
 ) -> GeneratorReading {
     let [one, two] = wiring.generator_hots;
     let port_amps = |port| solution.port_amps(wiring.generator, port);
-    let watts = solution.power(wiring.generator).re;
+    let Complex {
+        re: watts,
+        im: vars,
+    } = solution.power(wiring.generator);
     GeneratorReading {
         volts: solution.volts_between(one, two),
         amps: port_amps(0).max(port_amps(1)),
         watts,
+        vars,
         asked_w: asked_w(spec, solution, wiring),
         hz: hertz(spec, drive, tied, watts),
         limited: solution.limit(wiring.generator).is_some(),

@@ -74,6 +74,8 @@ pub struct GeneratorReading {
     pub amps: f64,
     /// Watts it delivers; negative when it is driven.
     pub watts: f64,
+    /// Reactive volt-amperes it delivers.
+    pub vars: f64,
     /// Watts it is asked for: more than it delivers while its engine holds it down.
     pub asked_w: f64,
     /// Hertz that it makes; 0 while it makes no volts.

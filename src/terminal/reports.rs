@@ -3,7 +3,7 @@
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
 //! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
-//! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `solar_watts` and `battery_watts` (null where there is none), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`), `gfcis` (`id`, `residual_milliamps`, `neutral_loop_ohms`, null without a loop, `opens`).
+//! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `distortion_percent`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `solar_watts` and `battery_watts` (null where there is none), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`), `gfcis` (`id`, `residual_milliamps`, `neutral_loop_ohms`, null without a loop, `opens`).
 
 use std::path::Path;
 use std::path::PathBuf;
@@ -221,7 +221,8 @@ fn readings_json(view: &SiteRead) -> Value {
         "generator_watts": view.generator.watts,
         "generator": {
             "volts": view.generator.volts, "hertz": view.generator.hertz,
-            "watts": view.generator.watts, "fuel_hours": view.generator.fuel_hours,
+            "watts": view.generator.watts, "distortion_percent": view.generator.distortion_pct,
+            "fuel_hours": view.generator.fuel_hours,
         },
         "solar_watts": view.solar_watts, "battery_watts": view.battery_watts,
         "points": points, "things": things, "cords": cords, "gfcis": gfcis,

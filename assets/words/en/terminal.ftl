@@ -86,6 +86,9 @@ read-gfci-holds = { $name }: holds, { $residual } goes another way
 read-gfci-opens = { $name }: opens, { $residual } goes another way
 read-gfci-two-bonds = { $name }: opens, the neutral behind it is grounded; { $residual } goes another way
 read-source = { $name }: gives { $watts }
+read-wave-clean = The wave is as clean as the utility's: { $distortion } off a sine. It heats windings by { $heat }. A clock gains { $gain } an hour.
+read-wave-rough = The wave is rough: { $distortion } off a sine. It heats windings by { $heat }. A clock gains { $gain } an hour.
+read-wave-refused = The wave is { $distortion } off a sine. A battery backup stays on its battery. It heats windings by { $heat }. A clock gains { $gain } an hour.
 read-taken = Every machine that is switched on counts as running.
 read-not-converged = These numbers do not count: the solution did not settle.
 

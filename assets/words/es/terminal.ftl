@@ -74,6 +74,9 @@ read-gfci-holds = { $name }: aguanta, { $residual } toman otro camino
 read-gfci-opens = { $name }: se abre, { $residual } toman otro camino
 read-gfci-two-bonds = { $name }: se abre, el neutro detrás de ella está a tierra; { $residual } toman otro camino
 read-source = { $name }: da { $watts }
+read-wave-clean = La onda es tan limpia como la de la red: { $distortion } fuera de una senoide. Calienta los devanados un { $heat }. Un reloj adelanta { $gain } por hora.
+read-wave-rough = La onda es áspera: { $distortion } fuera de una senoide. Calienta los devanados un { $heat }. Un reloj adelanta { $gain } por hora.
+read-wave-refused = La onda está { $distortion } fuera de una senoide. Un respaldo de batería sigue con su batería. Calienta los devanados un { $heat }. Un reloj adelanta { $gain } por hora.
 read-taken = Todo aparato encendido se toma como en marcha.
 read-not-converged = Estos números no valen: el cálculo no llegó a un resultado estable.
 
