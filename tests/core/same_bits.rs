@@ -6,7 +6,7 @@ use crate::playing::{every_bit, list, play_text, shipped};
 
 /// SHA-256 over every bit of every moment of the runs below.
 /// It changes when the model, a shipped scenario or a list of actions changes, and then only by intention.
-const GOLDEN: &str = "d95a04a327c33cfd5b7b390e0e1018618f96c9a6f3f65b42891e40ac37432016";
+const GOLDEN: &str = "c82d0db8195aa12ee46208734eaaa2525951be9640a85207138e32166c9c1e2a";
 
 const LISTS: &[(&str, &str)] = &[
     ("slide-branches-first", "there-and-back"),
