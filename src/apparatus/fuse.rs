@@ -42,6 +42,16 @@ pub struct Fuse {
 }
 
 impl Fuse {
+    /// Amps from which the usual fuse opens within half a cycle.
+    pub fn at_once_a(self) -> f64 {
+        self.usual().at_once * self.rating_a
+    }
+
+    /// Heat at which the usual fuse melts, as a multiple of the heat that the rating settles at.
+    pub fn melting_heat(self) -> f64 {
+        self.usual().trip_heat
+    }
+
     /// Heat after `seconds` at `amps`, from `heat` (0 is cold, 1 is settled at the rating).
     pub fn heat_after(self, heat: f64, amps: f64, seconds: f64) -> f64 {
         self.usual().heat_after(heat, amps / self.rating_a, seconds)

@@ -16,6 +16,7 @@ pub mod ampacity;
 pub mod breaker;
 pub mod fuse;
 pub mod gfci;
+pub mod guard;
 pub mod inverse_time;
 
 pub mod connection;

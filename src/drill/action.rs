@@ -14,7 +14,7 @@
 //! @12:30 set main on    do it when the drill clock shows 12:30, or at once if it is later
 //! ```
 
-use crate::site::{ControlId, Kind, PositionId, Site};
+use crate::site::{Control, ControlId, Kind, PositionId, Site};
 use crate::units::DrillTime;
 
 /// One thing a person does.
@@ -239,11 +239,13 @@ fn parse_set(site: &Site, words: &[&str]) -> Result<Action, NotAnAction> {
         .filter(|(_, c)| c.operator == crate::site::Operator::Learner)
         .ok_or_else(|| unknown(name, Expected::Control, learner_controls(site)))?;
     let word = words.get(1).copied().unwrap_or_default();
-    let position = control.position(word).filter(|_| word != "tripped");
+    let position = control
+        .position(word)
+        .filter(|_| !Control::is_by_itself(word));
     let offered = control
         .positions
         .iter()
-        .filter(|p| *p != "tripped")
+        .filter(|p| !Control::is_by_itself(p))
         .cloned()
         .collect();
     let position = position.ok_or_else(|| unknown(word, Expected::Position, offered))?;

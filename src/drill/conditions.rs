@@ -175,7 +175,7 @@ impl Conditions {
     }
 
     fn drift_breakers(&mut self, site: &Site, readings: &Readings, seconds: f64) {
-        for (id, control, breaker) in site.breakers() {
+        for (id, control, breaker) in site.guards() {
             if let Some(heat) = self.breaker_heat.get_mut(usize::from(id.0)) {
                 *heat = breaker.heat_after(*heat, readings.amps_of(&control.name), seconds);
             }

@@ -44,8 +44,8 @@ impl Drill {
         let site = self.site();
         let readings = self.readings();
         let conditions = self.conditions();
-        let seconds = site.breakers().filter_map(|(id, control, breaker)| {
-            breaker.seconds_to_trip(conditions.heat_of(id), readings.amps_of(&control.name))
+        let seconds = site.guards().filter_map(|(id, control, breaker)| {
+            breaker.seconds_to_open(conditions.heat_of(id), readings.amps_of(&control.name))
         });
         seconds.reduce(f64::min)
     }

@@ -100,6 +100,19 @@ impl Drill {
         (grounded || opens).then_some((residual_a, astray))
     }
 
+    /// A fuse that is put in is a new one, and cold.
+    pub(super) fn renew_fuse(&mut self, control: ControlId, position: PositionId) {
+        const IN: PositionId = PositionId(1);
+        let site = self.site();
+        let fuse = site
+            .control(control)
+            .is_some_and(|c| c.plate.fuse.is_some());
+        let heat = self.conditions.breaker_heat.get_mut(usize::from(control.0));
+        if let Some(heat) = heat.filter(|_| fuse && position == IN) {
+            *heat = 0.0;
+        }
+    }
+
     /// Tells of electronics that have just been destroyed.
     pub(super) fn fire_damage(&mut self) {
         let mut destroyed = Vec::new();
@@ -121,10 +134,10 @@ impl Drill {
     /// Whether a tripped breaker is still too hot for its handle to latch.
     pub(super) fn too_hot_to_latch(&self, control: ControlId) -> bool {
         let site = self.site();
-        let mut breakers = site.breakers();
+        let mut breakers = site.guards();
         let breaker = breakers.find(|(id, ..)| *id == control);
         let heat = self.conditions().heat_of(control);
-        breaker.is_some_and(|(_, _, breaker)| !breaker.latches(heat))
+        breaker.is_some_and(|(_, _, breaker)| !breaker.closes(heat))
     }
 }
 

@@ -5,7 +5,7 @@
 
 use std::sync::Arc;
 
-use crate::apparatus::breaker::Breaker;
+use crate::apparatus::guard::Guard;
 use crate::apparatus::motor::PROTECTOR_RESET_S;
 use crate::apparatus::motor_start::{Driven, Supply, keeps_turning, starts};
 use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Site, Work};
@@ -137,7 +137,7 @@ impl Drill {
     /// Opens the breaker that is furthest above its instantaneous trip, if any is.
     fn snap_open(&mut self, site: &Site) -> bool {
         let weakest = self.weakest_breaker(site, |_, breaker, amps| {
-            let over = amps / breaker.instantaneous_a();
+            let over = amps / breaker.at_once_a();
             (over >= 1.0).then_some(over)
         });
         let Some((control, amps)) = weakest else {
@@ -152,11 +152,11 @@ impl Drill {
     pub(super) fn weakest_breaker(
         &self,
         site: &Site,
-        over: impl Fn(ControlId, Breaker, f64) -> Option<f64>,
+        over: impl Fn(ControlId, Guard, f64) -> Option<f64>,
     ) -> Option<(ControlId, f64)> {
         const EQUAL: f64 = 1.0 + 1e-9;
         let mut weakest: Option<(f64, ControlId, f64)> = None;
-        for (id, control, breaker) in site.breakers() {
+        for (id, control, breaker) in site.guards() {
             if self.positions.get(id) != PositionId(1) {
                 continue;
             }

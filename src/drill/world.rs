@@ -112,9 +112,9 @@ impl Drill {
     fn breaker_that_lets_go(&self, site: &Site) -> Option<(ControlId, f64)> {
         self.weakest_breaker(site, |id, breaker, amps| {
             let heat = self.conditions.heat_of(id);
-            let multiple = amps / breaker.rating_a;
-            let past = heat / breaker.trip_heat();
-            (past >= 1.0 && multiple * multiple >= breaker.trip_heat()).then_some(past)
+            let multiple = amps / breaker.rating_a();
+            let past = heat / breaker.opening_heat();
+            (past >= 1.0 && multiple * multiple >= breaker.opening_heat()).then_some(past)
         })
     }
 
@@ -229,6 +229,9 @@ impl Drill {
         if now == wanted {
             return Some("refused-already".to_owned());
         }
+        if now == "blown" && wanted == "in" {
+            return Some("refused-fuse-out-first".to_owned());
+        }
         if now == "tripped" && wanted == "on" {
             return Some("refused-reset-first".to_owned());
         }
@@ -253,6 +256,7 @@ impl Drill {
     fn set(&mut self, control: ControlId, position: PositionId) {
         self.positions.set(control, position);
         self.fill_oil(control);
+        self.renew_fuse(control, position);
         if self.site().control(control).map(|c| c.kind) == Some(Kind::Engine) {
             if position != PositionId(1) {
                 self.stop_engine();

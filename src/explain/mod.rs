@@ -136,8 +136,10 @@ fn generator_stage(readings: &Readings) -> Stage {
 /// A stage at a thing; the generator's own breaker is told with the generator.
 fn stage(drill: &Drill, readings: &Readings, thing: &str) -> Option<Stage> {
     const LEAST_A: f64 = 0.05;
-    let breaker = thing.replacen("branch-", "breaker-", 1);
-    let amps = readings.amps_of(&breaker);
+    let circuits = &drill.site().circuits;
+    let branch = thing.strip_prefix("branch-");
+    let circuit = branch.and_then(|name| circuits.iter().find(|c| c.name == name));
+    let amps = readings.amps_of(circuit.map_or(thing, |c| &c.guard));
     let with = |id: &str| {
         Message::new(id)
             .name("name", thing)

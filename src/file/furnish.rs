@@ -40,7 +40,7 @@ impl Furnishing {
         id
     }
 
-    /// Adds a breaker.
+    /// Adds a breaker or a fuse.
     pub(super) fn breaker(
         &mut self,
         name: &str,
@@ -49,13 +49,11 @@ impl Furnishing {
         plate: Plate,
         start_on: bool,
     ) -> ControlId {
-        let id = self.add(
-            name,
-            kind,
-            &["off", "on", "tripped"],
-            place,
-            u8::from(start_on),
-        );
+        let positions = match plate.fuse {
+            Some(_) => &["out", "in", "blown"],
+            None => &["off", "on", "tripped"],
+        };
+        let id = self.add(name, kind, positions, place, u8::from(start_on));
         if let Some(control) = self.controls.last_mut() {
             control.plate = plate;
         }

@@ -46,6 +46,7 @@ impl Build<'_> {
             rating_a: file.output_breaker_amps,
             poles: 2,
             slot: (0, 0),
+            fuse: None,
         };
         let output = f.breaker(
             "generator-output",
@@ -96,6 +97,7 @@ impl Build<'_> {
                 rating_a,
                 poles: if legs == Legs::Both { 2 } else { 1 },
                 slot: (0, 0),
+                fuse: None,
             };
             let name = format!("{}-breaker", file.name);
             f.breaker(&name, Kind::Output, "generator", plate, true)

@@ -12,8 +12,8 @@ use crate::words::{Arg, Message};
 
 use super::site_build::{Build, legs};
 use super::site_file::{
-    CircuitFile, MovesFile, NeutralFile, OtherFile, PanelFile, ProfileFile, SiteFile, SubpanelFile,
-    TransferFile,
+    CircuitFile, FuseFile, MovesFile, NeutralFile, OtherFile, PanelFile, ProfileFile, SiteFile,
+    SubpanelFile, TransferFile,
 };
 
 /// Everything between the service and the outlets.
@@ -78,6 +78,7 @@ impl Build<'_> {
             rating_a,
             poles: 2,
             slot,
+            fuse: None,
         };
         let f = &mut self.furnishing;
         let main_plate = plate(file.main_amps, (0, 0));
@@ -106,6 +107,7 @@ impl Build<'_> {
             rating_a: file.feeder_amps,
             poles: 2,
             slot: file.slot,
+            fuse: None,
         };
         let name = format!("breaker-{}", file.name);
         let f = &mut self.furnishing;
@@ -131,7 +133,11 @@ impl Build<'_> {
             rating_a: c.breaker_amps,
             poles: if legs == Legs::Both { 2 } else { 1 },
             slot: c.slot,
+            fuse: c.fuse.map(FuseFile::delay),
         };
+        if c.fuse.is_some() && legs == Legs::Both {
+            self.fault(&[&own, "fuse"], Message::new("error-fuse-two-legs"));
+        }
         let bus = match &c.panel {
             Some(name) => Bus::Sub(self.find(&[&own, "panel"], name, "subpanel", subpanels)),
             None => Bus::Main,
@@ -141,15 +147,17 @@ impl Build<'_> {
         } else {
             "subpanel"
         };
-        let name = format!("breaker-{}", c.name);
+        let kind = if c.fuse.is_some() { "fuse" } else { "breaker" };
+        let guard = format!("{kind}-{}", c.name);
         let f = &mut self.furnishing;
-        let breaker = f.breaker(&name, Kind::Breaker, place, plate, true);
+        let breaker = f.breaker(&guard, Kind::Breaker, place, plate, true);
         let gfci = c.gfci.then(|| f.gfci(&format!("gfci-{}", c.name), "house"));
         let awg = self.gauge(&[&own, "gauge", &format!("\"{}\"", c.gauge)], &c.gauge);
         Circuit {
             name: c.name.clone(),
             bus,
             breaker,
+            guard,
             gfci,
             awg,
             length_ft: self.positive(&[&own, "length_ft"], c.length_ft),
@@ -196,6 +204,7 @@ impl Build<'_> {
                 rating_a,
                 poles: 1,
                 slot: (0, 0),
+                fuse: None,
             };
             let name = format!("{}-breaker", file.name);
             f.breaker(&name, Kind::Breaker, "transfer", plate, true)
@@ -260,6 +269,7 @@ impl Build<'_> {
             rating_a: solar.breaker_amps,
             poles: 2,
             slot: solar.slot,
+            fuse: None,
         };
         let place = if bus == Bus::Main {
             "panel"

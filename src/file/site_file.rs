@@ -4,6 +4,8 @@
 
 use serde::Deserialize;
 
+use crate::apparatus::fuse::Delay;
+
 use super::site_build_machine::{KindFile, MachineFile};
 
 /// The version of site files that this program reads.
@@ -215,9 +217,27 @@ pub(super) struct CircuitFile {
     /// The subpanel its breaker sits in; the main panel when left out.
     #[serde(default)]
     pub(super) panel: Option<String>,
+    /// A plug fuse in place of the breaker.
+    #[serde(default)]
+    pub(super) fuse: Option<FuseFile>,
     /// Whether its outlet has a ground-fault device.
     #[serde(default)]
     pub(super) gfci: bool,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum FuseFile {
+    Fast,
+    TimeDelay,
+}
+
+impl FuseFile {
+    pub(super) fn delay(self) -> Delay {
+        match self {
+            Self::Fast => Delay::Fast,
+            Self::TimeDelay => Delay::TimeDelay,
+        }
+    }
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]

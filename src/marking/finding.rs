@@ -51,6 +51,8 @@ pub enum Rule {
     RanDry,
     /// A breaker trips.
     Tripped,
+    /// A fuse blows.
+    FuseBlown,
     /// A ground-fault device opens because of worn insulation or a body.
     GroundFault,
     /// A ground-fault device was set again with the fault still there.
@@ -120,6 +122,7 @@ impl Rule {
             | Self::ShutOff
             | Self::RanDry
             | Self::Tripped
+            | Self::FuseBlown
             | Self::GroundFault
             | Self::TwoBonds
             | Self::GroundCarries
@@ -164,6 +167,7 @@ impl Rule {
             Self::ShutOff => "shut-off",
             Self::RanDry => "ran-dry",
             Self::Tripped => "tripped",
+            Self::FuseBlown => "fuse-blown",
             Self::GroundFault => "ground-fault",
             Self::ResetIntoFault => "reset-into-fault",
             Self::TwoBonds => "two-bonds",

@@ -119,8 +119,12 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
     }
     if let Event::Tripped { control, amps } = event {
         let control = site.control(*control)?;
-        let finding = Finding::breach(Rule::Tripped, moment.at, index)
-            .with("breaker", Arg::Said(Box::new(name_of(&control.name))))
+        let (rule, thing) = match control.plate.fuse {
+            Some(_) => (Rule::FuseBlown, "fuse"),
+            None => (Rule::Tripped, "breaker"),
+        };
+        let finding = Finding::breach(rule, moment.at, index)
+            .with(thing, Arg::Said(Box::new(name_of(&control.name))))
             .with("amps", Arg::Quantity(*amps, Unit::Amps))
             .with(
                 "rated",

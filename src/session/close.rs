@@ -71,7 +71,7 @@ impl Session {
             .positions
             .iter()
             .zip(0_u8..)
-            .filter(|(p, _)| *p != "tripped");
+            .filter(|(p, _)| !Control::is_by_itself(p));
         let name = self.words.label(&name_of(&control.name));
         let label = self.handle_label(drill.site(), id, &name);
         let position = self.words.say(&name_of(position_id));

@@ -218,7 +218,7 @@ fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
         };
         let outlet = format!("outlet-{}", circuit.name);
         let id = format!("branch-{}", circuit.name);
-        let thing = format!("breaker-{}", circuit.name);
+        let thing = circuit.guard.clone();
         let first_end = branch_end(site, positions, index);
         let wire = Wire::new(&id, WireKind::Branch, (from, &outlet));
         all.push(wire.read(&outlet, &thing, first_end));

@@ -208,9 +208,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         }
         Event::CrewLeft => Message::new("event-crew-left"),
         Event::UtilityReturned => Message::new("event-utility-returned"),
-        Event::Tripped { control, amps } => {
-            device(site, "event-tripped", "breaker", *control).quantity("amps", *amps, Unit::Amps)
-        }
+        Event::Tripped { control, amps } => opened_message(site, *control, *amps),
         Event::Protection(event) => protection_message(site, event),
         Event::Starting {
             appliance: index,
@@ -260,6 +258,19 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             Message::new("event-fuel-fire").quantity("surface", *celsius, Unit::Celsius)
         }
     }
+}
+
+/// A breaker tripped, or a fuse blew.
+fn opened_message(site: &Site, control: ControlId, amps: f64) -> Message {
+    let fuse = site
+        .control(control)
+        .is_some_and(|c| c.plate.fuse.is_some());
+    let message = if fuse {
+        device(site, "event-fuse-blown", "fuse", control)
+    } else {
+        device(site, "event-tripped", "breaker", control)
+    };
+    message.quantity("amps", amps, Unit::Amps)
 }
 
 /// A message that names a control.

@@ -1,5 +1,7 @@
 //! Controls, the positions they can stand in, and what one position forbids another.
 
+use crate::apparatus::fuse::Delay;
+
 /// Index of a control within its site.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct ControlId(pub u16);
@@ -80,6 +82,8 @@ pub struct Plate {
     pub poles: u8,
     /// Column (1 or 2) and row (from 1) in the panel.
     pub slot: (u8, u8),
+    /// That it is a fuse and no breaker, and whether it waits for a motor to start.
+    pub fuse: Option<Delay>,
 }
 
 impl Control {
@@ -87,6 +91,11 @@ impl Control {
     pub fn position(&self, name: &str) -> Option<PositionId> {
         let index = self.positions.iter().position(|p| p == name)?;
         u8::try_from(index).ok().map(PositionId)
+    }
+
+    /// Whether this position is reached by itself and never by a hand: tripped, blown.
+    pub fn is_by_itself(position: &str) -> bool {
+        matches!(position, "tripped" | "blown")
     }
 
     /// Whether an overcurrent can trip it.

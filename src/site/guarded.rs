@@ -14,7 +14,7 @@ impl Site {
     /// Names of the breakers that are too large for the wire behind them, or whose wire has a size that the table doesn't print.
     pub fn unguarded(&self) -> Vec<&str> {
         let mut names: Vec<&str> = self
-            .guards()
+            .guarded_wires()
             .into_iter()
             .filter_map(|(breaker, awg)| {
                 let control = self.control(breaker)?;
@@ -29,7 +29,7 @@ impl Site {
     }
 
     /// Each breaker with the wire behind it.
-    fn guards(&self) -> Vec<(ControlId, Awg)> {
+    fn guarded_wires(&self) -> Vec<(ControlId, Awg)> {
         let circuits = self.circuits.iter().map(|c| (c.breaker, c.awg));
         let inlet = |index: usize| self.inlets.get(index).map(|inlet| inlet.awg);
         let backfeed = self.panel.backfeed.iter();

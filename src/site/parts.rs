@@ -5,6 +5,8 @@
 use crate::apparatus::branch_wire::BranchWire;
 use crate::apparatus::breaker::Breaker;
 use crate::apparatus::conductor::Awg;
+use crate::apparatus::fuse::Fuse;
+use crate::apparatus::guard::Guard;
 use crate::apparatus::motor::Motor;
 use crate::apparatus::transformer::CenterTapped;
 
@@ -142,8 +144,10 @@ pub struct Circuit {
     pub name: String,
     /// The bus its breaker sits on.
     pub bus: Bus,
-    /// Its breaker.
+    /// Its breaker or fuse.
     pub breaker: ControlId,
+    /// The name of that: `breaker-` or `fuse-` and its own.
+    pub guard: String,
     /// The ground-fault device at its outlet, where there is one.
     pub gfci: Option<ControlId>,
     /// Gauge.
@@ -276,7 +280,7 @@ impl Site {
     pub fn wires(&self) -> impl Iterator<Item = WallWire> {
         let circuits = self.circuits.iter().map(|c| WallWire {
             name: format!("branch-{}", c.name),
-            meter: format!("breaker-{}", c.name),
+            meter: c.guard.clone(),
             awg: c.awg,
             heat: c.heat,
         });
@@ -289,12 +293,16 @@ impl Site {
         circuits.chain(inlets)
     }
 
-    /// All breakers, with their controls.
-    pub fn breakers(&self) -> impl Iterator<Item = (ControlId, &Control, Breaker)> {
+    /// All breakers and fuses, with their controls.
+    pub fn guards(&self) -> impl Iterator<Item = (ControlId, &Control, Guard)> {
         let numbered = (0..).map(ControlId).zip(&self.controls);
         numbered.filter(|(_, c)| c.is_breaker()).map(|(id, c)| {
             let rating_a = f64::from(c.plate.rating_a);
-            (id, c, Breaker { rating_a })
+            let guard = match c.plate.fuse {
+                Some(delay) => Guard::Fuse(Fuse { rating_a, delay }),
+                None => Guard::Breaker(Breaker { rating_a }),
+            };
+            (id, c, guard)
         })
     }
 

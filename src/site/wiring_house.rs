@@ -329,7 +329,7 @@ impl Builder<'_> {
 
     /// The load side of a circuit's breaker.
     fn breaker(&mut self, circuit: &Circuit, bus: End) -> End {
-        let name = format!("breaker-{}", circuit.name);
+        let name = circuit.guard.clone();
         let mut meters = Vec::new();
         let mut end = bus;
         for (hot, other_leg) in [(&mut end.one, Legs::Two), (&mut end.two, Legs::One)] {

@@ -4,8 +4,9 @@
 //! A name that a word file gives in full comes first; this is for those it doesn't give.
 
 /// What stands before a thing's own name, and the message that puts the two together.
-const BEFORE: [(&str, &str); 9] = [
+const BEFORE: [(&str, &str); 10] = [
     ("breaker-", "part-breaker"),
+    ("fuse-", "part-fuse"),
     ("circuit-", "part-circuit"),
     ("outlet-", "part-outlet"),
     ("gfci-", "part-gfci"),

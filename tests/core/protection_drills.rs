@@ -507,3 +507,42 @@ fn the_readings_of_a_site_tell_what_each_device_sees_and_what_the_ground_carries
         "{device:?}"
     );
 }
+
+/// The furnace on a plug fuse of 8 A, with no outage.
+fn with_fused_furnace(kind: &str) -> Arc<Scenario> {
+    let fused = format!(
+        "(name: \"furnace\", breaker_amps: 8, fuse: {kind}, gauge: \"14\", length_ft: 30.0"
+    );
+    changed(
+        &[(
+            "(name: \"furnace\", breaker_amps: 15, gauge: \"14\", length_ft: 30.0",
+            &fused,
+        )],
+        &[
+            ("(minute: 0, second: 30, what: Outage),", ""),
+            (
+                "\"breaker-furnace\": [\"on\"]",
+                "\"fuse-furnace\": [\"in\"]",
+            ),
+        ],
+    )
+}
+
+#[test]
+fn a_motor_s_start_blows_a_fast_fuse_and_each_new_one_and_a_time_delay_fuse_holds() {
+    let fast = play(&with_fused_furnace("Fast"), "fuse-replaced");
+    let blown = tripped(&fast);
+    assert_eq!(blown.len(), 2, "{blown:?}");
+    assert!(
+        blown.iter().all(|(name, ..)| name == "fuse-furnace"),
+        "{blown:?}"
+    );
+    // 28 A of standstill on 8 A: within the 1.5 s that the fan needs to reach its speed.
+    assert!((25.0..29.0).contains(&blown[0].1), "{blown:?}");
+    assert_eq!(fast.refused(), ["refused-fuse-out-first"]);
+    assert_eq!(finds(&fast, Rule::FuseBlown), Some(true));
+    assert_eq!(finds(&fast, Rule::Tripped), None);
+    let slow = play(&with_fused_furnace("TimeDelay"), "fuse-left-alone");
+    assert!(tripped(&slow).is_empty());
+    assert!(runs(&slow, "furnace"));
+}

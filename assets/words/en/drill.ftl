@@ -65,6 +65,7 @@ event-crew-found-live = The line crew tests the line and finds { $volts }. They 
 event-crew-left = The line crew has mended the line. They are clear of it.
 event-utility-returned = The utility is back on the street.
 event-tripped = The { $breaker } trips at { $amps }.
+event-fuse-blown = The { $fuse } blows at { $amps }.
 event-ground-fault = It opens, as { $residual } went another way: { $device }.
 event-neutral-lost = Some lamps flare, others go dim. The neutral of the house has come loose at the pole.
 event-leg-lost = Half of the house goes dark. One hot wire of the house has come loose at the pole.

@@ -203,6 +203,12 @@ finding-tripped-now = Find out what asked for so much before you reset it.
 finding-tripped-instead = Turn loads on one at a time and watch the meter.
 source-tripped = UL 489: currents at which a breaker holds and trips (checked in part).
 
+finding-fuse-blown-what = The { $fuse } blew at { $amps }. It is made for { $rated }.
+finding-fuse-blown-why = A fuse that blows has done its work, once. What asked for so much blows the next one too.
+finding-fuse-blown-now = Find out what asked for so much. Then put in a new fuse of the same size, never a larger one.
+finding-fuse-blown-instead = Turn loads on one at a time. A motor needs a time-delay fuse.
+source-fuse-blown = UL 248: currents at which a fuse holds and opens (checked in part). NEC 240.4: the wire sets its size (checked).
+
 finding-ground-fault-what = A current of { $residual } left a hot wire and did not come back. This device cut the power: { $device }.
 finding-ground-fault-why = Worn insulation or a body gave it another way. The device needs { $took }. The rule gives it { $longest } at most. It does not see a body between hot and neutral.
 finding-ground-fault-now = Unplug what hangs on it. Set it again only when the worn part is off.

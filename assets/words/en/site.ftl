@@ -116,6 +116,9 @@ name-on = on
 name-removed = removed
 name-fitted = fitted
 name-tripped = tripped
+name-out = out
+name-in = in
+name-blown = blown
 name-set = set
 name-stopped = stopped
 name-running = running
@@ -213,6 +216,7 @@ name-drop-neighbor-2 = service drop of the house across the street
 
 # Names made of the name of what they belong to, for things that have no name of their own above.
 part-breaker = { $of } breaker
+part-fuse = { $of } fuse
 part-circuit = { $of }
 part-outlet = { $of } outlet
 part-gfci = ground-fault device, { $of }

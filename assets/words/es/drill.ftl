@@ -65,6 +65,7 @@ event-crew-found-live = La cuadrilla mide la línea y halla { $volts }. Se apart
 event-crew-left = La cuadrilla reparó la línea. Ya no está en ella.
 event-utility-returned = La red volvió a la calle.
 event-tripped = Se dispara con { $amps }: { $breaker }.
+event-fuse-blown = Se funde con { $amps }: { $fuse }.
 event-ground-fault = Se abre, porque { $residual } tomaron otro camino: { $device }.
 event-neutral-lost = Unas lámparas brillan de más y otras se apagan casi. El neutro de la casa se soltó en el poste.
 event-leg-lost = Media casa queda a oscuras. Un cable activo de la casa se soltó en el poste.

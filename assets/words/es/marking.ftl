@@ -203,6 +203,12 @@ finding-tripped-now = Averigüe qué pidió tanto antes de encenderlo de nuevo.
 finding-tripped-instead = Encienda las cargas una por una y mire el medidor.
 source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara (verificado en parte).
 
+finding-fuse-blown-what = Se fundió con { $amps }: { $fuse }. Está hecho para { $rated }.
+finding-fuse-blown-why = Un fusible que se funde ha cumplido su trabajo, una sola vez. Lo que pidió tanto funde también el siguiente.
+finding-fuse-blown-now = Averigüe qué pidió tanto. Luego ponga un fusible nuevo del mismo tamaño, nunca mayor.
+finding-fuse-blown-instead = Encienda las cargas una por una. Un motor necesita un fusible de acción retardada.
+source-fuse-blown = UL 248: corrientes que un fusible aguanta y con las que se abre (verificado en parte). NEC 240.4: el cable decide el tamaño (verificado).
+
 finding-ground-fault-what = Una corriente de { $residual } salió de un cable activo y no volvió. Cortó la electricidad: { $device }.
 finding-ground-fault-why = Un aislante gastado o un cuerpo le dio otro camino. La protección necesita { $took }. La regla le da como máximo { $longest }. No ve un cuerpo entre el cable activo y el neutro.
 finding-ground-fault-now = Desenchufe lo que cuelga de ella. Actívela de nuevo solo cuando la parte gastada esté fuera.

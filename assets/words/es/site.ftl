@@ -117,6 +117,9 @@ name-on = encendido
 name-removed = quitado
 name-fitted = puesto
 name-tripped = disparado
+name-out = fuera
+name-in = puesto
+name-blown = fundido
 name-set = armado
 name-stopped = detenido
 name-running = en marcha
@@ -214,6 +217,7 @@ name-drop-neighbor-2 = acometida de la casa de enfrente
 
 # Nombres formados con el nombre de aquello a lo que pertenecen, para lo que no tiene nombre propio arriba.
 part-breaker = interruptor, { $of }
+part-fuse = fusible, { $of }
 part-circuit = { $of }
 part-outlet = tomacorriente, { $of }
 part-gfci = protección de falla a tierra, { $of }
