@@ -121,11 +121,11 @@ impl Session {
             Kind::Plug => "close-choice-plug",
             Kind::Placement => "close-choice-place",
             Kind::People => "close-choice-send",
+            Kind::Gfci => "close-choice-reset",
             Kind::Breaker
             | Kind::Main
             | Kind::Backfed
             | Kind::Output
-            | Kind::Gfci
             | Kind::Transfer
             | Kind::Disconnect
             | Kind::Lock

@@ -117,15 +117,20 @@ impl Session {
             .poles
             .get(line.crew_pole)
             .map_or("", |p| p.name.as_str());
-        let mut rows = vec![
-            ("track-line", pole.to_owned()),
-            ("track-house", "bus".to_owned()),
-        ];
-        rows.push(("track-inlet", "inlet".to_owned()));
-        rows.iter()
+        let site = drill.site();
+        let own = |label: &str, point: &str| (self.words.say_id(label), point.to_owned());
+        let mut rows = vec![own("track-line", pole), own("track-house", "bus")];
+        let subpanels = site.subpanels.iter().map(|s| format!("bus-{}", s.name));
+        rows.extend(subpanels.map(|point| (self.name(&point), point)));
+        rows.extend(site.inlets.iter().map(|i| own("track-inlet", &i.name)));
+        if site.inlets.is_empty() {
+            let point = "generator-outlet";
+            rows.push((self.name(point), point.to_owned()));
+        }
+        rows.into_iter()
             .map(|(label, point)| TrackView {
-                label: self.words.say_id(label),
-                stretches: self.stretches(drill, |m| m.readings.point(point).fed),
+                label,
+                stretches: self.stretches(drill, |m| m.readings.point(&point).fed),
             })
             .collect()
     }

@@ -86,5 +86,5 @@ awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may
 # By pointer alone: "Back to the shelf" stands beside "Try again" at the left, above the last row.
 shot before
 click 190 596 "back to the shelf by the pointer"
-click 92 300 "a drill opens by the pointer"
+click 107 314 "a drill opens by the pointer"
 echo "driven: $step steps"

@@ -59,6 +59,7 @@ close-control = { $name }: { $position }
 close-choice = { $position }
 close-choice-plug = { $position }
 close-choice-place = put it here: { $position }
+close-choice-reset = press reset: { $position }
 close-choice-send = send them { $position }
 
 deed-look = look at the { $place }

@@ -59,6 +59,7 @@ close-control = { $name }: { $position }
 close-choice = { $position }
 close-choice-plug = { $position }
 close-choice-place = ponerlo aquí: { $position }
+close-choice-reset = presionar el rearme: { $position }
 close-choice-send = que vayan { $position }
 
 deed-look = mirar: { $place }

@@ -14,7 +14,7 @@ use crate::window::fonts;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::{Page, card, close, outline_focus, subheading};
+use super::{Page, card, close, follow_focus, outline_focus, subheading};
 
 /// Height of one slot, points: more than the 24 that a target needs at least.
 const SLOT: f32 = 31.0;
@@ -81,6 +81,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
         let place = place(inner, control).translate(vec2(0.0, -raised));
         let response = breaker(ui, &painter, place, control);
         page.focus_first(&response);
+        follow_focus(&response);
         if response.clicked() {
             let mut others = control.choices.iter().filter(|c| !c.current);
             match (others.next(), others.next()) {

@@ -138,7 +138,13 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
         }
         for choice in &control.choices {
             if choice.current {
-                mark(ui, &choice.label, theme::LEAD);
+                let reset = control.kind == ControlKind::Gfci;
+                let stands = if reset {
+                    &control.position
+                } else {
+                    &choice.label
+                };
+                mark(ui, stands, theme::LEAD);
             } else {
                 let text = RichText::new(&choice.label).font(fonts::regular(14.5));
                 let response = ui.add(Button::new(text));
@@ -152,11 +158,11 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
 
 /// The position a control stands in.
 fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
-    // Three spaces leave room for the dot, so that a line break never parts it from its word.
+    // Three spaces leave room for the dot; on one line, so that no break parts it from its word.
     let text = RichText::new(format!("   {text}"))
         .font(fonts::bold(14.5))
         .color(ink.egui());
-    let response = ui.label(text);
+    let response = ui.add(egui::Label::new(text).extend());
     let at = response.rect.left_center() + vec2(5.0, 0.0);
     ui.painter().circle_filled(at, 4.5, ink.egui());
 }

@@ -51,6 +51,7 @@ impl<'a> Page<'a> {
         if response.clicked() {
             self.out.push(wish());
         }
+        follow_focus(response);
     }
 
     /// A plain button.
@@ -88,6 +89,13 @@ impl<'a> Page<'a> {
             response.request_focus();
             response.scroll_to_me(Some(egui::Align::Center));
         }
+    }
+}
+
+/// Brings what the keyboard has walked to into sight.
+pub(super) fn follow_focus(response: &Response) {
+    if response.gained_focus() {
+        response.scroll_to_me(None);
     }
 }
 
