@@ -31,6 +31,8 @@ pub enum Rule {
     NotLockedOut,
     /// The engine turns by itself while hands are in it.
     CaughtByEngine,
+    /// A cord is mated or parted while it carries load.
+    PlugUnderLoad,
     /// A cord is mated or parted while it is live.
     LivePlug,
     /// The engine is started into a load.
@@ -107,6 +109,7 @@ impl Rule {
             | Self::FuelFire
             | Self::Touch
             | Self::Indoors
+            | Self::PlugUnderLoad
             | Self::CordFire
             | Self::NotLockedOut
             | Self::CaughtByEngine => Criterion::People,
@@ -157,6 +160,7 @@ impl Rule {
             Self::FuelFire => "fuel-fire",
             Self::NotLockedOut => "not-locked-out",
             Self::CaughtByEngine => "caught-by-engine",
+            Self::PlugUnderLoad => "plug-under-load",
             Self::LivePlug => "live-plug",
             Self::StartUnderLoad => "start-under-load",
             Self::NotSettled => "not-settled",

@@ -16,6 +16,8 @@ use super::finding::{Finding, Rule};
 const LOADED_W: f64 = 50.0;
 /// Volts from which mating or parting a cord counts as live.
 const LIVE_V: f64 = 50.0;
+/// Amps through a cord from which a plug that is parted or mated draws an arc: assumption; air keeps one burning from about half an amp at 120 V, from memory.
+const ARCING_A: f64 = 0.5;
 /// The published distance to openings, feet: CPSC, checked.
 const OPENING_FT: f64 = 20.0;
 
@@ -112,7 +114,7 @@ fn of_move(
     found
 }
 
-/// A cord's end moved while its contacts were live.
+/// A cord's end moved while its contacts were live: out of order, and a danger to the hand on it where they carry load.
 fn live_plug(
     site: &Site,
     index: usize,
@@ -121,15 +123,15 @@ fn live_plug(
     control: ControlId,
     moved: &Control,
 ) -> Option<Finding> {
-    let point = site.cords.iter().find_map(|cord| {
+    let (cord, point) = site.cords.iter().find_map(|cord| {
         let far = match cord.far {
             FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
             FarEnd::Connector => None,
         };
         if cord.near == control {
-            Some("generator-outlet".to_owned())
+            Some((cord, "generator-outlet".to_owned()))
         } else if far == Some(control) {
-            Some(format!("{}-far-end", cord.name))
+            Some((cord, format!("{}-far-end", cord.name)))
         } else {
             None
         }
@@ -140,11 +142,18 @@ fn live_plug(
             .volts_across
             .max(m.readings.point(&point).volts)
     };
-    let volts = live(before).max(live(after));
+    let amps = |m: &Moment| m.readings.amps_of(&cord.name);
+    let (volts, amps) = (live(before).max(live(after)), amps(before).max(amps(after)));
+    let rule = if amps >= ARCING_A {
+        Rule::PlugUnderLoad
+    } else {
+        Rule::LivePlug
+    };
     (volts >= LIVE_V).then(|| {
-        Finding::breach(Rule::LivePlug, after.at, index)
+        Finding::breach(rule, after.at, index)
             .with("plug", Arg::Said(Box::new(name_of(&moved.name))))
             .with("volts", Arg::Quantity(volts, Unit::Volts))
+            .with("amps", Arg::Quantity(amps, Unit::Amps))
     })
 }
 

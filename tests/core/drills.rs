@@ -8,7 +8,7 @@ use outage_drill::drill::{Event, Moment};
 use outage_drill::marking::Rule::{
     self, AllAtOnce, BlindReturn, Collision, FuelFire, Gas, GoalLate, Indoors, LineFed, LiveBlades,
     LivePlug, Lost, NoCoolDown, NoTransferEquipment, NotBack, NotRestored, NotSettled, Overload,
-    Shock, TooNear, Touch, Tripped,
+    PlugUnderLoad, Shock, TooNear, Touch, Tripped,
 };
 use outage_drill::site::Range;
 
@@ -108,6 +108,7 @@ fn mistakes_with_load_and_order_are_each_found_as_themselves() {
     finds("slide-all-at-once", true, &[AllAtOnce]);
     finds("slide-no-cool-down", true, &[NoCoolDown]);
     finds("slide-unplugged-live", true, &[LivePlug]);
+    finds("slide-unplugged-loaded", false, &[PlugUnderLoad]);
     finds("slide-started-loaded", true, &[AllAtOnce, NotSettled]);
     finds("slide-patio", true, &[TooNear]);
     finds("slide-overload", false, &[Overload, NotRestored, NotBack]);

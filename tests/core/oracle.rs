@@ -20,7 +20,7 @@ use air::Air;
 use outage_drill::units::portable;
 
 const RUNS: u32 = 100_000;
-const CRITICAL: [Rule; 10] = [
+const CRITICAL: [Rule; 11] = [
     Rule::LineFed,
     Rule::NoTransferEquipment,
     Rule::Collision,
@@ -28,6 +28,7 @@ const CRITICAL: [Rule; 10] = [
     Rule::Touch,
     Rule::LiveBlades,
     Rule::Indoors,
+    Rule::PlugUnderLoad,
     Rule::Gas,
     Rule::Overcome,
     Rule::FuelFire,
@@ -161,6 +162,20 @@ impl Stand<'_> {
     }
 }
 
+/// Amps in a cord whose end is moved, just before or right after; 0 where none is.
+fn arc_amps(scenario: &Scenario, moments: &[Moment], index: usize) -> f64 {
+    let What::Did(Action::Set(control, _)) = &moments[index].what else {
+        return 0.0;
+    };
+    let name = scenario.site.control(*control).map_or("", |c| &c.name);
+    let cord = name
+        .strip_suffix("-generator-end")
+        .or_else(|| name.strip_suffix("-house-end"));
+    let seen = moments[..=index].iter().rev().take(2);
+    let amps = seen.map(|m| cord.map_or(0.0, |c| m.readings.amps_of(c)));
+    amps.fold(0.0, f64::max)
+}
+
 /// Volts to earth on the generator's metal while somebody handles it, before the deed or right after it; 0 while nobody does.
 fn frame_volts(scenario: &Scenario, moments: &[Moment], index: usize) -> f64 {
     let moment = &moments[index];
@@ -185,6 +200,12 @@ fn judge(scenario: &Scenario, moments: &[Moment]) -> Judgment {
     for (index, moment) in moments.iter().enumerate() {
         let stand = Stand { scenario, moment };
         judgment.broken.extend(stand.broken());
+        let arc_a = arc_amps(scenario, moments, index);
+        if (0.485..0.515).contains(&arc_a) {
+            judgment.unsure.insert(Rule::PlugUnderLoad);
+        } else if arc_a >= 0.5 {
+            judgment.broken.insert(Rule::PlugUnderLoad);
+        }
         let frame_v = frame_volts(scenario, moments, index);
         // 40 V drive some 17 mA through a body on damp ground, 12 V some 4 mA; 5 mA may hold the hand.
         if frame_v >= 40.0 {

@@ -107,6 +107,12 @@ finding-caught-by-engine-now = Call the emergency number.
 finding-caught-by-engine-instead = Lock the set out before you open the cover: controller off, breaker open, starter battery off.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
+finding-plug-under-load-what = This was moved while the cord carried { $amps } at { $volts }: { $plug }.
+finding-plug-under-load-why = Plugs are not made to switch a load. The current goes on through the air as an arc. It can burn the hand and weld the blades, and the bare end stays live.
+finding-plug-under-load-now = Do not touch the plug again. Turn the output breaker on the generator off, then stop the engine. If the utility feeds the plug, call an electrician.
+finding-plug-under-load-instead = Turn the loads off first, then the output breaker on the generator. Move plugs only on a dead cord.
+source-plug-under-load = Common practice, found in many makers' manuals: never connect or disconnect under load. The half amp that draws an arc is from memory.
+
 finding-live-plug-what = This was moved while it was live at { $volts }: { $plug }.
 finding-live-plug-why = A plug that is moved under voltage can arc and burn its blades. It can shock the hand that holds it.
 finding-live-plug-now = Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine. If the utility feeds a plug, touch nothing and call an electrician.

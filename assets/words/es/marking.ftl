@@ -107,6 +107,12 @@ finding-caught-by-engine-now = Llame al número de emergencias.
 finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta: controlador apagado, interruptor abierto, batería desconectada.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
+finding-plug-under-load-what = Esto se movió mientras el cable llevaba { $amps } a { $volts }: { $plug }.
+finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las clavijas, y el extremo desnudo queda con voltaje.
+finding-plug-under-load-now = No toque más el enchufe. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta el enchufe, llame a un electricista.
+finding-plug-under-load-instead = Apague primero las cargas y luego el interruptor de salida del generador. Mueva enchufes solo con el cable sin voltaje.
+source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. El medio amperio que hace arco es de memoria.
+
 finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
 finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus clavijas. Puede dar un choque a la mano que lo sujeta.
 finding-live-plug-now = Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta un enchufe, no toque nada y llame a un electricista.
