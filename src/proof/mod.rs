@@ -297,7 +297,7 @@ impl Found {
             }
         }
         let unharmed: Vec<bool> = stands.iter().map(|s| !s.shock).collect();
-        let leads = reachable.leads_to(&goals, &unharmed);
+        let leads = reachable.leads_to(space, &goals, &unharmed);
         let stuck = leads
             .iter()
             .zip(&unharmed)

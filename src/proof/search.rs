@@ -9,8 +9,6 @@ pub(super) struct Reachable {
     pub(super) states: Vec<Code>,
     /// For each, the index of the state it was first met from and the move; none for the start.
     from: Vec<Option<(u32, Move)>>,
-    /// Moves between them, as indices from and to.
-    edges: Vec<(u32, u32)>,
 }
 
 /// One bit a number.
@@ -38,7 +36,7 @@ impl Bits {
 
 /// Numbers of states for which there is room: 256 MiB.
 const MOST_WORDS: usize = 1 << 25;
-/// States that are kept: with their moves some 3 GiB at most.
+/// States that are kept: with their moves some 2 GiB at most.
 const MOST_STATES: usize = 1 << 24;
 
 /// Searches from a state on.
@@ -47,13 +45,11 @@ pub(super) fn search(space: &Space<'_>, start: Code) -> Option<Reachable> {
     let mut seen = Bits::new(space.size())?;
     let mut states = vec![start];
     let mut from = vec![None];
-    let mut raw_edges: Vec<(u32, Code)> = Vec::new();
     seen.take(start);
     let mut next = 0;
     while let Some(code) = states.get(next).copied() {
         let here = u32::try_from(next).ok()?;
         for (step, to) in space.moves(code) {
-            raw_edges.push((here, to));
             if seen.take(to) {
                 states.push(to);
                 from.push(Some((here, step)));
@@ -64,21 +60,7 @@ pub(super) fn search(space: &Space<'_>, start: Code) -> Option<Reachable> {
         }
         next += 1;
     }
-    let mut order: Vec<(Code, u32)> = states.iter().copied().zip(0..).collect();
-    order.sort_unstable();
-    let index = |code: Code| {
-        let found = order.binary_search_by_key(&code, |(c, _)| *c).ok()?;
-        order.get(found).map(|(_, index)| *index)
-    };
-    let edges = raw_edges
-        .into_iter()
-        .filter_map(|(a, to)| Some((a, index(to)?)));
-    let edges = edges.collect();
-    Some(Reachable {
-        states,
-        from,
-        edges,
-    })
+    Some(Reachable { states, from })
 }
 
 impl Reachable {
@@ -94,10 +76,31 @@ impl Reachable {
         way
     }
 
+    /// The moves between states, as indices to and from, in order of where they lead.
+    fn backward(&self, space: &Space<'_>) -> Vec<(u32, u32)> {
+        let mut order: Vec<(Code, u32)> = self.states.iter().copied().zip(0..).collect();
+        order.sort_unstable();
+        let index = |code: Code| {
+            let found = order.binary_search_by_key(&code, |(c, _)| *c).ok()?;
+            order.get(found).map(|(_, index)| *index)
+        };
+        let mut backward = Vec::new();
+        for (here, code) in (0..).zip(&self.states) {
+            let moves = space.moves(*code).into_iter();
+            backward.extend(moves.filter_map(|(_, to)| Some((index(to)?, here))));
+        }
+        backward.sort_unstable();
+        backward
+    }
+
     /// For each state, whether one of the goals can be reached from it through states that are `allowed`.
-    pub(super) fn leads_to(&self, goals: &[bool], allowed: &[bool]) -> Vec<bool> {
-        let mut backward = self.edges.clone();
-        backward.sort_unstable_by_key(|(_, to)| *to);
+    pub(super) fn leads_to(
+        &self,
+        space: &Space<'_>,
+        goals: &[bool],
+        allowed: &[bool],
+    ) -> Vec<bool> {
+        let backward = self.backward(space);
         let is = |flags: &[bool], i: u32| {
             let at = usize::try_from(i).ok().and_then(|i| flags.get(i));
             at.copied().unwrap_or_default()
@@ -109,12 +112,12 @@ impl Reachable {
             .map(|(i, _)| i)
             .collect();
         while let Some(here) = queue.pop() {
-            let first = backward.partition_point(|(_, to)| *to < here);
+            let first = backward.partition_point(|(to, _)| *to < here);
             let into = backward
                 .iter()
                 .skip(first)
-                .take_while(|(_, to)| *to == here);
-            for (before, _) in into {
+                .take_while(|(to, _)| *to == here);
+            for (_, before) in into {
                 if is(allowed, *before) && !is(&leads, *before) {
                     if let Some(slot) = usize::try_from(*before).ok().and_then(|i| leads.get_mut(i))
                     {
