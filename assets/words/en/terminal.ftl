@@ -142,7 +142,7 @@ check-broken-way = UNSOUND. This does not hold: { $claim } The shortest way to w
 check-declared = Not safe by construction, as this drill means it. The shortest way to feed the line:
 check-not-covered = Not covered: { $claim } Because: { $why }
 check-searched = Searched: { $states } states, { $solves } of them solved.
-proof-by-itself = what a controller does by itself is not planned; there may be a way that is not found.
+proof-by-itself = what a controller does by itself is not planned. A way may be there and not be found.
 proof-too-large = there are more states than fit in this machine.
 proof-way-not-passed = the way that was found by positions does not pass when it is played.
 

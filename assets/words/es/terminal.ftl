@@ -126,7 +126,7 @@ check-broken-way = NO ES SEGURO. Esto no se cumple: { $claim } El camino más co
 check-declared = No es seguro por construcción, y así lo quiere este simulacro. El camino más corto para alimentar la línea:
 check-not-covered = Sin cubrir: { $claim } Porque: { $why }
 check-searched = Recorrido: { $states } estados, { $solves } de ellos resueltos.
-proof-by-itself = lo que un controlador hace por sí mismo no se planifica; puede haber un camino que no se encuentra.
+proof-by-itself = lo que un controlador hace por sí mismo no se planifica. Puede haber un camino que no se halla.
 proof-too-large = hay más estados de los que caben en esta máquina.
 proof-way-not-passed = el camino hallado por posiciones no aprueba cuando se juega.
 
