@@ -4,10 +4,10 @@
 
 use crate::drill::{Event, Moment, Trace, What};
 use crate::hazard::body::Path;
-use crate::hazard::shock::{reference_ma, times_lethal};
+use crate::hazard::shock::{reference_ma, times_lethal, zone};
 use crate::scenario::Scenario;
 use crate::site::{FarEnd, Site};
-use crate::words::{Arg, Unit};
+use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
@@ -55,7 +55,11 @@ fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Opti
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
             .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
-            .with("times", Arg::Quantity(times, Unit::Plain));
+            .with("times", Arg::Quantity(times, Unit::Plain))
+            .with(
+                "zone",
+                Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),
+            );
         return Some(finding);
     }
     if let Event::Alarm { ppm } = event {

@@ -47,7 +47,7 @@ finding-collision-instead = Turn the generator breaker off before the main break
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
 finding-shock-what = A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
-finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. The heart may stop at once.
+finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. Zone: { $zone }.
 finding-shock-now = Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
 finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
 source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).

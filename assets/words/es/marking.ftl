@@ -47,7 +47,7 @@ finding-collision-instead = Apague el interruptor del generador antes de encende
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
 finding-shock-what = Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
-finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. El corazón puede pararse de inmediato.
+finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. Zona: { $zone }.
 finding-shock-now = Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
 finding-shock-instead = Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
 source-shock = IEEE Std 80: 0,116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
