@@ -420,7 +420,10 @@ fn handles_their_breakers_and_levers_are_moved_by_either_hand() {
                 "{hand:?}: {id}"
             );
         }
-        let lines = ["set backup-transfer off", "set backup-transfer-lock fitted"];
+        let lines = [
+            "set essentials-transfer off",
+            "set essentials-transfer-lock fitted",
+        ];
         let rehearsal = operate("small-and-quiet", &lines, hand);
         let tagged = |r: &Rehearsal| {
             let close = r.views.close.as_ref();

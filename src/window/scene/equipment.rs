@@ -67,11 +67,10 @@ fn is_outside(kind: EquipmentKind) -> bool {
 fn size(kind: EquipmentKind) -> Vec2 {
     match kind {
         EquipmentKind::Panel => Vec2::new(38.0, 84.0),
-        EquipmentKind::Subpanel => Vec2::new(30.0, 66.0),
+        EquipmentKind::Subpanel | EquipmentKind::Battery => Vec2::new(30.0, 66.0),
         EquipmentKind::Transfer => Vec2::new(34.0, 62.0),
         EquipmentKind::AutoTransfer => Vec2::new(38.0, 72.0),
         EquipmentKind::Solar => Vec2::new(26.0, 46.0),
-        EquipmentKind::Battery => Vec2::new(30.0, 66.0),
     }
 }
 
