@@ -30,7 +30,7 @@ fn played(list_name: &str, drill_name: &str, seed: u64, cuts: &[u64]) -> Drill {
         }
         drill.act_at(at, &line.action);
     }
-    let end = DrillTime::from_secs(50 * 60);
+    let end = DrillTime::from_secs(50 * 60).min(scenario.ends_at);
     while let Some(cut) = cuts.next().filter(|_| drill.now() < end) {
         drill.advance(DrillTime::from_millis(*cut).min(end.since(drill.now())));
     }
