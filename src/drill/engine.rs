@@ -42,6 +42,8 @@ pub struct Drill {
     /// The angle at which two sources meet, degrees.
     pub(super) closing_angle_deg: f64,
     committed: DrillTime,
+    /// When state is committed next, as far as that is known: a frame that passes between two such instants asks nothing.
+    stop: Option<DrillTime>,
     now: DrillTime,
     trace: Trace,
 }
@@ -83,6 +85,7 @@ impl Drill {
                 .collect(),
             closing_angle_deg: f64::from(angle),
             committed: DrillTime::ZERO,
+            stop: None,
             now: DrillTime::ZERO,
             trace: Trace::default(),
         };
@@ -145,7 +148,7 @@ impl Drill {
     pub fn advance(&mut self, by: DrillTime) {
         let target = (self.now + by).min(self.scenario.ends_at);
         loop {
-            let stop = self.next_stop();
+            let stop = self.stop();
             if stop > target {
                 break;
             }
@@ -164,7 +167,7 @@ impl Drill {
         let target = (self.now + at_most).min(self.scenario.ends_at);
         let seen = self.trace.events().count();
         while self.now < target && self.trace.events().count() == seen {
-            let step = self.next_stop().since(self.now).min(target.since(self.now));
+            let step = self.stop().since(self.now).min(target.since(self.now));
             self.advance(step);
         }
     }
@@ -209,8 +212,16 @@ impl Drill {
         self.committed
     }
 
+    /// The next instant at which state is committed, asked once for each committed state.
+    fn stop(&mut self) -> DrillTime {
+        let stop = self.stop.unwrap_or_else(|| self.next_stop());
+        self.stop = Some(stop);
+        stop
+    }
+
     /// Lets state drift to an instant and commits it.
     fn commit(&mut self, at: DrillTime) {
+        self.stop = None;
         let seconds = at.since(self.committed).seconds();
         if seconds > 0.0 {
             let site = Arc::clone(&self.scenario.site);
