@@ -471,11 +471,17 @@ fn the_marking_and_a_judge_of_raw_readings_agree_on_every_critical_rule_in_a_hun
         "{} runs without a breach, {} judgments unsure, {:?}",
         tally.clean, tally.unsure, tally.met
     );
-    // No case of these two houses is worn or ungrounded: here the judges agree that nobody is touched, and lists of actions meet the rest.
-    assert!(!tally.met.contains_key(&Rule::Touch), "{:?}", tally.met);
-    for rule in CRITICAL.into_iter().filter(|r| *r != Rule::Touch) {
+    // No case of these two houses is worn, and through the garage door the gas takes longer than these runs last:
+    // here the judges agree on that, and lists of actions meet the rest.
+    let never = [Rule::Touch, Rule::Overcome];
+    for rule in CRITICAL {
         let met = tally.met.get(&rule).copied().unwrap_or_default();
-        assert!(met >= 200, "{rule:?} was met {met} times only");
+        let enough = if never.contains(&rule) {
+            met == 0
+        } else {
+            met >= 200
+        };
+        assert!(enough, "{rule:?} was met {met} times");
     }
     assert!(
         tally.clean >= 10_000,
