@@ -235,7 +235,7 @@ pub fn drawn() -> Result<Vec<Drawn>, Vec<Diagnostic>> {
 /// Of each network and group the volts and amps that are furthest apart, as rows that count once a network.
 ///
 /// # Errors
-/// As [`drawn`].
+/// As [`drawn()`].
 pub(super) fn compared() -> Result<Vec<Compared>, Vec<Diagnostic>> {
     let mut rows = Vec::new();
     for drawn in drawn()? {
