@@ -16,8 +16,6 @@ pub struct Battery {
     pub capacity_wh: f64,
     /// Share of it below which the inverter shuts off.
     pub shut_off_share: f64,
-    /// Share of it that it must have again to start by itself.
-    pub restart_share: f64,
     /// Watts for hours.
     pub continuous_w: f64,
     /// Watts for the seconds of a motor's start.
@@ -57,7 +55,6 @@ impl Battery {
         Self {
             capacity_wh: 13_000.0,
             shut_off_share: 0.05,
-            restart_share: 0.10,
             continuous_w: 5000.0,
             surge_w: 7500.0,
             surge_s: 10.0,
@@ -97,11 +94,6 @@ impl Battery {
     /// Watt-hours below which it shuts off.
     pub fn shut_off_wh(&self) -> f64 {
         self.shut_off_share * self.capacity_wh
-    }
-
-    /// Watt-hours from which it starts again.
-    pub fn restart_wh(&self) -> f64 {
-        self.restart_share * self.capacity_wh
     }
 
     /// Seconds until its inverter shuts off under a steady load; `None` if it carries it.
@@ -180,11 +172,7 @@ mod tests {
             .unwrap();
         let then = battery.energy_after(6000.0, 1500.0, seconds);
         assert!((then - battery.shut_off_wh()).abs() < 1e-9, "{then} Wh");
-        assert!(
-            battery
-                .seconds_to(battery.restart_wh(), 900.0, -2000.0)
-                .is_some()
-        );
+        assert!(battery.seconds_to(1350.0, 900.0, -2000.0).is_some());
         assert!(
             battery
                 .seconds_to(battery.shut_off_wh(), 600.0, 1500.0)

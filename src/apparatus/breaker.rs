@@ -14,7 +14,6 @@ use crate::units::portable;
 
 use super::inverse_time::InverseTime;
 
-pub use super::inverse_time::Pole;
 pub use super::inverse_time::TripWindow;
 
 /// Heat below which the handle latches again, as a multiple of what the rating settles at.
@@ -57,12 +56,6 @@ impl Breaker {
             earliest_s: self.quickest().seconds_to_trip(heat, multiple),
             latest_s: self.slowest().seconds_to_trip(heat, multiple),
         }
-    }
-
-    /// Seconds until the first pole of a common-trip breaker lets go and opens all; `None` if every pole holds.
-    pub fn seconds_to_common_trip(self, poles: &[Pole]) -> Option<f64> {
-        let seconds = |pole: &Pole| self.seconds_to_trip(pole.heat, pole.amps);
-        poles.iter().filter_map(seconds).reduce(f64::min)
     }
 
     /// Whether the handle of the usual device latches at this heat.
@@ -280,22 +273,6 @@ mod tests {
                 "{amps} A: heat {then} after {seconds} s"
             );
         }
-    }
-
-    #[test]
-    fn the_first_pole_that_lets_go_opens_all() {
-        let breaker = Breaker { rating_a: 30.0 };
-        let pole = |heat, amps| Pole { heat, amps };
-        let alone = breaker.seconds_to_trip(0.2, 60.0);
-        assert!(alone.is_some());
-        for poles in [
-            [pole(0.2, 60.0), pole(0.0, 0.0)],
-            [pole(0.0, 20.0), pole(0.2, 60.0)],
-        ] {
-            assert_eq!(breaker.seconds_to_common_trip(&poles), alone);
-        }
-        let within = [pole(1.0, 30.0), pole(0.9, 29.0)];
-        assert_eq!(breaker.seconds_to_common_trip(&within), None);
     }
 
     #[test]

@@ -151,11 +151,6 @@ impl Closing {
     }
 }
 
-/// The angle between two sources `seconds` after it was `start_deg`, 0 up to 360 degrees.
-pub fn angle_after(start_deg: f64, slip_hz: f64, seconds: f64) -> f64 {
-    (start_deg + 360.0 * slip_hz * seconds).rem_euclid(360.0)
-}
-
 /// An angle as the distance from being in step, 0 to 180 degrees.
 pub fn folded_deg(angle_deg: f64) -> f64 {
     let angle = angle_deg.rem_euclid(360.0);
@@ -367,9 +362,7 @@ mod tests {
     }
 
     #[test]
-    fn the_angle_turns_once_in_each_beat() {
-        assert!((angle_after(30.0, 0.5, 2.0) - 30.0).abs() < 1e-9);
-        assert!((angle_after(350.0, 0.5, 0.1) - 8.0).abs() < 1e-9);
+    fn an_angle_counts_by_its_distance_from_being_in_step() {
         assert!(
             (folded_deg(350.0) - 10.0).abs() < 1e-12 && (folded_deg(-190.0) - 170.0).abs() < 1e-12
         );

@@ -256,8 +256,7 @@ mod tests {
     use super::*;
     use crate::apparatus::ampacity::company_factor;
     use crate::apparatus::insulation::CHARRING_C;
-    use crate::apparatus::insulation::Insulation;
-    use crate::apparatus::insulation::insulation_at;
+    use crate::apparatus::insulation::SOFTENING_C;
 
     fn cord(awg: &str, loaded: Loaded) -> Cord {
         Cord::new("SJTW".parse().unwrap(), awg.parse().unwrap(), 100.0, loaded).unwrap()
@@ -273,7 +272,6 @@ mod tests {
                     (t_c - RATED_C).abs() < 1e-9,
                     "{gauge} AWG {loaded:?} settles at {t_c} °C"
                 );
-                assert_eq!(insulation_at(t_c, RATED_C), Insulation::Sound);
             }
         }
     }
@@ -289,16 +287,9 @@ mod tests {
     fn a_thin_coiled_cord_under_a_space_heater_goes_soft() {
         let thin = cord("16", Loaded::Two);
         let hot = thin.temperature_after(25.0, 12.5, 25.0, Lay::Coil { turns: 8 }, 3.0 * 3600.0);
-        assert!(
-            insulation_at(hot, RATED_C) >= Insulation::Softening,
-            "coiled {hot} °C"
-        );
+        assert!(hot >= SOFTENING_C, "coiled {hot} °C");
         let straight = thin.temperature_after(25.0, 12.5, 25.0, Lay::Straight, 3.0 * 3600.0);
-        assert_eq!(
-            insulation_at(straight, RATED_C),
-            Insulation::Sound,
-            "straight {straight} °C"
-        );
+        assert!(straight <= RATED_C, "straight {straight} °C");
     }
 
     #[test]

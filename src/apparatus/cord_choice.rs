@@ -7,7 +7,6 @@
 //! Accuracy: volts ± 3 % of what is lost.
 
 use super::conductor::Awg;
-use super::connection::Connection;
 use super::cord::Cord;
 use super::cord::Loaded;
 use super::cord::gauges;
@@ -84,23 +83,9 @@ pub fn cord_that_would_do(kind: CordType, need: &Need) -> Option<Delivery> {
     })
 }
 
-/// Volts lost along cords that are plugged into each other, at `amps`: each cord as hot as given, and each connection's contacts.
-pub fn chain_drop_v(cords: &[(Cord, f64)], connections: &[Connection], amps: f64) -> f64 {
-    let cords: f64 = cords
-        .iter()
-        .map(|(c, t_c)| c.voltage_drop_v(amps, *t_c))
-        .sum();
-    let contacts: f64 = connections
-        .iter()
-        .map(|c| 2.0 * amps * c.contact_ohm())
-        .sum();
-    cords + contacts
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::apparatus::connection::Contact;
 
     fn outdoor() -> CordType {
         "SJTW".parse().unwrap()
@@ -156,20 +141,5 @@ mod tests {
             None,
             "no cord carries it"
         );
-    }
-
-    #[test]
-    fn three_joined_cords_lose_more_than_one_of_their_length() {
-        let make = |length_ft| {
-            Cord::new(outdoor(), "16".parse().unwrap(), length_ft, Loaded::Two).unwrap()
-        };
-        let joint = Connection {
-            rated_a: 15.0,
-            contact: Contact::Sound,
-        };
-        let one = chain_drop_v(&[(make(150.0), 75.0)], &[joint; 2], 12.5);
-        let three = chain_drop_v(&[(make(50.0), 75.0); 3], &[joint; 4], 12.5);
-        assert!((one - 18.7).abs() < 0.3, "one of 150 ft loses {one} V");
-        assert!(three > one, "three joined lose {three} V, one {one} V");
     }
 }

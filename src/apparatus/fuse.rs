@@ -9,7 +9,6 @@
 //! Accuracy: any time up to the published one meets the standard.
 
 use super::inverse_time::InverseTime;
-use super::inverse_time::Pole;
 use super::inverse_time::TripWindow;
 
 /// Heat that melts the usual element: it lets go above 120 % of its rating.
@@ -69,15 +68,6 @@ impl Fuse {
             earliest_s: self.quickest().seconds_to_trip(heat, multiple),
             latest_s: self.slowest().seconds_to_trip(heat, multiple),
         }
-    }
-
-    /// Which of several equal fuses opens first, and after how many seconds; the others stay as they are.
-    pub fn first_to_open(self, fuses: &[Pole]) -> Option<(usize, f64)> {
-        let times = fuses.iter().enumerate().filter_map(|(index, fuse)| {
-            let seconds = self.seconds_to_open(fuse.heat, fuse.amps)?;
-            Some((index, seconds))
-        });
-        times.min_by(|a, b| a.1.total_cmp(&b.1))
     }
 
     fn usual(self) -> InverseTime {
@@ -200,18 +190,5 @@ mod tests {
                 before = usual;
             }
         }
-    }
-
-    #[test]
-    fn the_busier_of_two_fuses_opens_alone() {
-        let fuse = Fuse {
-            rating_a: 60.0,
-            delay: Delay::TimeDelay,
-        };
-        let legs = [30.0, 130.0].map(|amps| Pole { heat: 0.0, amps });
-        let (leg, seconds) = fuse.first_to_open(&legs).unwrap();
-        assert_eq!(leg, 1);
-        assert_eq!(Some(seconds), fuse.seconds_to_open(0.0, 130.0));
-        assert_eq!(fuse.first_to_open(&legs[..1]), None);
     }
 }

@@ -37,32 +37,6 @@ const DOSE_S: f64 = 300.0;
 /// Kelvin for which the rate of a dose doubles.
 const DOUBLING_K: f64 = 10.0;
 
-/// What the insulation of a cord suffers at a conductor temperature.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Insulation {
-    /// Within its rating.
-    Sound,
-    /// Above its rating: it ages fast.
-    Overheated,
-    /// Soft: conductors can move through it and touch.
-    Softening,
-    /// Charring: what lies against it may catch fire.
-    Charring,
-}
-
-/// The state of insulation rated for `rated_c` at a conductor temperature of `t_c` °C.
-pub fn insulation_at(t_c: f64, rated_c: f64) -> Insulation {
-    if t_c >= CHARRING_C {
-        Insulation::Charring
-    } else if t_c >= SOFTENING_C {
-        Insulation::Softening
-    } else if t_c > rated_c + 1e-6 {
-        Insulation::Overheated
-    } else {
-        Insulation::Sound
-    }
-}
-
 /// How far insulation has charred after `seconds` at `t_c` °C, from `dose`: 1 is charred through.
 pub fn charred_after(dose: f64, t_c: f64, seconds: f64) -> f64 {
     dose_after(dose, t_c, seconds, (CHARRING_FROM_C, CHARRING_C))
@@ -71,21 +45,6 @@ pub fn charred_after(dose: f64, t_c: f64, seconds: f64) -> f64 {
 /// How near what lies against a conductor has come to fire after `seconds` at `t_c` °C, from `dose`: 1 is fire.
 pub fn ignition_after(dose: f64, t_c: f64, seconds: f64) -> f64 {
     dose_after(dose, t_c, seconds, (IGNITION_FROM_C, IGNITION_C))
-}
-
-/// Seconds at a constant `t_c` °C until insulation has charred; `None` below where that is counted.
-pub fn seconds_to_char(t_c: f64) -> Option<f64> {
-    (t_c >= CHARRING_FROM_C).then(|| 1.0 / rate(t_c, CHARRING_C))
-}
-
-/// Seconds at a constant `t_c` °C until what lies against the conductor burns; `None` below where that is counted.
-pub fn seconds_to_ignite(t_c: f64) -> Option<f64> {
-    (t_c >= IGNITION_FROM_C).then(|| 1.0 / rate(t_c, IGNITION_C))
-}
-
-/// Times as fast as at its rating that insulation ages: doubling every 10 K, the trade's rule, from memory.
-pub fn aging_times(t_c: f64, rated_c: f64) -> f64 {
-    portable::power(2.0, (t_c - rated_c) / DOUBLING_K)
 }
 
 fn dose_after(dose: f64, t_c: f64, seconds: f64, (from_c, at_c): (f64, f64)) -> f64 {
@@ -105,49 +64,43 @@ mod tests {
     use super::*;
 
     #[test]
-    fn insulation_gets_worse_with_heat_and_softens_within_the_published_range() {
-        let states = [60.0, 79.0, 120.0, 199.0, 200.0].map(|t_c| insulation_at(t_c, 60.0));
-        let expected = [
-            Insulation::Sound,
-            Insulation::Overheated,
-            Insulation::Softening,
-            Insulation::Softening,
-            Insulation::Charring,
+    fn insulation_softens_before_it_chars_and_chars_before_cloth_burns() {
+        let order = [
+            CRUSHED_SOFTENING_C,
+            SOFTENING_C,
+            CHARRING_FROM_C,
+            CHARRING_C,
+            IGNITION_C,
         ];
-        assert_eq!(states, expected);
-        assert_eq!(insulation_at(85.0, 90.0), Insulation::Sound, "a 90 °C cord");
+        assert!(order.is_sorted(), "{order:?}");
+        assert!((80.0..=120.0).contains(&SOFTENING_C), "the published range");
     }
 
     #[test]
     fn ten_kelvin_more_halve_the_time() {
-        let (a, b) = (
-            seconds_to_char(200.0).unwrap(),
-            seconds_to_char(210.0).unwrap(),
-        );
-        assert!((a / b - 2.0).abs() < 1e-12, "{a} s and {b} s");
-        let (a, b) = (
-            seconds_to_ignite(250.0).unwrap(),
-            seconds_to_ignite(260.0).unwrap(),
-        );
-        assert!((a / b - 2.0).abs() < 1e-12, "{a} s and {b} s");
-        assert!((aging_times(80.0, 60.0) - 4.0).abs() < 1e-12);
+        for after in [charred_after, ignition_after] {
+            let (slow, fast) = (after(0.0, 250.0, 1.0), after(0.0, 260.0, 1.0));
+            assert!((fast / slow - 2.0).abs() < 1e-12, "{slow} and {fast}");
+        }
     }
 
     #[test]
     fn a_dose_is_full_after_the_time_it_takes_and_never_shrinks() {
-        for t_c in [200.0, 235.0, 300.0] {
-            let charred = charred_after(0.0, t_c, seconds_to_char(t_c).unwrap());
-            let burns = ignition_after(0.0, t_c, seconds_to_ignite(t_c).unwrap());
-            assert!((charred - 1.0).abs() < 1e-12 && (burns - 1.0).abs() < 1e-12);
+        for dose in [
+            charred_after(0.0, CHARRING_C, DOSE_S),
+            ignition_after(0.0, IGNITION_C, DOSE_S),
+        ] {
+            assert!((dose - 1.0).abs() < 1e-12, "{dose}");
         }
         assert!(
             (charred_after(0.4, 20.0, 3600.0) - 0.4).abs() < 1e-15,
             "cooling heals nothing"
         );
-        assert_eq!(
-            (seconds_to_char(159.0), seconds_to_ignite(199.0)),
-            (None, None)
+        let below = (
+            charred_after(0.0, 159.0, 3600.0),
+            ignition_after(0.0, 199.0, 3600.0),
         );
+        assert!(below.0.abs() < 1e-15 && below.1.abs() < 1e-15, "{below:?}");
     }
 
     #[test]

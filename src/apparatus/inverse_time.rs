@@ -17,15 +17,6 @@ pub struct TripWindow {
     pub latest_s: Option<f64>,
 }
 
-/// What one pole of a device carries, and how warm it is already.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Pole {
-    /// Heat of its element: 0 is cold, 1 is settled at the rating.
-    pub heat: f64,
-    /// Amps RMS through it.
-    pub amps: f64,
-}
-
 /// One member of a family of devices.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct InverseTime {

@@ -53,8 +53,6 @@ pub mod backpower;
 
 pub mod closing;
 
-pub mod contacts;
-
 pub mod auto_transfer;
 mod auto_transfer_steps;
 pub mod auto_transfer_story;

@@ -1,4 +1,4 @@
-//! How a motor starts and holds when volts and frequency sag together, and how long it rests between runs.
+//! How a motor starts and holds when volts and frequency sag together.
 //!
 //! Standstill reactance goes with the frequency, resistance doesn't: a slow source starts a motor with more amps per volt.
 //! Torque at standstill goes with *V*²/*f* over the square of the standstill impedance; breakdown torque with (*V*/*f*)² (textbook theory of the induction motor, from memory).
@@ -6,8 +6,6 @@
 //! Holds from 0.5 to 1.2 of rated volts and 0.8 to 1.1 of 60 Hz, at which NEMA MG 1-12.44 asks for ± 10 % volts, ± 5 % frequency, 10 % together (checked, part from memory).
 //! Not covered: the start switch and capacitor, the falling current on the way to speed, saturation at high volts over frequency.
 //! Accuracy: times ± 30 %, limits ± 5 % of rated volts.
-
-use crate::units::Complex;
 
 use super::motor::LEAST_START_PU;
 use super::motor::LOCKED_ROTOR_PF;
@@ -67,12 +65,6 @@ pub fn starts(supply: Supply) -> bool {
     start_torque_pu(supply) >= LEAST_START_PU * LEAST_START_PU
 }
 
-/// Ohms at standstill at `f_pu` of rated frequency.
-pub fn standstill_impedance(motor: &Motor, f_pu: f64) -> Complex {
-    let z = motor.locked_rotor_impedance();
-    Complex::new(z.re, z.im * f_pu)
-}
-
 /// Seconds to reach the speed of this frequency; `None` if it doesn't start.
 /// The way is shorter by the frequency, and the torque to spare is what the volts leave.
 pub fn acceleration_s(motor: &Motor, supply: Supply) -> Option<f64> {
@@ -81,50 +73,10 @@ pub fn acceleration_s(motor: &Motor, supply: Supply) -> Option<f64> {
     (spare > 0.0).then(|| motor.accelerate_s * supply.f_pu * (1.0 - least) / spare)
 }
 
-/// Watts of a running motor at `f_pu` of rated frequency, of those at rated: torque times speed.
-pub fn running_watts_pu(driven: Driven, f_pu: f64) -> f64 {
-    asked_torque_pu(driven, f_pu) * f_pu
-}
-
-/// How a load that a thermostat or a float switches goes on and off.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Duty {
-    /// Seconds on.
-    pub on_s: f64,
-    /// Seconds off.
-    pub off_s: f64,
-}
-
-impl Duty {
-    /// From how fast what it guards rises while it rests and falls while it runs, and the span between its two levels.
-    pub fn of_levels(span: f64, rise_per_h: f64, fall_per_h: f64) -> Self {
-        Self {
-            on_s: span / fall_per_h * 3600.0,
-            off_s: span / rise_per_h * 3600.0,
-        }
-    }
-
-    /// Share of the time that it is on.
-    pub fn share(self) -> f64 {
-        self.on_s / (self.on_s + self.off_s)
-    }
-
-    /// Starts in an hour.
-    pub fn starts_per_h(self) -> f64 {
-        3600.0 / (self.on_s + self.off_s)
-    }
-
-    /// Watts on average of a load that takes `watts` while on.
-    pub fn average_w(self, watts: f64) -> f64 {
-        watts * self.share()
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::apparatus::motor::CodeLetter;
-    use crate::units::portable;
 
     const RATED: Supply = Supply {
         v_pu: 1.0,
@@ -157,7 +109,7 @@ mod tests {
     }
 
     #[test]
-    fn a_slow_source_starts_a_motor_sooner_at_the_same_volts_with_more_amps() {
+    fn a_slow_source_starts_a_motor_sooner_at_the_same_volts() {
         let motor = compressor();
         let slow = Supply {
             v_pu: 0.8,
@@ -165,9 +117,6 @@ mod tests {
         };
         let rated = Supply { v_pu: 0.8, ..RATED };
         assert!(acceleration_s(&motor, slow) < acceleration_s(&motor, rated));
-        let ohm = |f_pu| portable::magnitude(standstill_impedance(&motor, f_pu));
-        assert!(ohm(0.95) < ohm(1.0));
-        assert!((ohm(1.0) - motor.volts / motor.locked_rotor_amps()).abs() < 1e-9);
     }
 
     #[test]
@@ -183,22 +132,5 @@ mod tests {
             !keeps_turning(Driven::Constant, at(0.61, 1.05)),
             "too fast for its volts"
         );
-    }
-
-    #[test]
-    fn a_fan_takes_the_cube_of_its_speed_and_a_compressor_the_speed() {
-        assert!((running_watts_pu(Driven::Square, 0.9) - 0.729).abs() < 1e-12);
-        assert!((running_watts_pu(Driven::Constant, 0.9) - 0.9).abs() < 1e-12);
-    }
-
-    #[test]
-    fn duty_is_the_share_of_time_on_and_keeps_what_it_guards_level() {
-        let duty = Duty::of_levels(4.0, 6.0, 18.0);
-        assert!((duty.on_s - 800.0).abs() < 1e-9 && (duty.off_s - 2400.0).abs() < 1e-9);
-        assert!((duty.share() - 0.25).abs() < 1e-12);
-        assert!((duty.starts_per_h() - 1.125).abs() < 1e-12);
-        assert!((duty.average_w(700.0) - 175.0).abs() < 1e-9);
-        let balance = 6.0 * duty.off_s - 18.0 * duty.on_s;
-        assert!(balance.abs() < 1e-9, "rises as much as it falls");
     }
 }

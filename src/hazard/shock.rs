@@ -49,13 +49,13 @@ impl Zone {
 pub fn zone(current_ma: f64, duration_s: f64) -> Zone {
     if current_ma <= CURVE_A_MA {
         Zone::Ac1
-    } else if current_ma <= curve_ma(CURVE_B, duration_s) {
+    } else if current_ma <= portable::log_curve(CURVE_B, duration_s) {
         Zone::Ac2
-    } else if current_ma <= curve_ma(CURVE_C1, duration_s) {
+    } else if current_ma <= portable::log_curve(CURVE_C1, duration_s) {
         Zone::Ac3
-    } else if current_ma <= curve_ma(CURVE_C2, duration_s) {
+    } else if current_ma <= portable::log_curve(CURVE_C2, duration_s) {
         Zone::Ac41
-    } else if current_ma <= curve_ma(CURVE_C3, duration_s) {
+    } else if current_ma <= portable::log_curve(CURVE_C3, duration_s) {
         Zone::Ac42
     } else {
         Zone::Ac43
@@ -114,21 +114,6 @@ const CURVE_C3: &[(f64, f64)] = &[
     (10.0, 80.0),
 ];
 
-/// Milliamps of a curve at a duration: straight between its points on logarithmic axes, flat beyond them.
-fn curve_ma(points: &[(f64, f64)], duration_s: f64) -> f64 {
-    let mut below: Option<(f64, f64)> = None;
-    for &(seconds, milliamps) in points {
-        if duration_s <= seconds {
-            return below.map_or(milliamps, |(s, ma)| {
-                let share = portable::ln(duration_s / s) / portable::ln(seconds / s);
-                ma * portable::power(milliamps / ma, share)
-            });
-        }
-        below = Some((seconds, milliamps));
-    }
-    below.map_or(f64::NAN, |(_, milliamps)| milliamps)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -140,7 +125,8 @@ mod tests {
     #[test]
     fn the_curves_never_cross() {
         for t in DURATIONS_S {
-            let curves = [CURVE_B, CURVE_C1, CURVE_C2, CURVE_C3].map(|curve| curve_ma(curve, t));
+            let curves =
+                [CURVE_B, CURVE_C1, CURVE_C2, CURVE_C3].map(|curve| portable::log_curve(curve, t));
             assert!(
                 CURVE_A_MA < curves[0] && curves.is_sorted(),
                 "at {t} s: {curves:?}"
@@ -175,7 +161,7 @@ mod tests {
     fn a_printed_point_of_a_curve_is_on_it() {
         for curve in [CURVE_B, CURVE_C1, CURVE_C2, CURVE_C3] {
             for &(seconds, milliamps) in curve {
-                let ours = curve_ma(curve, seconds);
+                let ours = portable::log_curve(curve, seconds);
                 assert!(
                     (ours / milliamps - 1.0).abs() < 1e-12,
                     "{seconds} s: {ours} mA, printed {milliamps} mA"
@@ -198,7 +184,7 @@ mod tests {
     #[test]
     fn the_curve_of_half_the_people_lies_above_that_of_one_in_twenty_by_a_third_to_twice() {
         for t in DURATIONS_S.into_iter().filter(|t| *t >= 0.05) {
-            let ratio = curve_ma(CURVE_C3, t) / curve_ma(CURVE_C2, t);
+            let ratio = portable::log_curve(CURVE_C3, t) / portable::log_curve(CURVE_C2, t);
             assert!((1.3..=2.0).contains(&ratio), "at {t} s: {ratio}");
         }
     }

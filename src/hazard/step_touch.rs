@@ -61,17 +61,7 @@ impl Surface {
 /// BS EN 50522:2022, the table of permissible touch voltages; checked in a copy that quotes it.
 /// Straight between its points on logarithmic axes, flat beyond them.
 pub fn permissible_touch_v(duration_s: f64) -> f64 {
-    let mut below: Option<(f64, f64)> = None;
-    for &(seconds, volts) in PERMISSIBLE {
-        if duration_s <= seconds {
-            return below.map_or(volts, |(s, v)| {
-                let share = portable::ln(duration_s / s) / portable::ln(seconds / s);
-                v * portable::power(volts / v, share)
-            });
-        }
-        below = Some((seconds, volts));
-    }
-    below.map_or(f64::NAN, |(_, volts)| volts)
+    portable::log_curve(PERMISSIBLE, duration_s)
 }
 
 /// A rod driven into uniform soil, its head at the surface.

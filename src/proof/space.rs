@@ -178,7 +178,7 @@ impl<'a> Space<'a> {
         moves
     }
 
-    /// Whether two states are the same to a solver: the same contacts, the same engine, the same stage.
+    /// The state that stands for all that are the same to a solver: the same contacts, the same engine, the same stage.
     pub(super) fn electrical(&self, code: Code) -> Code {
         let (mut positions, stage) = self.decode(code);
         for digit in &self.digits {

@@ -7,6 +7,7 @@
 use std::sync::Arc;
 
 use crate::apparatus::generator::{GeneratorSpec, Reactance};
+use crate::apparatus::gfci;
 use crate::apparatus::waveform::NOMINAL_HZ;
 use crate::circuit::{BranchId, Ceiling, Limit, Load, NetworkError, NodeId, Solution, Solver};
 use crate::hazard::body::{Path, Percentile, path_ohm};
@@ -448,8 +449,7 @@ fn volts_to_neutral(solution: &Solution, hot: NodeId, neutral: NodeId) -> f64 {
 pub(super) fn residual_a(solution: &Solution, gfci: &Gfci) -> f64 {
     let squares = [UTILITY, OWN, STORED].map(|group| {
         let phasors = gfci.branches.iter();
-        let sum: Complex = phasors.map(|b| solution.current_phasor(*b, 0, group)).sum();
-        sum.norm_sqr()
+        gfci::residual(phasors.map(|b| solution.current_phasor(*b, 0, group))).norm_sqr()
     });
     squares.iter().sum::<f64>().sqrt()
 }

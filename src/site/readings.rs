@@ -166,15 +166,4 @@ impl Readings {
     pub fn appliance(&self, index: usize) -> ApplianceReading {
         self.appliances.get(index).copied().unwrap_or_default()
     }
-
-    /// The highest voltage to neutral on the line among the points whose names begin so.
-    pub fn highest_volts(&self, prefix: &str) -> f64 {
-        let named = self
-            .names
-            .points
-            .iter()
-            .zip(&self.points)
-            .filter(|(n, _)| n.starts_with(prefix));
-        named.map(|(_, p)| p.volts).fold(0.0, f64::max)
-    }
 }

@@ -25,6 +25,22 @@ pub fn normal_share(z: f64) -> f64 {
     0.5 * libm::erfc(-z / core::f64::consts::SQRT_2)
 }
 
+/// The value at `x` of a curve through points in order of *x*: straight between them on logarithmic axes, flat beyond them.
+/// All numbers above 0; no number for no points.
+pub fn log_curve(points: &[(f64, f64)], x: f64) -> f64 {
+    let mut below: Option<(f64, f64)> = None;
+    for &(at, value) in points {
+        if x <= at {
+            return below.map_or(value, |(from, start)| {
+                let share = ln(x / from) / ln(at / from);
+                start * power(value / start, share)
+            });
+        }
+        below = Some((at, value));
+    }
+    below.map_or(f64::NAN, |(_, value)| value)
+}
+
 /// Where a quantity that obeys *x'* = `source` - `rate` *x* stands after `seconds`, when it stands at `value` now.
 ///
 /// Heat in a breaker, a cord's temperature and gas in a room all follow this law.

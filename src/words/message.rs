@@ -32,9 +32,10 @@ pub enum Arg {
 }
 
 impl Arg {
-    /// A length of time in words: a moment below a second, seconds below a minute, minutes and seconds above.
+    /// A length of time in words: a moment below a second, seconds below a minute, minutes and seconds below two hours, hours and minutes above.
     pub fn lasting(time: DrillTime) -> Self {
         const MINUTE: DrillTime = DrillTime::from_secs(60);
+        const TWO_HOURS: i64 = 7200;
         if time < DrillTime::from_secs(1) {
             return Self::Said(Box::new(Message::new("lasting-moment")));
         }
@@ -42,6 +43,12 @@ impl Arg {
             return Self::Quantity(time.seconds(), Unit::Seconds);
         }
         let seconds = i64::try_from(time.millis() / 1000).unwrap_or(i64::MAX);
+        if seconds >= TWO_HOURS {
+            let message = Message::new("lasting-hours")
+                .with("hours", Self::Count(seconds / 3600))
+                .with("minutes", Self::Count(seconds / 60 % 60));
+            return Self::Said(Box::new(message));
+        }
         let message = Message::new("lasting-minutes")
             .with("minutes", Self::Count(seconds / 60))
             .with("seconds", Self::Count(seconds % 60));

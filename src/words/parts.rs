@@ -29,7 +29,7 @@ const AFTER: [(&str, &str); 12] = [
     ("-ground", "part-ground"),
     ("-lay", "part-lay"),
     ("-lock", "part-lock"),
-    ("-breaker", "part-breaker"),
+    ("-breaker", "part-own-breaker"),
     ("-gfci", "part-gfci"),
 ];
 

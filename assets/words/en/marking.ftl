@@ -133,8 +133,8 @@ source-not-settled = Common practice. Small generators need 5 to 15 seconds or m
 
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
 finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns.
-finding-all-at-once-now = Turn the branch breakers off. Then turn them on again one by one.
-finding-all-at-once-instead = Turn all branch breakers off first. Then turn them on one at a time, largest motor first.
+finding-all-at-once-now = Switch the loads off. Then bring them on again one by one.
+finding-all-at-once-instead = Switch everything off first, by breaker or by handle. Then bring it on one thing at a time, the largest motor first.
 source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a copy). The order is common practice.
 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
@@ -318,7 +318,7 @@ source-not-restored = The goal of this drill.
 finding-not-back-what = At the end the house is not on the utility.
 finding-not-back-why = The way back is part of the job. It is where tired people make mistakes.
 finding-not-back-now = Look for a sign that the utility is back. Then switch back.
-finding-not-back-instead = Wait until the street is lit. Turn the generator breaker off, then the main breaker on.
+finding-not-back-instead = Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
 source-not-back = The goal of this drill.
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.

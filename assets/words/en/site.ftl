@@ -233,5 +233,6 @@ part-switch = { $of } switch
 part-frame = frame, { $of }
 part-ground = ground wire, { $of }
 part-lay = { $of }, how it lies
+part-own-breaker = { $of }, its breaker
 part-lock = padlock, { $of }
 part-handle = transfer handle, { $of }

@@ -25,6 +25,15 @@ lasting-minutes = { $minutes ->
     [one] {" and 1 second"}
    *[other] {" and "}{ $seconds } seconds
 }
+# Lengths of an hour and more: the seconds don't matter there.
+lasting-hours = { $hours ->
+    [one] 1 hour
+   *[other] { $hours } hours
+}{ $minutes ->
+    [0] {""}
+    [one] {" and 1 minute"}
+   *[other] {" and "}{ $minutes } minutes
+}
 
 # $number is degrees Celsius, $fahrenheit the same temperature in degrees Fahrenheit.
 unit-celsius = { $fahrenheit }{"\u00A0°F"} ({ $number }{"\u00A0°C"})

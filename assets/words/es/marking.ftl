@@ -133,8 +133,8 @@ source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 
 
 finding-all-at-once-what = { $motors } motores arrancaron al mismo tiempo y tomaron { $amps } entre todos.
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire.
-finding-all-at-once-now = Apague los interruptores de circuito. Luego enciéndalos otra vez, uno por uno.
-finding-all-at-once-instead = Primero apague todos los interruptores de circuito. Luego enciéndalos uno por uno, con el motor más grande primero.
+finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
+finding-all-at-once-instead = Primero apague todo, por interruptor o por palanca. Luego encienda una cosa cada vez, con el motor más grande primero.
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
 finding-no-cool-down-what = El motor todavía llevaba carga { $rested } antes de detenerse.
@@ -318,7 +318,7 @@ source-not-restored = La meta de este simulacro.
 finding-not-back-what = Al final, la casa no está en la red.
 finding-not-back-why = La vuelta es parte del trabajo. Ahí se equivoca la gente cansada.
 finding-not-back-now = Busque una señal de que la red ha vuelto. Luego regrese a ella.
-finding-not-back-instead = Espere a que la calle tenga luz. Apague el interruptor del generador y luego encienda el principal.
+finding-not-back-instead = Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
 source-not-back = La meta de este simulacro.
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.

@@ -234,5 +234,6 @@ part-switch = apagador, { $of }
 part-frame = armazón, { $of }
 part-ground = cable de tierra, { $of }
 part-lay = { $of }, cómo está tendido
+part-own-breaker = { $of }, su interruptor
 part-lock = candado, { $of }
 part-handle = palanca de transferencia, { $of }

@@ -30,3 +30,11 @@ lasting-minutes = { $minutes ->
     [one] {" y 1 segundo"}
    *[other] {" y "}{ $seconds } segundos
 }
+lasting-hours = { $hours ->
+    [one] 1 hora
+   *[other] { $hours } horas
+}{ $minutes ->
+    [0] {""}
+    [one] {" y 1 minuto"}
+   *[other] {" y "}{ $minutes } minutos
+}

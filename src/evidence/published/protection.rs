@@ -7,6 +7,7 @@ use crate::apparatus::fuse::Fuse;
 use crate::apparatus::gfci;
 use crate::apparatus::gfci::Gfci;
 use crate::units::Complex;
+use crate::units::portable;
 use serde::Deserialize;
 
 #[derive(Debug, Deserialize)]
@@ -64,8 +65,8 @@ impl Ask {
                 seconds.unwrap_or(f64::INFINITY)
             }
             Self::ResidualMilliamps(amps) => {
-                let through: Vec<Complex> = amps.iter().map(|a| Complex::new(*a, 0.0)).collect();
-                gfci::residual_a(&through) * 1000.0
+                let through = amps.iter().map(|a| Complex::new(*a, 0.0));
+                portable::magnitude(gfci::residual(through)) * 1000.0
             }
         }
     }
