@@ -2,6 +2,8 @@
 
 pub mod units;
 
+pub mod shipped;
+
 pub mod words;
 
 pub mod circuit;

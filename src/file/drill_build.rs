@@ -9,6 +9,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
+use super::drill_build_course::course;
 use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
 use super::site_build::Built;
 
@@ -30,6 +31,7 @@ pub(super) fn build_drill(
     apply_start(&source, &site, &file.start, &mut start, &mut faults);
     let goal = goal(&source, &site, file, &mut faults);
     let story = story(&source, file, &mut faults);
+    let course = course(&source, file, &mut faults);
     if !(0.0..=1.0).contains(&file.share) {
         let message =
             Message::new("error-share").with("value", Arg::Verbatim(file.share.to_string()));
@@ -41,6 +43,7 @@ pub(super) fn build_drill(
     Ok(Scenario {
         name: file.name.clone(),
         digest,
+        course,
         site: Arc::new(site),
         as_built,
         start,

@@ -12,6 +12,18 @@ pub(super) const DRILL_VERSION: u32 = 1;
 pub(super) struct DrillFile {
     pub(super) version: u32,
     pub(super) name: String,
+    /// How hard it is: 1 a first look, 2 guided, 3 practice, 4 assessed, 5 expert.
+    pub(super) level: u8,
+    /// For whom it is.
+    pub(super) tracks: Vec<TrackFile>,
+    /// The way it is about; none of the six and not the line when left out.
+    #[serde(default)]
+    pub(super) way: WayFile,
+    /// In which directions the learner works that way's equipment; none when left out.
+    #[serde(default)]
+    pub(super) directions: Vec<DirectionFile>,
+    /// What it teaches, one to four outcomes.
+    pub(super) teaches: Vec<OutcomeFile>,
     pub(super) site: String,
     /// How the slide between main and generator breaker is found; fitted when left out.
     #[serde(default)]
@@ -31,6 +43,52 @@ pub(super) struct DrillFile {
     pub(super) story: Vec<StoryFile>,
     pub(super) goal: GoalFile,
     pub(super) share: f64,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum TrackFile {
+    Class,
+    Apprentice,
+    Home,
+}
+
+#[derive(Debug, Clone, Copy, Default, Deserialize)]
+pub(super) enum WayFile {
+    ManualSwitch,
+    Interlock,
+    ReadyPanel,
+    Cords,
+    Standby,
+    Subpanel,
+    Line,
+    #[default]
+    Other,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum DirectionFile {
+    Out,
+    Back,
+}
+
+#[derive(Debug, Clone, Copy, Deserialize)]
+pub(super) enum OutcomeFile {
+    PlaceEngine,
+    Isolate,
+    ShowSource,
+    ChooseLoads,
+    ChooseCords,
+    RunEngine,
+    GoBack,
+    Recognize,
+    Grounding,
+    Emergency,
+    ExplainHarm,
+    LockOut,
+    DeadLine,
+    Release,
+    SecondSource,
+    HandOver,
 }
 
 #[derive(Debug, Clone, Copy, Default, Deserialize)]

@@ -11,6 +11,7 @@ use std::sync::Arc;
 use sha2::{Digest as _, Sha256};
 
 use crate::scenario::Scenario;
+use crate::shipped;
 use crate::site::Interlock;
 use crate::words::{Arg, Message};
 
@@ -19,34 +20,6 @@ use super::drill_build::{build_drill, parse_drill, unknown_cords, unknown_site};
 use super::drill_file::{DrillFile, InterlockFile};
 use super::site_build::{Fitted, build_site, parse_site};
 use super::site_file::SiteFile;
-
-/// A shipped file: its name and its text.
-macro_rules! shipped {
-    ($name:literal) => {
-        ($name, include_str!(concat!("../../", $name)))
-    };
-}
-
-const SHIPPED_SITES: &[(&str, &str)] = &[
-    shipped!("scenarios/sites/two-gables.ron"),
-    shipped!("scenarios/sites/brick-corner.ron"),
-    shipped!("scenarios/sites/two-steps.ron"),
-    shipped!("scenarios/sites/sun-porch.ron"),
-    shipped!("scenarios/sites/short-lane.ron"),
-    shipped!("scenarios/sites/quiet-pines.ron"),
-];
-/// In the order in which to take them.
-const SHIPPED_DRILLS: &[(&str, &str)] = &[
-    shipped!("scenarios/drills/there-and-back.ron"),
-    shipped!("scenarios/drills/no-slide.ron"),
-    shipped!("scenarios/drills/loose-slide.ron"),
-    shipped!("scenarios/drills/six-handles.ron"),
-    shipped!("scenarios/drills/right-cord.ron"),
-    shipped!("scenarios/drills/forgotten-sun.ron"),
-    shipped!("scenarios/drills/small-and-quiet.ron"),
-    shipped!("scenarios/drills/by-itself.ron"),
-    shipped!("scenarios/drills/hands-off.ron"),
-];
 
 /// Scenarios by name, in the order in which to take them.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -82,8 +55,8 @@ impl Library {
             text: (*text).to_owned(),
         };
         Self::read(
-            SHIPPED_SITES.iter().map(own).collect(),
-            SHIPPED_DRILLS.iter().map(own).collect(),
+            shipped::SITES.iter().map(own).collect(),
+            shipped::DRILLS.iter().map(own).collect(),
         )
     }
 

@@ -6,9 +6,11 @@
 
 mod diagnostic;
 mod drill_build;
+mod drill_build_course;
 mod drill_file;
 mod furnish;
 mod library;
+mod list_heading;
 mod run_file;
 mod site_build;
 mod site_build_air;
@@ -20,4 +22,5 @@ mod site_file;
 
 pub use diagnostic::{Diagnostic, Source};
 pub use library::Library;
+pub use list_heading::{Heading, read_heading};
 pub use run_file::{RUN_VERSION, not_understood, read_actions, read_run, write_run};

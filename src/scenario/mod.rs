@@ -4,11 +4,14 @@
 //! Chance enters only through [`chance`], so that a seed means the same drill everywhere.
 
 pub mod chance;
+pub mod course;
 
 use std::sync::Arc;
 
 use crate::site::{ControlId, Positions, Site};
 use crate::units::DrillTime;
+
+use course::Course;
 
 /// A drill that can be played.
 #[derive(Debug, Clone, PartialEq)]
@@ -17,6 +20,8 @@ pub struct Scenario {
     pub name: String,
     /// Digest of the files it was read from, in hexadecimal: a run belongs to exactly this scenario.
     pub digest: String,
+    /// For whom it is and what it teaches.
+    pub course: Course,
     /// What is built.
     pub site: Arc<Site>,
     /// How everything stands in the house as it was left sound, before the drill changes anything.

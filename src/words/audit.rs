@@ -30,11 +30,7 @@ pub struct Fault {
 
 impl fmt::Display for Fault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(
-            f,
-            "assets/words/{}/{}.ftl:{}: {}",
-            self.language, self.file, self.line, self.what
-        )
+        write!(f, "{}:{}: {}", self.file, self.line, self.what)
     }
 }
 
@@ -75,11 +71,11 @@ pub struct Coverage {
 
 /// How far each language that is offered is translated.
 pub fn coverage() -> Vec<Coverage> {
-    let (reference, _) = read(REFERENCE, word_files(REFERENCE));
+    let (reference, _) = read(REFERENCE, &word_files(REFERENCE));
     OFFERED
         .iter()
         .map(|language| {
-            let (entries, mut faults) = read(language.folder, word_files(language.folder));
+            let (entries, mut faults) = read(language.folder, &word_files(language.folder));
             if language.folder != REFERENCE {
                 faults.extend(compare(&reference, language.folder, &entries));
             }
@@ -397,9 +393,9 @@ mod tests {
         assert_eq!(
             whats("a = A\nb = B\n", "a = A\nc = C\na = A\n"),
             [
-                "assets/words/es/a.ftl:1: `a` is already in a.ftl, line 1",
-                "assets/words/es/a.ftl:2: `b` is missing (the line is that of the reference)",
-                "assets/words/es/a.ftl:2: `c` is not in the reference",
+                "a:1: `a` is already in a.ftl, line 1",
+                "a:2: `b` is missing (the line is that of the reference)",
+                "a:2: `c` is not in the reference",
             ]
         );
     }
@@ -419,7 +415,7 @@ mod tests {
         assert!(
             faults
                 .iter()
-                .any(|fault| fault.contains("es/a.ftl:2") || fault.contains("es/a.ftl:3")),
+                .any(|fault| fault.contains("a:2") || fault.contains("a:3")),
             "{faults:?}"
         );
     }
@@ -429,7 +425,7 @@ mod tests {
         let text = "a = { $n ->\n    [0] none\n   *[other] { $n }\n }\n";
         assert_eq!(
             whats(text, text),
-            ["assets/words/es/a.ftl:1: `a` chooses by $n without a form for `one`"]
+            ["a:1: `a` chooses by $n without a form for `one`"]
         );
     }
 

@@ -53,7 +53,7 @@ impl Words {
         Self {
             language,
             numbers: language::number_locale(tag, language),
-            bundle: Arc::new(bundle(language, word_files(language.folder))),
+            bundle: Arc::new(bundle(language, &word_files(language.folder))),
         }
     }
 

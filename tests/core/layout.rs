@@ -299,14 +299,14 @@ fn every_file_is_compiled() {
 }
 
 #[test]
-fn no_scenario_and_no_asset_lies_unused() {
+fn no_site_and_no_asset_lies_unused() {
     let mut readers: Vec<Source> = ["src", "tests"]
         .iter()
         .flat_map(|folder| sources(folder, ".rs"))
         .chain(sources("scenarios", ".ron"))
         .collect();
     readers.extend(sources(".ci", "run"));
-    let files: Vec<String> = files_under("scenarios")
+    let files: Vec<String> = files_under("scenarios/sites")
         .into_iter()
         .chain(
             files_under("assets")

@@ -35,6 +35,8 @@ mod household_loads;
 #[cfg(test)]
 mod layout;
 #[cfg(test)]
+mod lists;
+#[cfg(test)]
 mod machines;
 #[cfg(test)]
 mod oracle;

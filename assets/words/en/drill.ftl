@@ -1,42 +1,4 @@
-# The drill: titles and goals, log, what happened, what was learnt.
-
-drill-there-and-back-title = There and back
-drill-there-and-back-summary = A storm takes the power. Switch the house to the generator, then back to the utility. The panel has an interlock.
-drill-there-and-back-goal = Get the fridge, the furnace and the sump pump running within 20 minutes of the outage. When the utility is back, switch back and put everything away.
-drill-there-and-back-note = A mistake on the line can hurt someone. You can stop at any time.
-drill-no-slide-title = No slide
-drill-no-slide-summary = The same house, but someone added a generator breaker and left out the interlock. A cord with two plugs lies in the shed. Find the safe way.
-drill-no-slide-goal = Get the fridge and the sump pump running within 20 minutes of the outage. Keep the street safe. When the utility is back, plug them into the wall again and put everything away.
-drill-no-slide-note = Mistakes in this drill can kill a line worker. Nothing is shown in detail. You can stop at any time.
-drill-loose-slide-title = Loose slide
-drill-loose-slide-summary = The house of the first drill once more. Someone has changed the slide on the panel. Decide what can be trusted.
-drill-loose-slide-goal = Get the fridge and the sump pump running within 20 minutes of the outage. In the end put everything away. Or feed nothing and call an electrician. That is a good end too.
-drill-loose-slide-note = Mistakes in this drill can kill a line worker. Nothing is shown in detail. You can stop at any time.
-drill-small-and-quiet-title = Small and quiet
-drill-small-and-quiet-summary = What matters hangs on a small panel with a transfer switch of its own. The generator is an inverter. Ask too much of it and it shuts its output off.
-drill-small-and-quiet-goal = Get the fridge, the furnace and the sump pump running within 20 minutes of the outage. When the utility is back, switch back and put everything away.
-drill-small-and-quiet-note = A mistake can leave the house dark. You can stop at any time.
-drill-by-itself-title = By itself
-drill-by-itself-summary = A standby generator starts by itself when the utility drops out. Nobody has looked at its oil for a long time. Watch it, and know what to do when it stops.
-drill-by-itself-goal = Keep the fridge, the furnace and the sump pump running. At the end the generator stands ready again, with full oil.
-drill-by-itself-note = An engine that starts by itself can hurt someone. You can stop at any time.
-drill-hands-off-title = Hands off
-drill-hands-off-summary = The standby generator asks for oil. Make it safe before you open it. It does not know that you are there.
-drill-hands-off-goal = Fill the oil with the set locked out. Then give it back to the house: cover shut, battery connected, breaker on, controller on auto.
-drill-hands-off-note = An engine that starts by itself can hurt someone. Nothing is shown in detail. You can stop at any time.
-drill-six-handles-title = Six handles
-drill-six-handles-summary = A small house has a transfer switch beside the panel. Each of its six handles moves one circuit. Take three of them to the generator and back.
-drill-six-handles-goal = Get the fridge, the furnace and the sump pump running within 15 minutes of the outage. When the utility is back, move the handles back and put everything away.
-drill-six-handles-note = The switch keeps the line safe. The engine and its exhaust can still hurt people. You can stop at any time.
-drill-right-cord-title = The right cord
-drill-right-cord-summary = A small house with no way to connect a generator to it. A rack of cords hangs in the shed, good ones and bad ones.
-drill-right-cord-goal = Run the fridge and the space heater on cords within 20 minutes of the outage. When the utility is back, plug them into the wall again and put everything away.
-drill-right-cord-note = A wrong cord can start a fire in this drill. Nothing is shown in detail. You can stop at any time.
-
-drill-forgotten-sun-title = Forgotten sun
-drill-forgotten-sun-summary = A bright morning after the storm. A battery keeps a few circuits alive. There are solar panels on the roof and a quiet generator in the shed.
-drill-forgotten-sun-goal = Get the sump pump running on the generator within 20 minutes of the outage. Keep the fridge and the furnace on. When the utility is back, switch back, let the sun in again and put everything away.
-drill-forgotten-sun-note = Three sources feed this house. Each one can hurt. You can stop at any time.
+# The drill: log, what happened, what was learnt.
 
 log-set = { $control }: { $position }.
 log-look = You look at the { $place }.

@@ -50,3 +50,8 @@ error-kind-appliance = appliance
 
 error-hint-nearest = Did you mean “{ $name }”?
 error-hint-known = Use one of these: { $names }.
+error-level = The level is { $value }. It is a number from 1 to 5.
+error-tracks = Name at least one of the tracks: Class, Apprentice, Home.
+error-teaches = Name one to four things that the drill teaches.
+error-heading = This line of the heading is not understood: { $line }
+error-heading-passes = A heading says whether the run passes: "# passes: yes" or "# passes: no".

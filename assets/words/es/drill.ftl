@@ -1,42 +1,4 @@
-# El simulacro: títulos y metas, registro, lo que sucedió, lo que se supo.
-
-drill-there-and-back-title = Ida y vuelta
-drill-there-and-back-summary = Una tormenta deja la casa sin electricidad. Pase la casa al generador y luego de vuelta a la red. El tablero tiene un bloqueo mecánico.
-drill-there-and-back-goal = Ponga a funcionar el refrigerador, la calefacción y la bomba de sumidero en los 20 minutos que siguen al apagón. Cuando la red haya vuelto, regrese a ella y guarde todo.
-drill-there-and-back-note = Un error en la línea puede herir a alguien. Puede detenerse cuando quiera.
-drill-no-slide-title = Sin corredera
-drill-no-slide-summary = La misma casa, pero alguien agregó un interruptor del generador y dejó fuera el bloqueo mecánico. En el cobertizo hay un cable de dos enchufes. Busque el camino seguro.
-drill-no-slide-goal = Ponga a funcionar el refrigerador y la bomba de sumidero en los 20 minutos que siguen al apagón. Cuide que la calle siga segura. Cuando la red haya vuelto, enchúfelos otra vez en la pared y guarde todo.
-drill-no-slide-note = En este simulacro, un error puede matar a quien trabaja en la línea. Nada se muestra en detalle. Puede detenerse cuando quiera.
-drill-loose-slide-title = Corredera suelta
-drill-loose-slide-summary = Otra vez la casa del primer simulacro. Alguien cambió la corredera del tablero. Decida en qué se puede confiar.
-drill-loose-slide-goal = Ponga en marcha el refrigerador y la bomba de sumidero en los 20 minutos siguientes al apagón, y guarde todo al final. O no alimente nada y llame a un electricista. Ese también es un buen final.
-drill-loose-slide-note = Los errores de este simulacro pueden matar a quien trabaja en la línea. Nada se muestra en detalle. Puede parar en cualquier momento.
-drill-small-and-quiet-title = Pequeño y silencioso
-drill-small-and-quiet-summary = Lo importante cuelga de un tablero pequeño con su propia transferencia. El generador es un inversor. Si se le pide demasiado, corta su salida.
-drill-small-and-quiet-goal = Ponga en marcha el refrigerador, la calefacción y la bomba de sumidero en los 20 minutos después del apagón. Cuando vuelva la red, regrese a ella y guarde todo.
-drill-small-and-quiet-note = Un error puede dejar la casa a oscuras. Puede parar en cualquier momento.
-drill-by-itself-title = Por sí solo
-drill-by-itself-summary = Un generador fijo arranca solo cuando falta la red. Hace mucho que nadie mira su aceite. Obsérvelo, y sepa qué hacer cuando se detiene.
-drill-by-itself-goal = Mantenga en marcha el refrigerador, la calefacción y la bomba de sumidero. Al final el generador queda listo otra vez, con el aceite lleno.
-drill-by-itself-note = Un motor que arranca solo puede herir a alguien. Puede parar en cualquier momento.
-drill-hands-off-title = Sin manos
-drill-hands-off-summary = El generador fijo pide aceite. Asegúrelo antes de abrirlo. No sabe que usted está ahí.
-drill-hands-off-goal = Llene el aceite con el generador asegurado. Después devuélvalo a la casa: cubierta cerrada, batería conectada, interruptor encendido, controlador en automático.
-drill-hands-off-note = Un motor que arranca solo puede herir a alguien. No se muestra nada en detalle. Puede parar en cualquier momento.
-drill-six-handles-title = Seis palancas
-drill-six-handles-summary = Una casa pequeña tiene un interruptor de transferencia junto al tablero. Cada una de sus seis palancas mueve un circuito. Lleve tres al generador y de vuelta.
-drill-six-handles-goal = Ponga en marcha el refrigerador, la calefacción y la bomba de sumidero en los 15 minutos siguientes al apagón. Cuando vuelva la red, devuelva las palancas y guarde todo.
-drill-six-handles-note = El interruptor protege la línea. El motor y sus gases aún pueden hacer daño. Puede parar en cualquier momento.
-drill-right-cord-title = El cable correcto
-drill-right-cord-summary = Una casa pequeña sin manera de conectarle un generador. En el cobertizo cuelgan cables, buenos y malos.
-drill-right-cord-goal = Haga funcionar con cables el refrigerador y el calefactor antes de 20 minutos desde el apagón. Cuando vuelva la electricidad, conéctelos a la pared y guarde todo.
-drill-right-cord-note = En este simulacro un cable equivocado puede causar un incendio. Nada se muestra en detalle. Puede parar cuando quiera.
-
-drill-forgotten-sun-title = El sol olvidado
-drill-forgotten-sun-summary = Una mañana clara después de la tormenta. Una batería mantiene vivos algunos circuitos. Hay paneles solares en el techo y un generador silencioso en el cobertizo.
-drill-forgotten-sun-goal = Ponga en marcha la bomba de sumidero con el generador en los 20 minutos siguientes al apagón. Mantenga el refrigerador y la calefacción. Cuando vuelva la red, vuelva a ella, deje entrar el sol otra vez y guarde todo.
-drill-forgotten-sun-note = Tres fuentes alimentan esta casa. Cada una puede hacer daño. Puede parar en cualquier momento.
+# El simulacro: registro, lo que sucedió, lo que se supo.
 
 log-set = { $control }: { $position }.
 log-look = Usted mira: { $place }.

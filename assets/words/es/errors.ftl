@@ -48,3 +48,8 @@ error-kind-appliance = aparato
 
 error-hint-nearest = ¿Quiso decir “{ $name }”?
 error-hint-known = Use uno de estos: { $names }.
+error-level = El nivel es { $value }. Es un número de 1 a 5.
+error-tracks = Nombre al menos uno de los públicos: Class, Apprentice, Home.
+error-teaches = Nombre de una a cuatro cosas que enseña el simulacro.
+error-heading = No se entiende esta línea del encabezado: { $line }
+error-heading-passes = El encabezado dice si se aprueba: "# passes: yes" o "# passes: no".

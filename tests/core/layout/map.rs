@@ -29,9 +29,10 @@ const fn module(
 pub(crate) const MAP: &[Module] = &[
     module("lib", &[], &[]),
     module("units", &[], &["libm", "num_complex"]),
+    module("shipped", &[], &[]),
     module(
         "words",
-        &["units"],
+        &["units", "shipped"],
         &[
             "fixed_decimal",
             "fluent",
@@ -84,6 +85,7 @@ pub(crate) const MAP: &[Module] = &[
     module(
         "file",
         &[
+            "shipped",
             "units",
             "words",
             "apparatus",
