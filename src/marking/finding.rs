@@ -98,6 +98,19 @@ pub enum Rule {
 }
 
 impl Rule {
+    /// Whether somebody has come to harm when it is found as a breach: from there a run can only be rewound.
+    pub fn harms(self) -> bool {
+        matches!(
+            self,
+            Self::Shock
+                | Self::Touch
+                | Self::Overcome
+                | Self::FuelFire
+                | Self::CordFire
+                | Self::CaughtByEngine
+        )
+    }
+
     /// The criterion it belongs to.
     pub fn criterion(self) -> Criterion {
         match self {

@@ -102,6 +102,12 @@ pub(super) enum Evidence {
         #[arg(long)]
         json: bool,
     },
+    /// Plays the mistakes that the drills show, and how each is put right.
+    Mistakes {
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
 }
 
 /// How to play.

@@ -16,7 +16,7 @@ use crate::words::{Arg, Message, Words};
 
 use super::arguments::Evidence;
 use super::output::Output;
-use super::{DONE, JSON_VERSION, NOT_PASSED, faults};
+use super::{DONE, JSON_VERSION, NOT_PASSED, faults, mistakes};
 
 /// Columns of the table: the message of the heading, and whether numbers stand in it.
 const COLUMNS: [(&str, bool); 8] = [
@@ -39,6 +39,7 @@ pub(super) fn run(what: &Evidence, output: &mut Output<'_>) -> u8 {
     let (rows, as_json) = match what {
         Evidence::Published { json } => (published(), *json),
         Evidence::Networks { json } => (networks(), *json),
+        Evidence::Mistakes { json } => return mistakes::run(*json, output),
     };
     match rows {
         Ok(rows) => report(&rows, as_json, output),

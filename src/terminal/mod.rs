@@ -9,6 +9,7 @@ mod arguments;
 mod check;
 mod evidence;
 mod faults;
+mod mistakes;
 mod output;
 mod play;
 mod report;

@@ -38,6 +38,7 @@ error-kind-callee = person to call
 error-kind-listener = person to tell
 error-kind-time = length of time
 error-kind-end = further word
+error-kind-mistake = mistake
 error-kind-drill = drill
 error-kind-site = site
 error-kind-cord = cord

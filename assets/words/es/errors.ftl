@@ -36,6 +36,7 @@ error-kind-callee = persona a quien llamar
 error-kind-listener = persona a quien avisar
 error-kind-time = cantidad de tiempo
 error-kind-end = palabra de más
+error-kind-mistake = error
 error-kind-drill = simulacro
 error-kind-site = sitio
 error-kind-cord = cable

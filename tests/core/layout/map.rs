@@ -104,7 +104,18 @@ pub(crate) const MAP: &[Module] = &[
     // The questions of the rows are their format: nothing is stored in it.
     module(
         "evidence",
-        &["units", "circuit", "apparatus", "hazard", "file"],
+        &[
+            "shipped",
+            "units",
+            "words",
+            "circuit",
+            "apparatus",
+            "hazard",
+            "scenario",
+            "drill",
+            "marking",
+            "file",
+        ],
         &["serde"],
     ),
     module(
