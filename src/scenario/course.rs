@@ -72,7 +72,7 @@ pub enum Track {
 }
 
 /// All tracks, in the order in which they are listed.
-pub const TRACKS: [Track; 3] = [Track::Class, Track::Apprentice, Track::Home];
+pub const TRACKS: [Track; 3] = [Track::Home, Track::Class, Track::Apprentice];
 
 impl Track {
     /// Its name in word files.

@@ -37,8 +37,21 @@ pub struct ShelfView {
     pub cautions_title: String,
     /// The button that says the cautions have been read.
     pub cautions_accept: String,
+    /// Whom drills are for, in the order in which to offer them.
+    pub tracks: Vec<TrackCard>,
     /// Drills, in the order in which to take them.
     pub drills: Vec<DrillCard>,
+}
+
+/// Whom drills are for.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct TrackCard {
+    /// Name, as in [`DrillCard::tracks`].
+    pub name: String,
+    /// Title, a word or two.
+    pub title: String,
+    /// How many drills it has.
+    pub drills: usize,
 }
 
 /// A drill on the shelf.
@@ -50,11 +63,15 @@ pub struct DrillCard {
     pub title: String,
     /// What the learner will do, two sentences at most.
     pub summary: String,
-    /// The way of switching over that it practices: the heading it stands under.
+    /// Names of the tracks that it belongs to.
+    pub tracks: Vec<String>,
+    /// How hard it is: the heading it stands under.
+    pub level: String,
+    /// The way of switching over that it practices.
     pub way: String,
     /// How long it takes at most, short.
     pub minutes: String,
-    /// Facts: minutes, house, level.
+    /// Facts: way, minutes, house.
     pub facts: String,
     /// What to be prepared for, if the drill can show harm.
     pub content_note: String,

@@ -24,11 +24,11 @@ pub(super) fn shelf(words: &Words, view: &ShelfView) -> Vec<String> {
     lines.extend(cautions(view));
     lines.push(String::new());
     lines.push(text(words, "terminal-drills"));
-    let mut way = "";
+    let mut level = "";
     for card in &view.drills {
-        if card.way != way {
-            way = &card.way;
-            lines.push(way.to_owned());
+        if card.level != level {
+            level = &card.level;
+            lines.push(level.to_owned());
         }
         lines.push(format!("  {}", card.name));
         for line in [&card.title, &card.summary, &card.facts, &card.content_note] {

@@ -28,6 +28,8 @@ pub enum Wish {
     Back,
     /// The cautions have been read.
     Accept,
+    /// Show the drills of a track on the shelf.
+    Track(String),
     /// Unfold a drill on the shelf.
     Choose(String),
     /// Another stage of the consequence.
@@ -74,6 +76,8 @@ pub(super) struct Desk {
     pub(super) place: Option<String>,
     /// The stage of the consequence that is told.
     pub(super) stage: usize,
+    /// The track whose drills the shelf shows; the first one at the start.
+    pub(super) track: Option<String>,
     /// The drill that is unfolded on the shelf; the first one at the start.
     pub(super) chosen: Option<String>,
     /// Whether the cautions were read since the start.
@@ -114,6 +118,10 @@ impl Desk {
             }
             Wish::Accept => {
                 self.accepted = true;
+                self.arrivals += 1;
+            }
+            Wish::Track(track) => {
+                self.track = Some(track.clone());
                 self.arrivals += 1;
             }
             Wish::Choose(drill) => {

@@ -49,6 +49,8 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("close-", &[""], "session, from a place"),
     ("caution-", &[""], "session, by number"),
     ("way-", &[""], "session, from the way a drill is about"),
+    ("track-", &[""], "session, from whom a drill is for"),
+    ("level-", &[""], "session, from how hard a drill is"),
     ("mistake-", &[""], "evidence, from a list's heading"),
     ("error-kind-", &[""], "file, from the kind of a name"),
     ("log-", &[""], "drill, from the verb of an action"),

@@ -7,7 +7,7 @@ use bevy_egui::egui::{Atom, Button, RichText, ScrollArea, Ui, vec2};
 use crate::session::view::{DrillCard, ShelfView};
 use crate::session::{Command, Practice};
 use crate::window::fonts;
-use crate::window::link::Wish;
+use crate::window::link::{Desk, Wish};
 use crate::window::theme;
 
 use super::{Page, aside, body, card, heading, subheading};
@@ -40,20 +40,26 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
     page.lead(ui, &view.cautions_accept, || Wish::Accept);
 }
 
-/// The drills, under the way that each practices; one is unfolded, the first if none was chosen.
-pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, chosen: Option<&str>, page: &mut Page<'_>) {
-    let known = chosen.filter(|name| view.drills.iter().any(|d| d.name == *name));
-    let chosen = known.or_else(|| view.drills.first().map(|d| d.name.as_str()));
-    let mut way = "";
+/// The drills of one track, under how hard each is; one is unfolded, the first if none was chosen.
+pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page<'_>) {
+    let track = desk.track.as_deref();
+    let track = track.or_else(|| view.tracks.first().map(|t| t.name.as_str()));
+    tracks(ui, view, track, page);
+    let own = |drill: &&DrillCard| track.is_some_and(|t| drill.tracks.iter().any(|d| d == t));
+    let drills: Vec<&DrillCard> = view.drills.iter().filter(own).collect();
+    let chosen = desk.chosen.as_deref();
+    let known = chosen.filter(|name| drills.iter().any(|d| d.name == *name));
+    let chosen = known.or_else(|| drills.first().map(|d| d.name.as_str()));
+    let mut level = "";
     ScrollArea::vertical()
         .id_salt("drills")
         .auto_shrink([false, false])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 5.0;
-            for drill in &view.drills {
-                if drill.way != way {
-                    way = &drill.way;
-                    subheading(ui, way);
+            for drill in drills {
+                if drill.level != level {
+                    level = &drill.level;
+                    subheading(ui, level);
                 }
                 if chosen == Some(drill.name.as_str()) {
                     card(ui, theme::LEAD, |ui| one(ui, drill, page));
@@ -62,6 +68,25 @@ pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, chosen: Option<&str>, page: 
                 }
             }
         });
+}
+
+/// Whom the drills are for, side by side; the one that is shown is bold and underlined.
+fn tracks(ui: &mut Ui, view: &ShelfView, shown: Option<&str>, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        for track in &view.tracks {
+            let label = RichText::new(format!("{} ({})", track.title, track.drills));
+            let (label, fill) = if shown == Some(track.name.as_str()) {
+                let label = label.font(fonts::bold(15.0)).underline();
+                (label.color(theme::LEAD.egui()), theme::RAISED)
+            } else {
+                let label = label.font(fonts::regular(15.0));
+                (label.color(theme::CREAM.egui()), theme::INK)
+            };
+            let response = ui.add(Button::new(label).fill(fill.egui()));
+            page.on(&response, || Wish::Track(track.name.clone()));
+        }
+    });
+    ui.add_space(4.0);
 }
 
 /// A drill of which only the title shows; pressing it unfolds it.

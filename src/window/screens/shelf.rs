@@ -42,7 +42,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             if scene.desk.sheet == Some(Sheet::Keys) {
                 words::keys(ui, page);
             } else if scene.desk.accepted {
-                shelf::drills(ui, view, scene.desk.chosen.as_deref(), page);
+                shelf::drills(ui, view, scene.desk, page);
             } else {
                 shelf::cautions(ui, view, page);
             }
