@@ -35,7 +35,8 @@ pub(super) fn course(
     }
 }
 
-fn track(file: TrackFile) -> Track {
+/// The track of a file.
+pub(super) fn track(file: TrackFile) -> Track {
     match file {
         TrackFile::Class => Track::Class,
         TrackFile::Apprentice => Track::Apprentice,

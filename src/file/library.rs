@@ -1,6 +1,6 @@
 //! The scenarios there are: those that are shipped, or those of a folder.
 //!
-//! A folder has `sites/*.ron` and `drills/*.ron`; files are read in order of their names.
+//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `lessons/*.ron`; files are read in order of their names.
 //! The shipped ones are part of the program, so that the terminal needs no folder beside it.
 
 use std::fs;
@@ -11,6 +11,7 @@ use std::sync::Arc;
 use sha2::{Digest as _, Sha256};
 
 use crate::scenario::Scenario;
+use crate::scenario::lesson::Lesson;
 use crate::shipped;
 use crate::site::Interlock;
 use crate::words::{Arg, Message};
@@ -18,6 +19,7 @@ use crate::words::{Arg, Message};
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build::{build_drill, parse_drill, unknown_cords, unknown_site};
 use super::drill_file::{DrillFile, InterlockFile};
+use super::lesson_file::read_lesson;
 use super::site_build::{Fitted, build_site, parse_site};
 use super::site_file::SiteFile;
 
@@ -26,6 +28,8 @@ use super::site_file::SiteFile;
 pub struct Library {
     /// The scenarios that could be read.
     pub scenarios: Vec<Arc<Scenario>>,
+    /// The lessons that could be read.
+    pub lessons: Vec<Arc<Lesson>>,
 }
 
 struct Text {
@@ -57,6 +61,7 @@ impl Library {
         Self::read(
             shipped::SITES.iter().map(own).collect(),
             shipped::DRILLS.iter().map(own).collect(),
+            shipped::LESSONS.iter().map(own).collect(),
         )
     }
 
@@ -65,7 +70,13 @@ impl Library {
         let mut faults = Vec::new();
         let sites = texts(&folder.join("sites"), &mut faults);
         let drills = texts(&folder.join("drills"), &mut faults);
-        let (library, mut found) = Self::read(sites, drills);
+        let lessons = folder.join("lessons");
+        let lessons = if lessons.is_dir() {
+            texts(&lessons, &mut faults)
+        } else {
+            Vec::new()
+        };
+        let (library, mut found) = Self::read(sites, drills, lessons);
         faults.append(&mut found);
         (library, faults)
     }
@@ -80,7 +91,11 @@ impl Library {
         self.scenarios.iter().map(|s| s.name.as_str()).collect()
     }
 
-    fn read(site_texts: Vec<Text>, drill_texts: Vec<Text>) -> (Self, Vec<Diagnostic>) {
+    fn read(
+        site_texts: Vec<Text>,
+        drill_texts: Vec<Text>,
+        lesson_texts: Vec<Text>,
+    ) -> (Self, Vec<Diagnostic>) {
         let mut faults = Vec::new();
         let mut sites = Vec::new();
         let mut broken = Broken::default();
@@ -119,7 +134,20 @@ impl Library {
                 Err(mut wrong) => faults.append(&mut wrong),
             }
         }
-        (Self { scenarios }, faults)
+        let mut library = Self {
+            scenarios,
+            lessons: Vec::new(),
+        };
+        // A lesson may name a drill whose own faults are told already.
+        if faults.is_empty() {
+            for text in &lesson_texts {
+                match read_lesson(source(text), &library.names()) {
+                    Ok(lesson) => library.lessons.push(Arc::new(lesson)),
+                    Err(mut wrong) => faults.append(&mut wrong),
+                }
+            }
+        }
+        (library, faults)
     }
 }
 

@@ -9,6 +9,7 @@ mod drill_build;
 mod drill_build_course;
 mod drill_file;
 mod furnish;
+mod lesson_file;
 mod library;
 mod list_heading;
 mod run_file;

@@ -5,6 +5,7 @@
 
 pub mod chance;
 pub mod course;
+pub mod lesson;
 
 use std::sync::Arc;
 

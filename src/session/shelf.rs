@@ -4,10 +4,12 @@ use std::sync::Arc;
 
 use crate::scenario::Scenario;
 use crate::scenario::course::{TRACKS, Track};
+use crate::scenario::lesson::{Doing, Lesson, Part, Sitting};
 use crate::words::{Arg, Message};
 
+use super::Practice;
 use super::Session;
-use super::view::{DrillCard, ShelfView, TrackCard};
+use super::view::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
 
 const N_CAUTIONS: usize = 8;
 
@@ -23,8 +25,55 @@ impl Session {
             cautions_title: self.words.say_id("shelf-cautions-title"),
             cautions_accept: self.words.say_id("shelf-cautions-accept"),
             tracks: TRACKS.into_iter().map(|t| self.track(t)).collect(),
+            lessons: self
+                .library
+                .lessons
+                .iter()
+                .map(|l| self.lesson(l))
+                .collect(),
+            lessons_title: self.words.say_id("shelf-lessons"),
             drills: self.cards(),
         }
+    }
+
+    fn lesson(&self, lesson: &Lesson) -> LessonCard {
+        let about = |part: &str| self.words.say_id(&format!("lesson-{}-{part}", lesson.name));
+        let sitting = |sitting: &Sitting| SittingView {
+            title: self.words.say_id(&format!("sitting-{}", sitting.name)),
+            minutes: self.minutes(sitting.minutes()),
+            parts: sitting.parts.iter().map(|p| self.part(p)).collect(),
+        };
+        LessonCard {
+            name: lesson.name.clone(),
+            title: about("title"),
+            about: about("about"),
+            track: lesson.track.name().to_owned(),
+            minutes: self.minutes(lesson.minutes()),
+            sittings: lesson.sittings.iter().map(sitting).collect(),
+        }
+    }
+
+    fn part(&self, part: &Part) -> PartView {
+        let title = |drill: &str| Message::new(format!("drill-{drill}-title"));
+        let (text, drill) = match &part.what {
+            Doing::Talk(name) => (Message::new(format!("talk-{name}")), None),
+            Doing::Practice(drill) => (title(drill), Some((drill.clone(), Practice::Coached))),
+            Doing::Test(drill) => (
+                Message::new("shelf-test").said("drill", title(drill)),
+                Some((drill.clone(), Practice::Assessed)),
+            ),
+        };
+        PartView {
+            minutes: self.minutes(part.minutes),
+            text: self.words.say(&text),
+            drill,
+        }
+    }
+
+    fn minutes(&self, minutes: u32) -> String {
+        let minutes = Arg::Count(i64::from(minutes));
+        self.words
+            .say(&Message::new("shelf-minutes").with("minutes", minutes))
     }
 
     fn track(&self, track: Track) -> TrackCard {

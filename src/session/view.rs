@@ -6,12 +6,14 @@
 
 mod face;
 mod scene;
+mod shelf;
 
 pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
     SocketView,
 };
 pub use scene::{ApplianceKind, GeneratorForm, OutletView, Room, StandView, WireKind};
+pub use shelf::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
 
 /// A language that can be spoken.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -22,61 +24,6 @@ pub struct LanguageView {
     pub name: String,
     /// Whether it is spoken now.
     pub current: bool,
-}
-
-/// The shelf: what can be opened.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct ShelfView {
-    /// Heading.
-    pub title: String,
-    /// One sentence that says what this program is for.
-    pub intro: String,
-    /// The cautions, one sentence or two each.
-    pub cautions: Vec<String>,
-    /// Heading of the cautions.
-    pub cautions_title: String,
-    /// The button that says the cautions have been read.
-    pub cautions_accept: String,
-    /// Whom drills are for, in the order in which to offer them.
-    pub tracks: Vec<TrackCard>,
-    /// Drills, in the order in which to take them.
-    pub drills: Vec<DrillCard>,
-}
-
-/// Whom drills are for.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct TrackCard {
-    /// Name, as in [`DrillCard::tracks`].
-    pub name: String,
-    /// Title, a word or two.
-    pub title: String,
-    /// How many drills it has.
-    pub drills: usize,
-}
-
-/// A drill on the shelf.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct DrillCard {
-    /// Name, as in the command line.
-    pub name: String,
-    /// Title.
-    pub title: String,
-    /// What the learner will do, two sentences at most.
-    pub summary: String,
-    /// Names of the tracks that it belongs to.
-    pub tracks: Vec<String>,
-    /// How hard it is: the heading it stands under.
-    pub level: String,
-    /// The way of switching over that it practices.
-    pub way: String,
-    /// How long it takes at most, short.
-    pub minutes: String,
-    /// Facts: way, minutes, house.
-    pub facts: String,
-    /// What to be prepared for, if the drill can show harm.
-    pub content_note: String,
-    /// The button that opens it.
-    pub open: String,
 }
 
 /// What energises a conductor, as far as this learner may be shown it.

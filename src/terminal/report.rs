@@ -23,6 +23,22 @@ pub(super) fn shelf(words: &Words, view: &ShelfView) -> Vec<String> {
     let mut lines = vec![view.title.clone(), view.intro.clone(), String::new()];
     lines.extend(cautions(view));
     lines.push(String::new());
+    for lesson in &view.lessons {
+        let head = [
+            &view.lessons_title,
+            ": ",
+            &lesson.title,
+            ", ",
+            &lesson.minutes,
+        ];
+        lines.push(head.map(|s: &str| s).concat());
+        lines.push(format!("  {}", lesson.about));
+        for sitting in &lesson.sittings {
+            lines.push(format!("  {}, {}", sitting.title, sitting.minutes));
+            let parts = sitting.parts.iter();
+            lines.extend(parts.map(|p| format!("    {}: {}", p.minutes, p.text)));
+        }
+    }
     lines.push(text(words, "terminal-drills"));
     let mut level = "";
     for card in &view.drills {

@@ -1,10 +1,10 @@
 //! The shelf: what this is for, the cautions once per start, the drills.
 //!
-//! It does not cover lessons and records.
+//! It does not cover records.
 
 use bevy_egui::egui::{Atom, Button, RichText, ScrollArea, Ui, vec2};
 
-use crate::session::view::{DrillCard, ShelfView};
+use crate::session::view::{DrillCard, LessonCard, ShelfView};
 use crate::session::{Command, Practice};
 use crate::window::fonts;
 use crate::window::link::{Desk, Wish};
@@ -40,7 +40,7 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
     page.lead(ui, &view.cautions_accept, || Wish::Accept);
 }
 
-/// The drills of one track, under how hard each is; one is unfolded, the first if none was chosen.
+/// The lessons and drills of one track, the drills under how hard each is; one is unfolded, the first drill if none was chosen.
 pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page<'_>) {
     let track = desk.track.as_deref();
     let track = track.or_else(|| view.tracks.first().map(|t| t.name.as_str()));
@@ -48,7 +48,14 @@ pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page
     let own = |drill: &&DrillCard| track.is_some_and(|t| drill.tracks.iter().any(|d| d == t));
     let drills: Vec<&DrillCard> = view.drills.iter().filter(own).collect();
     let chosen = desk.chosen.as_deref();
-    let known = chosen.filter(|name| drills.iter().any(|d| d.name == *name));
+    let known = |name: &str| {
+        let mut lessons = view
+            .lessons
+            .iter()
+            .filter(|l| Some(l.track.as_str()) == track);
+        drills.iter().any(|d| d.name == name) || lessons.any(|l| l.name == name)
+    };
+    let known = chosen.filter(|name| known(name));
     let chosen = known.or_else(|| drills.first().map(|d| d.name.as_str()));
     let mut level = "";
     ScrollArea::vertical()
@@ -56,6 +63,7 @@ pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page
         .auto_shrink([false, false])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 5.0;
+            lessons(ui, view, track, desk, page);
             for drill in drills {
                 if drill.level != level {
                     level = &drill.level;
@@ -89,12 +97,74 @@ fn tracks(ui: &mut Ui, view: &ShelfView, shown: Option<&str>, page: &mut Page<'_
     ui.add_space(4.0);
 }
 
+/// The lessons of a track; one that was chosen is unfolded into its parts.
+fn lessons(ui: &mut Ui, view: &ShelfView, track: Option<&str>, desk: &Desk, page: &mut Page<'_>) {
+    let own: Vec<&LessonCard> = view
+        .lessons
+        .iter()
+        .filter(|l| Some(l.track.as_str()) == track)
+        .collect();
+    if !own.is_empty() {
+        subheading(ui, &view.lessons_title);
+    }
+    for lesson in own {
+        if desk.chosen.as_deref() == Some(lesson.name.as_str()) {
+            card(ui, theme::LEAD, |ui| plan(ui, lesson, page));
+        } else {
+            row(
+                ui,
+                [&lesson.title, &lesson.minutes, &lesson.about],
+                &lesson.name,
+                page,
+            );
+        }
+    }
+}
+
+/// What is done in a lesson, part by part, with a button for each drill.
+fn plan(ui: &mut Ui, lesson: &LessonCard, page: &mut Page<'_>) {
+    heading(ui, &lesson.title);
+    body(ui, &lesson.about);
+    for sitting in &lesson.sittings {
+        subheading(ui, &format!("{} · {}", sitting.title, sitting.minutes));
+        for part in &sitting.parts {
+            ui.horizontal_wrapped(|ui| {
+                aside(ui, &part.minutes);
+                match &part.drill {
+                    Some((drill, practice)) => {
+                        let (drill, practice) = (drill.clone(), *practice);
+                        page.button(ui, &part.text, || {
+                            Wish::Do(Command::Open {
+                                drill,
+                                practice,
+                                seed: SEED,
+                            })
+                        });
+                    }
+                    None => body(ui, &part.text),
+                }
+            });
+        }
+    }
+}
+
 /// A drill of which only the title shows; pressing it unfolds it.
 fn folded(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
-    let title = RichText::new(&drill.title)
+    row(
+        ui,
+        [&drill.title, &drill.minutes, &drill.summary],
+        &drill.name,
+        page,
+    );
+}
+
+/// A line with title and minutes, what it is about on hovering; pressing it unfolds what has this name.
+fn row(ui: &mut Ui, texts: [&str; 3], name: &str, page: &mut Page<'_>) {
+    let [title, minutes, about] = texts;
+    let title = RichText::new(title)
         .font(fonts::bold(16.0))
         .color(theme::CREAM.egui());
-    let facts = RichText::new(&drill.minutes)
+    let facts = RichText::new(minutes)
         .font(fonts::regular(13.5))
         .color(theme::MUTED.egui());
     let size = vec2(ui.available_width(), 34.0);
@@ -102,8 +172,8 @@ fn folded(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
         .fill(theme::RAISED.egui())
         .truncate();
     let response = ui.add_sized(size, button);
-    page.on(&response, || Wish::Choose(drill.name.clone()));
-    response.on_hover_text(&drill.summary);
+    page.on(&response, || Wish::Choose(name.to_owned()));
+    response.on_hover_text(about);
 }
 
 fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
