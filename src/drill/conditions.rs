@@ -17,7 +17,7 @@ use super::protection::{stress_pu, supply};
 use super::second_source::{BatteryCondition, SolarCondition};
 use super::wires::WALL_C;
 
-/// Air around cords and engine, °C: a cool evening, chosen for the sites shipped.
+/// Air around cords and engine where a drill says nothing of it, °C: a cool evening, chosen for the sites shipped.
 pub const AMBIENT_C: f64 = 15.0;
 /// Carboxyhemoglobin of a person who breathes clean air, percent: the start value of the published parameter set.
 const START_COHB_PCT: f64 = 0.8;
@@ -148,7 +148,7 @@ impl Conditions {
             appliances: appliances.collect(),
             breaker_heat: vec![0.0; site.controls.len()],
             wires: vec![WALL_C; site.wires().count()],
-            cords: vec![CordCondition::rested(AMBIENT_C); site.cords.len()],
+            cords: vec![CordCondition::rested(site.ambient_c); site.cords.len()],
             machine: MachineCondition::begin(site, start),
             fuel_gal: site.generator.spec.tank_gal,
             cohb_pct: START_COHB_PCT,

@@ -101,9 +101,16 @@ impl CordCondition {
     }
 
     /// Lets `seconds` pass at `amps`.
-    fn drift(&mut self, cord: &Cord, (lay, rest): (Lay, Rest), amps: f64, seconds: f64) {
+    fn drift(
+        &mut self,
+        cord: &Cord,
+        ambient_c: f64,
+        (lay, rest): (Lay, Rest),
+        amps: f64,
+        seconds: f64,
+    ) {
         let before = self.hottest_c();
-        let air_c = cord.air_c(AMBIENT_C);
+        let air_c = cord.air_c(ambient_c);
         let damage = cord.found.damage;
         self.spot_k = damage
             .spot_after(&cord.make, self.spot_k, amps, self.celsius, seconds)
@@ -115,7 +122,7 @@ impl CordCondition {
         self.plug_c = cord
             .found
             .plug
-            .temperature_after(self.plug_c, amps, AMBIENT_C, seconds)
+            .temperature_after(self.plug_c, amps, ambient_c, seconds)
             .min(MOST_C);
         let middle = f64::midpoint(before, self.hottest_c());
         self.charred = charred_after(self.charred, middle, seconds);
@@ -167,8 +174,8 @@ impl Conditions {
         for (index, (cord, condition)) in site.cords.iter().zip(&mut self.cords).enumerate() {
             let lies = (site.lay_of(positions, index), cord.rest(positions));
             let amps = readings.amps_of(&cord.name);
-            if amps > 1e-9 || !condition.is_rested(cord.air_c(AMBIENT_C)) {
-                condition.drift(cord, lies, amps, seconds);
+            if amps > 1e-9 || !condition.is_rested(cord.air_c(site.ambient_c)) {
+                condition.drift(cord, site.ambient_c, lies, amps, seconds);
             }
         }
     }
@@ -271,7 +278,7 @@ mod tests {
         let volts = |c: &CordCondition| solved(cord, c.solved_c);
         for _ in 0..seconds {
             let amps = volts(&now) / HEATER_OHM;
-            now.drift(cord, (lay, Rest::Coiled), amps, 1.0);
+            now.drift(cord, AMBIENT_C, (lay, Rest::Coiled), amps, 1.0);
             if now.is_solved_off() {
                 now.solved_c = now.celsius;
             }
@@ -329,7 +336,7 @@ mod tests {
         let mut after_a_day = |in_sun| {
             shady.found.in_sun = in_sun;
             let mut now = CordCondition::rested(AMBIENT_C);
-            now.drift(&shady, lies, 0.0, 86_400.0);
+            now.drift(&shady, AMBIENT_C, lies, 0.0, 86_400.0);
             now.celsius
         };
         let warmer = after_a_day(true) - after_a_day(false);
@@ -343,9 +350,9 @@ mod tests {
         let mut parts = CordCondition::rested(AMBIENT_C);
         let mut whole = parts;
         for seconds in [0.4, 0.6] {
-            parts.drift(&worn, lies, 12.0, seconds);
+            parts.drift(&worn, AMBIENT_C, lies, 12.0, seconds);
         }
-        whole.drift(&worn, lies, 12.0, 1.0);
+        whole.drift(&worn, AMBIENT_C, lies, 12.0, 1.0);
         let apart = (parts.hottest_c() - whole.hottest_c()).abs();
         assert!(apart < 1e-3, "{parts:?} and {whole:?}");
         assert!((parts.plug_c - whole.plug_c).abs() < 1e-11);
@@ -357,7 +364,7 @@ mod tests {
         let mut now = CordCondition::rested(AMBIENT_C);
         let mut order = Vec::new();
         for _ in 0..3 * 3600 {
-            now.drift(&thin, (Lay::Coil { turns }, rest), 12.5, 1.0);
+            now.drift(&thin, AMBIENT_C, (Lay::Coil { turns }, rest), 12.5, 1.0);
             let harm = now.judged(Damage::Sound, rest);
             if harm != now.harm {
                 order.push((harm.soft, harm.fate));

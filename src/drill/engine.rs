@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::circuit::NetworkError;
 use crate::scenario::Scenario;
+use crate::scenario::variation;
 use crate::scenario::chance::{Purpose, draw};
 use crate::site::{Body, Drive, Felt, Plant, Positions, Readings, Site};
 use crate::units::DrillTime;
@@ -49,15 +50,17 @@ pub struct Drill {
 }
 
 impl Drill {
-    /// A drill at its start.
+    /// The drill that this seed gives, at its start.
     ///
     /// # Errors
     /// When the site can't be wired, which a checked file rules out.
     pub fn start(scenario: &Arc<Scenario>, seed: u64) -> Result<Self, NetworkError> {
+        let scenario = &variation::variant(scenario, seed);
         let site = &scenario.site;
         let mut plant = Plant::new(site)?;
         let mut conditions = Conditions::begin(site, &scenario.start);
         conditions.machine.found(scenario, seed);
+        conditions.fuel_gal = scenario.fuel_gal.unwrap_or(conditions.fuel_gal);
         plant.set_cords(site, &conditions.cord_states());
         let drive = Drive {
             running: false,
@@ -94,7 +97,7 @@ impl Drill {
         Ok(drill)
     }
 
-    /// The scenario.
+    /// The scenario: the variant that the seed gave.
     pub fn scenario(&self) -> &Arc<Scenario> {
         &self.scenario
     }

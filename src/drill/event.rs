@@ -26,6 +26,10 @@ pub enum Event {
     CrewLeft,
     /// The utility feeds the street again.
     UtilityReturned,
+    /// The utility's line has not held: the street is dark again.
+    UtilityFailed,
+    /// A neighbor stands at the door and asks for a cord.
+    NeighborAsked,
     /// A breaker opens by itself.
     Tripped {
         /// Which.

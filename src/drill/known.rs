@@ -68,6 +68,9 @@ impl Known {
         let mut returned = false;
         for moment in moments {
             returned |= matches!(moment.what, What::Happened(Event::UtilityReturned));
+            if matches!(moment.what, What::Happened(Event::UtilityFailed)) {
+                (returned, known.utility_back) = (false, None);
+            }
             match &moment.what {
                 What::Did(super::action::Action::Set(..)) => known.points.clear(),
                 What::Learnt(learnt) => known.learn(moment.at, learnt, returned),

@@ -94,8 +94,10 @@ impl MachineCondition {
 
     /// How the scenario leaves it: its oil, and how often it will miss.
     pub(super) fn found(&mut self, scenario: &Scenario, seed: u64) {
-        let drawn = draw(seed, Purpose::Starting, &[scenario.start_misses_up_to]);
-        self.misses = drawn.first().copied().unwrap_or_default();
+        let from = scenario.start_misses_from;
+        let bound = scenario.start_misses_up_to.saturating_sub(from);
+        let drawn = draw(seed, Purpose::Starting, &[bound]);
+        self.misses = from + drawn.first().copied().unwrap_or_default();
         if let Some(hours) = scenario.oil_hours {
             self.oil_h = self.oil_h.min(hours);
         }

@@ -17,6 +17,8 @@ pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
             stand(site, positions, line.crew, "clear");
             positions.set(line.span_state, PositionId(0));
         }
+        Happening::UtilityFails => positions.set(line.feeder, PositionId(0)),
+        Happening::NeighborAsks => {}
         Happening::UtilityReturns => positions.set(line.feeder, PositionId(1)),
         Happening::NeutralLost => positions.set(line.drop_neutral, PositionId(1)),
         Happening::LegLost => positions.set(line.drop_leg, PositionId(1)),

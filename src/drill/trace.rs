@@ -67,10 +67,11 @@ impl Trace {
             .map(|(m, _)| m.at)
     }
 
-    /// When the utility came back.
+    /// When the utility came back for the last time.
     pub fn return_at(&self) -> Option<DrillTime> {
         self.events()
-            .find(|(_, e)| matches!(e, Event::UtilityReturned))
+            .filter(|(_, e)| matches!(e, Event::UtilityReturned))
+            .last()
             .map(|(m, _)| m.at)
     }
 

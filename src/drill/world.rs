@@ -88,6 +88,8 @@ impl Drill {
             Happening::CrewTakesHold => Event::CrewTookHold,
             Happening::CrewLeaves => Event::CrewLeft,
             Happening::UtilityReturns => Event::UtilityReturned,
+            Happening::UtilityFails => Event::UtilityFailed,
+            Happening::NeighborAsks => Event::NeighborAsked,
             Happening::NeutralLost => Event::Protection(ProtectionEvent::NeutralLost),
             Happening::LegLost => Event::Protection(ProtectionEvent::LegLost),
             Happening::DropMended => Event::Protection(ProtectionEvent::DropMended),

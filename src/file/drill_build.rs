@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use crate::scenario::variation::Variants;
 use crate::scenario::{Criterion, Goal, Happening, Scenario, Timed};
 use crate::site::{ControlId, PositionId, Positions, Site};
 use crate::units::DrillTime;
@@ -10,6 +11,7 @@ use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build_course::course;
+use super::drill_build_found::find_site;
 use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
 use super::site_build::Built;
 
@@ -26,7 +28,11 @@ pub(super) fn build_drill(
     digest: String,
 ) -> Result<Scenario, Vec<Diagnostic>> {
     let mut faults = Vec::new();
-    let Built { site, mut start } = built;
+    let Built {
+        mut site,
+        mut start,
+    } = built;
+    find_site(&source, file, &mut site, &mut faults);
     let as_built = start.clone();
     apply_start(&source, &site, &file.start, &mut start, &mut faults);
     let goal = goal(&source, &site, file, &mut faults);
@@ -60,7 +66,11 @@ pub(super) fn build_drill(
         share: file.share,
         oil_hours: file.oil_hours,
         start_misses_up_to: file.start_misses_up_to,
+        start_misses_from: file.start_misses_from,
+        fuel_gal: file.fuel_gallons,
         ends_at: DrillTime::from_secs(file.ends_after_minutes * 60),
+        changes: Vec::new(),
+        variants: Variants::default(),
     })
 }
 
@@ -83,6 +93,8 @@ fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) ->
             WhatFile::CrewTakesHold => Happening::CrewTakesHold,
             WhatFile::CrewLeaves => Happening::CrewLeaves,
             WhatFile::UtilityReturns => Happening::UtilityReturns,
+            WhatFile::UtilityFails => Happening::UtilityFails,
+            WhatFile::NeighborAsks => Happening::NeighborAsks,
             WhatFile::NeutralLost => Happening::NeutralLost,
             WhatFile::LegLost => Happening::LegLost,
             WhatFile::DropMended => Happening::DropMended,
@@ -163,7 +175,8 @@ fn find(
     Ok((id, position))
 }
 
-fn unknown(
+/// The fault of a name that isn't among the known ones.
+pub(super) fn unknown(
     source: &Source<'_>,
     trail: &[&str],
     name: &str,

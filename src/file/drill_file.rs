@@ -4,10 +4,12 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
+use super::drill_vary::{VariationFile, WeatherFile};
+
 /// The version of drill files that this program reads.
 pub(super) const DRILL_VERSION: u32 = 1;
 
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct DrillFile {
     pub(super) version: u32,
@@ -38,11 +40,32 @@ pub(super) struct DrillFile {
     /// Most attempts to start the engine that fail, drawn from the seed.
     #[serde(default)]
     pub(super) start_misses_up_to: u32,
+    /// Fewest of them; none when left out.
+    #[serde(default)]
+    pub(super) start_misses_from: u32,
+    /// Fuel in the tank at the start; full when left out.
+    #[serde(default)]
+    pub(super) fuel_gallons: Option<f64>,
+    /// How far what an appliance guards has come, 0 well to 1 lost; as the site says when left out.
+    #[serde(default)]
+    pub(super) levels: BTreeMap<String, f64>,
+    /// Pairs of circuits whose wires are swapped at their breakers: the panel's directory is wrong for both.
+    #[serde(default)]
+    pub(super) swapped: Vec<(String, String)>,
+    /// The weather; a cool dry evening without wind when left out.
+    #[serde(default)]
+    pub(super) weather: WeatherFile,
     #[serde(default)]
     pub(super) start: BTreeMap<String, String>,
     pub(super) story: Vec<StoryFile>,
     pub(super) goal: GoalFile,
     pub(super) share: f64,
+    /// Named changes, any of which makes it another drill; none when left out.
+    #[serde(default)]
+    pub(super) variations: Vec<VariationFile>,
+    /// Which of them a seed draws together: one of each list, or none of it; all in one list when left out.
+    #[serde(default)]
+    pub(super) draw: Vec<Vec<String>>,
 }
 
 #[derive(Debug, Clone, Copy, Deserialize)]
@@ -104,7 +127,7 @@ pub(super) enum InterlockFile {
     Defeated,
 }
 
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct StoryFile {
     pub(super) minute: u64,
@@ -115,19 +138,21 @@ pub(super) struct StoryFile {
     pub(super) what: WhatFile,
 }
 
-#[derive(Debug, Clone, Copy, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 pub(super) enum WhatFile {
     Outage,
     CrewArrives,
     CrewTakesHold,
     CrewLeaves,
     UtilityReturns,
+    UtilityFails,
+    NeighborAsks,
     NeutralLost,
     LegLost,
     DropMended,
 }
 
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct GoalFile {
     pub(super) powered: Vec<String>,

@@ -18,6 +18,7 @@ use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build::{build_drill, parse_drill, unknown_cords, unknown_site};
+use super::drill_build_variants::variants;
 use super::drill_file::{DrillFile, InterlockFile};
 use super::lesson_file::read_lesson;
 use super::site_build::{Fitted, build_site, parse_site};
@@ -171,17 +172,22 @@ fn scenario(
         };
     };
     let cords: Vec<&str> = site.file.cords.iter().map(|c| c.name.as_str()).collect();
-    let wrong = unknown_cords(&own, file, &cords);
-    if !wrong.is_empty() {
-        return Err(wrong);
-    }
-    let fitted = Fitted {
-        interlock: interlock(file.interlock),
-        cords: &file.cords,
-    };
-    let built = build_site(source(&site.text), &site.file, &fitted)?;
     let digest = digest(&[&site.text.text, &text.text]);
-    build_drill(own, file, built, digest).map(Some)
+    let build = |file: &DrillFile| {
+        let wrong = unknown_cords(&own, file, &cords);
+        if !wrong.is_empty() {
+            return Err(wrong);
+        }
+        let fitted = Fitted {
+            interlock: interlock(file.interlock),
+            cords: &file.cords,
+        };
+        let built = build_site(source(&site.text), &site.file, &fitted)?;
+        build_drill(own, file, built, digest.clone())
+    };
+    let mut scenario = build(file)?;
+    scenario.variants = variants(&own, file, build)?;
+    Ok(Some(scenario))
 }
 
 fn source(text: &Text) -> Source<'_> {

@@ -7,7 +7,10 @@
 mod diagnostic;
 mod drill_build;
 mod drill_build_course;
+mod drill_build_found;
+mod drill_build_variants;
 mod drill_file;
+mod drill_vary;
 mod furnish;
 mod lesson_file;
 mod library;

@@ -14,10 +14,13 @@
 //!
 //! The end line is how a file that was cut short is told from a whole one.
 
+use std::sync::Arc;
+
 use crate::drill::{
     Expected, Line, NotAnAction, Run, Timed, parse_clock, parse_line, write_action,
 };
 use crate::scenario::Scenario;
+use crate::scenario::variation;
 use crate::site::Site;
 use crate::words::{Arg, Message};
 
@@ -119,11 +122,12 @@ pub fn read_run(source: Source<'_>, library: &Library) -> Result<Run, Vec<Diagno
 fn read_body<'a>(
     source: &Source<'_>,
     lines: impl Iterator<Item = (usize, &'a str)>,
-    scenario: &Scenario,
+    scenario: &Arc<Scenario>,
     seed: u64,
 ) -> Result<Run, Vec<Diagnostic>> {
     let mut run = Run::new(&scenario.name, &scenario.digest, seed);
-    let points = scenario.site.point_names();
+    let site = &variation::variant(scenario, seed).site;
+    let points = site.point_names();
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
@@ -135,7 +139,7 @@ fn read_body<'a>(
                 run.ended_at = at;
                 ended = true;
             }
-            None => match parse_line(&scenario.site, &points, text) {
+            None => match parse_line(site, &points, text) {
                 Ok(Some(Line {
                     at: Some(at),
                     action,

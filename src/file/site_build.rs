@@ -2,6 +2,7 @@
 
 use crate::apparatus::conductor::Awg;
 use crate::apparatus::transformer::CenterTapped;
+use crate::drill::AMBIENT_C;
 use crate::site::{Interlock, Kind, Legs, Line, Neighbor, Pole, Positions, Service, Site, Span};
 use crate::words::{Arg, Message};
 
@@ -86,6 +87,7 @@ pub(super) fn build_site(
         solar,
         battery,
         cords,
+        ambient_c: AMBIENT_C,
         air_m3: file.air.cubic_meters,
         air_changes_per_h: (
             file.air.changes_per_hour_window_shut,

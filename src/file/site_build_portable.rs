@@ -284,7 +284,8 @@ fn usable_positions(file: &GeneratorFile) -> Vec<u8> {
         .collect()
 }
 
-fn gas(gas: GasFile) -> Placement {
+/// Where exhaust goes, as the model has it.
+pub(super) fn gas(gas: GasFile) -> Placement {
     match gas {
         GasFile::Indoors => Placement::Garage,
         GasFile::NearOpening => Placement::NearOpening,

@@ -8,7 +8,7 @@ use crate::apparatus::conductor::Awg;
 use crate::apparatus::connection::SCORCHED_C;
 use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do};
 use crate::apparatus::cord_damage::Damage;
-use crate::drill::{AMBIENT_C, Event, Fate, Moment, Trace, What};
+use crate::drill::{Event, Fate, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{Cord, Site, Spot};
 use crate::units::DrillTime;
@@ -31,7 +31,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     for (index, cord) in site.cords.iter().enumerate() {
         let hot = |m: &Moment| m.conditions.cord(index).hottest_c() > cord.make.rated_c();
         for episode in episodes(trace, hot) {
-            found.push(too_hot(trace, &episode, cord, index));
+            found.push(too_hot(site, trace, &episode, cord, index));
         }
         found.extend(unfit(trace, cord));
     }
@@ -64,7 +64,13 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
 }
 
 /// The chain of a cord that is too hot, at its hottest moment with current and conductors apart.
-fn too_hot(trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Finding {
+fn too_hot(
+    site: &Site,
+    trace: &Trace,
+    episode: &Episode,
+    cord: &Cord,
+    index: usize,
+) -> Finding {
     let moments = episode.moments(trace);
     let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
     let reached = moments.iter().map(hottest).fold(0.0, f64::max);
@@ -83,7 +89,7 @@ fn too_hot(trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Findi
         volts: near_v,
         length_ft: cord.make.length_ft(),
         loaded: cord.make.loaded(),
-        ambient_c: cord.air_c(AMBIENT_C),
+        ambient_c: cord.air_c(site.ambient_c),
         drop: TOTAL_DROP,
     };
     let does = cord_that_would_do(cord.make.kind(), &need);

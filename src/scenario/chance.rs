@@ -16,6 +16,8 @@ pub enum Purpose {
     ClosingAngle,
     /// How many attempts to start an engine fail.
     Starting,
+    /// Which of a file's variants it is.
+    Variation,
 }
 
 /// `n` whole numbers, each from 0 to its bound, bound included.
@@ -25,6 +27,7 @@ pub fn draw(seed: u64, purpose: Purpose, bounds: &[u32]) -> Vec<u32> {
         Purpose::Story => 1,
         Purpose::ClosingAngle => 2,
         Purpose::Starting => 3,
+        Purpose::Variation => 4,
     });
     bounds
         .iter()
@@ -47,9 +50,11 @@ mod tests {
         assert_eq!(draw(7, Purpose::Story, &[99, 99, 99, 99]), GOLDEN_STORY);
         assert_eq!(draw(7, Purpose::ClosingAngle, &[359]), GOLDEN_ANGLE);
         assert_eq!(draw(7, Purpose::Starting, &[9]), GOLDEN_STARTING);
+        assert_eq!(draw(7, Purpose::Variation, &[99, 99]), GOLDEN_VARIATION);
     }
 
     const GOLDEN_STORY: [u32; 4] = [65, 99, 10, 0];
     const GOLDEN_ANGLE: [u32; 1] = [211];
     const GOLDEN_STARTING: [u32; 1] = [5];
+    const GOLDEN_VARIATION: [u32; 2] = [0, 0];
 }

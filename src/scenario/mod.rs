@@ -6,6 +6,7 @@
 pub mod chance;
 pub mod course;
 pub mod lesson;
+pub mod variation;
 
 use std::sync::Arc;
 
@@ -13,6 +14,7 @@ use crate::site::{ControlId, Positions, Site};
 use crate::units::DrillTime;
 
 use course::Course;
+use variation::{Change, Variants};
 
 /// A drill that can be played.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,8 +45,16 @@ pub struct Scenario {
     pub oil_hours: Option<f64>,
     /// Most attempts to start the engine that fail, drawn from the seed.
     pub start_misses_up_to: u32,
+    /// Fewest of them; what is drawn is at least this.
+    pub start_misses_from: u32,
+    /// Fuel in the tank at the start, gallons, if it isn't full.
+    pub fuel_gal: Option<f64>,
     /// When the drill ends by itself.
     pub ends_at: DrillTime,
+    /// What is changed in it from what its file has as written.
+    pub changes: Vec<Change>,
+    /// What else its file offers; nothing in a variant.
+    pub variants: Variants,
 }
 
 /// Something the world does at a time.
@@ -71,6 +81,10 @@ pub enum Happening {
     CrewLeaves,
     /// The switch at the head of the lateral closes.
     UtilityReturns,
+    /// The switch at the head of the lateral opens again: a line that was tried and didn't hold.
+    UtilityFails,
+    /// A neighbor comes and asks for a cord.
+    NeighborAsks,
     /// The neutral of the house's drop comes loose.
     NeutralLost,
     /// One hot of the house's drop comes loose.

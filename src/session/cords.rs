@@ -6,7 +6,7 @@
 use crate::apparatus::connection::Contact;
 use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_letters::Letters;
-use crate::drill::{AMBIENT_C, CordCondition, Drill, Fate};
+use crate::drill::{CordCondition, Drill, Fate};
 use crate::site::Cord;
 use crate::words::{Arg, Message, Unit, Words, name_of};
 
@@ -20,7 +20,7 @@ const HOT_C: f64 = 52.0;
 /// What is seen and felt of a cord.
 pub(super) fn lines(words: &Words, drill: &Drill, (index, cord): (usize, &Cord)) -> Vec<String> {
     let name = words.label(&name_of(&cord.name));
-    let felt = feels(drill.conditions().cord(index));
+    let felt = feels(drill.conditions().cord(index), drill.site().ambient_c);
     let lines = seen(cord).chain(felt).map(|id| {
         let cord = Arg::Verbatim(name.clone());
         words.say(&Message::new(id).with("cord", cord))
@@ -80,8 +80,8 @@ fn seen(cord: &Cord) -> impl Iterator<Item = &'static str> {
 }
 
 /// What a hand feels at the cord and at its plug; nothing where both are cool.
-fn feels(cord: CordCondition) -> impl Iterator<Item = &'static str> {
-    let jacket_c = AMBIENT_C + JACKET * (cord.hottest_c() - AMBIENT_C);
+fn feels(cord: CordCondition, ambient_c: f64) -> impl Iterator<Item = &'static str> {
+    let jacket_c = ambient_c + JACKET * (cord.hottest_c() - ambient_c);
     let along = if cord.harm.fate > Fate::Whole {
         Some("cord-feels-burnt")
     } else if cord.harm.soft {
@@ -103,6 +103,8 @@ fn feels(cord: CordCondition) -> impl Iterator<Item = &'static str> {
 
 #[cfg(test)]
 mod tests {
+    use crate::drill::AMBIENT_C;
+
     use super::*;
 
     #[test]
@@ -111,13 +113,13 @@ mod tests {
             let mut cord = CordCondition::rested(AMBIENT_C);
             cord.celsius = celsius;
             cord.plug_c = plug_c;
-            feels(cord).collect::<Vec<_>>()
+            feels(cord, AMBIENT_C).collect::<Vec<_>>()
         };
         assert!(felt(20.0, 20.0).is_empty());
         assert_eq!(felt(50.0, 20.0), ["cord-feels-warm"]);
         assert_eq!(felt(75.0, 40.0), ["cord-feels-hot", "plug-feels-warm"]);
         let mut soft = CordCondition::rested(AMBIENT_C);
         soft.harm.soft = true;
-        assert_eq!(feels(soft).collect::<Vec<_>>(), ["cord-feels-soft"]);
+        assert_eq!(feels(soft, AMBIENT_C).collect::<Vec<_>>(), ["cord-feels-soft"]);
     }
 }

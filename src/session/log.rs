@@ -86,6 +86,8 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::CrewTookHold
         | Event::CrewLeft
         | Event::UtilityReturned
+        | Event::UtilityFailed
+        | Event::NeighborAsked
         | Event::Tripped { .. }
         | Event::Protection(_)
         | Event::Starting { .. }
@@ -116,6 +118,7 @@ pub(super) fn is_plain_to_see(event: &Event) -> bool {
             | Event::CrewFoundLive { .. }
             | Event::CrewLeft
             | Event::UtilityReturned
+            | Event::UtilityFailed
             | Event::Shock { .. }
             | Event::Overcome { .. }
             | Event::CordSoft { .. }
@@ -208,6 +211,8 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         }
         Event::CrewLeft => Message::new("event-crew-left"),
         Event::UtilityReturned => Message::new("event-utility-returned"),
+        Event::UtilityFailed => Message::new("event-utility-failed"),
+        Event::NeighborAsked => Message::new("event-neighbor-asked"),
         Event::Tripped { control, amps } => opened_message(site, *control, *amps),
         Event::Protection(event) => protection_message(site, event),
         Event::Starting {

@@ -3,6 +3,7 @@
 use crate::drill::{Action, NotAnAction, What, parse_line};
 use crate::file::{Diagnostic, Library, Source, not_understood, read_actions, read_run};
 use crate::marking::{Verdict, mark, mark_so_far};
+use crate::scenario::variation;
 use crate::words::{Arg, Message};
 
 use super::command::{Command, Notice, Practice};
@@ -40,7 +41,8 @@ pub fn play(
             .whole(message),
         ]
     })?;
-    let lines = read_actions(actions, &scenario.site, &scenario.site.point_names())?;
+    let site = &variation::variant(scenario, seed).site;
+    let lines = read_actions(actions, site, &site.point_names())?;
     let mut session = Session::new(library.clone(), language);
     session.apply(Command::Open {
         drill: drill.to_owned(),

@@ -4,7 +4,6 @@
 //! Two passes settle both on each other to a tenth of a volt; a cord that runs away is held at the temperature where it chars.
 
 use crate::apparatus::insulation::CHARRING_C;
-use crate::drill::AMBIENT_C;
 use crate::site::{CordState, Positions, Readings, Site};
 use crate::words::{Arg, Message, Unit, Words, name_of};
 
@@ -88,9 +87,9 @@ pub(super) fn cords(
 
 fn settles_c(site: &Site, positions: &Positions, readings: &Readings, index: usize) -> f64 {
     let Some(cord) = site.cords.get(index) else {
-        return AMBIENT_C;
+        return site.ambient_c;
     };
     let amps = readings.amps_of(&cord.name);
     cord.make
-        .settle_c(amps, cord.air_c(AMBIENT_C), site.lay_of(positions, index))
+        .settle_c(amps, cord.air_c(site.ambient_c), site.lay_of(positions, index))
 }

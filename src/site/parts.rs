@@ -46,6 +46,8 @@ pub struct Site {
     pub battery: Option<Battery>,
     /// Cords.
     pub cords: Vec<Cord>,
+    /// Temperature of the air around cords and engine, °C.
+    pub ambient_c: f64,
     /// The house's air, cubic meters.
     pub air_m3: f64,
     /// Air changes an hour with windows shut, and with the window open.

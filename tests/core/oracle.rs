@@ -252,7 +252,11 @@ fn fast(name: &str, air_m3: f64) -> Arc<Scenario> {
             Happening::CrewTakesHold => (10, 6),
             Happening::CrewLeaves => (20, 3),
             Happening::UtilityReturns => (24, 8),
-            Happening::NeutralLost | Happening::LegLost | Happening::DropMended => continue,
+            Happening::NeutralLost
+            | Happening::LegLost
+            | Happening::DropMended
+            | Happening::UtilityFails
+            | Happening::NeighborAsks => continue,
         };
         timed.at = DrillTime::from_secs(at);
         timed.spread_s = spread_s;
