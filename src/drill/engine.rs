@@ -4,8 +4,8 @@ use std::sync::Arc;
 
 use crate::circuit::NetworkError;
 use crate::scenario::Scenario;
-use crate::scenario::variation;
 use crate::scenario::chance::{Purpose, draw};
+use crate::scenario::variation;
 use crate::site::{Body, Drive, Felt, Plant, Positions, Readings, Site};
 use crate::units::DrillTime;
 

@@ -48,12 +48,7 @@ pub(super) fn find_site(
     }
 }
 
-fn weather(
-    source: &Source<'_>,
-    file: &DrillFile,
-    site: &mut Site,
-    faults: &mut Vec<Diagnostic>,
-) {
+fn weather(source: &Source<'_>, file: &DrillFile, site: &mut Site, faults: &mut Vec<Diagnostic>) {
     let weather = &file.weather;
     if let Some(celsius) = weather.outdoor_celsius {
         if !OUTDOORS_C.contains(&celsius) {
@@ -64,11 +59,14 @@ fn weather(
     if weather.ground == GroundFile::Wet {
         let line = &mut site.line;
         let electrodes = line.poles.iter_mut().map(|p| &mut p.electrode_ohm);
-        let neighbors = site.neighbors.iter_mut().map(|n| &mut n.service.electrode_ohm);
-        for ohm in electrodes.chain(neighbors).chain([
-            &mut line.footing_ohm,
-            &mut site.service.electrode_ohm,
-        ]) {
+        let neighbors = site
+            .neighbors
+            .iter_mut()
+            .map(|n| &mut n.service.electrode_ohm);
+        for ohm in electrodes
+            .chain(neighbors)
+            .chain([&mut line.footing_ohm, &mut site.service.electrode_ohm])
+        {
             *ohm *= WET_SHARE;
         }
     }
@@ -81,32 +79,30 @@ fn weather(
         }
     }
     for name in &weather.cords_in_sun {
-        match site.cords.iter().position(|c| c.name == *name) {
-            Some(index) => site.cords.iter_mut().skip(index).take(1).for_each(|c| c.found.in_sun = true),
-            None => {
-                let known: Vec<&str> = site.cords.iter().map(|c| c.name.as_str()).collect();
-                faults.push(unknown(source, &["cords_in_sun"], name, "cord", &known));
-            }
+        if let Some(cord) = site.cords.iter_mut().find(|c| c.name == *name) {
+            cord.found.in_sun = true;
+        } else {
+            let known: Vec<&str> = site.cords.iter().map(|c| c.name.as_str()).collect();
+            faults.push(unknown(source, &["cords_in_sun"], name, "cord", &known));
         }
     }
     for (name, (shut, open)) in &weather.wind {
-        match site.generator.places.iter().position(|p| p.name == *name) {
-            Some(index) => {
-                let place = site.generator.places.iter_mut().skip(index).take(1);
-                place.for_each(|p| p.exposure = (gas(*shut), gas(*open)));
-            }
-            None => {
-                let places = site.generator.places.iter();
-                let known: Vec<&str> = places.map(|p| p.name.as_str()).collect();
-                faults.push(unknown(source, &["wind"], name, "position", &known));
-            }
+        let places = &mut site.generator.places;
+        if let Some(place) = places.iter_mut().find(|p| p.name == *name) {
+            place.exposure = (gas(*shut), gas(*open));
+        } else {
+            let known: Vec<&str> = places.iter().map(|p| p.name.as_str()).collect();
+            faults.push(unknown(source, &["wind"], name, "position", &known));
         }
     }
 }
 
 fn levels(source: &Source<'_>, file: &DrillFile, site: &mut Site, faults: &mut Vec<Diagnostic>) {
     let stores = |site: &Site| -> Vec<String> {
-        let stores = site.appliances.iter().filter(|a| matches!(a.demand, Demand::Reservoir(_)));
+        let stores = site
+            .appliances
+            .iter()
+            .filter(|a| matches!(a.demand, Demand::Reservoir(_)));
         stores.map(|a| a.name.clone()).collect()
     };
     for (name, level) in &file.levels {

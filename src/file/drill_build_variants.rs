@@ -72,7 +72,9 @@ fn dimensions<'a>(
         vec![names.clone()]
     } else {
         let drawn = file.draw.iter();
-        drawn.map(|d| d.iter().map(String::as_str).collect()).collect()
+        drawn
+            .map(|d| d.iter().map(String::as_str).collect())
+            .collect()
     };
     for (index, name) in names.iter().enumerate() {
         let quoted = format!("\"{name}\"");

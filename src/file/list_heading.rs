@@ -3,6 +3,7 @@
 //! ```text
 //! # Why somebody would do this, in a sentence.
 //! # drill: there-and-back
+//! # variations: as-written dark-night
 //! # seeds: 1 7 2026
 //! # passes: no
 //! # finds: LineFed LiveBlades BlindReturn?
@@ -13,9 +14,14 @@
 //! A list without `# drill:` has no heading; other comments are for people.
 //! Whether what it says is so is for those to ask who play it.
 
+use std::sync::Arc;
+
+use crate::scenario::Scenario;
+use crate::scenario::variation::{AS_WRITTEN, named};
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
+use super::library::Library;
 
 /// Seeds that a list is played with when it names none.
 const SEEDS: [u64; 3] = [1, 7, 2_026];
@@ -25,7 +31,9 @@ const SEEDS: [u64; 3] = [1, 7, 2_026];
 pub struct Heading {
     /// The drill it is for.
     pub drill: String,
-    /// Seeds it has to hold for.
+    /// The variants of the drill it has to hold for; the drill as written if it names none.
+    pub variations: Vec<String>,
+    /// Seeds it has to hold for: of what is drawn within a variant.
     pub seeds: Vec<u64>,
     /// Whether the run passes.
     pub passes: bool,
@@ -39,6 +47,19 @@ pub struct Heading {
     pub rewinds: Option<String>,
 }
 
+impl Heading {
+    /// The drills that the list is for: each variant that it names.
+    ///
+    /// # Errors
+    /// The name of the drill or of the variant that isn't there.
+    pub fn scenarios(&self, library: &Library) -> Result<Vec<Arc<Scenario>>, String> {
+        let drill = library.scenario(&self.drill);
+        let drill = drill.ok_or_else(|| self.drill.clone())?;
+        let variant = |name: &String| named(drill, name).ok_or_else(|| name.clone());
+        self.variations.iter().map(variant).collect()
+    }
+}
+
 /// Reads the heading of a list; none if it has none.
 ///
 /// # Errors
@@ -48,6 +69,7 @@ pub fn read_heading(source: Source<'_>) -> Result<Option<Heading>, Vec<Diagnosti
     let mut passes = None;
     let mut heading = Heading {
         drill: String::new(),
+        variations: vec![AS_WRITTEN.to_owned()],
         seeds: SEEDS.to_vec(),
         passes: false,
         finds: Vec::new(),
@@ -64,6 +86,7 @@ pub fn read_heading(source: Source<'_>) -> Result<Option<Heading>, Vec<Diagnosti
         let names = || value.split_whitespace().map(str::to_owned);
         match word {
             "drill" => drill = Some(value.to_owned()),
+            "variations" => heading.variations = names().collect(),
             "passes" if value == "yes" || value == "no" => passes = Some(value == "yes"),
             "finds" => heading.finds = names().map(found).collect(),
             "mistake" => heading.mistakes.extend(names()),
@@ -123,6 +146,7 @@ mod tests {
         let read = read.unwrap().unwrap();
         assert_eq!((read.drill.as_str(), read.passes), ("a", false));
         assert_eq!(read.seeds, [4]);
+        assert_eq!(read.variations, [AS_WRITTEN]);
         assert_eq!(
             read.finds,
             [("LineFed".to_owned(), true), ("Touch".to_owned(), false)]

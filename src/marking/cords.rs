@@ -64,13 +64,7 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
 }
 
 /// The chain of a cord that is too hot, at its hottest moment with current and conductors apart.
-fn too_hot(
-    site: &Site,
-    trace: &Trace,
-    episode: &Episode,
-    cord: &Cord,
-    index: usize,
-) -> Finding {
+fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Finding {
     let moments = episode.moments(trace);
     let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
     let reached = moments.iter().map(hottest).fold(0.0, f64::max);

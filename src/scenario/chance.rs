@@ -56,5 +56,5 @@ mod tests {
     const GOLDEN_STORY: [u32; 4] = [65, 99, 10, 0];
     const GOLDEN_ANGLE: [u32; 1] = [211];
     const GOLDEN_STARTING: [u32; 1] = [5];
-    const GOLDEN_VARIATION: [u32; 2] = [0, 0];
+    const GOLDEN_VARIATION: [u32; 2] = [90, 98];
 }

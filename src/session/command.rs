@@ -37,6 +37,8 @@ pub enum Command {
     Finish,
     /// Opens the same drill from its start with the same seed.
     Retry,
+    /// Opens the same drill from its start with the next seed: another one of those that its file offers, or the same with other chances.
+    Another,
     /// Goes back to the shelf.
     Leave,
     /// Speaks another language.

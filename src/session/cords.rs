@@ -120,6 +120,9 @@ mod tests {
         assert_eq!(felt(75.0, 40.0), ["cord-feels-hot", "plug-feels-warm"]);
         let mut soft = CordCondition::rested(AMBIENT_C);
         soft.harm.soft = true;
-        assert_eq!(feels(soft, AMBIENT_C).collect::<Vec<_>>(), ["cord-feels-soft"]);
+        assert_eq!(
+            feels(soft, AMBIENT_C).collect::<Vec<_>>(),
+            ["cord-feels-soft"]
+        );
     }
 }

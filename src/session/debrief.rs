@@ -52,6 +52,8 @@ impl Session {
             summary: self
                 .words
                 .say(&Message::new(summary).with("findings", count)),
+            seed: self.seed_said(open),
+            variation: self.variation_said(open),
             criteria: verdict
                 .criteria
                 .iter()

@@ -23,6 +23,7 @@ mod read_gfcis;
 mod read_sources;
 mod shelf;
 mod street;
+mod vary;
 pub mod view;
 
 use std::sync::Arc;
@@ -40,6 +41,7 @@ pub use prove::{ProofRead, PropertyRead, prove};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
 pub use read_gfcis::GfciRead;
+pub use vary::{VariantRead, offered};
 
 use view::LanguageView;
 
@@ -103,14 +105,8 @@ impl Session {
                 self.open = None;
                 Vec::new()
             }
-            Command::Retry => match self.open.take() {
-                Some(open) => {
-                    let run = open.drill.run();
-                    let (name, seed) = (run.scenario.clone(), run.seed);
-                    self.open(&name, open.practice, seed)
-                }
-                None => Vec::new(),
-            },
+            Command::Retry => self.again(|seed| seed),
+            Command::Another => self.again(|seed| seed.wrapping_add(1)),
             Command::Understood => {
                 if let Some(open) = self.open.as_mut().filter(|o| !o.held.is_empty()) {
                     open.held.remove(0);
@@ -197,6 +193,15 @@ impl Session {
                 ))]
             }
         }
+    }
+
+    /// Opens the open drill from its start, with a seed that comes of its own.
+    fn again(&mut self, seed: impl FnOnce(u64) -> u64) -> Vec<Notice> {
+        let Some(open) = self.open.take() else {
+            return Vec::new();
+        };
+        let run = open.drill.run();
+        self.open(&run.scenario, open.practice, seed(run.seed))
     }
 
     fn speak(&mut self, tag: &str) -> Vec<Notice> {

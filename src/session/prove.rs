@@ -1,10 +1,9 @@
 //! What is proved of a drill, for a report: each property with how far it is established and the way that breaks it.
 
-use std::sync::Arc;
-
 use crate::drill::write_action;
 use crate::file::Library;
 use crate::proof::{self, Standing};
+use crate::scenario::variation;
 
 /// What is proved of a drill.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -32,9 +31,9 @@ pub struct PropertyRead {
     pub way: Vec<String>,
 }
 
-/// Proves what can be proved of a drill; `None` if there is no such drill or its house can't be wired.
-pub fn prove(library: &Library, name: &str) -> Option<ProofRead> {
-    let scenario = Arc::clone(library.scenario(name)?);
+/// Proves what can be proved of a variant of a drill; `None` if there is no such variant or its house can't be wired.
+pub fn prove(library: &Library, drill: &str, variant: &str) -> Option<ProofRead> {
+    let scenario = variation::named(library.scenario(drill)?, variant)?;
     let proof = proof::prove(&scenario, &proof::marked).ok()?;
     let properties = proof.properties.iter().map(|(property, standing)| {
         let (word, because, way) = match standing {

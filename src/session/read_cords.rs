@@ -90,6 +90,9 @@ fn settles_c(site: &Site, positions: &Positions, readings: &Readings, index: usi
         return site.ambient_c;
     };
     let amps = readings.amps_of(&cord.name);
-    cord.make
-        .settle_c(amps, cord.air_c(site.ambient_c), site.lay_of(positions, index))
+    cord.make.settle_c(
+        amps,
+        cord.air_c(site.ambient_c),
+        site.lay_of(positions, index),
+    )
 }

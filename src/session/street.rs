@@ -30,6 +30,8 @@ impl Session {
             title: about("title"),
             goal: about("goal"),
             hint: String::new(),
+            seed: self.seed_said(open),
+            variation: self.variation_said(open),
             poles: self.poles(site),
             wires: self.wires(open),
             broken_spans: broken_spans(drill),

@@ -223,6 +223,10 @@ pub struct StreetView {
     pub goal: String,
     /// What to do next, as far as this way of practising offers it; empty when nothing is offered.
     pub hint: String,
+    /// The number under which exactly this drill can be asked for again.
+    pub seed: String,
+    /// What is varied in it, as far as the learner is told; empty when nothing is.
+    pub variation: String,
     /// Poles, from the substation end on.
     pub poles: Vec<PoleView>,
     /// Conductors.
@@ -511,6 +515,10 @@ pub struct DebriefView {
     pub passed: bool,
     /// One or two sentences that sum it up.
     pub summary: String,
+    /// The number under which exactly this drill can be asked for again.
+    pub seed: String,
+    /// Everything that was varied in it; empty when nothing was.
+    pub variation: String,
     /// Criteria.
     pub criteria: Vec<CriterionView>,
     /// Findings, first things first.

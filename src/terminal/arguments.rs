@@ -33,6 +33,11 @@ pub(super) enum Ask {
         /// Name of the drill.
         name: String,
     },
+    /// Lists the variants of a drill, each with the smallest seed that gives it.
+    Variations {
+        /// Name of the drill.
+        name: String,
+    },
     /// Plays a drill as text, from the keyboard or from a file of actions.
     Play(Play),
     /// Plays saved runs again and marks them.
@@ -124,6 +129,9 @@ pub(super) struct Play {
     /// Seed of what is left to chance.
     #[arg(long, default_value_t = 1, value_name = "N")]
     pub(super) seed: u64,
+    /// Plays this variant, with the smallest seed that gives it.
+    #[arg(long, value_name = "NAME", conflicts_with = "seed")]
+    pub(super) variation: Option<String>,
     /// Takes the actions from a file, one a line, and marks them.
     #[arg(long, value_name = "FILE")]
     pub(super) actions: Option<PathBuf>,

@@ -1,6 +1,7 @@
 //! The check of scenario files: every fault with its place, then what holds of each drill that could be read.
 //!
 //! Of a drill it is checked that its house can be wired, that each breaker is small enough for its wire, that its first answer settles, and that a run in which nothing is done settles at every moment and is no pass.
+//! Each variant that a drill's file offers is checked like a drill of its own, called by both names with a plus sign.
 //! Then everything that can be reached in it is searched, and each property is told as proved, proved for positions only, unsound or not covered.
 //!
 //! The `--json` document has `version`, `faults` (see [`faults::json`]), `drills` and `not_covered`, what no drill's proof covers.
@@ -14,7 +15,9 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::file::{Diagnostic, Library};
-use crate::session::{Command, Notice, Practice, ProofRead, PropertyRead, Session, prove};
+use crate::session::{
+    Command, Notice, Practice, ProofRead, PropertyRead, Session, VariantRead, offered, prove,
+};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, Words};
 
@@ -53,7 +56,11 @@ pub(super) fn run(paths: &[PathBuf], as_json: bool, output: &mut Output<'_>) -> 
         .iter()
         .flat_map(|library| {
             let names = library.names().into_iter();
-            names.map(|name| drill(library, name, &output.words))
+            names.flat_map(|name| {
+                let variants = offered(library, name, &output.words).unwrap_or_default();
+                let one = |variant: &VariantRead| drill(library, name, variant, &output.words);
+                variants.iter().map(one).collect::<Vec<_>>()
+            })
         })
         .collect();
     faults::print(&found, output);
@@ -117,12 +124,12 @@ fn folder_of(path: &Path) -> &Path {
     path.ancestors().nth(levels).unwrap_or(path)
 }
 
-fn drill(library: &Library, name: &str, words: &Words) -> Checked {
+fn drill(library: &Library, name: &str, variant: &VariantRead, words: &Words) -> Checked {
     let mut session = Session::new(library.clone(), words.tag());
     let opened = session.apply(Command::Open {
         drill: name.to_owned(),
         practice: Practice::Coached,
-        seed: 1,
+        seed: variant.seed,
     });
     let mut properties = vec![!matches!(opened.first(), Some(Notice::Unknown(_)))];
     let without_words = missing(&session, words);
@@ -139,11 +146,20 @@ fn drill(library: &Library, name: &str, words: &Words) -> Checked {
         properties.push(!verdict.passed);
     }
     Checked {
-        name: name.to_owned(),
+        name: called(name, variant),
         properties,
         unguarded,
         without_words,
-        proof: prove(library, name),
+        proof: prove(library, name, &variant.name),
+    }
+}
+
+/// The drill's name, with that of its variant where it isn't the drill as written.
+fn called(name: &str, variant: &VariantRead) -> String {
+    if variant.sentence.is_empty() {
+        name.to_owned()
+    } else {
+        format!("{name}+{}", variant.name)
     }
 }
 
@@ -162,12 +178,15 @@ fn missing(session: &Session, words: &Words) -> Vec<String> {
         .collect();
     names.extend(drill.site().appliances.iter().map(|a| a.name.clone()));
     names.extend(drill.readings().names.points.iter().cloned());
+    let changes = drill.scenario().changes.iter();
+    let varied = changes.map(|c| format!("variation-{}", c.name));
     let about = ["title", "summary", "goal", "note"]
         .map(|part| format!("drill-{}-{part}", drill.scenario().name));
     let mut ids: Vec<String> = names
         .iter()
         .map(|name| format!("name-{name}"))
         .chain(about)
+        .chain(varied)
         .filter(|id| !words.has(id))
         .collect();
     ids.sort();

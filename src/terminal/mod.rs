@@ -14,6 +14,7 @@ mod output;
 mod play;
 mod report;
 mod reports;
+mod variations;
 
 use std::env;
 use std::ffi::OsString;
@@ -162,6 +163,7 @@ fn report(
     match ask {
         Ask::List => reports::list(library, output),
         Ask::Actions { name } => actions::run(name, library, output),
+        Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
         Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
         Ask::Check { paths, json } => check::run(paths, *json, output),

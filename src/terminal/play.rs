@@ -1,6 +1,6 @@
 //! A drill as text: typed line by line, or played from a file of actions.
 //!
-//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `finish` and `quit`.
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `finish`, `another` and `quit`.
 //! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
 
@@ -14,7 +14,7 @@ use crate::words::{Arg, Message};
 
 use super::arguments::Play;
 use super::output::Output;
-use super::{BAD_INPUT, DONE, NOT_PASSED, faults, report};
+use super::{BAD_INPUT, DONE, NOT_PASSED, faults, report, variations};
 
 /// The grammar of an action line.
 const GRAMMAR: [&str; 8] = [
@@ -28,12 +28,13 @@ const GRAMMAR: [&str; 8] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 6] = [
+const OWN: [&str; 7] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
     "terminal-help-finish",
+    "terminal-help-another",
     "terminal-help-quit",
 ];
 
@@ -61,10 +62,11 @@ fn from_file(ask: &Play, file: &Path, library: &Library, output: &mut Output<'_>
         file: &name,
         text: &text,
     };
-    if library.scenario(&ask.name).is_none() {
-        return unknown_drill(&ask.name, library, output);
-    }
-    match play(library, &ask.name, ask.seed, output.words.tag(), source) {
+    let seed = match seed(ask, library, output) {
+        Ok(seed) => seed,
+        Err(status) => return status,
+    };
+    match play(library, &ask.name, seed, output.words.tag(), source) {
         Ok(played) => {
             if let Some(view) = played.session.debrief() {
                 for line in &view.log {
@@ -95,9 +97,10 @@ fn by_hand(
     input: &mut dyn BufRead,
     output: &mut Output<'_>,
 ) -> u8 {
-    if library.scenario(&ask.name).is_none() {
-        return unknown_drill(&ask.name, &library, output);
-    }
+    let seed = match seed(ask, &library, output) {
+        Ok(seed) => seed,
+        Err(status) => return status,
+    };
     let practice = if ask.assessed {
         Practice::Assessed
     } else {
@@ -107,7 +110,7 @@ fn by_hand(
     let open = Command::Open {
         drill: ask.name.clone(),
         practice,
-        seed: ask.seed,
+        seed,
     };
     if let Some(Notice::Unknown(text)) = session.apply(open).first() {
         output.error(text);
@@ -127,6 +130,11 @@ fn by_hand(
             output.line(line.as_deref().unwrap_or_default());
         }
         match line.as_deref() {
+            Some("another") => {
+                session.apply(Command::Another);
+                let opening = report::opening(&output.words, &session, practice);
+                output.lines(&opening);
+            }
             Some("quit") => {
                 output.say_id("terminal-left");
                 return NOT_PASSED;
@@ -142,6 +150,20 @@ fn by_hand(
     }
     output.blank();
     end(&session, ask, output)
+}
+
+/// The seed that was asked for, outright or by a variant's name; otherwise the status to end with.
+fn seed(ask: &Play, library: &Library, output: &mut Output<'_>) -> Result<u64, u8> {
+    if library.scenario(&ask.name).is_none() {
+        return Err(unknown_drill(&ask.name, library, output));
+    }
+    let Some(variant) = &ask.variation else {
+        return Ok(ask.seed);
+    };
+    variations::seed_of(library, &ask.name, variant, output).map_err(|wrong| {
+        output.say_error(&wrong);
+        BAD_INPUT
+    })
 }
 
 /// The next line without white space around it; `None` at the end of the input.

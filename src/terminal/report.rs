@@ -93,6 +93,8 @@ pub(super) fn opening(words: &Words, session: &Session, practice: Practice) -> V
         lines.push(card.content_note.clone());
     }
     lines.push(with(words, "terminal-goal", "goal", &street.goal));
+    lines.push(street.variation.clone());
+    lines.push(street.seed.clone());
     lines.push(String::new());
     lines.extend(cautions(&shelf));
     lines.push(String::new());
@@ -260,6 +262,8 @@ pub(super) fn debrief(words: &Words, view: &DebriefView) -> Vec<String> {
     let mut lines = vec![
         view.heading.clone(),
         view.summary.clone(),
+        view.variation.clone(),
+        view.seed.clone(),
         String::new(),
         text(words, "terminal-criteria"),
     ];

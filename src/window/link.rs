@@ -196,7 +196,11 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
         .find(|n| !matches!(n, Notice::Consequence | Notice::Over))
         .cloned();
     match command {
-        Command::Open { .. } | Command::Retry | Command::Leave | Command::Finish => {
+        Command::Open { .. }
+        | Command::Retry
+        | Command::Another
+        | Command::Leave
+        | Command::Finish => {
             desk.place = None;
             desk.sheet = None;
             desk.notice = None;

@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 use std::thread;
 
 use outage_drill::file::{Heading, Library, Source, read_heading};
+use outage_drill::scenario::variation;
 use outage_drill::shipped;
 
 use crate::playing::play_text;
@@ -22,12 +23,17 @@ fn headed() -> Vec<(String, Heading, &'static str)> {
 
 /// What a list gives otherwise than its heading says; one line each.
 fn wrong(library: &Library, name: &str, heading: &Heading, text: &str) -> Vec<String> {
-    let Some(scenario) = library.scenario(&heading.drill) else {
-        return vec![format!("{name}: there is no drill {}", heading.drill)];
+    let scenarios = match heading.scenarios(library) {
+        Ok(scenarios) => scenarios,
+        Err(other) => return vec![format!("{name}: there is no drill or variation {other}")],
     };
     let wanted: BTreeSet<(String, bool)> = heading.finds.iter().cloned().collect();
     let mut wrong = Vec::new();
-    for seed in &heading.seeds {
+    let all = scenarios
+        .iter()
+        .flat_map(|s| heading.seeds.iter().map(move |seed| (s, seed)));
+    for (scenario, seed) in all {
+        let name = format!("{name}, {}", variation::name(scenario));
         let played = play_text(scenario, *seed, text);
         let found: BTreeSet<(String, bool)> = played
             .found()

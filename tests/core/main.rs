@@ -65,6 +65,8 @@ mod time_law;
 #[cfg(test)]
 mod touch;
 #[cfg(test)]
+mod variations;
+#[cfg(test)]
 mod words;
 #[cfg(test)]
 mod wrong_files;

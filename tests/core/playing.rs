@@ -7,6 +7,7 @@ use outage_drill::drill::{Drill, Moment, What};
 use outage_drill::file::{Library, Source, read_actions};
 use outage_drill::marking::{Rule, Verdict, mark};
 use outage_drill::scenario::Scenario;
+use outage_drill::scenario::variation::{self, AS_WRITTEN};
 
 /// A list played out and marked.
 pub(crate) struct Played {
@@ -35,11 +36,11 @@ impl Played {
     }
 }
 
-/// The shipped scenario of this name.
+/// The shipped scenario of this name as it is written, whatever the seed.
 pub(crate) fn shipped(name: &str) -> Arc<Scenario> {
     let (library, faults) = Library::shipped();
     assert!(faults.is_empty(), "{faults:?}");
-    Arc::clone(library.scenario(name).unwrap())
+    variation::named(library.scenario(name).unwrap(), AS_WRITTEN).unwrap()
 }
 
 /// Plays a text of actions to the drill's end.
@@ -48,8 +49,9 @@ pub(crate) fn play_text(scenario: &Arc<Scenario>, seed: u64, text: &str) -> Play
         file: "actions",
         text,
     };
-    let lines = read_actions(source, &scenario.site, &scenario.site.point_names()).unwrap();
     let mut drill = Drill::start(scenario, seed).unwrap();
+    let site = drill.site();
+    let lines = read_actions(source, site, &site.point_names()).unwrap();
     for line in lines {
         match line.at {
             Some(at) => drill.act_at(at, &line.action),
@@ -57,7 +59,7 @@ pub(crate) fn play_text(scenario: &Arc<Scenario>, seed: u64, text: &str) -> Play
         };
     }
     drill.end();
-    let verdict = mark(scenario, drill.trace());
+    let verdict = mark(drill.scenario(), drill.trace());
     Played { drill, verdict }
 }
 

@@ -48,6 +48,7 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("place-", &["", "-about"], "session, from a place"),
     ("close-", &[""], "session, from a place"),
     ("caution-", &[""], "session, by number"),
+    ("variation-", &[""], "session, from the change of a variant"),
     ("way-", &[""], "session, from the way a drill is about"),
     ("track-", &[""], "session, from whom a drill is for"),
     ("lesson-", &["-title", "-about"], "session, from a lesson"),

@@ -190,9 +190,11 @@ fn play(library: &Library, list: &List) -> Result<Played, Vec<Diagnostic>> {
                 .with_nearest(library.names()),
         ]
     };
-    let scenario = library
-        .scenario(&list.heading.drill)
-        .ok_or_else(|| not_there(&list.heading.drill))?;
+    let scenarios = list.heading.scenarios(library);
+    let scenarios = scenarios.map_err(|name| not_there(&name))?;
+    let Some(scenario) = scenarios.first() else {
+        return Err(not_there(&list.heading.drill));
+    };
     let lines = read_actions(source, &scenario.site, &scenario.site.point_names())?;
     let seed = list.heading.seeds.first().copied().unwrap_or(1);
     // A checked scenario can be wired.

@@ -33,6 +33,9 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
                     .color(ink.egui()),
             );
             body(ui, &view.summary);
+            if !view.variation.is_empty() {
+                body(ui, &view.variation);
+            }
             ui.add_space(6.0);
             for criterion in &view.criteria {
                 self::criterion(ui, criterion, page);
@@ -42,6 +45,9 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     ui.horizontal(|ui| {
         let retry = page.say("window-retry");
         page.lead(ui, &retry, || Wish::Do(Command::Retry));
+        let another = page.say("window-another");
+        page.button(ui, &another, || Wish::Do(Command::Another))
+            .on_hover_text(&view.seed);
         let leave = page.say("window-leave");
         page.button(ui, &leave, || Wish::Do(Command::Leave));
     });

@@ -48,7 +48,8 @@ pub(crate) fn bar(
             let title = RichText::new(&street.title)
                 .font(fonts::bold(16.0))
                 .color(theme::MUTED.egui());
-            ui.add(egui::Label::new(title).truncate());
+            ui.add(egui::Label::new(title).truncate())
+                .on_hover_text(&street.seed);
         });
     });
 }

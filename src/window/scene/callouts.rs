@@ -65,6 +65,13 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
         fonts::regular(15.0),
         theme::CREAM,
     );
+    if !street.variation.is_empty() {
+        add(
+            &format!("\n{}", street.variation),
+            fonts::regular(15.0),
+            theme::CREAM,
+        );
+    }
     if !street.hint.is_empty() {
         add("\n", fonts::regular(15.0), theme::CREAM);
         add(&page.say("window-hint"), fonts::bold(14.5), theme::SKY_BLUE);
