@@ -48,7 +48,6 @@ error-kind-circuit = circuit
 error-kind-subpanel = subpanel
 error-kind-inlet = inlet
 error-kind-appliance = appliance
-error-kind-variation = variation
 
 error-hint-nearest = Did you mean “{ $name }”?
 error-hint-known = Use one of these: { $names }.
@@ -58,8 +57,3 @@ error-teaches = Name one to four things that the drill teaches.
 error-heading = This line of the heading is not understood: { $line }
 error-heading-passes = A heading says whether the run passes: "# passes: yes" or "# passes: no".
 error-empty-sitting = A sitting has at least one part.
-error-variation-taken = Each variation has a name of its own, and “as-written” is none: { $name }.
-error-variation-drawn = Each variation stands once in “draw”, or “draw” is left out: { $name }.
-error-variations-many = This offers more drills than one file may: { $most }.
-error-swapped = The wires of these two can't be swapped: { $one }, { $other }. Name two circuits of the same voltage.
-error-out-of-range = { $field } can't be { $value } here.

@@ -223,6 +223,3 @@ follows-battery = the battery
 gauge-most = Can give
 socket-empty = Nothing is plugged in.
 socket-plugged = Plugged in: { $names }
-
-# $seed is a whole number.
-session-seed = Drill number { $seed }. The same number gives the same drill.

@@ -196,8 +196,3 @@ evidence-section-fuel = Fuel
 evidence-section-split-phase = Split-phase service
 evidence-section-four-node = 4-node feeder
 evidence-section-drawn-networks = Drawn networks
-
-# Variants of a drill. $name is as in the file, $seed a whole number.
-terminal-variant = { $name }: seed { $seed }
-terminal-no-variant = There is no variation “{ $name }” here. Use one of these: { $names }.
-terminal-help-another = another opens the next drill of this kind.

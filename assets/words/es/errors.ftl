@@ -46,7 +46,6 @@ error-kind-circuit = circuito
 error-kind-subpanel = subtablero
 error-kind-inlet = toma de entrada
 error-kind-appliance = aparato
-error-kind-variation = variación
 
 error-hint-nearest = ¿Quiso decir “{ $name }”?
 error-hint-known = Use uno de estos: { $names }.
@@ -56,8 +55,3 @@ error-teaches = Nombre de una a cuatro cosas que enseña el simulacro.
 error-heading = No se entiende esta línea del encabezado: { $line }
 error-heading-passes = El encabezado dice si se aprueba: "# passes: yes" o "# passes: no".
 error-empty-sitting = Cada reunión tiene al menos una parte.
-error-variation-taken = Cada variación tiene un nombre propio, y “as-written” no lo es: { $name }.
-error-variation-drawn = Cada variación aparece una vez en “draw”, o se omite “draw”: { $name }.
-error-variations-many = Esto ofrece más simulacros de los que caben en un archivo: { $most }.
-error-swapped = No se pueden cruzar los cables de estos dos: { $one }, { $other }. Nombre dos circuitos del mismo voltaje.
-error-out-of-range = { $field } no puede ser { $value } aquí.

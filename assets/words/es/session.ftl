@@ -223,6 +223,3 @@ follows-battery = la batería
 gauge-most = Puede dar
 socket-empty = No hay nada enchufado.
 socket-plugged = Enchufado: { $names }
-
-# $seed is a whole number.
-session-seed = Simulacro número { $seed }. El mismo número da el mismo simulacro.

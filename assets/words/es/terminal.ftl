@@ -180,8 +180,3 @@ evidence-section-fuel = Combustible
 evidence-section-split-phase = Servicio de fase partida
 evidence-section-four-node = Alimentador de 4 nodos
 evidence-section-drawn-networks = Redes al azar
-
-# Variants of a drill. $name is as in the file, $seed a whole number.
-terminal-variant = { $name }: semilla { $seed }
-terminal-no-variant = No hay aquí una variación “{ $name }”. Use una de estas: { $names }.
-terminal-help-another = another abre el siguiente simulacro de esta clase.
