@@ -87,6 +87,12 @@ impl<'a> Judge<'a> {
             .any(|r| self.joints.has(r, place))
     }
 
+    /// Whether the generator runs and reaches a place.
+    pub(super) fn set_reaches(&self, positions: &Positions, place: Place) -> bool {
+        let reached = self.joints.reach(positions, Place::Winding);
+        self.running(positions) && self.joints.has(&reached, place)
+    }
+
     /// What holds.
     pub(super) fn stand(&self, positions: &Positions) -> Stand {
         let own = self.own(positions);

@@ -1,33 +1,47 @@
 //! Proof: what holds of a drill over everything that can be reached in it, before a learner meets it.
 //!
-//! All positions that matter are searched, with what drifts over-approximated (see `space`).
+//! All positions that matter are searched, with what drifts over-approximated (see `model`), and with what can't matter left out (see `space`).
 //! The marking is held against a judge that reads the parts of the site alone (see `judge`), and a safe way is found and played (see `way`).
 //! What is proved so: isolation, live contacts and touch as they follow from how things stand; that a goal stays in reach; that equipment which is called safe can't be brought to feed the line.
 //! Not covered: what builds up over time (gas, heat, overload, fuel) and what depends on the order of moves; playing and the second judge of the tests cover those by sample.
 
+mod bench;
+mod found;
 mod joints;
 mod judge;
+mod model;
+mod plan;
 mod search;
 mod space;
+mod table;
+mod topic;
 mod way;
 
 use std::collections::BTreeSet;
+use std::fmt;
 use std::sync::Arc;
 
 use crate::circuit::NetworkError;
-use crate::drill::{Action, Conditions, EngineCondition, Moment, What};
+use crate::drill::{Action, Moment};
 use crate::marking::{Rule, standing};
 use crate::scenario::Scenario;
-use crate::site::{Body, ControlId, Drive, FarEnd, Kind, LoadState, Plant, Positions};
-use crate::units::DrillTime;
+use crate::site::ControlId;
 
 pub use judge::Stand;
+pub use model::{Model, ModelMarker, Move, State};
+pub use search::Watch;
+pub use topic::Topic;
 pub use way::Way;
 
+use bench::Bench;
+use found::Found;
 use joints::{Joints, is_moved};
 use judge::Judge;
-use search::{Reachable, search};
-use space::{Move, Space};
+use search::{reaches, search};
+use space::Space;
+
+/// The version of what is proved and how: a result kept from another version is worth nothing.
+pub const VERSION: u32 = 1;
 
 /// How far a property is established.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -81,6 +95,8 @@ pub struct Figures {
     pub states: usize,
     /// Electrically distinct ones among them, each solved once.
     pub solves: usize,
+    /// Bytes of the largest table of states, with their moves.
+    pub bytes: usize,
 }
 
 /// What was established of a drill.
@@ -121,42 +137,105 @@ pub fn marked(scenario: &Scenario, moment: &Moment) -> Stand {
     }
 }
 
+/// How a drill is to be proved.
+#[derive(Clone, Copy)]
+pub struct Terms<'a> {
+    /// What marks each state.
+    pub marker: Marker<'a>,
+    /// How much is searched at once.
+    pub scope: Scope,
+    /// Who is told how far a search has come.
+    pub watch: Watch<'a>,
+    /// A way to try before one is planned: that of a drill much like this one.
+    pub try_first: &'a [Action],
+}
+
+impl fmt::Debug for Terms<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Terms").finish_non_exhaustive()
+    }
+}
+
+impl Terms<'_> {
+    /// The marking that everyone uses, branch by branch, watched by nobody.
+    pub const USUAL: Self = Terms {
+        marker: &marked,
+        scope: Scope::Parted,
+        watch: &|_| {},
+        try_first: &[],
+    };
+}
+
 /// Establishes what can be established of a drill, marked by `marker`.
 ///
 /// # Errors
 /// When the site can't be wired, which a checked file rules out.
 pub fn prove(scenario: &Arc<Scenario>, marker: Marker<'_>) -> Result<Proof, NetworkError> {
+    let terms = Terms {
+        marker,
+        ..Terms::USUAL
+    };
+    prove_on(scenario, terms)
+}
+
+/// Establishes what can be established of a drill on these terms.
+///
+/// # Errors
+/// When the site can't be wired, which a checked file rules out.
+pub fn prove_on(scenario: &Arc<Scenario>, terms: Terms<'_>) -> Result<Proof, NetworkError> {
     let judge = Judge::new(scenario);
     let mut bench = Bench::new(scenario)?;
     let mut figures = Figures::default();
     let mut found = Found::default();
-    for branches in groups(scenario) {
-        let space = Space::new(scenario, &judge, &branches, &[], &scenario.start);
-        let start = space.as_ref().map(|s| s.code(&scenario.start, 0));
-        let reachable = space
-            .as_ref()
-            .zip(start)
-            .and_then(|(s, start)| search(s, start));
-        match space.as_ref().zip(reachable) {
-            Some((space, reachable)) => {
-                figures.states += reachable.states.len();
-                found.look(&judge, space, &reachable, &mut bench, marker);
-            }
-            None => found.too_large = true,
-        }
+    let (groups, also) = parts(scenario, terms.scope);
+    for branches in groups {
+        let space = Space::new(scenario, &judge, &branches, &also, &scenario.start);
+        let searched = space.as_ref().and_then(|space| {
+            let start = space.code(&scenario.start, 0);
+            search(space, start, terms.watch).map(|reached| (space, reached))
+        });
+        let Some((space, reached)) = searched else {
+            found.too_large = true;
+            continue;
+        };
+        figures.states += reached.states().len();
+        figures.bytes = figures.bytes.max(reached.bytes());
+        found.look(space, &reached, &mut bench, terms.marker);
     }
     figures.solves = bench.solves;
     let properties = vec![
-        (Property::SafeWay, safe_way(scenario, &judge)),
+        (
+            Property::SafeWay,
+            safe_way(scenario, &judge, terms.try_first),
+        ),
         (Property::GoesOn, found.goes_on()),
         (Property::MarkingAgrees, found.agrees()),
         (Property::ByConstruction, found.by_construction(scenario)),
-        (Property::SoundStart, sound_start(scenario, &judge)),
+        (Property::SoundStart, sound_start(scenario, &judge, terms)),
     ];
     Ok(Proof {
         properties,
         figures,
     })
+}
+
+/// What is established of a drill whose [`Topic`] is that of another that is proved: all its searches, and a safe way of its own.
+pub fn prove_like(scenario: &Arc<Scenario>, other: &Proof, terms: Terms<'_>) -> Proof {
+    let judge = Judge::new(scenario);
+    let properties = other.properties.iter().map(|(property, standing)| {
+        let standing = match property {
+            Property::SafeWay => safe_way(scenario, &judge, terms.try_first),
+            Property::GoesOn
+            | Property::MarkingAgrees
+            | Property::ByConstruction
+            | Property::SoundStart => standing.clone(),
+        };
+        (*property, standing)
+    });
+    Proof {
+        properties: properties.collect(),
+        figures: Figures::default(),
+    }
 }
 
 /// How much of a drill is searched at once.
@@ -168,32 +247,27 @@ pub enum Scope {
     Whole,
 }
 
-/// Everything that ever holds of how things stand, over all that can be reached; `None` when there are too many states.
-pub fn stands(scenario: &Scenario, scope: Scope) -> Option<BTreeSet<Stand>> {
-    let judge = Judge::new(scenario);
+/// The branches that are searched together, group by group, and the controls that count besides.
+fn parts(scenario: &Scenario, scope: Scope) -> (Vec<Vec<usize>>, Vec<ControlId>) {
     let site = &scenario.site;
-    let (groups, also) = match scope {
+    match scope {
         Scope::Parted => (groups(scenario), Vec::new()),
         Scope::Whole => (
             vec![(0..site.circuits.len()).collect()],
-            (0..)
-                .map(ControlId)
-                .zip(&site.controls)
-                .filter(|(_, c)| c.kind != Kind::Line)
-                .map(|(id, _)| id)
-                .collect(),
+            model::everything(site),
         ),
-    };
+    }
+}
+
+/// Everything that ever holds of how things stand, over all that can be reached; `None` when there are too many states.
+pub fn stands(scenario: &Scenario, scope: Scope) -> Option<BTreeSet<Stand>> {
+    let judge = Judge::new(scenario);
+    let (groups, also) = parts(scenario, scope);
     let mut all = BTreeSet::new();
     for branches in groups {
         let space = Space::new(scenario, &judge, &branches, &also, &scenario.start)?;
-        let reachable = search(&space, space.code(&scenario.start, 0))?;
-        all.extend(
-            reachable
-                .states
-                .iter()
-                .map(|c| judge.stand(&space.decode(*c).0)),
-        );
+        let reached = search(&space, space.code(&scenario.start, 0), &|_| {})?;
+        all.extend(reached.classes().map(|(_, _, facts)| facts.stand));
     }
     Some(all)
 }
@@ -211,152 +285,11 @@ fn groups(scenario: &Scenario) -> Vec<Vec<usize>> {
     moved.into_iter().map(with).collect()
 }
 
-/// Solves states for the marking to look at.
-struct Bench<'a> {
-    scenario: &'a Scenario,
-    plant: Plant,
-    loads: Vec<LoadState>,
-    solves: usize,
-}
-
-impl<'a> Bench<'a> {
-    fn new(scenario: &'a Scenario) -> Result<Self, NetworkError> {
-        Ok(Self {
-            scenario,
-            plant: Plant::new(&scenario.site)?,
-            loads: vec![LoadState::Off; scenario.site.appliances.len()],
-            solves: 0,
-        })
-    }
-
-    fn moment(&mut self, judge: &Judge<'_>, positions: &Positions) -> Moment {
-        let site = &self.scenario.site;
-        let running = judge.running(positions);
-        let drive = Drive {
-            running,
-            battery: site.battery.is_some(),
-            ..Drive::default()
-        };
-        let body = Body {
-            touching: site.stands(positions, site.line.crew, "hands-on"),
-        };
-        self.solves += 1;
-        let readings = self.plant.read(site, positions, &self.loads, drive, body);
-        let conditions = Conditions {
-            engine: EngineCondition {
-                running_since: running.then_some(DrillTime::ZERO),
-                ..EngineCondition::default()
-            },
-            ..Conditions::begin(site, positions)
-        };
-        Moment {
-            at: DrillTime::ZERO,
-            what: What::Began,
-            positions: positions.clone(),
-            readings: Arc::new(readings),
-            conditions: Arc::new(conditions),
-        }
-    }
-}
-
-/// What the searches have found.
-#[derive(Default)]
-struct Found {
-    too_large: bool,
-    stuck: Option<Vec<Action>>,
-    disagrees: Option<Vec<Action>>,
-    feeds_line: Option<Vec<Action>>,
-}
-
-impl Found {
-    fn look(
-        &mut self,
-        judge: &Judge<'_>,
-        space: &Space<'_>,
-        reachable: &Reachable,
-        bench: &mut Bench<'_>,
-        marker: Marker<'_>,
-    ) {
-        let scenario = space.scenario;
-        let mut solved = BTreeSet::new();
-        let mut stands = Vec::with_capacity(reachable.states.len());
-        let mut goals = Vec::with_capacity(reachable.states.len());
-        for (index, code) in reachable.states.iter().enumerate() {
-            let (positions, stage) = space.decode(*code);
-            let stand = judge.stand(&positions);
-            goals.push(!stand.breach() && at_end(scenario, judge, &positions, stage));
-            if stand.line_fed && self.feeds_line.is_none() {
-                self.feeds_line = Some(actions(&reachable.way_to(index)));
-            }
-            stands.push(stand);
-            if solved.insert(space.electrical(*code)) {
-                let moment = bench.moment(judge, &positions);
-                if marker(scenario, &moment) != stand && self.disagrees.is_none() {
-                    self.disagrees = Some(actions(&reachable.way_to(index)));
-                }
-            }
-        }
-        let unharmed: Vec<bool> = stands.iter().map(|s| !s.shock).collect();
-        let leads = reachable.leads_to(space, &goals, &unharmed);
-        let stuck = leads
-            .iter()
-            .zip(&unharmed)
-            .position(|(l, unharmed)| *unharmed && !l);
-        if let (Some(index), None) = (stuck, &self.stuck) {
-            self.stuck = Some(actions(&reachable.way_to(index)));
-        }
-    }
-
-    fn of(&self, found: Option<&Vec<Action>>, otherwise: Standing) -> Standing {
-        match found {
-            Some(way) => Standing::Broken(way.clone()),
-            None if self.too_large => Standing::NotCovered("proof-too-large"),
-            None => otherwise,
-        }
-    }
-
-    fn goes_on(&self) -> Standing {
-        self.of(self.stuck.as_ref(), Standing::ProvedForPositions)
-    }
-
-    fn agrees(&self) -> Standing {
-        self.of(self.disagrees.as_ref(), Standing::ProvedForPositions)
-    }
-
-    fn by_construction(&self, scenario: &Scenario) -> Standing {
-        let site = &scenario.site;
-        let two_plugs = site
-            .cords
-            .iter()
-            .any(|c| matches!(c.far, FarEnd::Blades(..)));
-        let guarded = site.panel.backfeed.is_none_or(|b| b.interlock.blocks());
-        match &self.feeds_line {
-            Some(way) if two_plugs || !guarded => Standing::Declared(way.clone()),
-            way => self.of(way.as_ref(), Standing::Proved),
-        }
-    }
-}
-
-/// Whether a state is one in which the drill may end well: the story told, everything counted as it should stand.
-fn at_end(scenario: &Scenario, judge: &Judge<'_>, positions: &Positions, stage: usize) -> bool {
-    let goal = &scenario.goal;
-    let back = !goal.back_on_utility || judge.on_utility(positions);
-    // Branch breakers outside of the space are left open there; whoever can reach them can close them.
-    let site = &scenario.site;
-    let leaf = |control| site.circuits.iter().any(|c| c.breaker == control);
-    let stand = goal
-        .at_end
-        .iter()
-        .filter(|(c, _)| !leaf(*c))
-        .all(|(control, wanted)| {
-            let stands = site.position_name(positions, *control);
-            wanted.iter().any(|w| w == stands)
-        });
-    stage == scenario.story.len() && back && stand
-}
-
-fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>) -> Standing {
+fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, try_first: &[Action]) -> Standing {
     const SEED: u64 = 1;
+    if !try_first.is_empty() && way::passes(scenario, try_first, SEED) {
+        return Standing::Shown(try_first.to_vec());
+    }
     let by_itself = scenario.site.transfers.iter().any(|t| t.automatic);
     match way::safe_way(scenario, judge, SEED) {
         Way::None if by_itself => Standing::NotCovered("proof-by-itself"),
@@ -367,31 +300,22 @@ fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>) -> Standing {
     }
 }
 
-/// Whether the start can be reached from the house as it was built.
-fn sound_start(scenario: &Scenario, judge: &Judge<'_>) -> Standing {
+/// Whether the start can be reached from the house as it was built, before the story begins.
+fn sound_start(scenario: &Scenario, judge: &Judge<'_>, terms: Terms<'_>) -> Standing {
     if scenario.as_built == scenario.start {
         return Standing::Proved;
     }
-    let branches = Joints::attached(&scenario.site);
-    let Some(space) = Space::new(scenario, judge, &branches, &[], &scenario.as_built) else {
-        return Standing::NotCovered("proof-too-large");
-    };
-    let Some(reachable) = search(&space, space.code(&scenario.as_built, 0)) else {
-        return Standing::NotCovered("proof-too-large");
-    };
-    let start = space.code(&scenario.start, 0);
-    if reachable.states.contains(&start) {
-        Standing::ProvedForPositions
-    } else {
-        Standing::Broken(Vec::new())
+    let (groups, also) = parts(scenario, terms.scope);
+    let mut branches: Vec<usize> = groups.into_iter().flatten().collect();
+    branches.sort_unstable();
+    branches.dedup();
+    let found = Space::new(scenario, judge, &branches, &also, &scenario.as_built).and_then(|s| {
+        let start = s.code(&scenario.start, 0);
+        reaches(&s, s.code(&scenario.as_built, 0), start)
+    });
+    match found {
+        Some(true) => Standing::ProvedForPositions,
+        Some(false) => Standing::Broken(Vec::new()),
+        None => Standing::NotCovered("proof-too-large"),
     }
-}
-
-/// The learner's part of a way, as actions.
-fn actions(way: &[Move]) -> Vec<Action> {
-    let set = |step: &Move| match step {
-        Move::Set(control, position) => Some(Action::Set(*control, *position)),
-        Move::World => None,
-    };
-    way.iter().filter_map(set).collect()
 }

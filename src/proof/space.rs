@@ -1,43 +1,78 @@
-//! The space that is searched: which controls count, how a state is written as one number, and what leads from one to the next.
+//! The space that is searched: which controls count, how a state of the `model` is packed into one number, and what leads from one to the next.
 //!
-//! A state is how the counted controls stand and how far the world's story has come.
-//! What drifts is over-approximated: the story goes on at any time, any closed breaker may open, any ground-fault device may trip, a controller may bring its contactor anywhere.
-//! A tripped breaker is written as an open one: both part the same contacts, and what is possible from the one is possible from the other after a reset.
+//! Each counted control has its own bits, the story's stage the highest ones.
+//! What the constraints refuse is worked out once, by asking each of them about each pair of positions: a move is then allowed or not by looking at a few bits.
 //!
 //! Left out of a search, and why that is sound:
 //! - controls on which no joint hangs and that no constraint ties to one that counts: they change nothing here;
 //! - a branch that touches the trunk at its panel only: no way from one source to another leads through it;
 //! - all other branches while one is searched that touches the trunk twice: a way through two of them would need a cord from one to the other, and then both are searched together;
 //! - constraints with a control that is left out: without them more is possible, never less.
+//!
+//! Symmetry is not made use of: two circuits of a house differ in leg, wire and what hangs on them, and two cords in length.
+//! States that differ only in what moves no contact (locks, places) are of one electrical class: a class is judged and solved once.
 
 use crate::drill::take_place;
 use crate::scenario::{Happening, Scenario};
-use crate::site::{
-    Constraint, Control, ControlId, FarEnd, Kind, Operator, PositionId, Positions, Site, Spot,
-};
+use crate::site::{Constraint, ControlId, FarEnd, Kind, PositionId, Positions, Site, Spot};
 
-use super::judge::Judge;
+use super::judge::{Judge, Stand};
+use super::model::{self, Move};
 
-/// A state as a number: positions of the counted controls and the stage of the story, in mixed radix.
+/// A state packed into a number.
 pub(super) type Code = u64;
 
-/// How one state leads to another.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Move {
-    /// The learner brings a control into a position.
-    Set(ControlId, PositionId),
-    /// The world does: the story goes on, or a device acts by itself.
-    World,
-}
+/// Positions that a control may have, so that a set of them fits into a number.
+const MOST_POSITIONS: u8 = 64;
 
-/// One counted control.
+/// One counted control and its bits.
 #[derive(Debug, Clone, Copy)]
 struct Digit {
     control: ControlId,
-    /// How many positions are told apart.
-    radix: u64,
-    /// By how much a code changes from one position to the next.
-    weight: u64,
+    shift: u32,
+    /// Its bits, all ones, at the low end.
+    mask: Code,
+}
+
+impl Digit {
+    fn of(self, code: Code) -> PositionId {
+        PositionId(u8::try_from(code >> self.shift & self.mask).unwrap_or_default())
+    }
+
+    fn with(self, code: Code, position: PositionId) -> Code {
+        code & !(self.mask << self.shift) | u64::from(position.0) << self.shift
+    }
+}
+
+/// One position that a control may be brought into, by a hand or by the world.
+#[derive(Debug, Clone)]
+struct Choice {
+    digit: Digit,
+    to: PositionId,
+    by_hand: bool,
+    by_itself: bool,
+    wears: bool,
+    /// Digits that forbid it to a hand, each with the positions in which it does, one bit a position.
+    refused: Vec<(Digit, u64)>,
+}
+
+/// What a drill asks for at its end of one control.
+#[derive(Debug, Clone, Copy)]
+struct Asked {
+    digit: Digit,
+    /// The positions that will do, one bit a position.
+    good: u64,
+}
+
+/// What holds in all states of an electrical class.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Facts {
+    /// What the judge finds.
+    pub(super) stand: Stand,
+    /// Whether the house is on the utility.
+    on_utility: bool,
+    /// Whether the crew finds the line dead.
+    line_dead: bool,
 }
 
 /// A space of states.
@@ -46,16 +81,20 @@ pub(super) struct Space<'a> {
     pub(super) scenario: &'a Scenario,
     pub(super) judge: &'a Judge<'a>,
     digits: Vec<Digit>,
-    constraints: Vec<&'a Constraint>,
-    stage_weight: u64,
-    size: u64,
-    /// The controls that are left out stand so.
-    rest: Positions,
+    choices: Vec<Choice>,
+    asked: Vec<Asked>,
+    /// For each stage, whether what is asked of controls that are left out holds.
+    rest_good: Vec<bool>,
+    stage_shift: u32,
+    /// The bits that tell one electrical class from another.
+    electrical: Code,
+    /// How the controls that are left out stand, for each stage of the story.
+    rest: Vec<Positions>,
 }
 
 impl<'a> Space<'a> {
     /// The space of the trunk, of these branches and of controls that are to count besides; everything left out stands as `rest`, its branches open.
-    /// `None` when it has more states than can be numbered.
+    /// `None` when a state doesn't fit into a number.
     pub(super) fn new(
         scenario: &'a Scenario,
         judge: &'a Judge<'a>,
@@ -64,171 +103,252 @@ impl<'a> Space<'a> {
         rest: &Positions,
     ) -> Option<Self> {
         let site = &scenario.site;
-        let mut counted = judge.joints.controls(None);
-        for branch in branches {
-            counted.extend(judge.joints.controls(Some(*branch)));
-        }
-        counted.retain(|c| !leads_nowhere(site, *c));
-        counted.push(site.generator.engine);
-        counted.extend(also);
-        counted.extend(tied(site, &counted));
-        counted.retain(|c| !told_by_the_story(site, *c));
-        counted.sort_unstable();
-        counted.dedup();
-        let mut size: u64 = 1;
+        let counted = counted(scenario, judge, branches, also);
         let mut digits = Vec::new();
+        let mut shift = 0;
         for control in counted {
-            let radix = u64::try_from(radix(site.control(control)?)).ok()?;
+            let radix = model::radix(site.control(control)?);
+            (radix <= MOST_POSITIONS).then_some(())?;
+            let bits = u8::BITS - radix.saturating_sub(1).leading_zeros();
+            let mask = (1 << bits) - 1;
             digits.push(Digit {
                 control,
-                radix,
-                weight: size,
+                shift,
+                mask,
             });
-            size = size.checked_mul(radix)?;
+            shift += bits;
         }
-        let stage_weight = size;
-        size = size.checked_mul(u64::try_from(scenario.story.len()).ok()? + 1)?;
-        let counts = |c: ControlId| digits.iter().any(|d| d.control == c);
-        let constraints = site
-            .constraints
-            .iter()
-            .filter(|c| controls_of(c).into_iter().all(counts))
-            .collect();
-        let mut rest = rest.clone();
-        for circuit in site.circuits.iter().map(|c| c.breaker) {
-            if !counts(circuit) {
-                rest.set(circuit, PositionId(0));
-            }
-        }
-        Some(Self {
+        let stages = u32::try_from(scenario.story.len()).ok()? + 1;
+        let whole = shift + u32::BITS - stages.leading_zeros();
+        (whole < Code::BITS).then_some(())?;
+        let moves_no_contact = |d: &&Digit| {
+            let kind = site.control(d.control).map(|c| c.kind);
+            matches!(kind, Some(Kind::Lock | Kind::Placement))
+        };
+        let still = digits.iter().filter(moves_no_contact);
+        let electrical = still.fold(Code::MAX, |all, d| all & !(d.mask << d.shift));
+        let mut space = Self {
             scenario,
             judge,
             digits,
-            constraints,
-            stage_weight,
-            size,
-            rest,
-        })
+            choices: Vec::new(),
+            asked: Vec::new(),
+            rest_good: Vec::new(),
+            stage_shift: shift,
+            electrical,
+            rest: Vec::new(),
+        };
+        space.lay_rest(rest);
+        space.choices = space.choices();
+        space.ask();
+        Some(space)
     }
 
-    /// How many numbers a state may have.
-    pub(super) fn size(&self) -> u64 {
-        self.size
+    fn digit(&self, control: ControlId) -> Option<Digit> {
+        let found = self.digits.binary_search_by_key(&control, |d| d.control);
+        self.digits.get(found.ok()?).copied()
+    }
+
+    /// How the controls that are left out stand at each stage.
+    fn lay_rest(&mut self, rest: &Positions) {
+        let site = &self.scenario.site;
+        let mut rest = rest.clone();
+        for circuit in site.circuits.iter().map(|c| c.breaker) {
+            if self.digit(circuit).is_none() {
+                rest.set(circuit, PositionId(0));
+            }
+        }
+        self.rest.push(rest.clone());
+        for happening in &self.scenario.story {
+            take_place(site, happening.what, &mut rest);
+            self.rest.push(rest.clone());
+        }
+    }
+
+    /// Every position that something can be brought into, in the order of the controls.
+    fn choices(&self) -> Vec<Choice> {
+        let site = &self.scenario.site;
+        let mut choices = Vec::new();
+        for digit in &self.digits {
+            let Some(control) = site.control(digit.control) else {
+                continue;
+            };
+            for to in (0..model::radix(control)).map(PositionId) {
+                choices.push(Choice {
+                    digit: *digit,
+                    to,
+                    by_hand: model::by_hand(control, to),
+                    by_itself: model::by_itself(control, to),
+                    wears: model::wears(site, digit.control),
+                    refused: self.refused(*digit, to),
+                });
+            }
+        }
+        choices
+    }
+
+    /// What forbids a position, asked of each constraint with each position of its other control.
+    fn refused(&self, digit: Digit, to: PositionId) -> Vec<(Digit, u64)> {
+        let site = &self.scenario.site;
+        let mut refused: Vec<(Digit, u64)> = Vec::new();
+        for constraint in &site.constraints {
+            let [one, other] = controls_of(constraint);
+            let (Some(one), Some(other)) = (self.digit(one), self.digit(other)) else {
+                continue;
+            };
+            let by = match (one.control == digit.control, other.control == digit.control) {
+                (true, _) => other,
+                (_, true) => one,
+                _ => continue,
+            };
+            let mut positions = Positions::first(site.controls.len());
+            // From anywhere but where it is going.
+            positions.set(digit.control, PositionId(u8::from(to == PositionId(0))));
+            let mut bits = 0;
+            for at in 0..=u8::try_from(by.mask).unwrap_or_default() {
+                positions.set(by.control, PositionId(at));
+                if constraint.refuses(&positions, digit.control, to).is_some() {
+                    bits |= 1 << at;
+                }
+            }
+            if bits != 0 {
+                refused.push((by, bits));
+            }
+        }
+        refused
+    }
+
+    /// Works out what is asked for at the end: of counted controls by bits, of others for each stage.
+    /// Branch breakers that are left out are left open there; whoever can reach them can close them.
+    fn ask(&mut self) {
+        let site = &self.scenario.site;
+        let leaf = |control| site.circuits.iter().any(|c| c.breaker == control);
+        self.rest_good = vec![true; self.rest.len()];
+        for (id, wanted) in &self.scenario.goal.at_end {
+            let Some(control) = site.control(*id) else {
+                continue;
+            };
+            let names = (0_u8..).zip(&control.positions);
+            let will_do = names.filter(|(_, name)| wanted.contains(name));
+            let good = will_do.fold(0, |bits, (at, _)| bits | 1 << at);
+            if let Some(digit) = self.digit(*id) {
+                self.asked.push(Asked { digit, good });
+            } else if !leaf(*id) {
+                for (rest, holds) in self.rest.iter().zip(&mut self.rest_good) {
+                    *holds &= good >> rest.get(*id).0 & 1 == 1;
+                }
+            }
+        }
     }
 
     /// The number of a state.
     pub(super) fn code(&self, positions: &Positions, stage: usize) -> Code {
-        let digits = self.digits.iter().map(|d| {
-            let at = u64::from(positions.get(d.control).0);
-            (if at < d.radix { at } else { 0 }) * d.weight
+        let stage = u64::try_from(stage).unwrap_or_default() << self.stage_shift;
+        let site = &self.scenario.site;
+        let digits = self.digits.iter().filter_map(|digit| {
+            let control = site.control(digit.control)?;
+            Some((
+                digit,
+                model::as_written(control, positions.get(digit.control)),
+            ))
         });
-        digits.sum::<u64>() + u64::try_from(stage).unwrap_or_default() * self.stage_weight
+        digits.fold(stage, |code, (digit, at)| digit.with(code, at))
+    }
+
+    fn stage(&self, code: Code) -> usize {
+        usize::try_from(code >> self.stage_shift).unwrap_or_default()
     }
 
     /// The positions and the stage that a number stands for.
     pub(super) fn decode(&self, code: Code) -> (Positions, usize) {
-        let mut positions = self.rest.clone();
-        let stage = usize::try_from(code / self.stage_weight).unwrap_or_default();
-        for happening in self.scenario.story.iter().take(stage) {
-            take_place(&self.scenario.site, happening.what, &mut positions);
-        }
+        let stage = self.stage(code);
+        let rest = self.rest.get(stage).or(self.rest.last()).cloned();
+        let mut positions = rest.unwrap_or_else(|| self.scenario.start.clone());
         for digit in &self.digits {
-            let at = code / digit.weight % digit.radix;
-            positions.set(
-                digit.control,
-                PositionId(u8::try_from(at).unwrap_or_default()),
-            );
+            positions.set(digit.control, digit.of(code));
         }
         (positions, stage)
     }
 
-    /// Everything that may follow, in a fixed order: the learner's moves first.
-    pub(super) fn moves(&self, code: Code) -> Vec<(Move, Code)> {
-        let (positions, stage) = self.decode(code);
-        let mut moves = Vec::new();
-        for digit in &self.digits {
-            let Some(control) = self.scenario.site.control(digit.control) else {
-                continue;
-            };
-            let here = positions.get(digit.control);
-            for at in 0..u8::try_from(digit.radix).unwrap_or_default() {
-                let to = PositionId(at);
-                if to == here {
-                    continue;
-                }
-                let next = code - u64::from(here.0) * digit.weight + u64::from(at) * digit.weight;
-                let free = |c: &&Constraint| c.refuses(&positions, digit.control, to).is_some();
-                let by_hand =
-                    control.operator == Operator::Learner && !self.constraints.iter().any(free);
-                if by_hand && !opens_by_itself_only(control, to) {
-                    moves.push((Move::Set(digit.control, to), next));
-                } else if by_itself(control, to)
-                    || to > here && wears(&self.scenario.site, digit.control)
-                {
-                    moves.push((Move::World, next));
-                }
-            }
-        }
-        let next = self.scenario.story.get(stage);
-        if next
-            .is_some_and(|h| h.what != Happening::CrewTakesHold || self.judge.line_dead(&positions))
-        {
-            moves.push((Move::World, code + self.stage_weight));
-        }
-        moves
-    }
-
-    /// The state that stands for all that are the same to a solver: the same contacts, the same engine, the same stage.
+    /// The number that stands for all that are of the same electrical class.
     pub(super) fn electrical(&self, code: Code) -> Code {
-        let (mut positions, stage) = self.decode(code);
-        for digit in &self.digits {
-            let kind = self.scenario.site.control(digit.control).map(|c| c.kind);
-            if matches!(kind, Some(Kind::Lock | Kind::Placement)) {
-                positions.set(digit.control, PositionId(0));
+        code & self.electrical
+    }
+
+    /// What holds in the class of a state.
+    pub(super) fn facts(&self, code: Code) -> Facts {
+        let (positions, _) = self.decode(code);
+        Facts {
+            stand: self.judge.stand(&positions),
+            on_utility: self.judge.on_utility(&positions),
+            line_dead: self.judge.line_dead(&positions),
+        }
+    }
+
+    /// Everything that may follow, in a fixed order: control by control, the story last.
+    pub(super) fn moves(&self, code: Code, facts: Facts, mut found: impl FnMut(Move, Code)) {
+        self.moves_of_devices(code, &mut found);
+        let stage = self.stage(code);
+        if let Some(happening) = self.scenario.story.get(stage)
+            && (happening.what != Happening::CrewTakesHold || facts.line_dead)
+        {
+            let (mut positions, _) = self.decode(code);
+            take_place(&self.scenario.site, happening.what, &mut positions);
+            found(Move::World, self.code(&positions, stage + 1));
+        }
+    }
+
+    /// Everything that may follow while the story stays where it is.
+    pub(super) fn moves_of_devices(&self, code: Code, mut found: impl FnMut(Move, Code)) {
+        for choice in &self.choices {
+            let here = choice.digit.of(code);
+            if here == choice.to {
+                continue;
+            }
+            let next = choice.digit.with(code, choice.to);
+            let mut refused = choice.refused.iter();
+            let free = choice.by_hand && refused.all(|(d, bits)| bits >> d.of(code).0 & 1 == 0);
+            if free {
+                found(Move::Set(choice.digit.control, choice.to), next);
+            } else if choice.by_itself || choice.wears && choice.to > here {
+                found(Move::World, next);
             }
         }
-        self.code(&positions, stage)
+    }
+
+    /// Whether a drill may end well in a state: the story told, everything counted as it should stand, nothing critical broken.
+    pub(super) fn ends_well(&self, code: Code, facts: Facts) -> bool {
+        let stage = self.stage(code);
+        let goal = &self.scenario.goal;
+        let mut asked = self.asked.iter();
+        stage == self.scenario.story.len()
+            && !facts.stand.breach()
+            && (facts.on_utility || !goal.back_on_utility)
+            && self.rest_good.get(stage).copied().unwrap_or_default()
+            && asked.all(|a| a.good >> a.digit.of(code).0 & 1 == 1)
     }
 }
 
-/// Positions of a control that are told apart: `tripped` is written as `off`.
-fn radix(control: &Control) -> usize {
-    let positions = control.positions.len();
-    if control.is_breaker() {
-        positions.min(2)
-    } else {
-        positions
+/// The controls that count, in order.
+pub(super) fn counted(
+    scenario: &Scenario,
+    judge: &Judge<'_>,
+    branches: &[usize],
+    also: &[ControlId],
+) -> Vec<ControlId> {
+    let site = &scenario.site;
+    let mut counted = judge.joints.controls(None);
+    for branch in branches {
+        counted.extend(judge.joints.controls(Some(*branch)));
     }
-}
-
-/// Whether a device may come to stand so without a hand.
-fn by_itself(control: &Control, to: PositionId) -> bool {
-    let opens = to.0 == 0;
-    let by_the_world = control.operator == Operator::World;
-    if control.is_breaker() || control.kind == Kind::Gfci {
-        opens
-    } else if control.kind == Kind::Engine {
-        opens || by_the_world
-    } else {
-        control.kind == Kind::Transfer && by_the_world
-    }
-}
-
-/// Whether a control goes from each position to the next by wear: the oil of an engine.
-fn wears(site: &Site, control: ControlId) -> bool {
-    let oil = site.generator.machine.oil.as_ref();
-    oil.is_some_and(|oil| oil.level == control)
-}
-
-/// Whether a position is one that a hand doesn't choose: a ground-fault device's tripped one.
-fn opens_by_itself_only(control: &Control, to: PositionId) -> bool {
-    control.kind == Kind::Gfci && to.0 == 0
-}
-
-/// The line's own parts stand as the story has them.
-fn told_by_the_story(site: &Site, control: ControlId) -> bool {
-    let line = |c: &Control| c.kind == Kind::Line && c.operator == Operator::World;
-    site.control(control).is_some_and(line)
+    counted.retain(|c| !leads_nowhere(site, *c));
+    counted.push(site.generator.engine);
+    counted.extend(also);
+    counted.extend(tied(site, &counted));
+    counted.retain(|c| !model::told_by_the_story(site, *c));
+    counted.sort_unstable();
+    counted.dedup();
+    counted
 }
 
 /// An end of a cord that only appliances can be plugged into: nothing is reached through it.

@@ -1,29 +1,31 @@
 //! A safe way to the goal: planned by positions, then played on the real drill and marked like any run.
 //!
-//! The plan takes the fewest moves among those that are careful: plugs are moved and the set is carried while the engine is still,
+//! The plan takes few moves, one appliance and one thing of the end after the other, and only careful ones: plugs are moved and the set is carried while the engine is still,
 //! loads are taken one by one from a source that has settled, the engine is stopped without load, and nothing that the judge calls a breach is passed through.
 //! What drifts is met by waiting: for the outage, for the engine to settle and to cool, for the utility to return.
 //! The plan is not the only safe way and need not be the quickest; that it passes is not planned but played and marked.
 
-use std::collections::{BTreeMap, VecDeque};
 use std::sync::Arc;
 
 use crate::drill::{Action, Drill, Event, Outcome, Sight, whole_millis};
 use crate::marking::mark;
 use crate::scenario::Scenario;
-use crate::site::{Bus, ControlId, Kind, Plug, PositionId, Positions, Site};
+use crate::site::{Bus, ControlId, Kind, Plug, PositionId, Positions};
 use crate::units::DrillTime;
 
 use super::joints::Place;
 use super::judge::Judge;
-use super::space::{Code, Move, Space};
+use super::plan::{TooLarge, plan};
+use super::space::Space;
 
 /// Between two loads that are switched on, so that one motor is at speed before the next starts.
 const BETWEEN_LOADS: DrillTime = DrillTime::from_secs(5);
 /// Longer than the cool-down asked for.
 const COOLING_MARGIN: DrillTime = DrillTime::from_secs(10);
-/// States that a plan may look at.
-const MOST_STATES: usize = 2_000_000;
+/// Long enough for a battery to take over what hangs on it.
+const AT_ONCE: DrillTime = DrillTime::from_secs(60);
+/// Choices of the first cord that are tried when a way does not pass.
+const MOST_TURNS: usize = 6;
 
 /// What became of looking for a safe way.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -38,8 +40,21 @@ pub enum Way {
     TooLarge,
 }
 
-/// Looks for a safe way with the story as this seed tells it.
+/// Looks for a safe way with the story as this seed tells it, beginning with another cord each time until one passes.
 pub(super) fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64) -> Way {
+    let n_turns = scenario.site.cords.len().clamp(1, MOST_TURNS);
+    let mut first = None;
+    for turn in 0..n_turns {
+        let way = way_from(scenario, judge, seed, turn);
+        if matches!(way, Way::Passed(_)) {
+            return way;
+        }
+        first.get_or_insert(way);
+    }
+    first.unwrap_or(Way::None)
+}
+
+fn way_from(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64, turn: usize) -> Way {
     let Ok(drill) = Drill::start(scenario, seed) else {
         return Way::None;
     };
@@ -48,7 +63,11 @@ pub(super) fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64) -
         judge,
         drill,
         done: Vec::new(),
+        turn,
     };
+    if walk.is_serviced() == Planned::TooLarge {
+        return Way::TooLarge;
+    }
     walk.wait_for(|e| matches!(e, Event::Outage));
     walk.shed();
     let there = walk.plan_and_do(Leg::There);
@@ -67,12 +86,24 @@ pub(super) fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64) -
         };
     }
     walk.drill.end();
-    let passed = mark(scenario, walk.drill.trace()).passed;
-    if passed {
+    let verdict = mark(scenario, walk.drill.trace());
+    if verdict.passed {
         Way::Passed(walk.done)
     } else {
         Way::NotPassed(walk.done)
     }
+}
+
+/// Whether these actions pass when they are played with the story as this seed tells it.
+pub(super) fn passes(scenario: &Arc<Scenario>, way: &[Action], seed: u64) -> bool {
+    let Ok(mut drill) = Drill::start(scenario, seed) else {
+        return false;
+    };
+    for action in way {
+        drill.act(action);
+    }
+    drill.end();
+    mark(scenario, drill.trace()).passed
 }
 
 /// Which half of the way.
@@ -94,6 +125,8 @@ struct Walk<'a> {
     judge: &'a Judge<'a>,
     drill: Drill,
     done: Vec<Action>,
+    /// Which cord is thought of first.
+    turn: usize,
 }
 
 impl Walk<'_> {
@@ -127,6 +160,14 @@ impl Walk<'_> {
         }
     }
 
+    /// Sees to equipment that works by itself before the outage: what the end asks of it can be done while the utility feeds the house.
+    fn is_serviced(&mut self) -> Planned {
+        if self.scenario.site.generator.machine.automatic.is_none() {
+            return Planned::Done;
+        }
+        self.plan_all(Leg::Back)
+    }
+
     /// Turns off the branches of every bus that a generator will feed: they come back one by one.
     fn shed(&mut self) {
         let site = Arc::clone(&self.scenario.site);
@@ -139,7 +180,7 @@ impl Walk<'_> {
         }
     }
 
-    /// Plans one thing after the other, each keeping what was reached before it, and does each plan.
+    /// Lets equipment work that does so by itself, and plans what is left.
     fn plan_and_do(&mut self, leg: Leg) -> Planned {
         let scenario = Arc::clone(self.scenario);
         let goal = &scenario.goal;
@@ -148,10 +189,21 @@ impl Walk<'_> {
             Leg::Back => 2 + goal.at_end.len(),
         };
         self.let_it_work(leg, n_goals);
+        self.plan_all(leg)
+    }
+
+    /// Plans one thing after the other, each keeping what was reached before it, and does each plan at once.
+    fn plan_all(&mut self, leg: Leg) -> Planned {
+        let scenario = Arc::clone(self.scenario);
+        let goal = &scenario.goal;
+        let n_goals = match leg {
+            Leg::There => goal.appliances.len(),
+            Leg::Back => 2 + goal.at_end.len(),
+        };
         for reached in 1..=n_goals {
             let here = self.drill.positions().clone();
             let stage = self.drill.conditions().story_done;
-            let (branches, also) = (self.branches(), self.also());
+            let (branches, also) = (self.branches(), self.also(leg, reached));
             let Some(space) = Space::new(&scenario, self.judge, &branches, &also, &here) else {
                 return Planned::TooLarge;
             };
@@ -160,7 +212,14 @@ impl Walk<'_> {
                 Leg::Back => self.restored(p, reached),
             };
             let start = space.code(&here, stage);
-            match plan(&space, self.judge, &scenario.site, start, at_goal) {
+            let mut planned = Ok(None);
+            for still in self.left_alone(leg, reached) {
+                planned = plan(&space, start, &still, at_goal);
+                if !matches!(planned, Ok(None)) {
+                    break;
+                }
+            }
+            match planned {
                 Ok(Some(way)) => {
                     for (control, position) in way {
                         self.step(control, position);
@@ -173,14 +232,54 @@ impl Walk<'_> {
         Planned::Done
     }
 
+    /// Cord ends and plugs that are left where they are, one choice after the other; at last none.
+    /// With few of them in hand a plan is found at once where it would be lost among all ways to lay all cords.
+    fn left_alone(&self, leg: Leg, reached: usize) -> Vec<Vec<ControlId>> {
+        let site = &self.scenario.site;
+        let goal = &self.scenario.goal;
+        let plugs = site.appliances.iter().filter_map(|a| match &a.plug {
+            Plug::Cord { control, .. } => Some(*control),
+            Plug::Wired => None,
+        });
+        let all: Vec<ControlId> = plugs.chain(site.cords.iter().map(|c| c.near)).collect();
+        let but = |wanted: &[ControlId]| -> Vec<ControlId> {
+            let others = all.iter().filter(|c| !wanted.contains(c));
+            others.copied().collect()
+        };
+        let mut choices = Vec::new();
+        match leg {
+            Leg::There => {
+                let appliance = reached.checked_sub(1).and_then(|i| goal.appliances.get(i));
+                let plug = appliance
+                    .and_then(|a| site.appliances.get(*a))
+                    .map(|a| &a.plug);
+                if let Some(Plug::Cord { control, cords, .. }) = plug {
+                    let n_cords = cords.len();
+                    let turned = cords.iter().cycle().skip(self.turn).take(n_cords);
+                    let ends = turned.filter_map(|(cord, _)| site.cords.get(*cord));
+                    choices.extend(ends.map(|cord| but(&[*control, cord.near])));
+                }
+            }
+            Leg::Back => {
+                let asked = reached.checked_sub(3).and_then(|i| goal.at_end.get(i));
+                choices.extend(asked.map(|(control, _)| but(&[*control])));
+            }
+        }
+        choices.push(Vec::new());
+        choices
+    }
+
     /// Gives equipment that works by itself the time to do so, as long as the goal leaves.
     fn let_it_work(&mut self, leg: Leg, n_goals: usize) {
         const STEP: DrillTime = DrillTime::from_secs(30);
         let scenario = Arc::clone(self.scenario);
-        if !scenario.site.transfers.iter().any(|t| t.automatic) {
+        let site = &scenario.site;
+        if !site.transfers.iter().any(|t| t.automatic) {
             return;
         }
+        // A controller that starts an engine needs its time; a battery's transfer is done at once.
         let until = match leg {
+            _ if site.generator.machine.automatic.is_none() => self.drill.now() + AT_ONCE,
             Leg::There => self.drill.now() + scenario.goal.within,
             Leg::Back => scenario.ends_at,
         };
@@ -196,23 +295,31 @@ impl Walk<'_> {
         }
     }
 
-    /// Controls that the plan needs besides: plugs of the goal, cords to plug them into, and what the end asks for.
-    fn also(&self) -> Vec<ControlId> {
+    /// Controls that the plan needs besides, for as much of the goal as is to be reached: plugs and the cords to plug them into, what the end asks for, the sun's own breakers, and what locks a set out.
+    fn also(&self, leg: Leg, reached: usize) -> Vec<ControlId> {
         let site = &self.scenario.site;
         let goal = &self.scenario.goal;
-        let wanted = goal
-            .appliances
-            .iter()
-            .filter_map(|a| site.appliances.get(*a));
-        let plugs = wanted.filter_map(|a| match &a.plug {
-            Plug::Cord { control, .. } => Some(*control),
-            Plug::Wired => None,
-        });
-        let mut also: Vec<ControlId> = plugs.collect();
-        if !also.is_empty() {
-            also.extend(site.cords.iter().map(|c| c.near));
+        let mut also = Vec::new();
+        let n_appliances = match leg {
+            Leg::There => reached,
+            Leg::Back => goal.appliances.len(),
+        };
+        for index in goal.appliances.iter().take(n_appliances) {
+            if let Some(Plug::Cord { control, cords, .. }) =
+                site.appliances.get(*index).map(|a| &a.plug)
+            {
+                also.push(*control);
+                let cords = cords.iter().filter_map(|(cord, _)| site.cords.get(*cord));
+                also.extend(cords.map(|c| c.near));
+            }
         }
-        also.extend(goal.at_end.iter().map(|(control, _)| *control));
+        if leg == Leg::Back {
+            let asked = goal.at_end.iter().take(reached.saturating_sub(2));
+            also.extend(asked.map(|(control, _)| *control));
+        }
+        also.extend(site.solar.iter().flat_map(|s| [s.breaker, s.disconnect]));
+        let automatic = site.generator.machine.automatic.iter();
+        also.extend(automatic.flat_map(|a| [a.switch, a.battery, a.cover]));
         also
     }
 
@@ -291,74 +398,5 @@ impl Walk<'_> {
                 let stands = site.position_name(positions, *control);
                 wanted.iter().any(|w| w == stands)
             })
-    }
-}
-
-struct TooLarge;
-
-/// The fewest careful moves to a state that is a goal.
-fn plan(
-    space: &Space<'_>,
-    judge: &Judge<'_>,
-    site: &Site,
-    start: Code,
-    goal: impl Fn(&Positions) -> bool,
-) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {
-    let mut from: BTreeMap<Code, Option<(Code, ControlId, PositionId)>> = BTreeMap::new();
-    from.insert(start, None);
-    let mut queue = VecDeque::from([start]);
-    while let Some(code) = queue.pop_front() {
-        let (positions, _) = space.decode(code);
-        if goal(&positions) {
-            let mut way = Vec::new();
-            let mut here = code;
-            while let Some(Some((before, control, position))) = from.get(&here) {
-                way.push((*control, *position));
-                here = *before;
-            }
-            way.reverse();
-            return Ok(Some(way));
-        }
-        for (step, next) in space.moves(code) {
-            let Move::Set(control, position) = step else {
-                continue;
-            };
-            if from.contains_key(&next) || !careful(judge, site, &positions, control, position) {
-                continue;
-            }
-            if judge.stand(&space.decode(next).0).breach() {
-                continue;
-            }
-            from.insert(next, Some((code, control, position)));
-            queue.push_back(next);
-        }
-        if from.len() > MOST_STATES {
-            return Err(TooLarge);
-        }
-    }
-    Ok(None)
-}
-
-/// Whether a move is careful as things stand.
-fn careful(
-    judge: &Judge<'_>,
-    site: &Site,
-    positions: &Positions,
-    control: ControlId,
-    position: PositionId,
-) -> bool {
-    let running = judge.running(positions);
-    let on = position == PositionId(1);
-    match site.control(control).map(|c| c.kind) {
-        Some(Kind::Plug | Kind::Placement) => !running,
-        Some(Kind::Output | Kind::Backfed) => running || !on,
-        // Stopped or started only while nothing hangs on it.
-        Some(Kind::Engine) => !judge.joints.has(
-            &judge.joints.reach(positions, Place::Winding),
-            Place::SetOutlet,
-        ),
-        Some(Kind::Transfer) => position != PositionId(2) || running,
-        Some(Kind::Lock) => false,
-        _ => true,
     }
 }

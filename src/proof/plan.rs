@@ -1,0 +1,117 @@
+//! A plan: the fewest careful moves from one state to another, breadth first.
+//!
+//! Careful is what a person who knows the trade would not call in question: plugs moved and the set carried while the engine is still, the engine stopped and started without load, nothing passed through that breaks a critical rule.
+//! A careful way need not be the only safe one.
+
+use crate::site::{Bus, ControlId, Kind, PositionId, Positions, Site};
+
+use super::joints::Place;
+use super::judge::Judge;
+use super::model::Move;
+use super::space::{Code, Space};
+use super::table::Table;
+
+/// States that a plan may look at.
+const MOST_STATES: usize = 2_000_000;
+
+/// There are too many states for a plan.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct TooLarge;
+
+/// The fewest careful moves to a state that is a goal, of all that leave these controls `still`.
+pub(super) fn plan(
+    space: &Space<'_>,
+    start: Code,
+    still: &[ControlId],
+    goal: impl Fn(&Positions) -> bool,
+) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {
+    let (judge, site) = (space.judge, &space.scenario.site);
+    let mut states = Table::new();
+    let mut from: Vec<Option<(usize, ControlId, PositionId)>> = vec![None];
+    let mut classes = Table::new();
+    let mut sound: Vec<bool> = Vec::new();
+    states.insert(start);
+    let mut next = 0;
+    while let Some(code) = states.keys().get(next).copied() {
+        let (positions, _) = space.decode(code);
+        if goal(&positions) {
+            let mut way = Vec::new();
+            let mut here = next;
+            while let Some(Some((before, control, position))) = from.get(here) {
+                way.push((*control, *position));
+                here = *before;
+            }
+            way.reverse();
+            return Ok(Some(way));
+        }
+        space.moves_of_devices(code, |step, to| {
+            let Move::Set(control, position) = step else {
+                return;
+            };
+            if still.contains(&control) {
+                return;
+            }
+            let (class, new) = classes.insert(space.electrical(to));
+            if new {
+                let there = space.decode(to).0;
+                sound.push(!judge.stand(&there).breach() && is_sound(judge, site, &there));
+            }
+            let class = usize::try_from(class).unwrap_or(usize::MAX);
+            let free = sound.get(class).copied().unwrap_or_default();
+            if free && careful(judge, site, &positions, control, position) && states.insert(to).1 {
+                from.push(Some((next, control, position)));
+            }
+        });
+        if from.len() > MOST_STATES {
+            return Err(TooLarge);
+        }
+        next += 1;
+    }
+    Ok(None)
+}
+
+/// Whether nothing is passed through that would be found although no line is fed: hands in a set that can start, a set that the sun pushes back into.
+fn is_sound(judge: &Judge<'_>, site: &Site, positions: &Positions) -> bool {
+    let generator = &site.generator;
+    let exposed = generator.machine.automatic.is_some_and(|automatic| {
+        let lock_out = automatic.lock_out(positions, generator.output);
+        automatic.open(positions) && !lock_out.safe_for_service()
+    });
+    let pushed = site.solar.as_ref().is_some_and(|solar| {
+        let place = match solar.bus {
+            Bus::Main => Place::Bus,
+            Bus::Sub(sub) => Place::Sub(sub),
+        };
+        let joined = [solar.breaker, solar.disconnect]
+            .into_iter()
+            .all(|c| positions.get(c) == PositionId(1));
+        joined && judge.set_reaches(positions, place)
+    });
+    !exposed && !pushed
+}
+
+/// Whether a move is careful as things stand.
+fn careful(
+    judge: &Judge<'_>,
+    site: &Site,
+    positions: &Positions,
+    control: ControlId,
+    position: PositionId,
+) -> bool {
+    let running = judge.running(positions);
+    let on = position == PositionId(1);
+    match site.control(control).map(|c| c.kind) {
+        Some(Kind::Plug | Kind::Placement) => !running,
+        // The breaker of a set that starts by itself is left on.
+        Some(Kind::Output) if site.generator.machine.automatic.is_some() => true,
+        Some(Kind::Output | Kind::Backfed) => running || !on,
+        // Stopped or started only while nothing hangs on it.
+        Some(Kind::Engine) => !judge.joints.has(
+            &judge.joints.reach(positions, Place::Winding),
+            Place::SetOutlet,
+        ),
+        Some(Kind::Transfer) => position != PositionId(2) || running,
+        Some(Kind::Lock) => false,
+        _ => true,
+    }
+}
