@@ -47,16 +47,30 @@ impl Run {
         }
     }
 
+    /// The drill as it stood when the first `kept` actions were done and the clock showed `at`.
+    ///
+    /// # Errors
+    /// When the site can't be wired, which a checked file rules out.
+    pub fn until(
+        &self,
+        kept: usize,
+        at: DrillTime,
+        scenario: &Arc<Scenario>,
+    ) -> Result<Drill, NetworkError> {
+        let mut drill = Drill::start(scenario, self.seed)?;
+        for timed in self.actions.iter().take(kept) {
+            drill.act_at(timed.at, &timed.action);
+        }
+        drill.advance(at.since(drill.now()));
+        Ok(drill)
+    }
+
     /// Plays the run out again, to its end.
     ///
     /// # Errors
     /// When the site can't be wired, which a checked file rules out.
     pub fn replay(&self, scenario: &Arc<Scenario>) -> Result<Drill, NetworkError> {
-        let mut drill = Drill::start(scenario, self.seed)?;
-        for timed in &self.actions {
-            drill.act_at(timed.at, &timed.action);
-        }
-        drill.advance(self.ended_at.since(drill.now()));
+        let mut drill = self.until(self.actions.len(), self.ended_at, scenario)?;
         drill.end();
         Ok(drill)
     }

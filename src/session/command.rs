@@ -2,6 +2,8 @@
 
 use crate::units::DrillTime;
 
+use super::rewind::Rewind;
+
 /// How a drill is practised.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub enum Practice {
@@ -39,6 +41,8 @@ pub enum Command {
     Retry,
     /// Opens the same drill from its start with the next seed: another one of those that its file offers, or the same with other chances.
     Another,
+    /// Goes back in the drill that is open, to try it another way.
+    Rewind(Rewind),
     /// Goes back to the shelf.
     Leave,
     /// Speaks another language.

@@ -54,6 +54,13 @@ impl Session {
                 .say(&Message::new(summary).with("findings", count)),
             seed: self.seed_said(open),
             variation: self.variation_said(open),
+            rewound: if open.rewound > 0 {
+                let times = Arg::Count(i64::from(open.rewound));
+                let message = Message::new("debrief-rewound").with("times", times);
+                self.words.say(&message)
+            } else {
+                String::new()
+            },
             criteria: verdict
                 .criteria
                 .iter()

@@ -21,6 +21,7 @@ mod read;
 mod read_cords;
 mod read_gfcis;
 mod read_sources;
+mod rewind;
 mod shelf;
 mod street;
 mod vary;
@@ -35,12 +36,14 @@ use crate::scenario::Scenario;
 use crate::units::DrillTime;
 use crate::words::{Message, OFFERED, Words, find};
 
+pub use crate::drill::parse_clock;
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
 pub use prove::{ProofRead, PropertyRead, prove};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
 pub use read_gfcis::GfciRead;
+pub use rewind::Rewind;
 pub use vary::{VariantRead, offered};
 
 use view::LanguageView;
@@ -68,6 +71,8 @@ struct Open {
     held: Vec<Finding>,
     /// The verdict, once the drill is over.
     verdict: Option<Verdict>,
+    /// How often the learner went back.
+    rewound: u32,
 }
 
 impl Open {
@@ -113,6 +118,7 @@ impl Session {
                 }
                 Vec::new()
             }
+            Command::Rewind(rewind) => self.rewind(rewind),
             Command::Finish => self.finish(),
             Command::Do(line) => self.act(&line),
             Command::Wait(time) => self.pass(|drill| drill.advance(time)),
@@ -183,6 +189,7 @@ impl Session {
                     told: Vec::new(),
                     held: Vec::new(),
                     verdict: None,
+                    rewound: 0,
                 });
                 Vec::new()
             }

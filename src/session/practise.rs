@@ -87,6 +87,7 @@ pub fn replay(
         told: Vec::new(),
         held: Vec::new(),
         verdict: None,
+        rewound: 0,
     });
     Ok(finished(session))
 }

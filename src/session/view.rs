@@ -519,6 +519,8 @@ pub struct DebriefView {
     pub seed: String,
     /// Everything that was varied in it; empty when nothing was.
     pub variation: String,
+    /// How often the learner went back; empty if never.
+    pub rewound: String,
     /// Criteria.
     pub criteria: Vec<CriterionView>,
     /// Findings, first things first.

@@ -1,6 +1,7 @@
 //! A drill as text: typed line by line, or played from a file of actions.
 //!
 //! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `finish`, `another` and `quit`.
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `rewind`, `finish` and `quit`.
 //! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
 
@@ -9,7 +10,7 @@ use std::io::BufRead;
 use std::path::Path;
 
 use crate::file::{Library, Source, write_run};
-use crate::session::{Command, Notice, Practice, Session, play};
+use crate::session::{Command, Notice, Practice, Rewind, Session, parse_clock, play};
 use crate::words::{Arg, Message};
 
 use super::arguments::Play;
@@ -28,11 +29,12 @@ const GRAMMAR: [&str; 8] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 7] = [
+const OWN: [&str; 8] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
+    "terminal-help-rewind",
     "terminal-help-finish",
     "terminal-help-another",
     "terminal-help-quit",
@@ -196,6 +198,11 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
         }
         ["at", place] => return at(session, place, output),
         ["at"] => return at(session, "", output),
+        ["rewind"] => Command::Rewind(Rewind::Mistake),
+        ["rewind", clock] => match parse_clock(clock) {
+            Some(at) => Command::Rewind(Rewind::To(at)),
+            None => Command::Do(line.to_owned()),
+        },
         ["finish"] => Command::Finish,
         ["wait"] => Command::WaitForEvent,
         _ => Command::Do(line.to_owned()),

@@ -264,9 +264,9 @@ pub(super) fn debrief(words: &Words, view: &DebriefView) -> Vec<String> {
         view.summary.clone(),
         view.variation.clone(),
         view.seed.clone(),
-        String::new(),
-        text(words, "terminal-criteria"),
     ];
+    lines.extend(Some(view.rewound.clone()).filter(|r| !r.is_empty()));
+    lines.extend([String::new(), text(words, "terminal-criteria")]);
     for criterion in &view.criteria {
         let id = match (criterion.met, criterion.critical) {
             (true, true) => "terminal-criterion-met-critical",

@@ -206,7 +206,7 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.notice = None;
             desk.arrivals += 1;
         }
-        Command::Understood => {
+        Command::Understood | Command::Rewind(_) => {
             desk.stage = 0;
             desk.arrivals += 1;
         }

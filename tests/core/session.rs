@@ -2,7 +2,7 @@
 
 use outage_drill::file::Library;
 use outage_drill::session::view::{Fed, LogKind};
-use outage_drill::session::{Command, Notice, Practice, Session};
+use outage_drill::session::{Command, Notice, Practice, Rewind, Session};
 use outage_drill::units::DrillTime;
 
 /// The deadly way on the house without an interlock, up to the moment before the line is fed.
@@ -244,4 +244,35 @@ fn an_assessed_learner_sees_the_crew_as_it_was_at_the_last_look() {
         session.say("state-crew-hands-on"),
         "not looked again"
     );
+}
+
+#[test]
+fn going_back_before_a_mistake_brings_everything_back_as_it_was() {
+    let mut session = opened("no-slide", Practice::Coached);
+    do_all(&mut session, &NEARLY);
+    while session.consequence().is_some() {
+        session.apply(Command::Understood);
+    }
+    let (log, street) = (session.log().lines, session.street());
+    do_all(&mut session, &["set generator-output on"]);
+    assert!(session.consequence().is_some(), "the line is fed");
+    session.apply(Command::Rewind(Rewind::Mistake));
+    assert!(session.consequence().is_none());
+    assert_eq!(session.log().lines, log);
+    assert_eq!(session.street(), street);
+    do_all(&mut session, &["set engine stopped"]);
+    session.apply(Command::Finish);
+    assert!(!session.debrief().unwrap().rewound.is_empty());
+}
+
+#[test]
+fn a_test_is_rewound_only_when_it_is_over() {
+    let mut session = opened("there-and-back", Practice::Assessed);
+    do_all(&mut session, &["set engine running"]);
+    let refused = session.apply(Command::Rewind(Rewind::To(DrillTime::ZERO)));
+    assert!(matches!(refused.as_slice(), [Notice::Unknown(_)]));
+    session.apply(Command::Finish);
+    assert!(session.verdict().is_some());
+    session.apply(Command::Rewind(Rewind::Finding(0)));
+    assert!(session.verdict().is_none(), "it goes on from there");
 }

@@ -223,3 +223,10 @@ follows-battery = the battery
 gauge-most = Can give
 socket-empty = Nothing is plugged in.
 socket-plugged = Plugged in: { $names }
+session-no-rewind = In a test you cannot go back. Finish it first.
+session-no-mistake = There is no mistake to go back to.
+session-rewound = You are back at { $clock }. Try another way.
+debrief-rewound = { $times ->
+    [one] You went back once.
+   *[other] You went back { $times } times.
+ }

@@ -109,6 +109,7 @@ terminal-help-clock = @12:30 before an action holds it until the clock shows 12:
 terminal-help-at = at PLACE tells what is there and what you can do. A plain “at” lists the places.
 terminal-help-status = status tells how things stand. A plain “wait” waits until something happens.
 terminal-help-log = log tells again what has been done and what has happened.
+terminal-help-rewind = rewind goes back to before the last mistake; rewind 12:30 goes back to that time.
 terminal-help-finish = finish ends the drill and marks it.
 terminal-help-quit = quit leaves without marks.
 

@@ -223,3 +223,10 @@ follows-battery = la batería
 gauge-most = Puede dar
 socket-empty = No hay nada enchufado.
 socket-plugged = Enchufado: { $names }
+session-no-rewind = En una prueba no se puede volver atrás. Termínela primero.
+session-no-mistake = No hay ningún error al que volver.
+session-rewound = Está de nuevo en { $clock }. Pruebe otra manera.
+debrief-rewound = { $times ->
+    [one] Volvió atrás una vez.
+   *[other] Volvió atrás { $times } veces.
+ }

@@ -94,6 +94,7 @@ terminal-help-clock = @12:30 antes de una acción la deja para cuando el reloj m
 terminal-help-at = at LUGAR dice qué hay allí y qué puede hacer. Con “at” a secas se listan los lugares.
 terminal-help-status = status dice cómo está todo. Con “wait” a secas se espera hasta que suceda algo.
 terminal-help-log = log repite lo que se ha hecho y lo que ha sucedido.
+terminal-help-rewind = rewind vuelve a antes del último error; rewind 12:30 vuelve a esa hora.
 terminal-help-finish = finish termina el simulacro y lo evalúa.
 terminal-help-quit = quit sale sin evaluar.
 

@@ -5,8 +5,8 @@
 
 use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
 
-use crate::session::Command;
 use crate::session::view::{ConsequenceView, StageView};
+use crate::session::{Command, Rewind};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
@@ -59,9 +59,11 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
                 subheading(ui, &page.say("window-now"));
                 body(ui, &view.now);
             });
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 let understood = page.say("window-understood");
                 page.lead(ui, &understood, || Wish::Do(Command::Understood));
+                let back = page.say("window-go-back");
+                page.button(ui, &back, || Wish::Do(Command::Rewind(Rewind::Mistake)));
                 if last > 0 {
                     let again = page.say("window-again");
                     page.button(ui, &again, || Wish::Stage(0));

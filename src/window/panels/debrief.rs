@@ -6,8 +6,8 @@
 use bevy_egui::egui;
 use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2};
 
-use crate::session::Command;
 use crate::session::view::{CriterionView, DebriefView, FindingView};
+use crate::session::{Command, Rewind};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
@@ -35,6 +35,9 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
             body(ui, &view.summary);
             if !view.variation.is_empty() {
                 body(ui, &view.variation);
+            }
+            if !view.rewound.is_empty() {
+                aside(ui, &view.rewound);
             }
             ui.add_space(6.0);
             for criterion in &view.criteria {
@@ -106,7 +109,7 @@ fn mark(painter: &egui::Painter, at: egui::Pos2, met: bool) {
 }
 
 /// Timeline, findings, curves and log, in one scroll.
-pub(crate) fn story(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
+pub(crate) fn story(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     ScrollArea::vertical()
         .id_salt("story")
         .auto_shrink([false, false])
@@ -118,8 +121,8 @@ pub(crate) fn story(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
             if view.findings.is_empty() {
                 body(ui, &page.say("window-no-findings"));
             }
-            for finding in &view.findings {
-                self::finding(ui, finding, page);
+            for (index, finding) in view.findings.iter().enumerate() {
+                self::finding(ui, finding, index, page);
                 ui.add_space(4.0);
             }
             for series in &view.series {
@@ -141,7 +144,7 @@ pub(crate) fn story(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
         });
 }
 
-fn finding(ui: &mut Ui, view: &FindingView, page: &Page<'_>) {
+fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
     let edge = if view.critical {
         theme::PURPLE
     } else {
@@ -203,5 +206,9 @@ fn finding(ui: &mut Ui, view: &FindingView, page: &Page<'_>) {
                 });
             }
         }
+        let here = page.say("window-from-here");
+        page.button(ui, &here, || {
+            Wish::Do(Command::Rewind(Rewind::Finding(index)))
+        });
     });
 }
