@@ -9,11 +9,13 @@
 //! test bus              hold a tester at a point
 //! call utility          utility, electrician, emergency
 //! tell household        household, neighbors
+//! say line-side live    answer something the drill asks
 //! refuel                pour fuel into the generator's tank
 //! wait 2m30s            let time pass
 //! @12:30 set main on    do it when the drill clock shows 12:30, or at once if it is later
 //! ```
 
+use crate::scenario::Scenario;
 use crate::site::{Control, ControlId, Kind, PositionId, Site};
 use crate::units::DrillTime;
 
@@ -30,6 +32,8 @@ pub enum Action {
     Call(Callee),
     /// Tells somebody what is going on.
     Tell(Listener),
+    /// Answers a question, by its name and the answer's.
+    Say(String, String),
     /// Pours fuel into the generator's tank.
     Refuel,
     /// Lets time pass.
@@ -146,6 +150,10 @@ pub enum Expected {
     Callee,
     /// Somebody to tell.
     Listener,
+    /// Something that is asked.
+    Question,
+    /// An answer.
+    Answer,
     /// A length of time such as `2m30s`.
     Time,
     /// Nothing: the line goes on where it should end.
@@ -165,7 +173,11 @@ pub struct Line {
 ///
 /// # Errors
 /// When a word is not known; the error names it and what is known.
-pub fn parse_line(site: &Site, points: &[String], line: &str) -> Result<Option<Line>, NotAnAction> {
+pub fn parse_line(
+    scenario: &Scenario,
+    points: &[String],
+    line: &str,
+) -> Result<Option<Line>, NotAnAction> {
     let line = line.split('#').next().unwrap_or_default();
     let mut words = line.split_whitespace().peekable();
     let mut at = None;
@@ -179,11 +191,16 @@ pub fn parse_line(site: &Site, points: &[String], line: &str) -> Result<Option<L
     let words: Vec<&str> = words.collect();
     match words.as_slice() {
         [] if at.is_none() => Ok(None),
-        words => parse_action(site, points, words).map(|action| Some(Line { at, action })),
+        words => parse_action(scenario, points, words).map(|action| Some(Line { at, action })),
     }
 }
 
-fn parse_action(site: &Site, points: &[String], words: &[&str]) -> Result<Action, NotAnAction> {
+fn parse_action(
+    scenario: &Scenario,
+    points: &[String],
+    words: &[&str],
+) -> Result<Action, NotAnAction> {
+    let site = &scenario.site;
     let (action, used) = match words {
         ["set", rest @ ..] => (parse_set(site, rest)?, 3),
         ["look", rest @ ..] => (
@@ -213,6 +230,7 @@ fn parse_action(site: &Site, points: &[String], words: &[&str]) -> Result<Action
                 2,
             )
         }
+        ["say", rest @ ..] => (parse_say(scenario, rest)?, 3),
         ["refuel", ..] => (Action::Refuel, 1),
         [word, ..] if site.control_id(word).is_some() => (parse_set(site, words)?, 2),
         other => {
@@ -227,6 +245,22 @@ fn parse_action(site: &Site, points: &[String], words: &[&str]) -> Result<Action
     match words.get(used) {
         Some(extra) => Err(unknown(extra, Expected::End, Vec::new())),
         None => Ok(action),
+    }
+}
+
+fn parse_say(scenario: &Scenario, words: &[&str]) -> Result<Action, NotAnAction> {
+    let name = words.first().copied().unwrap_or_default();
+    let asked = &scenario.questions;
+    let question = asked.iter().find(|q| q.name == name).ok_or_else(|| {
+        let known = asked.iter().map(|q| q.name.clone()).collect();
+        unknown(name, Expected::Question, known)
+    })?;
+    let word = words.get(1).copied().unwrap_or_default();
+    let answers = question.about.answers(&scenario.site);
+    if answers.iter().any(|a| a == word) {
+        Ok(Action::Say(name.to_owned(), word.to_owned()))
+    } else {
+        Err(unknown(word, Expected::Answer, answers))
     }
 }
 
@@ -340,6 +374,7 @@ pub fn write_action(site: &Site, action: &Action) -> String {
         Action::Test(point) => format!("test {point}"),
         Action::Call(callee) => format!("call {}", callee.name()),
         Action::Tell(listener) => format!("tell {}", listener.name()),
+        Action::Say(question, answer) => format!("say {question} {answer}"),
         Action::Refuel => "refuel".to_owned(),
         Action::Wait(time) => format!("wait {}s", time.millis() / 1000),
     }
@@ -357,6 +392,7 @@ pub fn duration(site: &Site, action: &Action) -> DrillTime {
             _ => DrillTime::from_secs(4),
         },
         Action::Look(_) => DrillTime::from_secs(8),
+        Action::Say(..) => DrillTime::from_secs(5),
         Action::Test(_) | Action::Tell(_) => DrillTime::from_secs(20),
         Action::Call(_) => DrillTime::from_secs(60),
         Action::Refuel => DrillTime::from_secs(90),

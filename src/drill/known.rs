@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use crate::site::PointReading;
 use crate::units::DrillTime;
 
-use super::action::{Callee, Listener, Sight};
+use super::action::{Action, Callee, Listener, Sight};
 use super::event::Event;
 use super::trace::{Moment, Trace, What};
 
@@ -52,6 +52,8 @@ pub struct Known {
     pub points: BTreeMap<String, (DrillTime, PointReading)>,
     /// Sights seen, with the time.
     pub seen: BTreeMap<Sight, DrillTime>,
+    /// What was answered last to each question, with the time.
+    pub said: BTreeMap<String, (DrillTime, String)>,
     /// Whether the utility is known to be back, by lamps in the street or by its word.
     pub utility_back: Option<DrillTime>,
 }
@@ -72,7 +74,11 @@ impl Known {
                 (returned, known.utility_back) = (false, None);
             }
             match &moment.what {
-                What::Did(super::action::Action::Set(..)) => known.points.clear(),
+                What::Did(Action::Set(..)) => known.points.clear(),
+                What::Did(Action::Say(question, answer)) => {
+                    let said = (moment.at, answer.clone());
+                    known.said.insert(question.clone(), said);
+                }
                 What::Learnt(learnt) => known.learn(moment.at, learnt, returned),
                 What::Began
                 | What::Did(_)

@@ -58,6 +58,7 @@ impl Metal {
             | Action::Test(_)
             | Action::Call(_)
             | Action::Tell(_)
+            | Action::Say(..)
             | Action::Wait(_) => None,
         }
     }

@@ -168,6 +168,7 @@ impl Drill {
             | Action::Test(_)
             | Action::Call(_)
             | Action::Tell(_)
+            | Action::Say(..)
             | Action::Wait(_) => {}
         }
         self.settle_after(action);
@@ -211,7 +212,7 @@ impl Drill {
                 self.record(What::Did(action.clone()));
                 self.tell(*listener);
             }
-            Action::Wait(_) => self.record(What::Did(action.clone())),
+            Action::Say(..) | Action::Wait(_) => self.record(What::Did(action.clone())),
         }
     }
 

@@ -12,6 +12,7 @@ use crate::words::{Arg, Message};
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build_course::course;
 use super::drill_build_found::find_site;
+use super::drill_build_questions::questions;
 use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
 use super::site_build::Built;
 
@@ -38,6 +39,7 @@ pub(super) fn build_drill(
     let goal = goal(&source, &site, file, &mut faults);
     let story = story(&source, file, &mut faults);
     let course = course(&source, file, &mut faults);
+    let questions = questions(&source, &file.questions, &site, &mut faults);
     if !(0.0..=1.0).contains(&file.share) {
         let message =
             Message::new("error-share").with("value", Arg::Verbatim(file.share.to_string()));
@@ -63,6 +65,7 @@ pub(super) fn build_drill(
             Criterion::Load,
             Criterion::Restoration,
         ],
+        questions,
         share: file.share,
         oil_hours: file.oil_hours,
         start_misses_up_to: file.start_misses_up_to,

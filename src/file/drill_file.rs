@@ -4,6 +4,8 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
+use super::drill_build_questions::QuestionFile;
+
 use super::drill_vary::{VariationFile, WeatherFile};
 
 /// The version of drill files that this program reads.
@@ -59,6 +61,9 @@ pub(super) struct DrillFile {
     pub(super) start: BTreeMap<String, String>,
     pub(super) story: Vec<StoryFile>,
     pub(super) goal: GoalFile,
+    /// What the learner is asked to say; nothing when left out.
+    #[serde(default)]
+    pub(super) questions: Vec<QuestionFile>,
     pub(super) share: f64,
     /// Named changes, any of which makes it another drill; none when left out.
     #[serde(default)]

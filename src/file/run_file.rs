@@ -21,7 +21,6 @@ use crate::drill::{
 };
 use crate::scenario::Scenario;
 use crate::scenario::variation;
-use crate::site::Site;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source, nearest};
@@ -36,15 +35,12 @@ const MAGIC: &str = "outage-drill run ";
 ///
 /// # Errors
 /// The faults, with line, column and what would be understood.
-pub fn read_actions(
-    source: Source<'_>,
-    site: &Site,
-    points: &[String],
-) -> Result<Vec<Line>, Vec<Diagnostic>> {
+pub fn read_actions(source: Source<'_>, scenario: &Scenario) -> Result<Vec<Line>, Vec<Diagnostic>> {
+    let points = scenario.site.point_names();
     let mut lines = Vec::new();
     let mut faults = Vec::new();
     for (index, text) in source.text.lines().enumerate() {
-        match parse_line(site, points, text) {
+        match parse_line(scenario, &points, text) {
             Ok(Some(line)) => lines.push(line),
             Ok(None) => {}
             Err(wrong) => faults.push(not_an_action(&source, index + 1, text, &wrong)),
@@ -126,8 +122,8 @@ fn read_body<'a>(
     seed: u64,
 ) -> Result<Run, Vec<Diagnostic>> {
     let mut run = Run::new(&scenario.name, &scenario.digest, seed);
-    let site = &variation::variant(scenario, seed).site;
-    let points = site.point_names();
+    let variant = variation::variant(scenario, seed);
+    let points = variant.site.point_names();
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
@@ -139,7 +135,7 @@ fn read_body<'a>(
                 run.ended_at = at;
                 ended = true;
             }
-            None => match parse_line(site, &points, text) {
+            None => match parse_line(&variant, &points, text) {
                 Ok(Some(Line {
                     at: Some(at),
                     action,
@@ -192,6 +188,8 @@ pub fn not_understood(wrong: &NotAnAction) -> (Message, Option<Message>) {
         Expected::Point => "point",
         Expected::Callee => "callee",
         Expected::Listener => "listener",
+        Expected::Question => "question",
+        Expected::Answer => "answer",
         Expected::Time => "time",
         Expected::End => "end",
     };

@@ -95,6 +95,14 @@ pub enum Rule {
     NotRestored,
     /// The house isn't on the utility at the end.
     NotBack,
+    /// Something live is called dead.
+    SaidDead,
+    /// A slide that doesn't block is called fit.
+    SaidFit,
+    /// Something is said that isn't so.
+    SaidWrong,
+    /// Something that was asked was never said.
+    Unanswered,
 }
 
 impl Rule {
@@ -114,7 +122,9 @@ impl Rule {
     /// The criterion it belongs to.
     pub fn criterion(self) -> Criterion {
         match self {
-            Self::LineFed | Self::NoTransferEquipment | Self::Collision => Criterion::Isolation,
+            Self::LineFed | Self::NoTransferEquipment | Self::Collision | Self::SaidFit => {
+                Criterion::Isolation
+            }
             Self::Shock
             | Self::LiveBlades
             | Self::Gas
@@ -125,7 +135,8 @@ impl Rule {
             | Self::PlugUnderLoad
             | Self::CordFire
             | Self::NotLockedOut
-            | Self::CaughtByEngine => Criterion::People,
+            | Self::CaughtByEngine
+            | Self::SaidDead => Criterion::People,
             Self::LivePlug
             | Self::StartUnderLoad
             | Self::NotSettled
@@ -152,9 +163,12 @@ impl Rule {
             | Self::BatteryOverloaded
             | Self::BatterySpent
             | Self::WireHot => Criterion::Load,
-            Self::GoalLate | Self::Lost | Self::NotRestored | Self::NotBack => {
-                Criterion::Restoration
-            }
+            Self::GoalLate
+            | Self::Lost
+            | Self::NotRestored
+            | Self::NotBack
+            | Self::SaidWrong
+            | Self::Unanswered => Criterion::Restoration,
         }
     }
 
@@ -205,6 +219,10 @@ impl Rule {
             Self::Lost => "lost",
             Self::NotRestored => "not-restored",
             Self::NotBack => "not-back",
+            Self::SaidDead => "said-dead",
+            Self::SaidFit => "said-fit",
+            Self::SaidWrong => "said-wrong",
+            Self::Unanswered => "unanswered",
         }
     }
 }

@@ -6,6 +6,7 @@
 //! A rule is a function from scenario and trace to findings, in the file of its criterion.
 
 mod air;
+mod answers;
 mod cords;
 mod episode;
 mod finding;
@@ -40,6 +41,7 @@ pub struct Verdict {
 pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     let mut findings = mark_so_far(scenario, trace);
     findings.extend(restoration::findings(scenario, trace));
+    findings.extend(answers::unanswered(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     let met = |criterion: Criterion| {
         !findings
@@ -70,6 +72,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(cords::findings(scenario, trace));
     findings.extend(service::findings(scenario, trace));
     findings.extend(wires::findings(scenario, trace));
+    findings.extend(answers::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
 }

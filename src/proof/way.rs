@@ -85,6 +85,7 @@ fn way_from(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64, turn: usize)
             Way::None
         };
     }
+    walk.answer();
     walk.drill.end();
     let verdict = mark(scenario, walk.drill.trace());
     if verdict.passed {
@@ -130,6 +131,15 @@ struct Walk<'a> {
 }
 
 impl Walk<'_> {
+    /// Says what the drill asks, as it is.
+    fn answer(&mut self) {
+        for question in &self.scenario.questions {
+            let about = &question.about;
+            let truth = about.truth(&self.scenario.site, self.drill.readings());
+            self.act(Action::Say(question.name.clone(), truth));
+        }
+    }
+
     fn act(&mut self, action: Action) {
         if self.drill.act(&action) != Outcome::Done {
             return;

@@ -6,6 +6,7 @@
 pub mod chance;
 pub mod course;
 pub mod lesson;
+pub mod question;
 pub mod variation;
 
 use std::sync::Arc;
@@ -14,6 +15,7 @@ use crate::site::{ControlId, Positions, Site};
 use crate::units::DrillTime;
 
 use course::Course;
+use question::Question;
 use variation::{Change, Variants};
 
 /// A drill that can be played.
@@ -39,6 +41,8 @@ pub struct Scenario {
     pub goal: Goal,
     /// What counts.
     pub criteria: Vec<Criterion>,
+    /// What the learner is asked to say.
+    pub questions: Vec<Question>,
     /// The share of the criteria that are not needed by themselves which a pass asks for, 0 to 1.
     pub share: f64,
     /// Hours of running that the oil has left at the start, if it isn't as the site says.

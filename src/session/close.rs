@@ -1,18 +1,20 @@
 //! A place seen close: what can be operated, tested, looked at and asked there, as a view.
 
 use crate::drill::{Action, CALLEES, Drill, Known, LISTENERS, Sight, write_action};
+use crate::scenario::Scenario;
+use crate::scenario::question::is_live;
 use crate::site::{
     Control, ControlId, Interlock, Kind, Moved, Operator, PositionId, Site, Transfer,
 };
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
-use super::conductors::is_live;
+use super::log::did_message;
 use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
 use super::{Open, Session};
 
 /// Places that open as a close view, in the order in which they are offered.
-const PLACES: [&str; 9] = [
+const PLACES: [&str; 10] = [
     "panel",
     "transfer",
     "subpanel",
@@ -22,11 +24,14 @@ const PLACES: [&str; 9] = [
     "house",
     "line",
     "phone",
+    "answers",
 ];
 
-/// Places of a site that open as a close view: those where nothing can be operated are left out, but for street and phone.
-pub(super) fn places(site: &Site) -> impl Iterator<Item = &'static str> + '_ {
+/// Places of a drill that open as a close view: those where nothing can be operated are left out, but for street and phone.
+pub(super) fn places(scenario: &Scenario) -> impl Iterator<Item = &'static str> + '_ {
+    let site = &scenario.site;
     let offered = |place: &&str| match *place {
+        "answers" => !scenario.questions.is_empty(),
         "transfer" | "subpanel" | "solar" => site.controls.iter().any(|c| c.place == *place),
         _ => true,
     };
@@ -38,7 +43,7 @@ impl Session {
     pub fn close(&self, place: &str) -> Option<CloseView> {
         let open = self.open.as_ref()?;
         let site = open.drill.site();
-        let place = places(site).find(|p| *p == place)?;
+        let place = places(open.drill.scenario()).find(|p| *p == place)?;
         let controls = site
             .controls
             .iter()
@@ -185,21 +190,32 @@ impl Session {
                 actions.extend(CALLEES.map(Action::Call));
                 actions.extend(LISTENERS.map(Action::Tell));
             }
+            "answers" => {
+                for question in &drill.scenario().questions {
+                    let answers = question.about.answers(site).into_iter();
+                    actions.extend(answers.map(|a| Action::Say(question.name.clone(), a)));
+                }
+            }
             _ => {}
         }
-        actions.iter().map(|a| self.deed(site, &known, a)).collect()
+        let scenario = drill.scenario();
+        actions
+            .iter()
+            .map(|a| self.deed(scenario, &known, a))
+            .collect()
     }
 
-    fn deed(&self, site: &Site, known: &Known, action: &Action) -> DeedView {
+    fn deed(&self, scenario: &Scenario, known: &Known, action: &Action) -> DeedView {
         let label = match action {
             Action::Look(sight) => Message::new("deed-look").name("place", sight.name()),
             Action::Test(point) => Message::new("deed-test").name("point", point),
             Action::Call(callee) => Message::new("deed-call").name("who", callee.name()),
             Action::Tell(listener) => Message::new("deed-tell").name("who", listener.name()),
+            Action::Say(..) => did_message(scenario, action),
             Action::Refuel | Action::Set(..) | Action::Wait(_) => Message::new("deed-refuel"),
         };
         DeedView {
-            line: write_action(site, action),
+            line: write_action(&scenario.site, action),
             label: self.words.label(&label),
             known: self.known_from(known, action),
         }
@@ -232,6 +248,12 @@ impl Session {
                 self.words
                     .say(&Message::new("known-seen").with("time", Arg::Clock(*at)))
             }),
+            Action::Say(question, answer) => match known.said.get(question) {
+                Some((at, said)) if said == answer => self
+                    .words
+                    .say(&Message::new("known-said").with("time", Arg::Clock(*at))),
+                _ => String::new(),
+            },
             Action::Call(_)
             | Action::Tell(_)
             | Action::Refuel

@@ -5,6 +5,7 @@
 //! It does not cover neutrals and equipment grounds, which no view shows.
 
 use crate::drill::Drill;
+use crate::scenario::question::is_live;
 use crate::site::Fed as FedBy;
 use crate::site::{
     Bus, FarEnd, Moved, OtherSide, PointReading, PositionId, Positions, Site, Transfer,
@@ -131,11 +132,6 @@ impl Session {
             sentence,
         }
     }
-}
-
-/// Whether a tester held there speaks: it tells live from dead, and nothing of the source.
-pub(super) fn is_live(reading: PointReading) -> bool {
-    reading.volts >= 1.0 || reading.volts_across >= 1.0
 }
 
 /// What feeds a conductor, as a view says it.

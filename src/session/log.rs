@@ -4,8 +4,10 @@ use crate::drill::{
     Action, Event, Follows, Learnt, MachineEvent, ProtectionEvent, SourceEvent, Touched, What,
 };
 use crate::hazard::shock::zone;
+use crate::scenario::Scenario;
+use crate::scenario::question::answer_said;
 use crate::site::{ControlId, Site};
-use crate::words::{Arg, Message, Unit};
+use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::seen_there;
 use super::log_machine::machine_message;
@@ -28,6 +30,7 @@ impl Session {
     }
 
     pub(super) fn log_lines(&self, open: &Open) -> Vec<LogLine> {
+        let scenario = open.drill.scenario();
         let site = open.drill.site();
         let mut lines = Vec::new();
         let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(e);
@@ -37,9 +40,9 @@ impl Session {
             }
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
-                What::Did(action) => (LogKind::Did, did_message(site, action)),
+                What::Did(action) => (LogKind::Did, did_message(scenario, action)),
                 What::Refused(action, why) => {
-                    (LogKind::Refused, refused_message(site, action, why))
+                    (LogKind::Refused, refused_message(scenario, action, why))
                 }
                 What::Learnt(learnt) => (LogKind::Learnt, learnt_message(site, learnt)),
                 What::Happened(event) => (kind_of(event), event_message(site, event)),
@@ -128,7 +131,8 @@ pub(super) fn is_plain_to_see(event: &Event) -> bool {
 }
 
 /// What was done.
-pub(super) fn did_message(site: &Site, action: &Action) -> Message {
+pub(super) fn did_message(scenario: &Scenario, action: &Action) -> Message {
+    let site = &scenario.site;
     match action {
         Action::Set(control, position) => {
             let control = site.control(*control);
@@ -141,14 +145,21 @@ pub(super) fn did_message(site: &Site, action: &Action) -> Message {
         Action::Test(point) => Message::new("log-test").name("point", point),
         Action::Call(callee) => Message::new("log-call").name("who", callee.name()),
         Action::Tell(listener) => Message::new("log-tell").name("who", listener.name()),
+        Action::Say(question, answer) => {
+            let asked = scenario.questions.iter().find(|q| q.name == *question);
+            let asked = asked.map_or_else(|| name_of(question), |q| q.asked(&scenario.site));
+            Message::new("log-say")
+                .said("question", asked)
+                .said("answer", answer_said(answer))
+        }
         Action::Refuel => Message::new("log-refuel"),
         Action::Wait(time) => Message::new("log-wait").with("time", Arg::lasting(*time)),
     }
 }
 
 /// What was refused, and why.
-pub(super) fn refused_message(site: &Site, action: &Action, why: &str) -> Message {
-    let did = did_message(site, action);
+pub(super) fn refused_message(scenario: &Scenario, action: &Action, why: &str) -> Message {
+    let did = did_message(scenario, action);
     Message::new("log-refused")
         .said("deed", did)
         .said("why", Message::new(why))

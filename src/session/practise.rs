@@ -41,8 +41,7 @@ pub fn play(
             .whole(message),
         ]
     })?;
-    let site = &variation::variant(scenario, seed).site;
-    let lines = read_actions(actions, site, &site.point_names())?;
+    let lines = read_actions(actions, &variation::variant(scenario, seed))?;
     let mut session = Session::new(library.clone(), language);
     session.apply(Command::Open {
         drill: drill.to_owned(),
@@ -107,8 +106,11 @@ impl Session {
         let Some(open) = self.open.as_ref() else {
             return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
         };
-        let site = open.drill.site();
-        match parse_line(site, &open.drill.readings().names.points, line) {
+        match parse_line(
+            open.drill.scenario(),
+            &open.drill.readings().names.points,
+            line,
+        ) {
             Ok(None) => Vec::new(),
             Ok(Some(line)) => {
                 let action = line.action;
@@ -161,11 +163,11 @@ impl Session {
             What::Did(Action::Wait(_)) | What::Began | What::Sampled => None,
             What::Did(action) => Some(Notice::Done(
                 self.words
-                    .label(&super::log::did_message(drill.site(), action)),
+                    .label(&super::log::did_message(drill.scenario(), action)),
             )),
             What::Refused(action, why) => Some(Notice::Refused(
                 self.words
-                    .label(&refused_message(drill.site(), action, why)),
+                    .label(&refused_message(drill.scenario(), action, why)),
             )),
             What::Learnt(learnt) => Some(Notice::Learnt(
                 self.words.label(&learnt_message(drill.site(), learnt)),

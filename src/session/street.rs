@@ -47,7 +47,7 @@ impl Session {
             outlets: furnish::outlets(site),
             equipment: self.equipment(open),
             generator: self.generator(drill),
-            places: places(open.drill.site()).map(|p| self.place(p)).collect(),
+            places: places(scenario).map(|p| self.place(p)).collect(),
             air: self.air(drill),
             alarm: drill.conditions().alarm,
             minute_of_day: (scenario.minute_of_day + minutes) % (24 * 60),

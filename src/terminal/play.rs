@@ -18,12 +18,13 @@ use super::output::Output;
 use super::{BAD_INPUT, DONE, NOT_PASSED, faults, report, variations};
 
 /// The grammar of an action line.
-const GRAMMAR: [&str; 8] = [
+const GRAMMAR: [&str; 9] = [
     "terminal-help",
     "terminal-help-set",
     "terminal-help-look",
     "terminal-help-test",
     "terminal-help-call",
+    "terminal-help-say",
     "terminal-help-refuel",
     "terminal-help-wait",
     "terminal-help-clock",

@@ -275,7 +275,7 @@ fn moves(scenario: &Scenario) -> Moves {
     let site = &scenario.site;
     let points = site.point_names();
     let parse = |line: &str| {
-        parse_line(site, &points, line)
+        parse_line(scenario, &points, line)
             .ok()
             .flatten()
             .map(|l| l.action)

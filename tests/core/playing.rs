@@ -50,8 +50,7 @@ pub(crate) fn play_text(scenario: &Arc<Scenario>, seed: u64, text: &str) -> Play
         text,
     };
     let mut drill = Drill::start(scenario, seed).unwrap();
-    let site = drill.site();
-    let lines = read_actions(source, site, &site.point_names()).unwrap();
+    let lines = read_actions(source, drill.scenario()).unwrap();
     for line in lines {
         match line.at {
             Some(at) => drill.act_at(at, &line.action),

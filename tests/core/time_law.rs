@@ -15,7 +15,7 @@ fn played(list_name: &str, drill_name: &str, seed: u64, cuts: &[u64]) -> Drill {
         file: list_name,
         text: &text,
     };
-    let lines = read_actions(source, &scenario.site, &scenario.site.point_names()).unwrap();
+    let lines = read_actions(source, &scenario).unwrap();
     let mut drill = Drill::start(&scenario, seed).unwrap();
     let mut cuts = cuts.iter().cycle();
     for line in lines {

@@ -166,7 +166,7 @@ fn a_breaker_of_a_wrong_directory_feeds_what_the_other_one_names() {
         let site = Arc::clone(&scenario.site);
         let line = format!("set {breaker} off");
         let points = &site.point_names();
-        let action = outage_drill::drill::parse_line(&site, points, &line)
+        let action = outage_drill::drill::parse_line(&scenario, points, &line)
             .unwrap()
             .unwrap();
         drill.act(&action.action);

@@ -53,6 +53,7 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("track-", &[""], "session, from whom a drill is for"),
     ("lesson-", &["-title", "-about"], "session, from a lesson"),
     ("sitting-", &[""], "session, from a sitting of a lesson"),
+    ("answer-", &[""], "scenario, from an answer"),
     ("talk-", &[""], "session, from a talk of a lesson"),
     ("level-", &[""], "session, from how hard a drill is"),
     ("mistake-", &[""], "evidence, from a list's heading"),

@@ -391,7 +391,6 @@ fn a_broken_site_does_not_hide_a_drill_that_names_no_site() {
 #[test]
 fn a_line_of_an_action_file_that_is_not_understood_is_told_with_its_place_and_what_is_near() {
     let scenario = shipped("no-slide");
-    let points = scenario.site.point_names();
     let cases = [
         ("set mian off", "mian", 5, NEAREST),
         ("set main offf", "offf", 10, NEAREST),
@@ -412,7 +411,7 @@ fn a_line_of_an_action_file_that_is_not_understood_is_told_with_its_place_and_wh
             file: "a.actions",
             text: &text,
         };
-        let faults = read_actions(source, &scenario.site, &points).unwrap_err();
+        let faults = read_actions(source, &scenario).unwrap_err();
         assert_eq!(faults.len(), 1, "{line}: {faults:?}");
         let fault = &faults[0];
         assert_eq!(

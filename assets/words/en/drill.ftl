@@ -91,3 +91,4 @@ event-plug-scorched = A plug scorches at { $reached }: { $cord }.
 event-cord-shorted = The wires inside the { $cord } meet, at { $reached }. There is a flash.
 event-cord-fire = What lies against the { $cord } burns. The cord stands at { $reached }.
 event-fuel-fire = Fuel spills on the hot engine, which is at { $surface }. It catches fire.
+log-say = { $question } You say: { $answer }.

@@ -230,3 +230,20 @@ debrief-rewound = { $times ->
     [one] You went back once.
    *[other] You went back { $times } times.
  }
+place-answers = Answers
+place-answers-about = Say what the drill asks.
+close-answers = What do you say? You can change your mind. The last answer counts.
+known-said = You said this at { $time }.
+ask-live = Is it live or dead: { $subject }?
+ask-fed-by = What feeds it: { $subject }?
+ask-slide = Can you trust it: { $subject }?
+ask-hangs-on = What hangs on it: { $subject }?
+answer-live = live
+answer-dead = dead
+answer-fit = yes
+answer-unfit = no
+answer-utility = the utility
+answer-generator = the generator
+answer-battery = the battery
+answer-several = more than one source
+answer-nothing = nothing

@@ -236,3 +236,4 @@ part-lay = { $of }, how it lies
 part-own-breaker = { $of }, its breaker
 part-lock = padlock, { $of }
 part-handle = transfer handle, { $of }
+name-slide = the slide on the panel

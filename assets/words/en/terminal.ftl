@@ -197,3 +197,4 @@ evidence-section-fuel = Fuel
 evidence-section-split-phase = Split-phase service
 evidence-section-four-node = 4-node feeder
 evidence-section-drawn-networks = Drawn networks
+terminal-help-say = say line-side dead answers what the drill asks.

@@ -91,3 +91,4 @@ event-plug-scorched = Un enchufe se quema a { $reached }: { $cord }.
 event-cord-shorted = Los conductores se tocan a { $reached }, con un destello: { $cord }.
 event-cord-fire = Arde lo que toca el cable, que está a { $reached }: { $cord }.
 event-fuel-fire = El combustible se derrama sobre el motor caliente, que está a { $surface }. Se prende fuego.
+log-say = { $question } Usted dice: { $answer }.

@@ -230,3 +230,20 @@ debrief-rewound = { $times ->
     [one] Volvió atrás una vez.
    *[other] Volvió atrás { $times } veces.
  }
+place-answers = Respuestas
+place-answers-about = Diga lo que pregunta el simulacro.
+close-answers = ¿Qué dice usted? Puede cambiar de idea. Cuenta la última respuesta.
+known-said = Lo dijo en { $time }.
+ask-live = ¿Tiene tensión o está muerto: { $subject }?
+ask-fed-by = ¿Qué lo alimenta: { $subject }?
+ask-slide = ¿Se puede confiar en esto: { $subject }?
+ask-hangs-on = ¿Qué depende de esto: { $subject }?
+answer-live = con tensión
+answer-dead = sin tensión
+answer-fit = sí
+answer-unfit = no
+answer-utility = la red
+answer-generator = el generador
+answer-battery = la batería
+answer-several = más de una fuente
+answer-nothing = nada

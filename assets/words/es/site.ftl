@@ -237,3 +237,4 @@ part-lay = { $of }, cómo está tendido
 part-own-breaker = { $of }, su interruptor
 part-lock = candado, { $of }
 part-handle = palanca de transferencia, { $of }
+name-slide = la corredera del tablero

@@ -181,3 +181,4 @@ evidence-section-fuel = Combustible
 evidence-section-split-phase = Servicio de fase partida
 evidence-section-four-node = Alimentador de 4 nodos
 evidence-section-drawn-networks = Redes al azar
+terminal-help-say = say line-side dead responde a lo que pregunta el simulacro.

@@ -195,7 +195,7 @@ fn play(library: &Library, list: &List) -> Result<Played, Vec<Diagnostic>> {
     let Some(scenario) = scenarios.first() else {
         return Err(not_there(&list.heading.drill));
     };
-    let lines = read_actions(source, &scenario.site, &scenario.site.point_names())?;
+    let lines = read_actions(source, scenario)?;
     let seed = list.heading.seeds.first().copied().unwrap_or(1);
     // A checked scenario can be wired.
     let Ok(mut drill) = Drill::start(scenario, seed) else {

@@ -1,0 +1,119 @@
+//! What a drill asks a learner to say: whether a point is live, what feeds it, whether the slide can be trusted, what a breaker is for.
+//!
+//! A question names what it is about and never its answer: that is taken from the site and the readings of the moment in which it is said.
+//! A point is called live from one volt on, as a tester speaks; a fed point below that is dead to the tester and fed all the same, so [`About::FedBy`] asks of the source.
+
+use crate::site::{ControlId, PointReading, Readings, Site};
+use crate::words::{Message, name_of};
+
+/// Volts from which a tester calls a point live.
+pub const LIVE_V: f64 = 1.0;
+
+/// Something a learner is asked to say.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Question {
+    /// Name, as in action files.
+    pub name: String,
+    /// What it is about.
+    pub about: About,
+}
+
+/// What a question is about.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum About {
+    /// Whether a point is live.
+    Live(String),
+    /// What feeds a point.
+    FedBy(String),
+    /// Whether the slide between main and generator breaker can be trusted.
+    SlideFit,
+    /// Which appliance hangs on a breaker.
+    HangsOn(ControlId),
+}
+
+impl Question {
+    /// What it is about, in words.
+    pub fn subject(&self, site: &Site) -> Message {
+        match &self.about {
+            About::Live(point) | About::FedBy(point) => name_of(point),
+            About::SlideFit => Message::new("name-slide"),
+            About::HangsOn(breaker) => {
+                let control = site.control(*breaker);
+                name_of(control.map_or("", |c| c.name.as_str()))
+            }
+        }
+    }
+
+    /// What is asked, in words.
+    pub fn asked(&self, site: &Site) -> Message {
+        let id = match self.about {
+            About::Live(_) => "ask-live",
+            About::FedBy(_) => "ask-fed-by",
+            About::SlideFit => "ask-slide",
+            About::HangsOn(_) => "ask-hangs-on",
+        };
+        Message::new(id).said("subject", self.subject(site))
+    }
+}
+
+/// An answer in words: one of the answers there are, or the name of a thing.
+pub fn answer_said(answer: &str) -> Message {
+    match answer {
+        "live" | "dead" | "fit" | "unfit" | "utility" | "generator" | "battery" | "several"
+        | "nothing" => Message::new(format!("answer-{answer}")),
+        thing => name_of(thing),
+    }
+}
+
+impl About {
+    /// The answers that can be given, by name.
+    pub fn answers(&self, site: &Site) -> Vec<String> {
+        let fixed = |names: &[&str]| names.iter().map(|n| (*n).to_owned()).collect();
+        match self {
+            Self::Live(_) => fixed(&["live", "dead"]),
+            Self::FedBy(_) => fixed(&["utility", "generator", "battery", "several", "nothing"]),
+            Self::SlideFit => fixed(&["fit", "unfit"]),
+            Self::HangsOn(_) => {
+                let names = site.appliances.iter().map(|a| a.name.clone());
+                names.chain(["nothing".to_owned()]).collect()
+            }
+        }
+    }
+
+    /// The right answer as things stand.
+    pub fn truth(&self, site: &Site, readings: &Readings) -> String {
+        match self {
+            Self::Live(point) => {
+                let live = is_live(readings.point(point));
+                if live { "live" } else { "dead" }.to_owned()
+            }
+            Self::FedBy(point) => {
+                let fed = readings.point(point).fed;
+                match (fed.utility, fed.generator, fed.battery) {
+                    (false, false, false) => "nothing",
+                    (true, false, false) => "utility",
+                    (false, true, false) => "generator",
+                    (false, false, true) => "battery",
+                    _ => "several",
+                }
+                .to_owned()
+            }
+            Self::SlideFit => if site.panel.has_slide() {
+                "fit"
+            } else {
+                "unfit"
+            }
+            .to_owned(),
+            Self::HangsOn(breaker) => {
+                let circuit = site.circuits.iter().position(|c| c.breaker == *breaker);
+                let hangs = site.appliances.iter().find(|a| Some(a.circuit) == circuit);
+                hangs.map_or_else(|| "nothing".to_owned(), |a| a.name.clone())
+            }
+        }
+    }
+}
+
+/// Whether a tester held there speaks: it tells live from dead, and nothing of the source.
+pub fn is_live(reading: PointReading) -> bool {
+    reading.volts >= LIVE_V || reading.volts_across >= LIVE_V
+}
