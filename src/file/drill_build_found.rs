@@ -128,7 +128,7 @@ fn out_of_range(source: &Source<'_>, field: &str, value: f64) -> Diagnostic {
     source.at(&[field], message)
 }
 
-/// Swaps the wires of two circuits of one voltage, `a` before `b`; says whether that could be done.
+/// Swaps the wires of two circuits of one panel and one voltage, `a` before `b`; says whether that could be done.
 fn swap(site: &mut Site, a: usize, b: usize) -> bool {
     let Some((front, back)) = site.circuits.split_at_mut_checked(b) else {
         return false;
@@ -136,7 +136,7 @@ fn swap(site: &mut Site, a: usize, b: usize) -> bool {
     let (Some(one), Some(other)) = (front.get_mut(a), back.first_mut()) else {
         return false;
     };
-    if (one.legs == Legs::Both) != (other.legs == Legs::Both) {
+    if one.bus != other.bus || (one.legs == Legs::Both) != (other.legs == Legs::Both) {
         return false;
     }
     swap_wires(one, other);

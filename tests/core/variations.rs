@@ -1,16 +1,17 @@
 //! Variations: which drill a seed gives, that every one of them is met and met as often as the others, and that each is a drill that stands.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 use std::sync::Arc;
 
 use outage_drill::drill::Drill;
-use outage_drill::file::{Diagnostic, Library, Source, read_run, write_run};
+use outage_drill::file::{Diagnostic, Library, Source, read_heading, read_run, write_run};
 use outage_drill::scenario::variation::{
     AS_WRITTEN, MOST_VARIANTS, name, named, variant, variants,
 };
 use outage_drill::scenario::{Happening, Scenario};
+use outage_drill::shipped;
 use outage_drill::site::{Demand, Interlock};
 
 use crate::playing::every_bit;
@@ -241,4 +242,25 @@ fn faults_of_variations_are_told_in_one_pass_and_once_each() {
         library("  variations: [(name: \"a\"), (name: \"b\")],\n  draw: [[\"a\", \"c\"]],");
     let ids: Vec<&str> = faults.iter().map(|f| f.message.id.as_str()).collect();
     assert_eq!(ids, ["error-variation-drawn", "error-unknown-name"]);
+}
+
+#[test]
+fn every_variant_of_every_shipped_drill_is_passed_by_some_list() {
+    let (library, faults) = Library::shipped();
+    assert!(faults.is_empty(), "{faults:?}");
+    let mut passed = BTreeSet::new();
+    for (path, text) in shipped::LISTS {
+        let heading = read_heading(Source { file: path, text }).unwrap();
+        if let Some(heading) = heading.filter(|h| h.passes) {
+            let names = heading.variations.into_iter();
+            passed.extend(names.map(|name| (heading.drill.clone(), name)));
+        }
+    }
+    let mut open = Vec::new();
+    for scenario in &library.scenarios {
+        let names = variants(scenario).into_iter().map(|v| name(&v));
+        let own = names.map(|name| (scenario.name.clone(), name));
+        open.extend(own.filter(|v| !passed.contains(v)));
+    }
+    assert!(open.is_empty(), "no list passes these: {open:?}");
 }

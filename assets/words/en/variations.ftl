@@ -4,7 +4,7 @@ error-kind-variation = variation
 error-variation-taken = Each variation has a name of its own, and “as-written” is none: { $name }.
 error-variation-drawn = Each variation stands once in “draw”, or “draw” is left out: { $name }.
 error-variations-many = This offers more drills than one file may: { $most }.
-error-swapped = The wires of these two can't be swapped: { $one }, { $other }. Name two circuits of the same voltage.
+error-swapped = The wires of these two can't be swapped: { $one }, { $other }. Name two circuits of one panel and one voltage.
 error-out-of-range = { $field } can't be { $value } here.
 
 # $seed is a whole number.

@@ -4,7 +4,7 @@ error-kind-variation = variación
 error-variation-taken = Cada variación tiene un nombre propio, y “as-written” no lo es: { $name }.
 error-variation-drawn = Cada variación aparece una vez en “draw”, o se omite “draw”: { $name }.
 error-variations-many = Esto ofrece más simulacros de los que caben en un archivo: { $most }.
-error-swapped = No se pueden cruzar los cables de estos dos: { $one }, { $other }. Nombre dos circuitos del mismo voltaje.
+error-swapped = No se pueden cruzar los cables de estos dos: { $one }, { $other }. Nombre dos circuitos de un mismo tablero y un mismo voltaje.
 error-out-of-range = { $field } no puede ser { $value } aquí.
 
 # $seed is a whole number.
