@@ -9,7 +9,7 @@ use std::sync::Arc;
 
 use crate::drill::{Action, Drill, Event, Outcome, Sight, whole_millis};
 use crate::marking::mark;
-use crate::scenario::Scenario;
+use crate::scenario::{Happening, Scenario};
 use crate::site::{Bus, ControlId, Kind, Plug, PositionId, Positions};
 use crate::units::DrillTime;
 
@@ -73,6 +73,7 @@ fn way_from(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64, turn: usize)
     let there = walk.plan_and_do(Leg::There);
     let back = if there == Planned::Done {
         walk.wait_for(|e| matches!(e, Event::UtilityReturned));
+        walk.wait_for_good();
         walk.act(Action::Look(Sight::Street));
         walk.plan_and_do(Leg::Back)
     } else {
@@ -106,6 +107,9 @@ pub(super) fn passes(scenario: &Arc<Scenario>, way: &[Action], seed: u64) -> boo
     drill.end();
     mark(scenario, drill.trace()).passed
 }
+
+/// How often an engine that doesn't catch is pulled again.
+const MOST_PULLS: usize = 5;
 
 /// Which half of the way.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -167,6 +171,19 @@ impl Walk<'_> {
         });
         while !self.drill.trace().events().any(|(_, e)| event(e)) && self.drill.now() < latest {
             self.wait(STEP);
+        }
+    }
+
+    /// Waits until the utility that has come back doesn't fail any more, as the story goes.
+    fn wait_for_good(&mut self) {
+        let story = &self.scenario.story;
+        let last = story
+            .iter()
+            .rposition(|t| t.what == Happening::UtilityFails);
+        // The return after the last failure is told with it.
+        let told = last.map_or(0, |index| story.len().min(index + 2));
+        while self.drill.conditions().story_done < told && !self.drill.over() {
+            self.wait(BETWEEN_LOADS);
         }
     }
 
@@ -344,11 +361,23 @@ impl Walk<'_> {
             let asked = whole_millis(spec.cooldown_s) + COOLING_MARGIN;
             self.wait(asked.since(rested));
         }
+        let starts = kind == Some(Kind::Engine) && position == PositionId(1);
         self.act(Action::Set(control, position));
-        if kind == Some(Kind::Engine) && position == PositionId(1) {
+        if starts {
+            self.try_again(control, position);
             self.wait(whole_millis(spec.warmup_s) + BETWEEN_LOADS);
         } else if matches!(kind, Some(Kind::Breaker | Kind::Transfer | Kind::Backfed)) {
             self.wait(BETWEEN_LOADS);
+        }
+    }
+
+    /// Pulls an engine that didn't catch until it does, a few times.
+    fn try_again(&mut self, control: ControlId, position: PositionId) {
+        for _ in 0..MOST_PULLS {
+            if self.drill.conditions().engine.running_since.is_some() {
+                return;
+            }
+            self.act(Action::Set(control, position));
         }
     }
 

@@ -226,7 +226,7 @@ fn check_says_what_holds_of_the_shipped_drills_and_what_it_does_not_cover() {
 
 #[test]
 fn a_drill_that_passes_when_nothing_is_done_is_unsound_with_status_1() {
-    let drill = "(version: 1, name: \"idle\", site: \"two-gables\", interlock: Fitted, cords: [], starts_at: (18, 40), \
+    let drill = "(version: 1, name: \"idle\", level: 1, tracks: [Class], teaches: [ShowSource], site: \"two-gables\", interlock: Fitted, cords: [], starts_at: (18, 40), \
         ends_after_minutes: 5, start: {}, story: [], goal: (powered: [], within_minutes: 4, at_end: {}), share: 0.5)";
     let site = fs::read_to_string(
         Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/sites/two-gables.ron"),
