@@ -197,14 +197,15 @@ fn source(text: &Text) -> Source<'_> {
     }
 }
 
-/// SHA-256 over the texts, each with its length before it, in hexadecimal.
-fn digest(texts: &[&str]) -> String {
+/// SHA-256 over texts or bytes, each with its length before it, in hexadecimal.
+pub fn digest<T: AsRef<[u8]>>(parts: &[T]) -> String {
     let mut hash = Sha256::new();
-    for text in texts {
+    for part in parts {
+        let bytes = part.as_ref();
         // Eight bytes on every platform.
-        let length = u64::try_from(text.len()).unwrap_or(u64::MAX);
+        let length = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
         hash.update(length.to_le_bytes());
-        hash.update(text.as_bytes());
+        hash.update(bytes);
     }
     let mut text = String::new();
     for byte in hash.finalize() {

@@ -26,6 +26,6 @@ mod site_build_supply;
 mod site_file;
 
 pub use diagnostic::{Diagnostic, Source};
-pub use library::Library;
+pub use library::{Library, digest};
 pub use list_heading::{Heading, read_heading};
 pub use run_file::{RUN_VERSION, not_understood, read_actions, read_run, write_run};

@@ -1,8 +1,9 @@
 //! What the searches of a drill have found: where it can't go on, where marking and judge differ, where the line is fed.
 
-use crate::drill::Action;
-use crate::scenario::Scenario;
+use crate::drill::{Action, duration};
+use crate::scenario::{Scenario, Timed};
 use crate::site::FarEnd;
+use crate::units::DrillTime;
 
 use super::bench::Bench;
 use super::model::Move;
@@ -32,11 +33,11 @@ impl Found {
         let judge = space.judge;
         for (index, code, facts) in reached.classes() {
             if facts.stand.line_fed && self.feeds_line.is_none() {
-                self.feeds_line = Some(actions(&reached.way_to(index)));
+                self.feeds_line = Some(actions(scenario, &reached.way_to(index)));
             }
             let moment = bench.moment(judge, &space.decode(code).0);
             if marker(scenario, &moment) != facts.stand && self.disagrees.is_none() {
-                self.disagrees = Some(actions(&reached.way_to(index)));
+                self.disagrees = Some(actions(scenario, &reached.way_to(index)));
             }
         }
         let states = reached.states().iter().zip(reached.facts());
@@ -46,7 +47,7 @@ impl Found {
         let mut all = leads.iter().zip(&unharmed);
         let stuck = all.position(|(leads, unharmed)| *unharmed && !leads);
         if let (Some(index), None) = (stuck, &self.stuck) {
-            self.stuck = Some(actions(&reached.way_to(index)));
+            self.stuck = Some(actions(scenario, &reached.way_to(index)));
         }
     }
 
@@ -78,11 +79,30 @@ impl Found {
     }
 }
 
-/// The learner's part of a way, as actions.
-fn actions(way: &[Move]) -> Vec<Action> {
-    let set = |step: &Move| match step {
-        Move::Set(control, position) => Some(Action::Set(*control, *position)),
-        Move::World => None,
-    };
-    way.iter().filter_map(set).collect()
+/// A way as actions: the learner's moves, and waiting until the story has come as far as it has in the way.
+/// A move that takes longer than the story leaves comes later than in the way; what devices do by themselves is not among the actions.
+fn actions(scenario: &Scenario, way: &[Move]) -> Vec<Action> {
+    let mut actions = Vec::new();
+    let mut now = DrillTime::ZERO;
+    let mut story = scenario.story.iter();
+    for step in way {
+        let action = match step {
+            Move::Set(control, position) => Action::Set(*control, *position),
+            Move::Device(..) => continue,
+            Move::Story => {
+                let latest = |t: &Timed| t.at + DrillTime::from_secs(u64::from(t.spread_s) + 1);
+                let wait = story.next().map(latest).unwrap_or_default().since(now);
+                if wait == DrillTime::ZERO {
+                    continue;
+                }
+                Action::Wait(wait)
+            }
+        };
+        now = now + duration(&scenario.site, &action);
+        match (actions.last_mut(), &action) {
+            (Some(Action::Wait(before)), Action::Wait(more)) => *before = *before + *more,
+            _ => actions.push(action),
+        }
+    }
+    actions
 }

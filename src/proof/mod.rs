@@ -148,6 +148,8 @@ pub struct Terms<'a> {
     pub watch: Watch<'a>,
     /// A way to try before one is planned: that of a drill much like this one.
     pub try_first: &'a [Action],
+    /// The seed that a safe way is played with.
+    pub seed: u64,
 }
 
 impl fmt::Debug for Terms<'_> {
@@ -163,6 +165,7 @@ impl Terms<'_> {
         scope: Scope::Parted,
         watch: &|_| {},
         try_first: &[],
+        seed: 1,
     };
 }
 
@@ -204,10 +207,7 @@ pub fn prove_on(scenario: &Arc<Scenario>, terms: Terms<'_>) -> Result<Proof, Net
     }
     figures.solves = bench.solves;
     let properties = vec![
-        (
-            Property::SafeWay,
-            safe_way(scenario, &judge, terms.try_first),
-        ),
+        (Property::SafeWay, safe_way(scenario, &judge, terms)),
         (Property::GoesOn, found.goes_on()),
         (Property::MarkingAgrees, found.agrees()),
         (Property::ByConstruction, found.by_construction(scenario)),
@@ -224,7 +224,7 @@ pub fn prove_like(scenario: &Arc<Scenario>, other: &Proof, terms: Terms<'_>) -> 
     let judge = Judge::new(scenario);
     let properties = other.properties.iter().map(|(property, standing)| {
         let standing = match property {
-            Property::SafeWay => safe_way(scenario, &judge, terms.try_first),
+            Property::SafeWay => safe_way(scenario, &judge, terms),
             Property::GoesOn
             | Property::MarkingAgrees
             | Property::ByConstruction
@@ -285,13 +285,12 @@ fn groups(scenario: &Scenario) -> Vec<Vec<usize>> {
     moved.into_iter().map(with).collect()
 }
 
-fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, try_first: &[Action]) -> Standing {
-    const SEED: u64 = 1;
-    if !try_first.is_empty() && way::passes(scenario, try_first, SEED) {
-        return Standing::Shown(try_first.to_vec());
+fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, terms: Terms<'_>) -> Standing {
+    if !terms.try_first.is_empty() && way::passes(scenario, terms.try_first, terms.seed) {
+        return Standing::Shown(terms.try_first.to_vec());
     }
     let by_itself = scenario.site.transfers.iter().any(|t| t.automatic);
-    match way::safe_way(scenario, judge, SEED) {
+    match way::safe_way(scenario, judge, terms.seed) {
         Way::None if by_itself => Standing::NotCovered("proof-by-itself"),
         Way::Passed(way) => Standing::Shown(way),
         Way::None => Standing::Broken(Vec::new()),

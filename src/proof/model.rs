@@ -20,8 +20,10 @@ use super::marked;
 pub enum Move {
     /// The learner brings a control into a position.
     Set(ControlId, PositionId),
-    /// The world does: the story goes on, or a device acts by itself.
-    World,
+    /// A device comes to stand so by itself.
+    Device(ControlId, PositionId),
+    /// The story goes on.
+    Story,
 }
 
 /// A state of a drill: how everything stands, and how many of the story's happenings have taken place.
@@ -82,7 +84,7 @@ impl<'a> Model<'a> {
                 if free && by_hand(control, to) {
                     moves.push((Move::Set(*id, to), next));
                 } else if by_itself(control, to) || to > here && wears(site, *id) {
-                    moves.push((Move::World, next));
+                    moves.push((Move::Device(*id, to), next));
                 }
             }
         }
@@ -92,7 +94,7 @@ impl<'a> Model<'a> {
                 let mut next = state.clone();
                 take_place(site, happening.what, &mut next.positions);
                 next.stage += 1;
-                moves.push((Move::World, next));
+                moves.push((Move::Story, next));
             }
         }
         moves

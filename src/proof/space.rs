@@ -294,7 +294,7 @@ impl<'a> Space<'a> {
         {
             let (mut positions, _) = self.decode(code);
             take_place(&self.scenario.site, happening.what, &mut positions);
-            found(Move::World, self.code(&positions, stage + 1));
+            found(Move::Story, self.code(&positions, stage + 1));
         }
     }
 
@@ -311,7 +311,7 @@ impl<'a> Space<'a> {
             if free {
                 found(Move::Set(choice.digit.control, choice.to), next);
             } else if choice.by_itself || choice.wears && choice.to > here {
-                found(Move::World, next);
+                found(Move::Device(choice.digit.control, choice.to), next);
             }
         }
     }

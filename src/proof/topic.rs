@@ -1,13 +1,13 @@
 //! What the searches of a proof depend on, so that drills and variations that are alike in it are searched once.
 //!
 //! It is the site as built, how what counts stands at the start, the order of the story, and what is asked for at the end.
-//! Left out is what no search reads: the hour, the times of the story, seeds, the weather, the goal's appliances, and how switches, windows, people and the lay of cords stand while nothing hangs on them.
+//! Left out is what no search reads: the hour, the times of the story, seeds, the goal's appliances, and how switches, windows, people and the lay of cords stand while nothing hangs on them.
+//! Of the site are left out the warmth of the air, the sun's watts and the levels that reservoirs begin with: states are solved with every load off and every wire as it is tabled.
+//! Electrodes stay in: volts to earth hang on them.
 //! A safe way is played with all of that, so it is sought for each drill by itself.
 
-use std::sync::Arc;
-
 use crate::scenario::{Happening, Scenario};
-use crate::site::{ControlId, Kind, PositionId, Positions, Site};
+use crate::site::{ControlId, Demand, Kind, PositionId, Positions, Site};
 
 use super::groups;
 use super::judge::Judge;
@@ -16,7 +16,7 @@ use super::space::counted;
 /// What the searches of a drill depend on.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Topic {
-    site: Arc<Site>,
+    site: Site,
     as_built: Positions,
     start: Positions,
     story: Vec<Happening>,
@@ -47,7 +47,7 @@ impl Topic {
             positions
         };
         Self {
-            site: Arc::clone(site),
+            site: in_any_weather(site),
             as_built: without(&scenario.as_built),
             start: without(&scenario.start),
             story: scenario.story.iter().map(|t| t.what).collect(),
@@ -55,4 +55,22 @@ impl Topic {
             at_end: scenario.goal.at_end.clone(),
         }
     }
+}
+
+/// A site without what no search reads of it.
+fn in_any_weather(site: &Site) -> Site {
+    let mut site = site.clone();
+    site.ambient_c = 0.0;
+    if let Some(solar) = &mut site.solar {
+        solar.watts = 0.0;
+    }
+    for cord in &mut site.cords {
+        cord.found.in_sun = false;
+    }
+    for appliance in &mut site.appliances {
+        if let Demand::Reservoir(store) = &mut appliance.demand {
+            store.start = 0.0;
+        }
+    }
+    site
 }

@@ -39,7 +39,7 @@ use crate::words::{Message, OFFERED, Words, find};
 pub use crate::drill::parse_clock;
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, replay};
-pub use prove::{ProofRead, PropertyRead, prove};
+pub use prove::{ProofRead, PropertyRead, Prover, proof_digest};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;
 pub use read_gfcis::GfciRead;

@@ -1,19 +1,26 @@
 //! What is proved of a drill, for a report: each property with how far it is established and the way that breaks it.
 
-use crate::drill::write_action;
-use crate::file::Library;
-use crate::proof::{self, Standing};
+use crate::drill::{Action, write_action};
+use crate::file::{Library, digest};
+use crate::proof::{self, Proof, Property, Standing, Terms, Topic, Watch};
+use crate::scenario::Scenario;
 use crate::scenario::variation;
+
+use super::vary::VariantRead;
 
 /// What is proved of a drill.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct ProofRead {
     /// Each property.
     pub properties: Vec<PropertyRead>,
-    /// States reached.
+    /// States reached; none where the searches are those of another variant.
     pub states: usize,
     /// Electrically distinct ones, each solved once.
     pub solves: usize,
+    /// Bytes of the largest table of states, with their moves.
+    pub bytes: usize,
+    /// The variant whose searches hold for this one too, because nothing that they read is different.
+    pub like: Option<String>,
     /// Whether nothing is broken.
     pub sound: bool,
 }
@@ -22,40 +29,97 @@ pub struct ProofRead {
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct PropertyRead {
     /// Its name: `safe-way`, `goes-on`, `marking-agrees`, `by-construction`, `sound-start`.
-    pub id: &'static str,
+    pub id: String,
     /// How far it is established: `proved`, `shown`, `positions`, `broken`, `not-covered`, `declared`.
-    pub standing: &'static str,
+    pub standing: String,
     /// The message id that says why it isn't covered.
-    pub because: Option<&'static str>,
+    pub because: Option<String>,
     /// Actions that show it, or that lead to where it breaks, as an action file has them.
     pub way: Vec<String>,
 }
 
-/// Proves what can be proved of a variant of a drill; `None` if there is no such variant or its house can't be wired.
-pub fn prove(library: &Library, drill: &str, variant: &str) -> Option<ProofRead> {
-    let scenario = variation::named(library.scenario(drill)?, variant)?;
-    let proof = proof::prove(&scenario, &proof::marked).ok()?;
+/// Proves the variants of a drill one after the other: what does not depend on what is varied is searched once.
+#[derive(Debug, Default)]
+pub struct Prover {
+    /// What was searched, with the name of the variant it was searched for.
+    searched: Vec<(String, Topic, Proof)>,
+    /// The last way that passed, to be tried on the next variant.
+    way: Vec<Action>,
+}
+
+impl Prover {
+    /// Proves what can be proved of a variant of a drill; `None` if there is no such variant or its house can't be wired.
+    /// `watch` is told now and then how many states a search has met.
+    pub fn prove(
+        &mut self,
+        library: &Library,
+        drill: &str,
+        variant: &VariantRead,
+        watch: Watch<'_>,
+    ) -> Option<ProofRead> {
+        let scenario = variation::named(library.scenario(drill)?, &variant.name)?;
+        let terms = Terms {
+            watch,
+            try_first: &self.way,
+            seed: variant.seed,
+            ..Terms::USUAL
+        };
+        let topic = Topic::of(&scenario);
+        let before = self.searched.iter().find(|(_, t, _)| *t == topic);
+        let like = before.map(|(name, ..)| name.clone());
+        let proof = match before {
+            Some((_, _, proof)) => proof::prove_like(&scenario, proof, terms),
+            None => proof::prove_on(&scenario, terms).ok()?,
+        };
+        if let Some(Standing::Shown(way)) = proof.standing(Property::SafeWay) {
+            self.way.clone_from(way);
+        }
+        let told = told(&scenario, &proof, like);
+        if told.like.is_none() {
+            self.searched.push((variant.name.clone(), topic, proof));
+        }
+        Some(told)
+    }
+}
+
+/// A digest of everything that a proof of a variant hangs on: the files of the drill, the variant, what is proved and the program that proves it.
+/// `None` if there is no such drill.
+pub fn proof_digest(
+    library: &Library,
+    drill: &str,
+    variant: &VariantRead,
+    program: &str,
+) -> Option<String> {
+    let scenario = library.scenario(drill)?;
+    let version = proof::VERSION.to_string();
+    let parts = [&version, program, &scenario.digest, &variant.name];
+    Some(digest(&parts))
+}
+
+fn told(scenario: &Scenario, proof: &Proof, like: Option<String>) -> ProofRead {
     let properties = proof.properties.iter().map(|(property, standing)| {
         let (word, because, way) = match standing {
             Standing::Proved => ("proved", None, None),
             Standing::Shown(way) => ("shown", None, Some(way)),
             Standing::ProvedForPositions => ("positions", None, None),
             Standing::Broken(way) => ("broken", None, Some(way)),
-            Standing::NotCovered(why) => ("not-covered", Some(*why), None),
+            Standing::NotCovered(why) => ("not-covered", Some((*why).to_owned()), None),
             Standing::Declared(way) => ("declared", None, Some(way)),
         };
         let lines = way.into_iter().flatten();
         PropertyRead {
-            id: property.name(),
-            standing: word,
+            id: property.name().to_owned(),
+            standing: word.to_owned(),
             because,
             way: lines.map(|a| write_action(&scenario.site, a)).collect(),
         }
     });
-    Some(ProofRead {
+    ProofRead {
         properties: properties.collect(),
         states: proof.figures.states,
         solves: proof.figures.solves,
+        bytes: proof.figures.bytes,
+        like,
         sound: proof.sound(),
-    })
+    }
 }

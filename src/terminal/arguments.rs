@@ -49,15 +49,8 @@ pub(super) enum Ask {
         #[arg(long)]
         json: bool,
     },
-    /// Reads scenario files and reports every fault.
-    Check {
-        /// Files or folders; the drills that come with the program if left out.
-        #[arg(value_name = "PATH")]
-        paths: Vec<PathBuf>,
-        /// Prints one JSON document instead of text.
-        #[arg(long)]
-        json: bool,
-    },
+    /// Reads scenario files, reports every fault, and proves what holds of each drill.
+    Check(Check),
     /// Shows the readings of a site with its controls in given positions.
     Read {
         /// Name of the site, or of a drill that stands on it.
@@ -138,4 +131,27 @@ pub(super) struct Play {
     /// Writes the run to a file, to be marked again later.
     #[arg(long, value_name = "FILE")]
     pub(super) save: Option<PathBuf>,
+}
+
+/// What to check, and how.
+#[derive(Debug, Args)]
+pub(super) struct Check {
+    /// Files or folders; the drills that come with the program if left out.
+    #[arg(value_name = "PATH")]
+    pub(super) paths: Vec<PathBuf>,
+    /// Prints one JSON document instead of text.
+    #[arg(long)]
+    pub(super) json: bool,
+    /// Checks each drill as written and leaves out its variants.
+    #[arg(long)]
+    pub(super) as_written: bool,
+    /// Keeps proofs in a folder and proves again only what has changed.
+    #[arg(long, value_name = "DIR")]
+    pub(super) cache: Option<PathBuf>,
+    /// Writes the ways to where something breaks into a folder, as action files.
+    #[arg(long, value_name = "DIR")]
+    pub(super) counterexamples: Option<PathBuf>,
+    /// How many drills are checked at once; as many as there are cores if left out.
+    #[arg(long, value_name = "N")]
+    pub(super) threads: Option<usize>,
 }

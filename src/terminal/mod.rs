@@ -166,7 +166,7 @@ fn report(
         Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
         Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
-        Ask::Check { paths, json } => check::run(paths, *json, output),
+        Ask::Check(ask) => check::run(ask, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
         Ask::Evidence { what } => evidence::run(what, output),
         Ask::Picture { .. } => no_window(&Message::new("terminal-no-window"), output),
