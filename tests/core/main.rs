@@ -1,6 +1,8 @@
 //! Tests of the whole without a window, in one binary.
 
 #[cfg(test)]
+mod check;
+
 mod circuit_backfeed;
 #[cfg(test)]
 mod circuit_by_hand;

@@ -197,7 +197,7 @@ fn mark_gives_one_json_document_and_nothing_else() {
 
 #[test]
 fn check_says_what_holds_of_the_shipped_drills_and_what_it_does_not_cover() {
-    let answered = drill(&["check"]);
+    let answered = drill(&["check", "--as-written"]);
     assert_eq!(answered.status, Some(0), "{}", answered.err);
     assert_says(
         &answered.out,
@@ -209,7 +209,7 @@ fn check_says_what_holds_of_the_shipped_drills_and_what_it_does_not_cover() {
             "safe way",
         ],
     );
-    let answered = drill(&["check", "scenarios", "--json"]);
+    let answered = drill(&["check", "scenarios", "--json", "--as-written"]);
     assert_eq!(answered.status, Some(0), "{}", answered.err);
     let document: serde_json::Value = serde_json::from_str(&answered.out).unwrap();
     for drill in document["drills"].as_array().unwrap() {

@@ -5,7 +5,7 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use crate::session::PropertyRead;
-use crate::words::Words;
+use crate::words::{Arg, Message, Words};
 
 use super::drill::Checked;
 use super::told::told;
@@ -23,7 +23,7 @@ pub(super) fn write(
         let properties = drill.proof.iter().flat_map(|p| &p.properties);
         for property in properties.filter(|p| shows_a_breach(p)) {
             let path = folder.join(format!("{}.{}.actions", drill.name, property.id));
-            let text = text(drill, property, words);
+            let text = text(drill, property, &path, words);
             fs::write(&path, text).map_err(|error| at(&path, error))?;
             written.push(path);
         }
@@ -35,11 +35,13 @@ fn shows_a_breach(property: &PropertyRead) -> bool {
     matches!(property.standing.as_str(), "broken" | "declared") && !property.way.is_empty()
 }
 
-fn text(drill: &Checked, property: &PropertyRead, words: &Words) -> String {
-    let mut lines = vec![
-        format!("# {}", words.say(&told(property))),
-        format!("# outage-drill play {} --seed {}", drill.drill, drill.seed),
-    ];
+fn text(drill: &Checked, property: &PropertyRead, path: &Path, words: &Words) -> String {
+    let Checked { drill, seed, .. } = drill;
+    let file = path.display();
+    let command = format!("outage-drill play {drill} --seed {seed} --actions {file}");
+    let replay = Message::new("check-replay").with("command", Arg::Verbatim(command));
+    let heading = [told(property), replay].map(|message| format!("# {}", words.say(&message)));
+    let mut lines = heading.to_vec();
     lines.extend(property.way.iter().cloned());
     lines.push(String::new());
     lines.join("\n")
