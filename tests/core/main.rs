@@ -2,7 +2,7 @@
 
 #[cfg(test)]
 mod check;
-
+#[cfg(test)]
 mod circuit_backfeed;
 #[cfg(test)]
 mod circuit_by_hand;

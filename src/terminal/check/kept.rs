@@ -12,8 +12,8 @@ use serde_json::Value;
 
 use crate::file::{Library, digest};
 use crate::session::{ProofRead, PropertyRead, VariantRead, proof_digest};
+use crate::terminal::JSON_VERSION;
 
-use super::super::JSON_VERSION;
 use super::told::proof_json;
 
 /// A folder of proofs.

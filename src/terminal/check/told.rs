@@ -4,9 +4,9 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::session::{ProofRead, PropertyRead};
+use crate::terminal::output::Output;
 use crate::words::{Arg, Message, Unit};
 
-use super::super::output::Output;
 use super::PROPERTIES;
 use super::drill::Checked;
 

@@ -36,10 +36,10 @@ fn shows_a_breach(property: &PropertyRead) -> bool {
 }
 
 fn text(drill: &Checked, property: &PropertyRead, path: &Path, words: &Words) -> String {
-    let Checked { drill, seed, .. } = drill;
-    let file = path.display();
-    let command = format!("outage-drill play {drill} --seed {seed} --actions {file}");
-    let replay = Message::new("check-replay").with("command", Arg::Verbatim(command));
+    let replay = Message::new("check-replay")
+        .with("drill", Arg::Verbatim(drill.drill.clone()))
+        .with("seed", Arg::Verbatim(drill.seed.to_string()))
+        .with("path", Arg::Verbatim(path.display().to_string()));
     let heading = [told(property), replay].map(|message| format!("# {}", words.say(&message)));
     let mut lines = heading.to_vec();
     lines.extend(property.way.iter().cloned());
