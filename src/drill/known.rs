@@ -37,6 +37,8 @@ pub enum Learnt {
         crew_at_work: bool,
         /// Whether the utility says the line is in service.
         in_service: bool,
+        /// Whether a wire of the house's own drop is loose: whoever answers asks what the lamps do.
+        drop_loose: bool,
     },
     /// Somebody now knows what is going on.
     Spread {

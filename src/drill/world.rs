@@ -311,6 +311,9 @@ impl Drill {
             by: callee,
             crew_at_work,
             in_service,
+            drop_loose: [line.drop_neutral, line.drop_leg]
+                .into_iter()
+                .any(|wire| self.positions.get(wire) != PositionId(0)),
         };
         let crew = line.crew;
         let testing = self.site().stands(&self.positions, crew, "testing");

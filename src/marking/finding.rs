@@ -95,6 +95,8 @@ pub enum Rule {
     NotRestored,
     /// The house isn't on the utility at the end.
     NotBack,
+    /// A leg of the house stands far above its volts for longer than it takes to act.
+    WrongVolts,
     /// Something live is called dead.
     SaidDead,
     /// A slide that doesn't block is called fit.
@@ -136,7 +138,8 @@ impl Rule {
             | Self::CordFire
             | Self::NotLockedOut
             | Self::CaughtByEngine
-            | Self::SaidDead => Criterion::People,
+            | Self::SaidDead
+            | Self::WrongVolts => Criterion::People,
             Self::LivePlug
             | Self::StartUnderLoad
             | Self::NotSettled
@@ -219,6 +222,7 @@ impl Rule {
             Self::Lost => "lost",
             Self::NotRestored => "not-restored",
             Self::NotBack => "not-back",
+            Self::WrongVolts => "wrong-volts",
             Self::SaidDead => "said-dead",
             Self::SaidFit => "said-fit",
             Self::SaidWrong => "said-wrong",

@@ -22,12 +22,16 @@ use super::finding::{Finding, Rule};
 /// Amps on the ground of a cord that are more than leakage: common practice.
 const GROUND_A: f64 = 0.5;
 
+/// Volts of a leg that lamps and electronics stand for good: 110 % of 120 V, ITI (CBEMA) curve, 2000 (checked in a copy).
+const LEG_MOST_V: f64 = 132.0;
+
 /// How long one may take to see lamps flare and to switch the house off: common practice.
 const TO_ACT: DrillTime = DrillTime::from_secs(60);
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
     let mut found = Vec::new();
+    found.extend(wrong_volts(trace));
     let mut opened = BTreeSet::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         let What::Happened(Event::Protection(ProtectionEvent::GroundFault {
@@ -135,6 +139,29 @@ fn electronics_destroyed(site: &Site, trace: &Trace) -> Vec<Finding> {
                     "allowed",
                     Arg::Quantity(tolerance::allowed_s(volts / rated_v), Unit::Seconds),
                 ),
+        );
+    }
+    found
+}
+
+/// Stretches for which a leg of the main panel stands above what hangs on it is made for, and nobody switches it off.
+fn wrong_volts(trace: &Trace) -> Vec<Finding> {
+    let volts = |m: &Moment| m.readings.point("bus").volts;
+    let mut found = Vec::new();
+    for episode in episodes(trace, |m| volts(m) > LEG_MOST_V) {
+        if episode.length() <= TO_ACT {
+            continue;
+        }
+        let most = episode.moments(trace).iter().map(volts);
+        let finding = Finding {
+            lasted: episode.length(),
+            ..Finding::breach(Rule::WrongVolts, episode.from, episode.first)
+        };
+        let most = most.fold(0.0, f64::max);
+        found.push(
+            finding
+                .with("volts", Arg::Quantity(most, Unit::Volts))
+                .with("lasted", Arg::lasting(episode.length())),
         );
     }
     found

@@ -194,7 +194,9 @@ pub(super) fn learnt_message(site: &Site, learnt: &Learnt) -> Message {
             by,
             crew_at_work,
             in_service,
+            drop_loose,
         } => match (by, crew_at_work, in_service) {
+            (crate::drill::Callee::Utility, ..) if *drop_loose => Message::new("learnt-drop-loose"),
             (crate::drill::Callee::Utility, true, _) => Message::new("learnt-crew-at-work"),
             (crate::drill::Callee::Utility, false, true) => Message::new("learnt-in-service"),
             (crate::drill::Callee::Utility, false, false) => Message::new("learnt-line-down"),

@@ -15,6 +15,7 @@ learnt-live = { $point }: live, { $volts }.
 learnt-dead = { $point }: no voltage. You proved the tester before and after.
 learnt-crew-at-work = The utility says: a crew is at work on your line.
 learnt-in-service = The utility says: your line is in service.
+learnt-drop-loose = The utility says: a wire to your house has come loose. Leave your main breaker off. A crew is on its way to mend it.
 learnt-line-down = The utility says: your line is out. A crew is on its way or has just left.
 learnt-electrician = The electrician says: use extension cords only, until the panel has been put right. I will come when the roads are clear.
 learnt-emergency = The emergency number says: get everyone out to fresh air. Stay away from anything that may be live.

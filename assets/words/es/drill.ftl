@@ -15,6 +15,7 @@ learnt-live = { $point }: con voltaje, { $volts }.
 learnt-dead = { $point }: sin voltaje. Usted probó el medidor antes y después.
 learnt-crew-at-work = La compañía eléctrica dice: una cuadrilla está trabajando en su línea.
 learnt-in-service = La compañía eléctrica dice: su línea está en servicio.
+learnt-drop-loose = La compañía dice: se soltó un cable de su casa. Deje apagado el principal. Una cuadrilla va en camino para repararlo.
 learnt-line-down = La compañía eléctrica dice: su línea está fuera de servicio. Una cuadrilla va en camino o acaba de irse.
 learnt-electrician = El electricista dice: use solo extensiones hasta que se arregle el tablero. Iré cuando se pueda pasar por los caminos.
 learnt-emergency = El número de emergencia dice: saque a todos al aire libre. No se acerque a nada que pueda tener voltaje.
