@@ -58,6 +58,8 @@ pub struct Session {
     words: Words,
     open: Option<Open>,
     revision: u64,
+    /// The seed after the greatest that was opened: what another drill of a kind is opened with.
+    next_seed: u64,
 }
 
 /// A drill that is open.
@@ -93,6 +95,7 @@ impl Session {
             words: Words::new(language),
             open: None,
             revision: 0,
+            next_seed: 2,
         }
     }
 
@@ -183,6 +186,7 @@ impl Session {
         };
         match Drill::start(scenario, seed) {
             Ok(drill) => {
+                self.next_seed = self.next_seed.max(seed.saturating_add(1));
                 self.open = Some(Open {
                     drill,
                     practice,

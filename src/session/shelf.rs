@@ -121,6 +121,7 @@ impl Session {
             facts: self.words.say(&facts),
             content_note: about("note"),
             open: self.words.say_id("shelf-open"),
+            another_seed: self.next_seed,
         }
     }
 }

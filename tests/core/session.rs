@@ -2,7 +2,7 @@
 
 use outage_drill::file::Library;
 use outage_drill::session::view::{Fed, LogKind};
-use outage_drill::session::{Command, Notice, Practice, Rewind, Session};
+use outage_drill::session::{Command, Notice, Practice, Rewind, Session, offered};
 use outage_drill::units::DrillTime;
 
 /// The deadly way on the house without an interlock, up to the moment before the line is fed.
@@ -164,6 +164,31 @@ fn try_again_starts_the_same_drill_with_the_same_seed() {
     assert!(session.debrief().is_none() && session.street().is_some());
     let run = session.drill().map(outage_drill::drill::Drill::run);
     assert_eq!(run.map(|r| (r.seed, r.actions.len())), Some((1, 0)));
+}
+
+#[test]
+fn another_one_starts_the_same_drill_with_the_next_seed_and_says_what_is_varied() {
+    let mut session = opened("there-and-back", Practice::Assessed);
+    let (library, _) = Library::shipped();
+    let words = outage_drill::words::Words::new("en");
+    let offered = offered(&library, "there-and-back", &words).unwrap();
+    assert!(offered.len() > 3);
+    let seed = |s: &Session| s.drill().map(|d| d.run().seed).unwrap();
+    let mut told = Vec::new();
+    for expected in 2..100 {
+        session.apply(Command::Another);
+        assert_eq!(seed(&session), expected);
+        assert_eq!(session.shelf().drills[0].another_seed, expected + 1);
+        let street = session.street().unwrap();
+        let hidden = offered.iter().find(|v| v.name == "slide-loose").unwrap();
+        assert!(!street.variation.contains(&hidden.sentence));
+        session.apply(Command::Finish);
+        let all = session.debrief().unwrap().variation;
+        assert!(all.len() >= street.variation.len());
+        assert!(offered.iter().any(|v| v.sentence == all), "{all}");
+        told.push(all);
+    }
+    assert!(offered.iter().all(|v| told.contains(&v.sentence)));
 }
 
 #[test]

@@ -98,4 +98,6 @@ pub struct DrillCard {
     pub content_note: String,
     /// The button that opens it.
     pub open: String,
+    /// The seed that opens another one of its kind than those opened before.
+    pub another_seed: u64,
 }

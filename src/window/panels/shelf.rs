@@ -188,19 +188,22 @@ fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
         );
     }
     ui.horizontal_wrapped(|ui| {
-        let open = |practice| {
+        let open = |practice, seed| {
             let drill = drill.name.clone();
             move || {
                 Wish::Do(Command::Open {
                     drill,
                     practice,
-                    seed: SEED,
+                    seed,
                 })
             }
         };
-        page.lead(ui, &drill.open, open(Practice::Coached));
+        page.lead(ui, &drill.open, open(Practice::Coached, SEED));
+        let another = page.say("window-another");
+        let coached = open(Practice::Coached, drill.another_seed);
+        page.button(ui, &another, coached);
         let assessed = page.say("window-open-assessed");
-        page.button(ui, &assessed, open(Practice::Assessed))
+        page.button(ui, &assessed, open(Practice::Assessed, SEED))
             .on_hover_text(page.say("window-assessed-means"));
     });
 }
