@@ -387,6 +387,8 @@ pub fn duration(site: &Site, action: &Action) -> DrillTime {
         Action::Set(control, _) => match site.control(*control).map(|c| c.kind) {
             Some(Kind::Placement) => DrillTime::from_secs(60),
             Some(Kind::People) => DrillTime::from_secs(30),
+            // With a stick from the bucket, or over the radio with the order repeated back.
+            Some(Kind::Line) => DrillTime::from_secs(60),
             Some(Kind::Plug | Kind::Lay | Kind::Lock) => DrillTime::from_secs(15),
             Some(Kind::Engine) => DrillTime::from_secs(10),
             _ => DrillTime::from_secs(4),

@@ -12,6 +12,7 @@ use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
 use super::cords::CordCondition;
+use super::line_work::LineCondition;
 use super::machine::MachineCondition;
 use super::protection::{stress_pu, supply};
 use super::second_source::{BatteryCondition, SolarCondition};
@@ -124,6 +125,8 @@ pub struct Conditions {
     pub crew_harmed: bool,
     /// What is joined that should not be.
     pub joined: Joined,
+    /// What a line crew's drill has to remember.
+    pub line: LineCondition,
     /// The solar inverter.
     pub solar: SolarCondition,
     /// The battery.

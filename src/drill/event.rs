@@ -2,6 +2,7 @@
 
 use crate::site::{ControlId, Range};
 
+use super::line_work::LineEvent;
 use super::machine::MachineEvent;
 
 use super::protection::ProtectionEvent;
@@ -123,6 +124,8 @@ pub enum Event {
         /// Conductor temperature, °C.
         celsius: f64,
     },
+    /// Something happens on a line that a crew works.
+    Line(LineEvent),
     /// Solar or battery do something by themselves.
     Source(SourceEvent),
     /// A plug scorches.

@@ -29,6 +29,15 @@ pub enum Learnt {
         /// Volts between its hots, to neutral.
         reading: PointReading,
     },
+    /// What a line tester shows at a point.
+    Detected {
+        /// Where.
+        point: String,
+        /// Index of the tester.
+        tester: usize,
+        /// Whether it lights.
+        lit: bool,
+    },
     /// What somebody on the phone said.
     Told {
         /// Who.
@@ -111,7 +120,7 @@ impl Known {
                     self.utility_back.get_or_insert(at);
                 }
             }
-            Learnt::Spread { .. } => {}
+            Learnt::Spread { .. } | Learnt::Detected { .. } => {}
         }
     }
 }

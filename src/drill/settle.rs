@@ -29,8 +29,7 @@ const PULLED_DOWN_PU: f64 = 0.01;
 impl Drill {
     /// Whether the crew's hands are on the line.
     pub(super) fn crew_touches(&self) -> bool {
-        self.site()
-            .stands(&self.positions, self.site().line.crew, "hands-on")
+        self.site().hands_on_line(&self.positions)
     }
 
     /// How each load stands electrically.
@@ -99,6 +98,9 @@ impl Drill {
                 continue;
             }
             self.conditions.joined.shocked = shocked;
+            if self.open_on_fault(&site) {
+                continue;
+            }
             if self.snap_open(&site) || self.open_ground_fault(&site) {
                 continue;
             }

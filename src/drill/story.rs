@@ -1,7 +1,7 @@
 //! What the world's happenings do to how things stand: one place for the drill that is played and for the search through all that can be reached.
 
 use crate::scenario::Happening;
-use crate::site::{ControlId, PositionId, Positions, Site};
+use crate::site::{At, ControlId, PositionId, Positions, Site};
 
 /// Brings everything to where it stands once this has happened.
 pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
@@ -25,6 +25,21 @@ pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
         Happening::DropMended => {
             positions.set(line.drop_neutral, PositionId(0));
             positions.set(line.drop_leg, PositionId(0));
+        }
+        Happening::CustomerStarts => positions.set(site.generator.engine, PositionId(1)),
+        Happening::TieCloses => {
+            let breaks = site.line_work.iter().flat_map(|w| &w.breaks);
+            for tie in breaks.filter(|b| matches!(b.at, At::Tie(_))) {
+                // A tag means that the remote control is made inoperable too.
+                if positions.get(tie.tag) == PositionId(0) {
+                    positions.set(tie.handle, PositionId(0));
+                }
+            }
+        }
+        Happening::SecondCrewClears => {
+            if let Some(crew) = site.line_work.as_ref().and_then(|w| w.second_crew) {
+                stand(site, positions, crew, "clear");
+            }
         }
     }
 }

@@ -12,6 +12,7 @@ use super::action::{Action, Callee, Listener, Sight};
 use super::engine::{Drill, Outcome};
 use super::event::Event;
 use super::known::Learnt;
+use super::line_work::LineEvent;
 use super::protection::ProtectionEvent;
 use super::story::take_place;
 use super::touch::Metal;
@@ -35,6 +36,7 @@ impl Drill {
     /// Fires what is due at the committed instant.
     pub(super) fn fire_due(&mut self) {
         let mut changed = self.fire_story();
+        changed |= self.fire_customers();
         changed |= self.fire_breakers();
         changed |= self.fire_engine();
         changed |= self.fire_appliances();
@@ -81,6 +83,11 @@ impl Drill {
                 return false;
             }
         }
+        if what == Happening::CustomerStarts && !self.customer_starts() {
+            self.conditions.story_done += 1;
+            return false;
+        }
+        let tie = self.tie_event();
         take_place(&site, what, &mut self.positions);
         self.happen(match what {
             Happening::Outage => Event::Outage,
@@ -93,6 +100,12 @@ impl Drill {
             Happening::NeutralLost => Event::Protection(ProtectionEvent::NeutralLost),
             Happening::LegLost => Event::Protection(ProtectionEvent::LegLost),
             Happening::DropMended => Event::Protection(ProtectionEvent::DropMended),
+            Happening::CustomerStarts => {
+                self.start_engine();
+                Event::Line(LineEvent::CustomerStarted)
+            }
+            Happening::TieCloses => Event::Line(tie),
+            Happening::SecondCrewClears => Event::Line(LineEvent::SecondCrewClear),
         });
         self.conditions.story_done += 1;
         true
@@ -198,11 +211,13 @@ impl Drill {
             }
             Action::Test(point) => {
                 self.record(What::Did(action.clone()));
-                let reading = self.readings().point(point);
-                self.record(What::Learnt(Learnt::Tested {
-                    point: point.clone(),
-                    reading,
-                }));
+                if !self.test_line(point) {
+                    let reading = self.readings().point(point);
+                    self.record(What::Learnt(Learnt::Tested {
+                        point: point.clone(),
+                        reading,
+                    }));
+                }
             }
             Action::Call(callee) => {
                 self.record(What::Did(action.clone()));
@@ -325,6 +340,9 @@ impl Drill {
 
     fn tell(&mut self, listener: Listener) {
         self.record(What::Learnt(Learnt::Spread { to: listener }));
+        if listener == Listener::Neighbors {
+            self.ask_customers();
+        }
     }
 }
 

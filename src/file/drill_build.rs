@@ -101,6 +101,9 @@ fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) ->
             WhatFile::NeutralLost => Happening::NeutralLost,
             WhatFile::LegLost => Happening::LegLost,
             WhatFile::DropMended => Happening::DropMended,
+            WhatFile::CustomerStarts => Happening::CustomerStarts,
+            WhatFile::TieCloses => Happening::TieCloses,
+            WhatFile::SecondCrewClears => Happening::SecondCrewClears,
         };
         story.push(Timed {
             at,

@@ -155,6 +155,9 @@ pub(super) enum WhatFile {
     NeutralLost,
     LegLost,
     DropMended,
+    CustomerStarts,
+    TieCloses,
+    SecondCrewClears,
 }
 
 #[derive(Debug, Clone, Deserialize)]

@@ -72,6 +72,20 @@ impl Furnishing {
         }
     }
 
+    /// A control that the learner moves.
+    pub(super) fn by_the_learner(&mut self, control: ControlId) {
+        if let Some(control) = self.controls.get_mut(usize::from(control.0)) {
+            control.operator = Operator::Learner;
+        }
+    }
+
+    /// Leaves everything that isn't on the line to the world: the learner is the line's crew.
+    pub(super) fn only_the_line_to_the_learner(&mut self) {
+        for control in self.controls.iter_mut().filter(|c| c.kind != Kind::Line) {
+            control.operator = Operator::World;
+        }
+    }
+
     /// How everything stands when a file says nothing else.
     pub(super) fn start(&self) -> Positions {
         let mut positions = Positions::first(self.controls.len());

@@ -20,10 +20,12 @@ mod run_file;
 mod site_build;
 mod site_build_air;
 mod site_build_house;
+mod site_build_line;
 mod site_build_machine;
 mod site_build_portable;
 mod site_build_supply;
 mod site_file;
+mod site_file_line;
 
 pub use diagnostic::{Diagnostic, Source};
 pub use library::{Library, digest};

@@ -8,7 +8,7 @@ use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::furnish::Furnishing;
-use super::site_file::{LegFile, LineFile, SITE_VERSION, SiteFile};
+use super::site_file::{LegFile, LineFile, NeighborFile, SITE_VERSION, SiteFile};
 
 /// What a drill chooses of a site.
 pub(super) struct Fitted<'a> {
@@ -65,6 +65,8 @@ pub(super) fn build_site(
         0,
     );
     let garage = build.air(&file.air);
+    // Last, when everything that stands in the house is known.
+    let line_work = file.line_work.as_ref().map(|w| build.line_work(w, &line));
     if !build.faults.is_empty() {
         return Err(build.faults);
     }
@@ -72,6 +74,7 @@ pub(super) fn build_site(
     let site = Site {
         name: file.name.clone(),
         line,
+        line_work,
         service: Service {
             drop_ft: file.service.drop_ft,
             electrode_ohm: file.service.electrode_ohm,
@@ -227,20 +230,24 @@ impl Build<'_> {
     fn neighbors(&mut self, file: &SiteFile) -> Vec<Neighbor> {
         let mut neighbors = Vec::new();
         for n in &file.neighbors {
-            let own = format!("\"{}\"", n.name);
-            neighbors.push(Neighbor {
-                name: n.name.clone(),
-                service: Service {
-                    drop_ft: self.positive(&[&own, "drop_ft"], n.drop_ft),
-                    electrode_ohm: self.positive(&[&own, "electrode_ohm"], n.electrode_ohm),
-                },
-                leg_watts: (
-                    self.positive(&[&own, "leg_1_watts"], n.leg_1_watts),
-                    self.positive(&[&own, "leg_2_watts"], n.leg_2_watts),
-                ),
-            });
+            neighbors.push(self.neighbor(n));
         }
         neighbors
+    }
+
+    pub(super) fn neighbor(&mut self, n: &NeighborFile) -> Neighbor {
+        let own = format!("\"{}\"", n.name);
+        Neighbor {
+            name: n.name.clone(),
+            service: Service {
+                drop_ft: self.positive(&[&own, "drop_ft"], n.drop_ft),
+                electrode_ohm: self.positive(&[&own, "electrode_ohm"], n.electrode_ohm),
+            },
+            leg_watts: (
+                self.positive(&[&own, "leg_1_watts"], n.leg_1_watts),
+                self.positive(&[&own, "leg_2_watts"], n.leg_2_watts),
+            ),
+        }
     }
 }
 

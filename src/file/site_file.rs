@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use crate::apparatus::fuse::Delay;
 
+use super::site_file_line::LineWorkFile;
 use super::site_build_machine::{KindFile, MachineFile};
 
 /// The version of site files that this program reads.
@@ -17,6 +18,9 @@ pub(super) struct SiteFile {
     pub(super) version: u32,
     pub(super) name: String,
     pub(super) line: LineFile,
+    /// What a crew has to work the line with; left out where the learner is a customer.
+    #[serde(default)]
+    pub(super) line_work: Option<LineWorkFile>,
     pub(super) service: ServiceFile,
     pub(super) neighbors: Vec<NeighborFile>,
     pub(super) panel: PanelFile,

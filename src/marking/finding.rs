@@ -31,6 +31,20 @@ pub enum Rule {
     NotLockedOut,
     /// The engine turns by itself while hands are in it.
     CaughtByEngine,
+    /// The line is taken in hand or grounded without having been tested dead.
+    NotTested,
+    /// The tester that said so proves nothing: not tried on a known source before and after, flat, or blind to low volts.
+    TesterUnproved,
+    /// Hands are on the line without grounds on it.
+    NotGrounded,
+    /// Grounds are clamped in the wrong order, or elsewhere than at the work.
+    GroundsWrong,
+    /// Hands are on the line without a break that is open for all to see and tagged.
+    NoVisibleBreak,
+    /// The utility feeds into grounds that hang on the line.
+    GroundsLeft,
+    /// The line is alive again before customers have said that they are off their own sources.
+    NotAsked,
     /// A cord is mated or parted while it carries load.
     PlugUnderLoad,
     /// A cord is mated or parted while it is live.
@@ -124,9 +138,12 @@ impl Rule {
     /// The criterion it belongs to.
     pub fn criterion(self) -> Criterion {
         match self {
-            Self::LineFed | Self::NoTransferEquipment | Self::Collision | Self::SaidFit => {
-                Criterion::Isolation
-            }
+            Self::LineFed
+            | Self::NoTransferEquipment
+            | Self::Collision
+            | Self::SaidFit
+            | Self::NoVisibleBreak
+            | Self::NotAsked => Criterion::Isolation,
             Self::Shock
             | Self::LiveBlades
             | Self::Gas
@@ -137,6 +154,11 @@ impl Rule {
             | Self::PlugUnderLoad
             | Self::CordFire
             | Self::NotLockedOut
+            | Self::NotTested
+            | Self::TesterUnproved
+            | Self::NotGrounded
+            | Self::GroundsWrong
+            | Self::GroundsLeft
             | Self::CaughtByEngine
             | Self::SaidDead
             | Self::WrongVolts => Criterion::People,
@@ -190,6 +212,13 @@ impl Rule {
             Self::FuelFire => "fuel-fire",
             Self::NotLockedOut => "not-locked-out",
             Self::CaughtByEngine => "caught-by-engine",
+            Self::NotTested => "not-tested",
+            Self::TesterUnproved => "tester-unproved",
+            Self::NotGrounded => "not-grounded",
+            Self::GroundsWrong => "grounds-wrong",
+            Self::NoVisibleBreak => "no-visible-break",
+            Self::GroundsLeft => "grounds-left",
+            Self::NotAsked => "not-asked",
             Self::PlugUnderLoad => "plug-under-load",
             Self::LivePlug => "live-plug",
             Self::StartUnderLoad => "start-under-load",

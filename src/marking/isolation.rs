@@ -47,7 +47,8 @@ fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Optio
         .with("amps", Arg::Quantity(amps.low, Unit::Amps))
         .with("worst", Arg::Quantity(amps.high, Unit::Amps))
         .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
-        .with("torque", Arg::Quantity(torque.high, Unit::Plain));
+        .with("torque", Arg::Quantity(torque.high, Unit::Plain))
+        .with("crew", Arg::Count(i64::from(site.line_work.is_some())));
     Some(finding)
 }
 

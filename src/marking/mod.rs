@@ -11,6 +11,7 @@ mod cords;
 mod episode;
 mod finding;
 mod isolation;
+mod line;
 mod load;
 mod order;
 mod people;
@@ -23,6 +24,7 @@ mod wires;
 
 use crate::drill::{Moment, Trace};
 use crate::scenario::{Criterion, Scenario};
+use crate::site::Site;
 
 pub use finding::{Finding, Rule};
 
@@ -60,9 +62,16 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
 
 /// What a trace shows before its end, in order of time: all findings but those of restoration, which only the end can judge.
 /// A coach speaks of these as they happen.
+/// On a line that a crew works only the crew's own doing is judged: what customers do there is the story's.
 pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut findings = isolation::findings(scenario, trace);
     findings.extend(people::findings(scenario, trace));
+    if scenario.site.line_work.is_some() {
+        findings.retain(|f| matches!(f.rule, Rule::Collision | Rule::Shock));
+        findings.extend(line::findings(scenario, trace));
+        findings.sort_by_key(|f| (f.at, f.rule));
+        return findings;
+    }
     findings.extend(touch::findings(scenario, trace));
     findings.extend(air::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
@@ -80,19 +89,30 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 /// The critical rules that a moment breaks by how things stand in it; events and doses aside.
 pub fn standing(scenario: &Scenario, moment: &Moment) -> Vec<Rule> {
     let site = &scenario.site;
-    let broken = [
+    let broken = if site.line_work.is_some() {
+        vec![
+            (Rule::NoVisibleBreak, line::no_visible_break(site, moment)),
+            (Rule::NotGrounded, line::out_of_zone(site, moment)),
+        ]
+    } else {
+        house_standing(site, moment)
+    };
+    broken
+        .into_iter()
+        .filter(|(_, b)| *b)
+        .map(|(r, _)| r)
+        .collect()
+}
+
+fn house_standing(site: &Site, moment: &Moment) -> Vec<(Rule, bool)> {
+    vec![
         (Rule::LineFed, isolation::line_fed(site, moment)),
         (
             Rule::NoTransferEquipment,
             isolation::unguarded_volts(site, moment).is_some(),
         ),
         (Rule::LiveBlades, people::bare_contacts(site, moment)),
-    ];
-    broken
-        .into_iter()
-        .filter(|(_, b)| *b)
-        .map(|(r, _)| r)
-        .collect()
+    ]
 }
 
 fn passes(criteria: &[(Criterion, bool)], share: f64) -> bool {

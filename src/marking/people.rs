@@ -24,7 +24,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(event) = &moment.what {
-            found.extend(of_event(trace, index, moment, event));
+            found.extend(of_event(site, trace, index, moment, event));
         }
     }
     for episode in episodes(trace, |m| bare_contacts(site, m)) {
@@ -45,7 +45,13 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     found
 }
 
-fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
+fn of_event(
+    site: &Site,
+    trace: &Trace,
+    index: usize,
+    moment: &Moment,
+    event: &Event,
+) -> Option<Finding> {
     let at = moment.at;
     if let Event::Shock { volts, amps } = event {
         let seconds = seconds_in_shock(trace, index).clamp(DURATIONS_S.0, DURATIONS_S.1);
@@ -56,6 +62,7 @@ fn of_event(trace: &Trace, index: usize, moment: &Moment, event: &Event) -> Opti
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
             .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
             .with("times", Arg::Quantity(times, Unit::Plain))
+            .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
             .with(
                 "zone",
                 Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),

@@ -95,6 +95,12 @@ pub enum Happening {
     LegLost,
     /// The utility has mended the house's drop.
     DropMended,
+    /// A customer on the line starts a set, unless the utility serves the house.
+    CustomerStarts,
+    /// The remote control of the tie closes it, unless a tag holds it.
+    TieCloses,
+    /// The second crew on the line is clear of it.
+    SecondCrewClears,
 }
 
 /// What to reach.

@@ -32,6 +32,8 @@ pub(super) fn places(scenario: &Scenario) -> impl Iterator<Item = &'static str> 
     let site = &scenario.site;
     let offered = |place: &&str| match *place {
         "answers" => !scenario.questions.is_empty(),
+        "line" | "phone" => true,
+        _ if site.line_work.is_some() => false,
         "transfer" | "subpanel" | "solar" => site.controls.iter().any(|c| c.place == *place),
         _ => true,
     };
@@ -185,7 +187,12 @@ impl Session {
                         .map(|c| test(&format!("outlet-{}", c.name))),
                 );
             }
-            "line" => actions.push(Action::Look(Sight::Street)),
+            "line" => {
+                actions.push(Action::Look(Sight::Street));
+                if site.line_work.is_some() {
+                    actions.extend(site.point_names().into_iter().map(Action::Test));
+                }
+            }
             "phone" => {
                 actions.extend(CALLEES.map(Action::Call));
                 actions.extend(LISTENERS.map(Action::Tell));
@@ -291,6 +298,7 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
             Some(Interlock::Defeated) => "close-panel-defeated",
             None => "close-panel-plain",
         }),
+        "line" if site.line_work.is_some() => Message::new("close-line-work"),
         "generator" if site.generator.machine.automatic.is_some() => {
             Message::new("close-generator-standby")
         }

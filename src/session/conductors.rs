@@ -169,7 +169,8 @@ pub(super) fn equipment_of(transfer: &Transfer) -> &str {
 
 fn fed_at(drill: &Drill, reading: PointReading, point: &str) -> Fed {
     let (site, positions) = (drill.site(), drill.positions());
-    let grounded = site.stands(positions, site.line.grounds, "on");
+    let sets = site.line_work.as_ref().map_or(0, |w| w.sets_on(positions));
+    let grounded = sets > 0 || site.stands(positions, site.line.grounds, "on");
     if grounded && site.line.poles.iter().any(|p| p.name == point) {
         Fed::Grounded
     } else {

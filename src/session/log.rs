@@ -1,7 +1,7 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
 use crate::drill::{
-    Action, Event, Follows, Learnt, MachineEvent, ProtectionEvent, SourceEvent, Touched, What,
+    Action, Event, Follows, Learnt, LineEvent, MachineEvent, ProtectionEvent, SourceEvent, Touched, What,
 };
 use crate::hazard::shock::zone;
 use crate::scenario::Scenario;
@@ -10,6 +10,7 @@ use crate::site::{ControlId, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::seen_there;
+use super::log_line::{detected_message, line_message};
 use super::log_machine::machine_message;
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
@@ -81,7 +82,10 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::CordFire { .. }
         | Event::Machine(MachineEvent::CaughtByEngine) => LogKind::Harm,
         Event::Touched(t) if zone(t.amps * 1000.0, t.seconds).harms() => LogKind::Harm,
-        Event::Collision { .. } | Event::CrewFoundLive { .. } | Event::Alarm { .. } => {
+        Event::Collision { .. }
+        | Event::CrewFoundLive { .. }
+        | Event::Alarm { .. }
+        | Event::Line(LineEvent::OpenedOnFault { .. }) => {
             LogKind::Mistake
         }
         Event::Outage
@@ -103,6 +107,7 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::EngineStalled { .. }
         | Event::OutOfFuel
         | Event::Machine(_)
+        | Event::Line(_)
         | Event::GeneratorBroken
         | Event::Source(_)
         | Event::CordSoft { .. }
@@ -126,6 +131,7 @@ pub(super) fn is_plain_to_see(event: &Event) -> bool {
             | Event::Overcome { .. }
             | Event::CordSoft { .. }
             | Event::PlugScorched { .. }
+            | Event::Line(LineEvent::CustomerStarted | LineEvent::TieClosed | LineEvent::TieHeld)
             | Event::Source(SourceEvent::SolarJoined { .. } | SourceEvent::SolarLeft { .. })
     )
 }
@@ -190,6 +196,8 @@ pub(super) fn learnt_message(site: &Site, learnt: &Learnt) -> Message {
                 message
             }
         }
+        Learnt::Detected { point, tester, lit } => detected_message(site, point, *tester, *lit),
+        Learnt::Spread { .. } if site.line_work.is_some() => Message::new("learnt-customers-asked"),
         Learnt::Told {
             by,
             crew_at_work,
@@ -256,6 +264,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
         Event::GeneratorBroken => Message::new("event-generator-broken"),
         Event::Source(event) => source_message(event),
+        Event::Line(event) => line_message(site, event),
         Event::Shock { volts, amps } => Message::new("event-shock")
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),

@@ -269,7 +269,8 @@ const UNSEEN: &str = "unseen";
 fn crew_as_shown(open: &Open) -> (&str, PersonState) {
     let drill = &open.drill;
     let site = drill.site();
-    if open.truth_is_shown() {
+    // A learner who is the crew knows what it does.
+    if open.truth_is_shown() || site.line_work.is_some() {
         let crew = site.position_name(drill.positions(), site.line.crew);
         let harmed = drill.conditions().crew_harmed;
         return (

@@ -10,6 +10,7 @@ mod control;
 mod edges;
 mod equipment;
 mod guarded;
+mod line_work;
 mod machine;
 mod parts;
 mod plant;
@@ -19,6 +20,7 @@ mod returns;
 mod touch;
 mod wiring;
 mod wiring_house;
+mod wiring_line;
 mod wiring_sources;
 
 pub use control::{Constraint, Control, ControlId, Kind, Operator, Plate, PositionId, Positions};
@@ -26,6 +28,9 @@ pub use edges::{Edge, Edges};
 pub use equipment::{
     Backfeed, Battery, Bond, Bus, Cord, FarEnd, Garage, Generator, Inlet, Interlock, Moved,
     NeutralPole, OtherSide, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
+};
+pub use line_work::{
+    At, Break, CLAMPS, Clamps, Grounds, HandTester, LineWork, PROVING_SOURCE, Tap,
 };
 pub use machine::{Automatic, Machine, OIL_LOW, Oil};
 pub use parts::{

@@ -11,6 +11,7 @@ use crate::apparatus::motor::Motor;
 use crate::apparatus::transformer::CenterTapped;
 
 use super::control::{Constraint, Control, ControlId, PositionId, Positions};
+use super::line_work::LineWork;
 use super::equipment::{
     Battery, Bus, Cord, Garage, Generator, Inlet, Panel, Place, Solar, Subpanel, Transfer,
 };
@@ -22,6 +23,8 @@ pub struct Site {
     pub name: String,
     /// The utility's line.
     pub line: Line,
+    /// What a crew has to work that line with; none where the learner is a customer.
+    pub line_work: Option<LineWork>,
     /// The house's own service.
     pub service: Service,
     /// Houses on the same transformer.

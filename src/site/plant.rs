@@ -14,6 +14,7 @@ use crate::hazard::body::{Path, Percentile, path_ohm};
 use crate::units::Complex;
 
 use super::control::Positions;
+use super::line_work::PROVING_SOURCE;
 use super::parts::{Appliance, Site, Work};
 use super::readings::{
     ApplianceReading, BatteryReading, Fed, GeneratorReading, Names, PointReading, Range, Readings,
@@ -33,6 +34,9 @@ const FLOOR_PU: f64 = 0.8;
 
 /// Volts at which the electronics of a ground-fault device work: two thirds of rated, common practice.
 const WORKS_FROM_V: f64 = 80.0;
+
+/// Amps through a worker on grounded line from which a touch counts: what 99.5 % of women can let go of (IEC 60479-1 and the tests it rests on).
+const HELD_A: f64 = 0.006;
 
 /// Most volts that a battery's inverter makes, per unit: common practice.
 const INVERTER_EMF_MAX_PU: f64 = 1.1;
@@ -160,16 +164,13 @@ impl Plant {
         solver.set_source_group(wiring.generator, OWN);
         if let Some((source, [hot, _])) = wiring.battery {
             solver.set_source_group(source, STORED);
-            let follows = solver.solve().fed_by(hot).contains(wiring.utility);
+            let follows = fed_at(solver.solve(), wiring, hot).utility;
             if follows {
                 solver.set_source_group(source, UTILITY);
             }
         }
-        let tied = solver
-            .solve()
-            .fed_by(wiring.generator_hots[0])
-            .contains(wiring.utility)
-            && drive.running;
+        let tied =
+            fed_at(solver.solve(), wiring, wiring.generator_hots[0]).utility && drive.running;
         if tied {
             self.regulate(drive, Reactance::Subtransient);
             self.solver.set_source_group(self.wiring.generator, UTILITY);
@@ -179,6 +180,7 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
         let shock = (body.touching && fed.any()).then(|| self.shock(site, drive, tied));
+        let shock = shock.filter(|s| site.line_work.is_none() || s.amps.high >= HELD_A);
         self.report(site, positions, drive, tied, shock)
     }
 
@@ -270,9 +272,15 @@ impl Plant {
         self.solver.set_shunt(body, true);
         let mut ohm = path_ohm(site.line.volts, percentile, PATH);
         let mut felt = (0.0, 0.0);
+        // Where the worker can stand on the grounds, the footing is a part of the network.
+        let footing = if site.line_work.is_some() {
+            0.0
+        } else {
+            site.line.footing_ohm
+        };
         for _ in 0..BODY_PASSES {
             self.solver
-                .set_shunt_impedance(body, Complex::new(ohm + site.line.footing_ohm, 0.0));
+                .set_shunt_impedance(body, Complex::new(ohm + footing, 0.0));
             let amps = self.solver.solve().amps(body);
             felt = (amps * ohm, amps);
             ohm = path_ohm(felt.0, percentile, PATH);
@@ -507,7 +515,7 @@ fn load_of(work: &Work, volts: f64, state: LoadState) -> Load {
 fn fed_at(solution: &Solution, wiring: &Wiring, node: NodeId) -> Fed {
     let set = solution.fed_by(node);
     Fed {
-        utility: set.contains(wiring.utility),
+        utility: set.contains(wiring.utility) || wiring.second.is_some_and(|s| set.contains(s)),
         generator: set.contains(wiring.generator),
         battery: wiring.battery.is_some_and(|(b, _)| set.contains(b)),
     }
@@ -536,8 +544,14 @@ impl Fed {
 }
 
 impl Site {
-    /// The names of all points of a site, where a tester can be held.
+    /// The names of all points of a site where the learner can hold a tester: on a line that a crew works, its poles and the proving source.
     pub fn point_names(&self) -> Vec<String> {
-        wire(self).points.into_iter().map(|p| p.name).collect()
+        let points = wire(self).points.into_iter().map(|p| p.name);
+        let poles = |name: &String| {
+            name == PROVING_SOURCE || self.line.poles.iter().any(|p| p.name == *name)
+        };
+        points
+            .filter(|name| self.line_work.is_none() || poles(name))
+            .collect()
     }
 }

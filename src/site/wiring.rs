@@ -8,6 +8,7 @@ use crate::apparatus::line::{
     ACSR_2, ACSR_4, Placed, TRIPLEX_1_0, TRIPLEX_INSULATION_IN, overhead_impedance,
     triplex_impedance,
 };
+use crate::apparatus::transformer::CenterTapped;
 use crate::circuit::{
     BranchId, Conductor, Group, Load, Network, NodeId, Port, SourceSpec, Windings,
 };
@@ -25,7 +26,7 @@ const HOUSE_V: f64 = 120.0;
 /// How far the neutral hangs below the phase wire, feet: common practice.
 const NEUTRAL_BELOW_FT: f64 = 4.0;
 /// Resistance that stands for nothing connected to a body until one touches; replaced before each solve.
-const BODY_OHM: f64 = 1000.0;
+pub(super) const BODY_OHM: f64 = 1000.0;
 
 /// Group of the utility's source.
 pub(super) const UTILITY: Group = Group(0);
@@ -113,6 +114,8 @@ pub(super) struct Wiring {
     /// Metal that a hand may be on, with the place where a body can be put between it and earth.
     pub(super) frames: Vec<Frame>,
     pub(super) utility: BranchId,
+    /// The second feed of a line that has one.
+    pub(super) second: Option<BranchId>,
     /// The battery's inverter and its hots.
     pub(super) battery: Option<(BranchId, [NodeId; 2])>,
     /// The solar inverter, as a load that may be negative.
@@ -153,6 +156,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         charger: None,
     };
     let (utility, poles) = b.line();
+    let second = b.line_work(&poles);
     let secondary = b.transformer(&poles);
     for neighbor in &site.neighbors {
         let end = b.drop(
@@ -175,12 +179,11 @@ pub(super) fn wire(site: &Site) -> Wiring {
         .iter()
         .map(|a| b.appliance(a, &house.outlets, &cord_ends))
         .unzip();
-    let crew_node = poles
+    let (crew_node, crew_neutral) = poles
         .get(site.line.crew_pole)
-        .map_or(NodeId::EARTH, |p| p.0);
-    let body = b
-        .network
-        .shunt(crew_node, NodeId::EARTH, Complex::new(BODY_OHM, 0.0), false);
+        .copied()
+        .unwrap_or((NodeId::EARTH, NodeId::EARTH));
+    let body = b.worker(crew_node, crew_neutral);
     Wiring {
         network: b.network,
         contacts: b.contacts,
@@ -194,6 +197,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         gfcis: b.gfcis,
         frames: b.frames,
         utility,
+        second,
         generator: set.branch,
         generator_hots: set.hots,
         battery: battery.map(|b| (b.branch, b.hots)),
@@ -213,7 +217,7 @@ impl Builder<'_> {
         self.network.node(HOUSE_V, Conductor::Grounded)
     }
 
-    fn electrode(&mut self, node: NodeId, ohm: f64) {
+    pub(super) fn electrode(&mut self, node: NodeId, ohm: f64) {
         self.returns.push([node, NodeId::EARTH], ohm, None);
         self.network
             .shunt(node, NodeId::EARTH, Complex::new(ohm, 0.0), true);
@@ -355,8 +359,14 @@ impl Builder<'_> {
             poles.push((a, n));
         }
         if let Some(first) = poles.first() {
-            let feeder = self.contact(src_a, first.0, (line.feeder, PositionId(1)), "feeder");
-            self.meter("feeder", vec![feeder]);
+            let mut feeder = vec![self.contact(
+                src_a,
+                first.0,
+                (line.feeder, PositionId(1)),
+                "feeder",
+            )];
+            feeder.extend(self.welded_head(src_a, first.0));
+            self.meter("feeder", feeder);
             self.network
                 .series(src_n, first.1, Complex::new(CONTACT_OHM, 0.0));
         }
@@ -390,13 +400,15 @@ impl Builder<'_> {
     ) {
         let line = &self.site.line;
         let start = self.network.node(line.volts, Conductor::Ungrounded);
-        let meter = if index == line.broken_span {
-            self.contact(from.0, start, (line.span_state, PositionId(0)), name)
+        let meters = if index == line.broken_span {
+            vec![self.contact(from.0, start, (line.span_state, PositionId(0)), name)]
+        } else if let Some(contacts) = self.break_in(index, from.0, start) {
+            contacts
         } else {
             self.edge(from.0, start, name, None);
-            self.network.switch(from.0, start, CONTACT_OHM, true)
+            vec![self.network.switch(from.0, start, CONTACT_OHM, true)]
         };
-        self.meter(name, vec![meter]);
+        self.meter(name, meters);
         let z = overhead_impedance(
             &[
                 Placed {
@@ -419,11 +431,24 @@ impl Builder<'_> {
 
     /// The pole transformer: returns its two hots and its neutral.
     fn transformer(&mut self, poles: &[(NodeId, NodeId)]) -> [NodeId; 3] {
-        let t = &self.site.line.transformer;
+        let site = self.site;
         let (a, n) = poles
-            .get(self.site.line.transformer_pole)
+            .get(site.line.transformer_pole)
             .copied()
             .unwrap_or((NodeId::EARTH, NodeId::EARTH));
+        let top = match &site.line_work {
+            Some(work) => self.cutout(a, work.home_cutout),
+            None => a,
+        };
+        self.transformer_on(&site.line.transformer, (top, n))
+    }
+
+    /// A transformer on these two nodes.
+    pub(super) fn transformer_on(
+        &mut self,
+        t: &CenterTapped,
+        (a, n): (NodeId, NodeId),
+    ) -> [NodeId; 3] {
         let (one, two, neutral) = (self.hot(), self.hot(), self.grounded());
         self.network.windings(Windings::from_pairs(
             &[(a, n), (one, neutral), (neutral, two)],
@@ -444,7 +469,7 @@ impl Builder<'_> {
     }
 
     /// A service drop to a house with its electrode.
-    fn drop(&mut self, service: &Service, from: [NodeId; 3], point: &str, thing: &str) -> End {
+    pub(super) fn drop(&mut self, service: &Service, from: [NodeId; 3], point: &str, thing: &str) -> End {
         let (one, two, neutral) = (self.hot(), self.hot(), self.grounded());
         let top_one = self.hot();
         let contact = self.network.switch(from[0], top_one, CONTACT_OHM, true);
@@ -484,7 +509,7 @@ impl Builder<'_> {
         (top_hot, top_neutral)
     }
 
-    fn neighbor_loads(&mut self, end: End, leg_watts: (f64, f64)) {
+    pub(super) fn neighbor_loads(&mut self, end: End, leg_watts: (f64, f64)) {
         for (hot, watts) in [(end.one, leg_watts.0), (end.two, leg_watts.1)] {
             if let Some(hot) = hot {
                 let ohm = HOUSE_V * HOUSE_V / watts.max(1.0);

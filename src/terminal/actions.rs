@@ -42,7 +42,7 @@ pub(super) fn run(name: &str, library: Library, output: &mut Output<'_>) -> u8 {
     }
     if let Some(drill) = session.drill() {
         output.blank();
-        let points = Arg::Verbatim(drill.readings().names.points.join(", "));
+        let points = Arg::Verbatim(drill.site().point_names().join(", "));
         output.say(&Message::new("terminal-points").with("points", points));
     }
     DONE

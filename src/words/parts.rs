@@ -4,7 +4,7 @@
 //! A name that a word file gives in full comes first; this is for those it doesn't give.
 
 /// What stands before a thing's own name, and the message that puts the two together.
-const BEFORE: [(&str, &str); 10] = [
+const BEFORE: [(&str, &str); 15] = [
     ("breaker-", "part-breaker"),
     ("fuse-", "part-fuse"),
     ("circuit-", "part-circuit"),
@@ -15,6 +15,11 @@ const BEFORE: [(&str, &str); 10] = [
     ("bus-", "part-bus"),
     ("drop-", "part-drop"),
     ("handle-", "part-handle"),
+    ("tag-", "part-tag"),
+    ("jumper-", "part-jumper"),
+    ("cutout-", "part-cutout"),
+    ("grounds-", "part-grounds"),
+    ("battery-", "part-battery"),
 ];
 
 /// What stands after it.

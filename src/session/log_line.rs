@@ -1,0 +1,33 @@
+//! What a line crew's testers show and what happens on its line, as messages.
+
+use crate::drill::LineEvent;
+use crate::site::Site;
+use crate::words::{Message, Unit};
+
+/// What a tester shows.
+pub(super) fn detected_message(site: &Site, point: &str, tester: usize, lit: bool) -> Message {
+    let testers = site.line_work.as_ref().map(|w| &w.testers);
+    let name = testers.and_then(|t| t.get(tester));
+    let id = if lit {
+        "learnt-tester-lit"
+    } else {
+        "learnt-tester-dark"
+    };
+    Message::new(id)
+        .name("tester", name.map_or("", |t| t.name.as_str()))
+        .name("point", point)
+}
+
+/// What happens on the line.
+pub(super) fn line_message(site: &Site, event: &LineEvent) -> Message {
+    match event {
+        LineEvent::OpenedOnFault { control, amps } => Message::new("event-opened-on-fault")
+            .name("switch", site.control(*control).map_or("", |c| c.name.as_str()))
+            .quantity("amps", *amps, Unit::Amps),
+        LineEvent::CustomerStarted => Message::new("event-customer-started"),
+        LineEvent::CustomersBack => Message::new("event-customers-back"),
+        LineEvent::TieClosed => Message::new("event-tie-closed"),
+        LineEvent::TieHeld => Message::new("event-tie-held"),
+        LineEvent::SecondCrewClear => Message::new("event-second-crew-clear"),
+    }
+}
