@@ -385,10 +385,9 @@ pub fn write_action(site: &Site, action: &Action) -> String {
 pub fn duration(site: &Site, action: &Action) -> DrillTime {
     match action {
         Action::Set(control, _) => match site.control(*control).map(|c| c.kind) {
-            Some(Kind::Placement) => DrillTime::from_secs(60),
+            // A line's parts are worked with a stick from the bucket, or by radio with the order repeated back.
+            Some(Kind::Placement | Kind::Line) => DrillTime::from_secs(60),
             Some(Kind::People) => DrillTime::from_secs(30),
-            // With a stick from the bucket, or over the radio with the order repeated back.
-            Some(Kind::Line) => DrillTime::from_secs(60),
             Some(Kind::Plug | Kind::Lay | Kind::Lock) => DrillTime::from_secs(15),
             Some(Kind::Engine) => DrillTime::from_secs(10),
             _ => DrillTime::from_secs(4),

@@ -2,7 +2,7 @@
 //!
 //! A tester shows what its model makes of the solver's volts; nobody reads volts that a lamp doesn't give.
 //! The switches at head and tie open at once above their setting and stay open: reclosing is blocked for line work (common practice).
-//! Customers need a few minutes to go back once they are asked; they start no set while the utility serves them.
+//! Customers need a few minutes to go back once they are asked; they start no set after that, nor while the utility serves them.
 //! Not covered: volts induced by other lines, reclosing, customers who forget what they were told.
 
 use std::sync::Arc;
@@ -46,6 +46,8 @@ pub enum LineEvent {
 pub struct LineCondition {
     /// When the customers who were asked will be off their own sources.
     pub customers_due: Option<DrillTime>,
+    /// Whether they were asked: then none of them starts a set any more.
+    pub customers_asked: bool,
 }
 
 impl Drill {
@@ -121,21 +123,22 @@ impl Drill {
         if self.site().line_work.is_some() {
             let due = self.committed_at() + CUSTOMERS_TAKE;
             self.conditions.line.customers_due = Some(due);
+            self.conditions.line.customers_asked = true;
         }
     }
 
     /// Whether a customer would start a set now: not while the utility serves the house, and not with a set that won't run.
     pub(super) fn customer_starts(&self) -> bool {
-        !self.readings().point("bus").fed.utility && self.engine_is_sound()
+        let asked = self.conditions.line.customers_asked;
+        !asked && !self.readings().point("bus").fed.utility && self.engine_is_sound()
     }
 
     /// What the tie's remote control makes of it: it closes, unless a tag holds it.
     pub(super) fn tie_event(&self) -> LineEvent {
         let work = self.site().line_work.as_ref();
         let mut breaks = work.iter().flat_map(|w| &w.breaks);
-        let held = breaks.any(|b| {
-            matches!(b.at, At::Tie(_)) && self.positions.get(b.tag) == PositionId(1)
-        });
+        let held = breaks
+            .any(|b| matches!(b.at, At::Tie(_)) && self.positions.get(b.tag) == PositionId(1));
         if held {
             LineEvent::TieHeld
         } else {

@@ -89,7 +89,7 @@ impl Drill {
         }
         let tie = self.tie_event();
         take_place(&site, what, &mut self.positions);
-        self.happen(match what {
+        let event = match what {
             Happening::Outage => Event::Outage,
             Happening::CrewArrives => Event::CrewArrived,
             Happening::CrewTakesHold => Event::CrewTookHold,
@@ -106,7 +106,8 @@ impl Drill {
             }
             Happening::TieCloses => Event::Line(tie),
             Happening::SecondCrewClears => Event::Line(LineEvent::SecondCrewClear),
-        });
+        };
+        self.happen(event);
         self.conditions.story_done += 1;
         true
     }

@@ -5,12 +5,12 @@
 use crate::apparatus::transformer::CenterTapped;
 use crate::hazard::tester::{Sensing, Tester};
 use crate::site::{
-    At, Break, CLAMPS, ControlId, Grounds, HandTester, Kind, Line, LineWork, Tap,
+    At, Break, CLAMPS, Clamps, ControlId, Grounds, HandTester, Kind, Line, LineWork, Tap,
 };
 use crate::words::{Arg, Message};
 
 use super::site_build::{Build, HALF_V};
-use super::site_file::{TransformerFile};
+use super::site_file::TransformerFile;
 use super::site_file_line::{AtFile, BreakFile, LineWorkFile};
 
 /// Names of poles and spans, for what refers to them.
@@ -31,7 +31,10 @@ impl Build<'_> {
         let breaks = file.breaks.iter().map(|b| self.line_break(b, line, &known));
         let breaks: Vec<Break> = breaks.collect();
         let home = known.poles.get(line.transformer_pole).copied();
-        let home_cutout = self.line_control(&format!("cutout-{}", home.unwrap_or_default()), &["closed", "open"]);
+        let home_cutout = self.line_control(
+            &format!("cutout-{}", home.unwrap_or_default()),
+            &["closed", "open"],
+        );
         let taps = file.taps.iter().map(|tap| {
             let own = format!("(pole: \"{}\"", tap.pole);
             let pole = self.find(&[&own], &tap.pole, "pole", &known.poles);
@@ -61,9 +64,9 @@ impl Build<'_> {
                     powered: true,
                 },
                 battery: self.furnishing.add(
-                    &format!("battery-{}", tester.name),
+                    &format!("{}-battery", tester.name),
                     Kind::Line,
-                    &["good", "flat"],
+                    &["good", "spent"],
                     "line",
                     0,
                 ),
@@ -100,8 +103,8 @@ impl Build<'_> {
             AtFile::Tie(pole) => At::Tie(self.find(&[&own, "Tie"], pole, "pole", &known.poles)),
         };
         if at == At::Span(line.broken_span) {
-            let message =
-                Message::new("error-break-in-broken-span").with("name", Arg::Verbatim(file.name.clone()));
+            let message = Message::new("error-break-in-broken-span")
+                .with("name", Arg::Verbatim(file.name.clone()));
             self.fault(&[&own], message);
         }
         let handle = self.line_control(&file.name, &["closed", "open"]);
@@ -126,7 +129,7 @@ impl Build<'_> {
     /// A set of grounds: one clamp at a time.
     fn grounds(&mut self, name: &str) -> ControlId {
         const ONE: &str = "refused-one-clamp";
-        let control = self.line_control(name, &CLAMPS.map(|c| c.name()));
+        let control = self.line_control(name, &CLAMPS.map(Clamps::name));
         let f = &mut self.furnishing;
         for (position, from) in [(0, [1, 3]), (2, [1, 3]), (1, [0, 2]), (3, [0, 2])] {
             f.needs((control, position), control, &from, ONE);
@@ -153,8 +156,18 @@ impl Build<'_> {
         for control in [line.feeder, line.crew, line.span_state] {
             f.by_the_learner(control);
         }
-        f.needs((line.span_state, 0), line.crew, &[2], "refused-out-of-reach");
-        f.needs((line.span_state, 1), line.span_state, &[], "refused-no-reason");
+        f.needs(
+            (line.span_state, 0),
+            line.crew,
+            &[2],
+            "refused-out-of-reach",
+        );
+        f.needs(
+            (line.span_state, 1),
+            line.span_state,
+            &[],
+            "refused-no-reason",
+        );
     }
 
     fn transformer(&mut self, own: &str, file: &TransformerFile, volts: f64) -> CenterTapped {

@@ -6,8 +6,8 @@ use serde::Deserialize;
 
 use crate::apparatus::fuse::Delay;
 
-use super::site_file_line::LineWorkFile;
 use super::site_build_machine::{KindFile, MachineFile};
+use super::site_file_line::LineWorkFile;
 
 /// The version of site files that this program reads.
 pub(super) const SITE_VERSION: u32 = 1;

@@ -22,7 +22,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let Some(work) = &site.line_work else {
         return Vec::new();
     };
-    let mut found = clamps(site, work, trace);
+    let mut found: Vec<Finding> = clamps(site, work, trace).into_iter().collect();
     found.extend(tests(site, work, trace));
     for (rule, holds) in STANDING {
         let stretches = episodes(trace, |m| holds(site, work, m));
@@ -97,11 +97,12 @@ fn standing_finding(
         ..Finding::breach(rule, episode.from, episode.first)
     };
     let finding = finding.with("volts", Arg::Quantity(volts, Unit::Volts));
-    match rule {
-        Rule::GroundsWrong => finding
+    if rule == Rule::GroundsWrong {
+        finding
             .with("how", Arg::Count(ELSEWHERE))
-            .with("sets", Arg::Count(sets)),
-        _ => finding.with("lasted", Arg::lasting(episode.length())),
+            .with("sets", Arg::Count(sets))
+    } else {
+        finding.with("lasted", Arg::lasting(episode.length()))
     }
 }
 
@@ -185,25 +186,20 @@ enum Lacking {
 }
 
 /// Whether the line was shown to be dead at a pole.
-fn shown_dead(
-    site: &Site,
-    work: &LineWork,
-    seen: &[Moment],
-    pole: usize,
-) -> Result<(), Lacking> {
+fn shown_dead(site: &Site, work: &LineWork, seen: &[Moment], pole: usize) -> Result<(), Lacking> {
     let name = site.line.poles.get(pole).map_or("", |p| p.name.as_str());
-    let closed = seen
-        .iter()
-        .rposition(|m| matches!(&m.what, What::Did(Action::Set(c, p)) if joins(site, work, *c, *p)));
+    let closed = seen.iter().rposition(
+        |m| matches!(&m.what, What::Did(Action::Set(c, p)) if joins(site, work, *c, *p)),
+    );
     let from = closed.map_or(0, |i| i + 1);
     let tests: Vec<(&str, usize, bool)> = seen
         .iter()
         .skip(from)
-        .filter_map(|m| match &m.what {
-            What::Learnt(Learnt::Detected { point, tester, lit }) => {
-                Some((point.as_str(), *tester, *lit))
-            }
-            _ => None,
+        .filter_map(|m| {
+            let What::Learnt(Learnt::Detected { point, tester, lit }) = &m.what else {
+                return None;
+            };
+            Some((point.as_str(), *tester, *lit))
         })
         .collect();
     let Some(at) = tests.iter().rposition(|(point, ..)| *point == name) else {
@@ -240,7 +236,8 @@ fn shown(lit: bool) -> Shown {
 
 /// Whether a deed joins the line to something that may feed it.
 fn joins(site: &Site, work: &LineWork, control: ControlId, position: PositionId) -> bool {
-    let closing = |handle: ControlId, closed: u8| (handle, PositionId(closed)) == (control, position);
+    let closing =
+        |handle: ControlId, closed: u8| (handle, PositionId(closed)) == (control, position);
     closing(site.line.feeder, 1)
         || closing(work.home_cutout, 0)
         || work.taps.iter().any(|t| closing(t.cutout, 0))
@@ -274,11 +271,8 @@ fn not_asked(trace: &Trace) -> Option<Finding> {
     let (mut asked, mut back) = (false, false);
     for (pair, index) in trace.moments.windows(2).zip(1..) {
         let [before, after] = pair else { continue };
-        match &after.what {
-            What::Did(Action::Tell(Listener::Neighbors)) => asked = true,
-            What::Happened(Event::Line(LineEvent::CustomersBack)) => back = true,
-            _ => {}
-        }
+        asked |= after.what == What::Did(Action::Tell(Listener::Neighbors));
+        back |= after.what == What::Happened(Event::Line(LineEvent::CustomersBack));
         if served(before) && !served(after) {
             (asked, back) = (false, false);
         }

@@ -39,7 +39,7 @@ impl<'a> Bench<'a> {
             ..Drive::default()
         };
         let body = Body {
-            touching: site.stands(positions, site.line.crew, "hands-on"),
+            touching: site.hands_on_line(positions),
         };
         self.solves += 1;
         let readings = self.plant.read(site, positions, &self.loads, drive, body);

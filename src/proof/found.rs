@@ -69,6 +69,9 @@ impl Found {
 
     pub(super) fn by_construction(&self, scenario: &Scenario) -> Standing {
         let site = &scenario.site;
+        if site.line_work.is_some() {
+            return Standing::NotCovered("proof-line-customers");
+        }
         let mut cords = site.cords.iter();
         let two_plugs = cords.any(|c| matches!(c.far, FarEnd::Blades(..)));
         let guarded = site.panel.backfeed.is_none_or(|b| b.interlock.blocks());

@@ -7,7 +7,7 @@
 use std::collections::BTreeMap;
 
 use crate::site::{
-    Bus, ControlId, FarEnd, Moved, OtherSide, PositionId, Positions, Site, Spot, Transfer,
+    At, Bus, ControlId, FarEnd, Moved, OtherSide, PositionId, Positions, Site, Spot, Transfer,
 };
 
 /// A place that electricity can reach.
@@ -49,6 +49,8 @@ pub(super) enum Place {
     Pole(usize),
     /// The far side of the switch at the head of the line.
     Substation,
+    /// The far side of a tie.
+    SecondFeed,
 }
 
 /// Two places and what has to stand so that they are joined.
@@ -114,15 +116,43 @@ impl Joints {
         self.join(Place::Substation, Place::Pole(0), &head, None);
         for (index, span) in line.spans.iter().enumerate() {
             let whole = [(line.span_state, FIRST)];
-            let closed: &[_] = if index == line.broken_span {
-                &whole
-            } else {
-                &[]
-            };
-            self.join(Place::Pole(span.from), Place::Pole(span.to), closed, None);
+            let ends = (Place::Pole(span.from), Place::Pole(span.to));
+            let own = site.line_work.iter().flat_map(|w| &w.breaks);
+            let own = own.filter(|b| b.at == At::Span(index));
+            let ways: Vec<_> = own
+                .flat_map(|b| [(b.handle, FIRST), (b.jumper, SECOND)])
+                .collect();
+            if index == line.broken_span {
+                self.join(ends.0, ends.1, &whole, None);
+            } else if ways.is_empty() {
+                self.join(ends.0, ends.1, &[], None);
+            }
+            for closed in ways {
+                self.join(ends.0, ends.1, &[closed], None);
+            }
         }
         let pole = Place::Pole(line.transformer_pole);
-        self.join(pole, Place::Service, &[], None);
+        let cutout = site.line_work.iter().map(|w| (w.home_cutout, FIRST));
+        let closed: Vec<_> = cutout.collect();
+        self.join(pole, Place::Service, &closed, None);
+        self.line_work(site);
+    }
+
+    /// What a crew works besides: welded contacts at the head, a tie to a second feed.
+    fn line_work(&mut self, site: &Site) {
+        let Some(work) = &site.line_work else {
+            return;
+        };
+        let welded = [(work.head_contacts, SECOND)];
+        self.join(Place::Substation, Place::Pole(0), &welded, None);
+        for own in &work.breaks {
+            let At::Tie(pole) = own.at else {
+                continue;
+            };
+            for closed in [(own.handle, FIRST), (own.jumper, SECOND)] {
+                self.join(Place::SecondFeed, Place::Pole(pole), &[closed], None);
+            }
+        }
     }
 
     fn sources(&mut self, site: &Site) {

@@ -19,6 +19,10 @@ pub struct Stand {
     pub shock: bool,
     /// Bare contacts within reach are fed.
     pub bare: bool,
+    /// Hands are on a line that nothing visible and tagged cuts off.
+    pub unbarred: bool,
+    /// Hands are on a line that isn't grounded at the work.
+    pub out_of_zone: bool,
 }
 
 impl Stand {
@@ -28,10 +32,13 @@ impl Stand {
     }
 }
 
+/// Where the utility feeds the line.
+const FEEDS: [Place; 2] = [Place::Substation, Place::SecondFeed];
+
 /// Judges how things stand.
 #[derive(Debug, Clone)]
 pub(super) struct Judge<'a> {
-    site: &'a Site,
+    pub(super) site: &'a Site,
     pub(super) joints: Joints,
     hands_on: Option<crate::site::PositionId>,
 }
@@ -76,8 +83,14 @@ impl<'a> Judge<'a> {
 
     /// Whether the utility reaches the main bus.
     pub(super) fn on_utility(&self, positions: &Positions) -> bool {
-        let utility = self.joints.reach(positions, Place::Substation);
-        self.joints.has(&utility, Place::Bus)
+        self.utility_reaches(positions, Place::Bus)
+    }
+
+    /// Whether the utility reaches a place, from the head of the line or by its tie.
+    pub(super) fn utility_reaches(&self, positions: &Positions, place: Place) -> bool {
+        FEEDS
+            .iter()
+            .any(|feed| self.joints.has(&self.joints.reach(positions, *feed), place))
     }
 
     /// Whether an own source reaches a place.
@@ -95,6 +108,9 @@ impl<'a> Judge<'a> {
 
     /// What holds.
     pub(super) fn stand(&self, positions: &Positions) -> Stand {
+        if self.site.line_work.is_some() {
+            return self.stand_of_line(positions);
+        }
         let own = self.own(positions);
         let utility = self.joints.reach(positions, Place::Substation);
         let by_own = |p: Place| own.iter().any(|r| self.joints.has(r, p));
@@ -107,7 +123,14 @@ impl<'a> Judge<'a> {
             tied: by_own(Place::Substation),
             shock: held && live(pole),
             bare: self.bare(positions, &live),
+            unbarred: false,
+            out_of_zone: false,
         }
+    }
+
+    /// Whether the generator is tied to the utility's line.
+    pub(super) fn tied(&self, positions: &Positions) -> bool {
+        FEEDS.iter().any(|feed| self.own_reaches(positions, *feed))
     }
 
     fn unguarded(&self, positions: &Positions, fed: &impl Fn(Place) -> bool) -> bool {

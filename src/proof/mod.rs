@@ -9,6 +9,8 @@ mod bench;
 mod found;
 mod joints;
 mod judge;
+mod judge_line;
+mod line_way;
 mod model;
 mod plan;
 mod search;
@@ -134,6 +136,8 @@ pub fn marked(scenario: &Scenario, moment: &Moment) -> Stand {
         tied: moment.readings.generator.tied,
         shock: moment.readings.shock.is_some(),
         bare: rules.contains(&Rule::LiveBlades),
+        unbarred: rules.contains(&Rule::NoVisibleBreak),
+        out_of_zone: rules.contains(&Rule::NotGrounded),
     }
 }
 
@@ -290,7 +294,11 @@ fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, terms: Terms<'_>) -> St
         return Standing::Shown(terms.try_first.to_vec());
     }
     let by_itself = scenario.site.transfers.iter().any(|t| t.automatic);
-    match way::safe_way(scenario, judge, terms.seed) {
+    let way = match &scenario.site.line_work {
+        Some(work) => line_way::safe_way(scenario, work, terms.seed),
+        None => way::safe_way(scenario, judge, terms.seed),
+    };
+    match way {
         Way::None if by_itself => Standing::NotCovered("proof-by-itself"),
         Way::Passed(way) => Standing::Shown(way),
         Way::None => Standing::Broken(Vec::new()),
@@ -303,6 +311,9 @@ fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, terms: Terms<'_>) -> St
 fn sound_start(scenario: &Scenario, judge: &Judge<'_>, terms: Terms<'_>) -> Standing {
     if scenario.as_built == scenario.start {
         return Standing::Proved;
+    }
+    if scenario.site.line_work.is_some() {
+        return Standing::NotCovered("proof-line-found");
     }
     let (groups, also) = parts(scenario, terms.scope);
     let mut branches: Vec<usize> = groups.into_iter().flatten().collect();

@@ -150,7 +150,7 @@ impl ModelMarker<'_> {
 /// All controls but those of the line that stand as the story has them.
 pub(super) fn everything(site: &Site) -> Vec<ControlId> {
     let ids = (0..).map(ControlId).zip(&site.controls);
-    let own = ids.filter(|(id, _)| !told_by_the_story(site, *id));
+    let own = ids.filter(|(id, _)| !told_by_the_story(site, *id) && !left_to_customers(site, *id));
     own.map(|(id, _)| id).collect()
 }
 
@@ -196,6 +196,13 @@ pub(super) fn by_itself(control: &Control, to: PositionId) -> bool {
 pub(super) fn wears(site: &Site, control: ControlId) -> bool {
     let oil = site.generator.machine.oil.as_ref();
     oil.is_some_and(|oil| oil.level == control)
+}
+
+/// What stands in a customer's house while the learner works the line: all but the engine stays as it is found.
+/// A breaker that opens there only takes a source off the line, as the engine does when it stops.
+pub(super) fn left_to_customers(site: &Site, control: ControlId) -> bool {
+    let house = |c: &Control| c.operator == Operator::World && c.kind != Kind::Engine;
+    site.line_work.is_some() && site.control(control).is_some_and(house)
 }
 
 /// The line's own parts stand as the story has them.

@@ -154,7 +154,8 @@ impl<'a> Space<'a> {
         let site = &self.scenario.site;
         let mut rest = rest.clone();
         for circuit in site.circuits.iter().map(|c| c.breaker) {
-            if self.digit(circuit).is_none() {
+            // On a line that a crew works the house is the customers' and stands as it is found.
+            if self.digit(circuit).is_none() && site.line_work.is_none() {
                 rest.set(circuit, PositionId(0));
             }
         }
@@ -344,8 +345,10 @@ pub(super) fn counted(
     counted.retain(|c| !leads_nowhere(site, *c));
     counted.push(site.generator.engine);
     counted.extend(also);
+    let grounds = site.line_work.iter().flat_map(|w| &w.grounds);
+    counted.extend(grounds.map(|g| g.control));
     counted.extend(tied(site, &counted));
-    counted.retain(|c| !model::told_by_the_story(site, *c));
+    counted.retain(|c| !model::told_by_the_story(site, *c) && !model::left_to_customers(site, *c));
     counted.sort_unstable();
     counted.dedup();
     counted

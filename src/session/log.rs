@@ -1,7 +1,8 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
 use crate::drill::{
-    Action, Event, Follows, Learnt, LineEvent, MachineEvent, ProtectionEvent, SourceEvent, Touched, What,
+    Action, Event, Follows, Learnt, LineEvent, MachineEvent, ProtectionEvent, SourceEvent, Touched,
+    What,
 };
 use crate::hazard::shock::zone;
 use crate::scenario::Scenario;
@@ -85,9 +86,7 @@ fn kind_of(event: &Event) -> LogKind {
         Event::Collision { .. }
         | Event::CrewFoundLive { .. }
         | Event::Alarm { .. }
-        | Event::Line(LineEvent::OpenedOnFault { .. }) => {
-            LogKind::Mistake
-        }
+        | Event::Line(LineEvent::OpenedOnFault { .. }) => LogKind::Mistake,
         Event::Outage
         | Event::CrewArrived
         | Event::CrewTookHold

@@ -22,7 +22,10 @@ pub(super) fn detected_message(site: &Site, point: &str, tester: usize, lit: boo
 pub(super) fn line_message(site: &Site, event: &LineEvent) -> Message {
     match event {
         LineEvent::OpenedOnFault { control, amps } => Message::new("event-opened-on-fault")
-            .name("switch", site.control(*control).map_or("", |c| c.name.as_str()))
+            .name(
+                "switch",
+                site.control(*control).map_or("", |c| c.name.as_str()),
+            )
             .quantity("amps", *amps, Unit::Amps),
         LineEvent::CustomerStarted => Message::new("event-customer-started"),
         LineEvent::CustomersBack => Message::new("event-customers-back"),

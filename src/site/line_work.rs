@@ -146,7 +146,7 @@ pub struct HandTester {
     pub name: String,
     /// What it shows when its battery is good.
     pub make: Tester,
-    /// Its battery: good, flat.
+    /// Its battery: good, spent.
     pub battery: ControlId,
 }
 

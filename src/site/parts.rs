@@ -11,10 +11,10 @@ use crate::apparatus::motor::Motor;
 use crate::apparatus::transformer::CenterTapped;
 
 use super::control::{Constraint, Control, ControlId, PositionId, Positions};
-use super::line_work::LineWork;
 use super::equipment::{
     Battery, Bus, Cord, Garage, Generator, Inlet, Panel, Place, Solar, Subpanel, Transfer,
 };
+use super::line_work::LineWork;
 
 /// Everything that is built.
 #[derive(Debug, Clone, PartialEq)]

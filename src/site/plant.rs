@@ -35,8 +35,8 @@ const FLOOR_PU: f64 = 0.8;
 /// Volts at which the electronics of a ground-fault device work: two thirds of rated, common practice.
 const WORKS_FROM_V: f64 = 80.0;
 
-/// Amps through a worker on grounded line from which a touch counts: what 99.5 % of women can let go of (IEC 60479-1 and the tests it rests on).
-const HELD_A: f64 = 0.006;
+/// Amps through a line worker from which a touch counts as harm: below them no heart is expected to stop, however long it lasts (IEC 60479-1, the long end of curve c1; checked in a copy that quotes it).
+const HARMS_A: f64 = 0.04;
 
 /// Most volts that a battery's inverter makes, per unit: common practice.
 const INVERTER_EMF_MAX_PU: f64 = 1.1;
@@ -180,7 +180,7 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
         let shock = (body.touching && fed.any()).then(|| self.shock(site, drive, tied));
-        let shock = shock.filter(|s| site.line_work.is_none() || s.amps.high >= HELD_A);
+        let shock = shock.filter(|s| site.line_work.is_none() || s.amps.high >= HARMS_A);
         self.report(site, positions, drive, tied, shock)
     }
 

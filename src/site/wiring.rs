@@ -359,12 +359,8 @@ impl Builder<'_> {
             poles.push((a, n));
         }
         if let Some(first) = poles.first() {
-            let mut feeder = vec![self.contact(
-                src_a,
-                first.0,
-                (line.feeder, PositionId(1)),
-                "feeder",
-            )];
+            let mut feeder =
+                vec![self.contact(src_a, first.0, (line.feeder, PositionId(1)), "feeder")];
             feeder.extend(self.welded_head(src_a, first.0));
             self.meter("feeder", feeder);
             self.network
@@ -469,7 +465,13 @@ impl Builder<'_> {
     }
 
     /// A service drop to a house with its electrode.
-    pub(super) fn drop(&mut self, service: &Service, from: [NodeId; 3], point: &str, thing: &str) -> End {
+    pub(super) fn drop(
+        &mut self,
+        service: &Service,
+        from: [NodeId; 3],
+        point: &str,
+        thing: &str,
+    ) -> End {
         let (one, two, neutral) = (self.hot(), self.hot(), self.grounded());
         let top_one = self.hot();
         let contact = self.network.switch(from[0], top_one, CONTACT_OHM, true);

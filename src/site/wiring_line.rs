@@ -1,6 +1,6 @@
 //! What a crew works, as a part of the network: breaks with their jumpers, cutouts, further transformers, a second feed, grounds, the worker.
 //!
-//! The worker stands on the pole: through its footing to remote earth, and joined to the neutral once the earth end of the grounds is on there.
+//! The worker stands on the pole: through its footing to remote earth, and joined to the neutral once a set of grounds is on there with both ends.
 //! A set of grounds is one lead between conductor and neutral; with one end on, it carries nothing.
 //! The second feed is in step with the first and as stiff.
 
@@ -13,6 +13,8 @@ use super::wiring::{BODY_OHM, Builder, CONTACT_OHM, Contact, UTILITY};
 
 const CLOSED: PositionId = PositionId(0);
 const PRESENT: PositionId = PositionId(1);
+/// The position of grounds in which they carry: its place in `CLAMPS`.
+const BOTH_ENDS: PositionId = PositionId(2);
 
 impl Builder<'_> {
     /// The contacts at the near end of a span: a break with its jumper; `None` where the span has none.
@@ -55,7 +57,7 @@ impl Builder<'_> {
                 let branch = self.network.shunt(a, n, lead, false);
                 self.contacts.push(Contact {
                     branch,
-                    closed_in: (grounds.control, PositionId(2)),
+                    closed_in: (grounds.control, BOTH_ENDS),
                     shunt: true,
                 });
                 let name = site.control(grounds.control).map_or("", |c| &c.name);
@@ -79,7 +81,9 @@ impl Builder<'_> {
 
     /// Behind the cutout over a transformer.
     pub(super) fn cutout(&mut self, a: NodeId, cutout: super::control::ControlId) -> NodeId {
-        let top = self.network.node(self.site.line.volts, Conductor::Ungrounded);
+        let top = self
+            .network
+            .node(self.site.line.volts, Conductor::Ungrounded);
         let name = self.site.control(cutout).map_or("", |c| c.name.as_str());
         self.contact(a, top, (cutout, CLOSED), name);
         top
@@ -124,13 +128,12 @@ impl Builder<'_> {
         let footing = Complex::new(site.line.footing_ohm, 0.0);
         self.network.shunt(stand, NodeId::EARTH, footing, true);
         let own = work.grounds.iter().find(|g| g.pole == site.line.crew_pole);
-        for position in [1, 2].map(PositionId) {
-            let Some(grounds) = own else { continue };
+        if let Some(grounds) = own {
             let band = Complex::new(CONTACT_OHM, 0.0);
             let branch = self.network.shunt(stand, n, band, false);
             self.contacts.push(Contact {
                 branch,
-                closed_in: (grounds.control, position),
+                closed_in: (grounds.control, BOTH_ENDS),
                 shunt: true,
             });
         }

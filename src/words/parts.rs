@@ -4,7 +4,7 @@
 //! A name that a word file gives in full comes first; this is for those it doesn't give.
 
 /// What stands before a thing's own name, and the message that puts the two together.
-const BEFORE: [(&str, &str); 15] = [
+const BEFORE: [(&str, &str); 14] = [
     ("breaker-", "part-breaker"),
     ("fuse-", "part-fuse"),
     ("circuit-", "part-circuit"),
@@ -19,11 +19,10 @@ const BEFORE: [(&str, &str); 15] = [
     ("jumper-", "part-jumper"),
     ("cutout-", "part-cutout"),
     ("grounds-", "part-grounds"),
-    ("battery-", "part-battery"),
 ];
 
 /// What stands after it.
-const AFTER: [(&str, &str); 12] = [
+const AFTER: [(&str, &str); 13] = [
     ("-generator-end", "part-generator-end"),
     ("-house-end", "part-house-end"),
     ("-far-end", "part-far-end"),
@@ -36,6 +35,7 @@ const AFTER: [(&str, &str); 12] = [
     ("-lock", "part-lock"),
     ("-breaker", "part-own-breaker"),
     ("-gfci", "part-gfci"),
+    ("-battery", "part-battery"),
 ];
 
 /// Each way to take a name apart: the message that makes it, and the thing that has the other name.

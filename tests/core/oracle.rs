@@ -256,7 +256,10 @@ fn fast(name: &str, air_m3: f64) -> Arc<Scenario> {
             | Happening::LegLost
             | Happening::DropMended
             | Happening::UtilityFails
-            | Happening::NeighborAsks => continue,
+            | Happening::NeighborAsks
+            | Happening::CustomerStarts
+            | Happening::TieCloses
+            | Happening::SecondCrewClears => continue,
         };
         timed.at = DrillTime::from_secs(at);
         timed.spread_s = spread_s;

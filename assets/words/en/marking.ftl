@@ -40,16 +40,34 @@ finding-no-transfer-equipment-now = Stop the engine and keep it off. If the util
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
 source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
 
-finding-collision-what = The utility and your generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
+finding-collision-what = { $crew ->
+    [one] The utility and a customer's generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
+   *[other] The utility and your generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
+}
 finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. The shaft gets up to { $torque } times its rated torque. Shafts can break, windings can burn, and things can catch fire.
-finding-collision-now = Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
-finding-collision-instead = Turn the generator breaker off before the main breaker goes on. An interlock allows no other order.
+finding-collision-now = { $crew ->
+    [one] Open the recloser and leave it open. Send somebody to the house. Keep people away from the generator.
+   *[other] Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
+}
+finding-collision-instead = { $crew ->
+    [one] Ask the customers to go back to the utility, wait for their answer, and close last.
+   *[other] Turn the generator breaker off before the main breaker goes on. An interlock allows no other order.
+}
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
-finding-shock-what = A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
+finding-shock-what = { $crew ->
+    [one] You had the line in hand, and it was live. It stood at { $volts }. { $amps } went through the body.
+   *[other] A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
+}
 finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. Zone: { $zone }.
-finding-shock-now = Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
-finding-shock-instead = Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
+finding-shock-now = { $crew ->
+    [one] Nobody touches the worker or the line before it is open and grounded. Call the emergency number.
+   *[other] Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
+}
+finding-shock-instead = { $crew ->
+    [one] Cut the line off for all to see, test it with a proved tester, and ground it at the work. Then touch it.
+   *[other] Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
+}
 source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).
 
 finding-touch-what = The hand that used it felt current from this metal: { $metal }. It bridged { $volts }. { $body } went through the body for { $seconds }.

@@ -40,16 +40,34 @@ finding-no-transfer-equipment-now = Detenga el motor y déjelo detenido. Si la r
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
 
-finding-collision-what = La red y su generador se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+finding-collision-what = { $crew ->
+    [one] La red y el generador de un cliente se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+   *[other] La red y su generador se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+}
 finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje recibe hasta { $torque } veces su par nominal. Se pueden romper ejes, quemar devanados e incendiar cosas.
-finding-collision-now = Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
-finding-collision-instead = Apague el interruptor del generador antes de encender el principal. Un bloqueo mecánico no permite otro orden.
+finding-collision-now = { $crew ->
+    [one] Abra el reconectador y déjelo abierto. Mande a alguien a la casa. Que nadie se acerque al generador.
+   *[other] Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
+}
+finding-collision-instead = { $crew ->
+    [one] Pida a los clientes que vuelvan a la red, espere su respuesta y cierre al final.
+   *[other] Apague el interruptor del generador antes de encender el principal. Un bloqueo mecánico no permite otro orden.
+}
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
-finding-shock-what = Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
+finding-shock-what = { $crew ->
+    [one] Usted tenía la línea en la mano, y había voltaje en ella: { $volts }. Corriente por el cuerpo: { $amps }.
+   *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
+}
 finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. Zona: { $zone }.
-finding-shock-now = Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
-finding-shock-instead = Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
+finding-shock-now = { $crew ->
+    [one] Nadie toca a la persona ni la línea antes de que esté abierta y puesta a tierra. Llame al número de emergencia.
+   *[other] Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
+}
+finding-shock-instead = { $crew ->
+    [one] Corte la línea a la vista de todos, mídala con un detector probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
+   *[other] Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
+}
 source-shock = IEEE Std 80: 0,116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
 
 finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Hizo puente con { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.

@@ -1,0 +1,138 @@
+# A line that a crew works: names, refusals, what testers show, what happens, findings.
+
+name-feeder = recloser at the head
+name-feeder-contacts = contacts of the recloser
+name-broken-span = the broken line
+name-away = not at the line
+name-testing = at the pole, hands off
+name-hands-on = hands on the line
+name-clear = clear of the line
+name-whole = mended
+name-broken = broken
+name-absent = none
+name-present = there
+name-sound = sound
+name-welded = welded
+name-earth-end = earth end on
+name-both-ends = both ends on
+name-line-end = line end on
+name-good = good
+name-spent = spent
+name-working = at work
+name-tester = tester in hand
+name-detector = detector from 720 volts up
+name-low-range = tester with a low range
+name-old-detector = old tester from the truck
+name-proving-source = proving source
+name-second-crew = second crew
+name-disconnect = disconnect
+name-tie = tie to the other feed
+name-pole-5 = pole 5
+name-pole-6 = pole 6
+name-span-4 = line from pole 4 to pole 5
+name-span-5 = line from pole 5 to pole 6
+
+part-tag = tag, { $of }
+part-jumper = jumper around it, { $of }
+part-cutout = cutout over the transformer, { $of }
+part-grounds = grounds, { $of }
+part-battery = battery, { $of }
+
+close-line-work = The line that you work, from the head to the last pole. You order the recloser by radio. All else you work with a stick.
+
+refused-blades-closed = You stand under it and look up. The blades are closed. A tag says that they are open.
+refused-jumper-there = You stand under it and look up. A jumper bridges the open blades. Take it off first.
+refused-tagged = A tag hangs there. Take your tag off first.
+refused-no-jumper = Nobody sets a jumper here.
+refused-one-clamp = One clamp at a time. Move the other end first.
+refused-out-of-reach = You can only mend the line with your hands on it.
+refused-no-reason = The line is whole. Leave it so.
+refused-second-crew = The tag of the other crew hangs there. Only they take it off.
+
+learnt-tester-lit = { $point }: it lights up. In hand: { $tester }.
+learnt-tester-dark = { $point }: it stays dark. In hand: { $tester }.
+learnt-customers-asked = You ask the customers to go back to the utility. They need a few minutes.
+
+event-opened-on-fault = It opens on a fault, with { $amps }: { $switch }.
+event-customer-started = A customer on the line starts a generator.
+event-customers-back = The customers say: our generators are off. We are back on the utility's side.
+event-tie-closed = The tie closes by its remote control.
+event-tie-held = The remote control wants to close the tie. Your tag holds it.
+event-second-crew-clear = The other crew says: we are clear. Our grounds and tags are gone.
+
+finding-not-tested-what = { $lit ->
+    [one] You trusted this line after the tester had lit up on it. It stood at { $volts } then.
+   *[other] You trusted this line without a test since it was last closed. It stood at { $volts } then.
+}
+finding-not-tested-why = A dark street proves nothing. One generator in one house can bring the line to full voltage through its transformer, at any time.
+finding-not-tested-now = Stop. Get clear of the line. Treat it as live.
+finding-not-tested-instead = Test at your own pole, after the last switch was moved. Try the tester on the proving source before and after. Only then clamp the grounds.
+source-not-tested = 29 CFR 1926.961: a line counts as live until it is tested dead and grounded (checked in a digest). NIOSH FACE 90-02 (checked).
+
+finding-tester-unproved-what = { $why ->
+    [0] The tester was not tried on the proving source before the test. In hand: { $tester }. The line stood at { $volts } then.
+    [one] The tester was not tried on the proving source after the test. In hand: { $tester }. The line stood at { $volts } then.
+    [2] The tester stayed dark on the proving source too. In hand: { $tester }. The line stood at { $volts } then.
+   *[other] This tester shows nothing below { $least }. In hand: { $tester }. The line stood at { $volts } then.
+}
+finding-tester-unproved-why = A dark tester can mean a dead line, a flat battery or the wrong range. Low volts from a small generator kill too.
+finding-tester-unproved-now = Take your hands away. Prove a tester with a low range, test, and prove it again.
+finding-tester-unproved-instead = Live, dead, live: proving source, line, proving source. Use a tester that shows the volts of a house too.
+source-tester-unproved = NIOSH 88-104: a tester that missed low volts (checked). NFPA 70E: test before and after (checked). The least volts asked here: common practice.
+
+finding-not-grounded-what = For { $lasted } your hands were on the line with no grounds on it. It stood at up to { $volts } in that time.
+finding-not-grounded-why = A tested line can become live the next second: a generator starts, a switch closes. Grounds make that a short circuit and keep all you touch alike.
+finding-not-grounded-now = Get clear of the line. Test again and ground it.
+finding-not-grounded-instead = Ground at the work before you touch: earth end first, then line end with a stick.
+source-not-grounded = 29 CFR 1926.962(b) and (c): grounds, placed so that nobody is exposed to a difference of potential (checked in a digest).
+
+finding-grounds-wrong-what = { $how ->
+    [0] The line end went on before the earth end. The clamp in your hand was at the line's { $volts }.
+    [one] The earth end came off before the line end. The clamp in your hand was at the line's { $volts }.
+   *[other] { $sets ->
+        [one] A set hung on the line, but not at your pole. The line at your hands stood at up to { $volts }.
+       *[other] { $sets } sets hung on the line, but none at your pole. The line at your hands stood at up to { $volts }.
+    }
+}
+finding-grounds-wrong-why = A clamp on the line with its other end free is the line. Grounds elsewhere let your pole and the wire come to different volts.
+finding-grounds-wrong-now = { $how ->
+    [2] Get clear of the line, and ground at the work.
+   *[other] Take the line end off with the stick, and start the order anew.
+}
+finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, then earth end. Always at the pole where you work.
+source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
+
+finding-no-visible-break-what = For { $lasted } your hands were on a line that no open and tagged break cut off. It stood at up to { $volts } in that time.
+finding-no-visible-break-why = A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only blades that hang open, with a tag on them, can be trusted.
+finding-no-visible-break-now = Get clear of the line. Open the breaks, look at them, and hang your tags.
+finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag.
+source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
+
+finding-grounds-left-what = { $sets ->
+    [one] The utility fed into one set of grounds that hung on the line: { $amps }.
+   *[other] The utility fed into { $sets } sets of grounds that hung on the line: { $amps }.
+}
+finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead can whip and the clamps can burn off. Whoever stands there can be hurt.
+finding-grounds-left-now = Leave the switch open. Take all grounds off, line end first. Look for damage.
+finding-grounds-left-instead = Count the sets that go on and the sets that come off. Close only when none is left.
+source-grounds-left = DOE handbook on line work, removal of grounds (from memory). The amps are computed from the impedances of line and source.
+
+finding-not-asked-what = { $asked ->
+    [one] You closed the line before the customers had called back. { $running ->
+        [one] A generator was running on it.
+       *[other] No generator was running, by luck.
+    }
+   *[other] You closed the line and had not asked the customers to go back first. { $running ->
+        [one] A generator was running on it.
+       *[other] No generator was running, by luck.
+    }
+}
+finding-not-asked-why = A customer's generator is not in step with the utility. If the two meet, both fight.
+finding-not-asked-now = Ask every customer on this line what runs there.
+finding-not-asked-instead = Ask the customers to go back, wait for their answer, and close cutouts and recloser last.
+source-not-asked = NEC 702.5 asks that the two sources be kept apart (checked in a copy). To ask first: common practice.
+
+proof-line-found = the start is as the storm and the customers left it, which no crew brings about.
+proof-line-customers = in this drill the customers may feed the line at any time. That is what it is about.
+
+error-break-in-broken-span = The break “{ $name }” sits in the line that breaks. Put it into another one.

@@ -1,0 +1,138 @@
+# Una línea en la que trabaja una cuadrilla: nombres, negativas, lo que muestran los detectores, lo que pasa, hallazgos.
+
+name-feeder = reconectador de cabecera
+name-feeder-contacts = contactos del reconectador
+name-broken-span = el tramo roto
+name-away = fuera de la línea
+name-testing = en el poste, sin tocar
+name-hands-on = manos en la línea
+name-clear = lejos de la línea
+name-whole = reparado
+name-broken = roto
+name-absent = ninguno
+name-present = puesto
+name-sound = en buen estado
+name-welded = soldado
+name-earth-end = extremo de tierra puesto
+name-both-ends = los dos extremos puestos
+name-line-end = extremo de línea puesto
+name-good = buena
+name-spent = agotada
+name-working = trabajando
+name-tester = detector en la mano
+name-detector = detector desde 720 voltios
+name-low-range = detector con escala baja
+name-old-detector = detector viejo del camión
+name-proving-source = fuente de prueba
+name-second-crew = segunda cuadrilla
+name-disconnect = seccionador
+name-tie = enlace con la otra alimentación
+name-pole-5 = poste 5
+name-pole-6 = poste 6
+name-span-4 = línea del poste 4 al poste 5
+name-span-5 = línea del poste 5 al poste 6
+
+part-tag = etiqueta, { $of }
+part-jumper = puente, { $of }
+part-cutout = cortacircuito del transformador, { $of }
+part-grounds = puestas a tierra, { $of }
+part-battery = batería, { $of }
+
+close-line-work = La línea en la que usted trabaja, desde la cabecera hasta el último poste. El reconectador se ordena por radio. Lo demás se maniobra con pértiga.
+
+refused-blades-closed = Usted está debajo y mira hacia arriba. Las cuchillas están cerradas. Una etiqueta dice que están abiertas.
+refused-jumper-there = Usted está debajo y mira hacia arriba. Un puente une las cuchillas abiertas. Quítelo primero.
+refused-tagged = Ahí cuelga una etiqueta. Quite primero su etiqueta.
+refused-no-jumper = Aquí nadie pone un puente.
+refused-one-clamp = Una pinza a la vez. Mueva primero el otro extremo.
+refused-out-of-reach = La línea solo se repara con las manos en ella.
+refused-no-reason = La línea está entera. Déjela así.
+refused-second-crew = Ahí cuelga la etiqueta de la otra cuadrilla. Solo ellos la quitan.
+
+learnt-tester-lit = { $point }: se enciende. En la mano: { $tester }.
+learnt-tester-dark = { $point }: queda apagado. En la mano: { $tester }.
+learnt-customers-asked = Usted pide a los clientes que vuelvan a la red. Necesitan unos minutos.
+
+event-opened-on-fault = Abre por una falla, con { $amps }: { $switch }.
+event-customer-started = Un cliente de la línea arranca un generador.
+event-customers-back = Los clientes dicen: nuestros generadores están apagados. Estamos otra vez del lado de la red.
+event-tie-closed = El enlace se cierra por su mando a distancia.
+event-tie-held = El mando a distancia quiere cerrar el enlace. Su etiqueta lo impide.
+event-second-crew-clear = La otra cuadrilla dice: estamos lejos. Nuestras puestas a tierra y etiquetas ya no están.
+
+finding-not-tested-what = { $lit ->
+    [one] Usted confió en esta línea aunque el detector se había encendido en ella. Voltaje en ese momento: { $volts }.
+   *[other] Usted confió en esta línea sin medirla desde el último cierre. Voltaje en ese momento: { $volts }.
+}
+finding-not-tested-why = Una calle oscura no prueba nada. Un solo generador en una casa puede llevar la línea a todo su voltaje por el transformador, en cualquier momento.
+finding-not-tested-now = Pare. Aléjese de la línea. Trátela como si tuviera voltaje.
+finding-not-tested-instead = Mida en su propio poste, después de la última maniobra. Pruebe el detector en la fuente de prueba antes y después. Solo entonces ponga las pinzas.
+source-not-tested = 29 CFR 1926.961: una línea cuenta como viva hasta que se mide sin voltaje y se pone a tierra (comprobado en un resumen). NIOSH FACE 90-02 (comprobado).
+
+finding-tester-unproved-what = { $why ->
+    [0] El detector no se probó en la fuente de prueba antes de medir. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
+    [one] El detector no se probó en la fuente de prueba después de medir. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
+    [2] El detector quedó apagado también en la fuente de prueba. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
+   *[other] Este detector no muestra nada por debajo de { $least }. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
+}
+finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
+finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.
+finding-tester-unproved-instead = Vivo, muerto, vivo: fuente de prueba, línea, fuente de prueba. Use un detector que muestre también el voltaje de una casa.
+source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (comprobado). NFPA 70E: probar antes y después (comprobado). El mínimo que se pide aquí: práctica común.
+
+finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Tiempo: { $lasted }. Voltaje más alto en ese tiempo: { $volts }.
+finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra hacen de eso un cortocircuito e igualan todo lo que usted toca.
+finding-not-grounded-now = Aléjese de la línea. Mida otra vez y ponga a tierra.
+finding-not-grounded-instead = Ponga a tierra en el lugar de trabajo antes de tocar: primero el extremo de tierra, luego el de línea con pértiga.
+source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial (comprobado en un resumen).
+
+finding-grounds-wrong-what = { $how ->
+    [0] El extremo de línea se puso antes que el de tierra. La pinza en su mano tenía el voltaje de la línea: { $volts }.
+    [one] El extremo de tierra se quitó antes que el de línea. La pinza en su mano tenía el voltaje de la línea: { $volts }.
+   *[other] { $sets ->
+        [one] Había un juego en la línea, pero no en su poste. Voltaje más alto en sus manos: { $volts }.
+       *[other] Había { $sets } juegos en la línea, pero ninguno en su poste. Voltaje más alto en sus manos: { $volts }.
+    }
+}
+finding-grounds-wrong-why = Una pinza en la línea con el otro extremo libre es la línea misma. Con puestas a tierra en otro lugar, su poste y el cable pueden llegar a voltajes distintos.
+finding-grounds-wrong-now = { $how ->
+    [2] Aléjese de la línea y ponga a tierra en el lugar de trabajo.
+   *[other] Quite el extremo de línea con la pértiga y empiece de nuevo.
+}
+finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Quitar: extremo de línea, luego el de tierra. Siempre en el poste donde trabaja.
+source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
+
+finding-no-visible-break-what = Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }. Voltaje más alto en ese tiempo: { $volts }.
+finding-no-visible-break-why = Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo se confía en cuchillas que cuelgan abiertas, con etiqueta.
+finding-no-visible-break-now = Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
+finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta.
+source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).
+
+finding-grounds-left-what = { $sets ->
+    [one] La red alimentó un juego de puestas a tierra que colgaba de la línea: { $amps }.
+   *[other] La red alimentó { $sets } juegos de puestas a tierra que colgaban de la línea: { $amps }.
+}
+finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas para serlo. El cable puede saltar y las pinzas se pueden quemar. Quien esté ahí puede salir herido.
+finding-grounds-left-now = Deje abierto el interruptor. Quite todas las puestas a tierra, primero el extremo de línea. Busque daños.
+finding-grounds-left-instead = Cuente los juegos que pone y los que quita. Cierre solo cuando no quede ninguno.
+source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra (de memoria). La corriente se calcula con las impedancias de línea y fuente.
+
+finding-not-asked-what = { $asked ->
+    [one] Usted cerró la línea antes de que los clientes contestaran. { $running ->
+        [one] Había un generador en marcha en ella.
+       *[other] Ningún generador estaba en marcha, por suerte.
+    }
+   *[other] Usted cerró la línea sin pedir antes a los clientes que volvieran a la red. { $running ->
+        [one] Había un generador en marcha en ella.
+       *[other] Ningún generador estaba en marcha, por suerte.
+    }
+}
+finding-not-asked-why = El generador de un cliente no va al paso de la red. Si los dos se encuentran, luchan entre sí.
+finding-not-asked-now = Pregunte a cada cliente de esta línea qué tiene en marcha.
+finding-not-asked-instead = Pida a los clientes que vuelvan a la red, espere su respuesta, y cierre al final cortacircuitos y reconectador.
+source-not-asked = NEC 702.5 pide que las dos fuentes queden separadas (comprobado en una copia). Preguntar antes: práctica común.
+
+proof-line-found = el comienzo es como lo dejaron la tormenta y los clientes, y ninguna cuadrilla lo produce.
+proof-line-customers = en este simulacro los clientes pueden alimentar la línea en cualquier momento. De eso trata.
+
+error-break-in-broken-span = El corte “{ $name }” está en el tramo que se rompe. Póngalo en otro.

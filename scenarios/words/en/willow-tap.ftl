@@ -1,0 +1,3 @@
+name-mill-house = mill house
+name-smithy = smithy
+name-school-house = school house

@@ -1,0 +1,3 @@
+name-mill-house = casa del molino
+name-smithy = herrería
+name-school-house = casa de la escuela
