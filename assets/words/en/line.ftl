@@ -26,11 +26,8 @@ name-old-detector = old tester from the truck
 name-proving-source = proving source
 name-second-crew = second crew
 name-disconnect = disconnect
-name-tie = tie to the other feed
 name-pole-5 = pole 5
-name-pole-6 = pole 6
 name-span-4 = line from pole 4 to pole 5
-name-span-5 = line from pole 5 to pole 6
 
 part-tag = tag, { $of }
 part-jumper = jumper around it, { $of }
@@ -96,8 +93,9 @@ finding-grounds-wrong-what = { $how ->
 }
 finding-grounds-wrong-why = A clamp on the line with its other end free is the line. Grounds elsewhere let your pole and the wire come to different volts.
 finding-grounds-wrong-now = { $how ->
-    [2] Get clear of the line, and ground at the work.
-   *[other] Take the line end off with the stick, and start the order anew.
+    [0] Take the line end off with the stick, and start the order anew.
+    [one] Take the line end off with the stick, and start the order anew.
+   *[other] Get clear of the line, and ground at the work.
 }
 finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, then earth end. Always at the pole where you work.
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).

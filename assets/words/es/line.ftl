@@ -26,11 +26,8 @@ name-old-detector = detector viejo del camión
 name-proving-source = fuente de prueba
 name-second-crew = segunda cuadrilla
 name-disconnect = seccionador
-name-tie = enlace con la otra alimentación
 name-pole-5 = poste 5
-name-pole-6 = poste 6
 name-span-4 = línea del poste 4 al poste 5
-name-span-5 = línea del poste 5 al poste 6
 
 part-tag = etiqueta, { $of }
 part-jumper = puente, { $of }
@@ -96,8 +93,9 @@ finding-grounds-wrong-what = { $how ->
 }
 finding-grounds-wrong-why = Una pinza en la línea con el otro extremo libre es la línea misma. Con puestas a tierra en otro lugar, su poste y el cable pueden llegar a voltajes distintos.
 finding-grounds-wrong-now = { $how ->
-    [2] Aléjese de la línea y ponga a tierra en el lugar de trabajo.
-   *[other] Quite el extremo de línea con la pértiga y empiece de nuevo.
+    [0] Quite el extremo de línea con la pértiga y empiece de nuevo.
+    [one] Quite el extremo de línea con la pértiga y empiece de nuevo.
+   *[other] Aléjese de la línea y ponga a tierra en el lugar de trabajo.
 }
 finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Quitar: extremo de línea, luego el de tierra. Siempre en el poste donde trabaja.
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
