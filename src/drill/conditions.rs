@@ -71,6 +71,8 @@ pub struct ApplianceCondition {
 pub struct EngineCondition {
     /// When it was started last, while it runs.
     pub running_since: Option<DrillTime>,
+    /// How long it had run by then, where it ran before the drill began.
+    pub ran_before: DrillTime,
     /// When it stopped last.
     pub stopped_at: Option<DrillTime>,
     /// When it carried load last.
@@ -79,6 +81,14 @@ pub struct EngineCondition {
     pub announced: bool,
     /// Whether it is broken.
     pub broken: bool,
+}
+
+impl EngineCondition {
+    /// How long it has run without a stop; none while it doesn't run.
+    pub fn ran_for(&self, now: DrillTime) -> Option<DrillTime> {
+        self.running_since
+            .map(|since| now.since(since) + self.ran_before)
+    }
 }
 
 /// What is joined that should not be, so that its beginning is told once.

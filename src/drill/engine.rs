@@ -92,8 +92,15 @@ impl Drill {
             now: DrillTime::ZERO,
             trace: Trace::default(),
         };
+        let ran_before = drill.scenario.ran_before;
+        if let Some(ran) = ran_before {
+            drill.has_run(ran);
+        }
         drill.settle_quietly();
         drill.record(What::Began);
+        if ran_before.is_some() {
+            drill.happen(Event::Outage);
+        }
         Ok(drill)
     }
 

@@ -223,10 +223,10 @@ impl Drill {
     pub(super) fn engine_crossing(&self) -> Option<f64> {
         let conditions = self.conditions();
         let machine = &conditions.machine;
-        let since = conditions.engine.running_since?;
+        let ran = conditions.engine.ran_for(self.committed_at())?;
         let spec = self.site().generator.spec_at(self.positions());
         let until = |at: DrillTime| Some(at.since(self.committed_at()).seconds());
-        let warm_in = until(since + whole_millis(spec.warmup_s));
+        let warm_in = Some(whole_millis(spec.warmup_s).since(ran).seconds());
         let gives_in = gives_way(&spec, machine, self.readings())
             .map(|gives| (1.0 - conditions.overload) * gives.seconds());
         let speed_in = idle(&spec).and_then(|idle| match (machine.woken_at, machine.quiet_since) {
@@ -243,15 +243,15 @@ impl Drill {
 
     /// Lets happen what is due in the set.
     pub(super) fn fire_engine(&mut self) -> bool {
-        let Some(since) = self.conditions.engine.running_since else {
+        let now = self.committed_at();
+        let Some(ran) = self.conditions.engine.ran_for(now) else {
             return false;
         };
         let spec = self.site().generator.spec_at(&self.positions);
-        let now = self.committed_at();
         if self.readings().generator.watts > 1.0 {
             self.conditions.engine.loaded_at = Some(now);
         }
-        if !self.conditions.engine.announced && since + whole_millis(spec.warmup_s) <= now {
+        if !self.conditions.engine.announced && whole_millis(spec.warmup_s) <= ran {
             self.conditions.engine.announced = true;
             self.happen(Event::EngineReady);
         }
@@ -327,8 +327,19 @@ impl Drill {
         let engine = self.site().generator.engine;
         self.positions.set(engine, PositionId(1));
         self.conditions.engine.running_since = Some(self.committed_at());
+        self.conditions.engine.ran_before = DrillTime::ZERO;
         self.conditions.engine.loaded_at = None;
         self.conditions.engine.announced = false;
+    }
+
+    /// A set that has run for this long when the drill begins, warm as far as that has made it.
+    /// Not covered: how warm cords, wires and breakers have become by then, and what gas has come in: they begin cool and clear.
+    pub(super) fn has_run(&mut self, ran: DrillTime) {
+        self.start_engine();
+        let spec = self.site().generator.spec_at(&self.positions);
+        self.conditions.engine.ran_before = ran;
+        self.conditions.engine.announced = whole_millis(spec.warmup_s) <= ran;
+        self.conditions.machine.warm_s = ran.seconds().min(spec.warmup_s);
     }
 
     /// Whether the engine runs once it is cranked, but for an attempt that misses.

@@ -3,6 +3,8 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use crate::drill::take_place;
+use crate::drill::whole_millis;
 use crate::scenario::variation::Variants;
 use crate::scenario::{Criterion, Goal, Happening, Scenario, Timed};
 use crate::site::{ControlId, PositionId, Positions, Site};
@@ -12,9 +14,13 @@ use crate::words::{Arg, Message};
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build_course::course;
 use super::drill_build_found::find_site;
+use super::drill_build_found::out_of_range;
 use super::drill_build_questions::questions;
 use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
 use super::site_build::Built;
+
+/// Minutes that an engine may have run before a drill begins: a day at most.
+const RAN_MINUTES: std::ops::RangeInclusive<f64> = 0.0..=1440.0;
 
 /// Reads a drill file's text.
 pub(super) fn parse_drill(source: &Source<'_>) -> Result<DrillFile, Vec<Diagnostic>> {
@@ -35,6 +41,13 @@ pub(super) fn build_drill(
     } = built;
     find_site(&source, file, &mut site, &mut faults);
     let as_built = start.clone();
+    if let Some(minutes) = file.engine_minutes {
+        if !RAN_MINUTES.contains(&minutes) {
+            faults.push(out_of_range(&source, "engine_minutes", minutes));
+        }
+        take_place(&site, Happening::Outage, &mut start);
+        start.set(site.generator.engine, PositionId(1));
+    }
     apply_start(&source, &site, &file.start, &mut start, &mut faults);
     let goal = goal(&source, &site, file, &mut faults);
     let story = story(&source, file, &mut faults);
@@ -70,6 +83,7 @@ pub(super) fn build_drill(
         oil_hours: file.oil_hours,
         start_misses_up_to: file.start_misses_up_to,
         start_misses_from: file.start_misses_from,
+        ran_before: file.engine_minutes.map(|m| whole_millis(60.0 * m)),
         fuel_gal: file.fuel_gallons,
         ends_at: DrillTime::from_secs(file.ends_after_minutes * 60),
         changes: Vec::new(),

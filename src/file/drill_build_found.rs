@@ -121,7 +121,8 @@ fn levels(source: &Source<'_>, file: &DrillFile, site: &mut Site, faults: &mut V
     }
 }
 
-fn out_of_range(source: &Source<'_>, field: &str, value: f64) -> Diagnostic {
+/// The fault of a number outside what it may be.
+pub(super) fn out_of_range(source: &Source<'_>, field: &str, value: f64) -> Diagnostic {
     let message = Message::new("error-out-of-range")
         .with("field", Arg::Verbatim(field.to_owned()))
         .with("value", Arg::Verbatim(value.to_string()));

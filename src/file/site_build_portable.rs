@@ -6,7 +6,7 @@ use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_letters::CordType;
 use crate::hazard::monoxide::Placement;
 use crate::site::{
-    Bond, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest, Spot,
+    Bond, ControlId, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest, Spot,
 };
 use crate::words::{Arg, Message};
 
@@ -147,8 +147,35 @@ impl Build<'_> {
                     f.holds(near, generator.placement, "refused-move-corded");
                 }
             }
+            self.reach(&file.generator, &taken, cord, generator.placement);
         }
         cords
+    }
+
+    /// A cord for an inlet isn't plugged in at a place from which it doesn't reach that.
+    fn reach(
+        &mut self,
+        file: &GeneratorFile,
+        lengths: &[&CordFile],
+        cord: &Cord,
+        placement: ControlId,
+    ) {
+        let own = lengths.iter().find(|c| c.name == cord.name);
+        let (Some(own), FarEnd::Inlet(_)) = (own, cord.far) else {
+            return;
+        };
+        for (place, index) in file.places.iter().zip(0_u8..) {
+            if place.inlet_ft.is_none_or(|feet| feet <= own.length_ft) {
+                continue;
+            }
+            for (position, spot) in (0_u8..).zip(&cord.near_spots) {
+                if matches!(spot, Spot::Receptacle(_)) {
+                    let near = (cord.near, position);
+                    let f = &mut self.furnishing;
+                    f.not_both(near, (placement, index), "refused-cord-short");
+                }
+            }
+        }
     }
 
     fn cord(

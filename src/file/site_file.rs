@@ -362,6 +362,9 @@ pub(super) struct ReceptacleFile {
 pub(super) struct PlaceFile {
     pub(super) name: String,
     pub(super) opening_ft: f64,
+    /// Cord that it takes from there to the inlet; every cord reaches when left out.
+    #[serde(default)]
+    pub(super) inlet_ft: Option<f64>,
     pub(super) usable: bool,
     pub(super) gas_with_window_shut: GasFile,
     pub(super) gas_with_window_open: GasFile,

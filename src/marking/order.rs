@@ -69,10 +69,10 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 
 /// Load on an engine that has not settled, other than one it was started into.
 fn early_load(site: &Site, moment: &Moment) -> bool {
-    let Some(since) = moment.conditions.engine.running_since else {
+    let Some(ran) = moment.conditions.engine.ran_for(moment.at) else {
         return false;
     };
-    let runs_s = moment.at.since(since).seconds();
+    let runs_s = ran.seconds();
     moment.readings.generator.watts > LOADED_W
         && runs_s > 0.0
         && runs_s < site.generator.spec.warmup_s

@@ -5,6 +5,7 @@
 //! What is proved so: isolation, live contacts and touch as they follow from how things stand; that a goal stays in reach; that equipment which is called safe can't be brought to feed the line.
 //! Not covered: what builds up over time (gas, heat, overload, fuel) and what depends on the order of moves; playing and the second judge of the tests cover those by sample.
 
+mod begin;
 mod bench;
 mod found;
 mod joints;
@@ -26,8 +27,11 @@ use std::sync::Arc;
 use crate::circuit::NetworkError;
 use crate::drill::{Action, Moment};
 use crate::marking::{Rule, standing};
+use crate::scenario::Happening;
 use crate::scenario::Scenario;
+use crate::scenario::Timed;
 use crate::site::ControlId;
+use crate::units::DrillTime;
 
 pub use judge::Stand;
 pub use model::{Model, ModelMarker, Move, State};
@@ -315,12 +319,27 @@ fn sound_start(scenario: &Scenario, judge: &Judge<'_>, terms: Terms<'_>) -> Stan
     if scenario.site.line_work.is_some() {
         return Standing::NotCovered("proof-line-found");
     }
+    if begin::walks(scenario) {
+        return Standing::ProvedForPositions;
+    }
+    // An outage that came before the start is told first.
+    let mut whole = scenario.clone();
+    let told = usize::from(scenario.ran_before.is_some());
+    if told == 1 {
+        let outage = Timed {
+            at: DrillTime::ZERO,
+            spread_s: 0,
+            what: Happening::Outage,
+        };
+        whole.story.insert(0, outage);
+    }
+    let scenario = &whole;
     let (groups, also) = parts(scenario, terms.scope);
     let mut branches: Vec<usize> = groups.into_iter().flatten().collect();
     branches.sort_unstable();
     branches.dedup();
     let found = Space::new(scenario, judge, &branches, &also, &scenario.as_built).and_then(|s| {
-        let start = s.code(&scenario.start, 0);
+        let start = s.code(&scenario.start, told);
         reaches(&s, s.code(&scenario.as_built, 0), start)
     });
     match found {

@@ -14,7 +14,9 @@
 
 use crate::drill::take_place;
 use crate::scenario::{Happening, Scenario};
-use crate::site::{Constraint, ControlId, FarEnd, Kind, PositionId, Positions, Site, Spot};
+use crate::site::{
+    Constraint, ControlId, FarEnd, Kind, Moved, PositionId, Positions, Site, Spot, Transfer,
+};
 
 use super::judge::{Judge, Stand};
 use super::model::{self, Move};
@@ -221,9 +223,15 @@ impl<'a> Space<'a> {
 
     /// Works out what is asked for at the end: of counted controls by bits, of others for each stage.
     /// Branch breakers that are left out are left open there; whoever can reach them can close them.
+    /// The same goes for the handles of single circuits: nothing ties one of them to another.
     fn ask(&mut self) {
         let site = &self.scenario.site;
-        let leaf = |control| site.circuits.iter().any(|c| c.breaker == control);
+        let own_handle = |t: &Transfer| matches!(t.load, Moved::Circuit(_)) && !t.automatic;
+        let leaf = |control| {
+            let mut handles = site.transfers.iter().filter(|t| own_handle(t));
+            site.circuits.iter().any(|c| c.breaker == control)
+                || handles.any(|t| t.handle == control)
+        };
         self.rest_good = vec![true; self.rest.len()];
         for (id, wanted) in &self.scenario.goal.at_end {
             let Some(control) = site.control(*id) else {

@@ -425,12 +425,18 @@ impl Walk<'_> {
         })
     }
 
-    /// Whether the first `reached` things hold of the end: on the utility if that is asked for, the engine still, then each control as it should stand.
+    /// Whether the first `reached` things hold of the end: on the utility if that is asked for, the engine still unless the end asks for it, then each control as it should stand.
     fn restored(&self, positions: &Positions, reached: usize) -> bool {
         let site = &self.scenario.site;
         let goal = &self.scenario.goal;
         let on = !goal.back_on_utility || self.judge.on_utility(positions);
-        let still = reached < 2 || !self.judge.running(positions);
+        let engine = site.generator.engine;
+        let goes_on = |(control, wanted): &(ControlId, Vec<String>)| {
+            *control == engine && wanted.iter().any(|w| w == "running")
+        };
+        let still = reached < 2
+            || goal.at_end.iter().any(goes_on)
+            || !self.judge.running(positions);
         let mut named = goal.at_end.iter().take(reached.saturating_sub(2));
         on && still
             && named.all(|(control, wanted)| {

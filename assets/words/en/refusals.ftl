@@ -14,6 +14,7 @@ refused-second-alone = Start the first generator of the pair before the second.
 refused-cover-shut = The oil cap is under the cover. Open the cover first.
 refused-battery-running = Stop the engine before you take the starter battery off.
 refused-in-shed = Take the generator out of the shed first.
+refused-cord-short = This cord is too short to reach the inlet from there.
 refused-move-running = Stop the engine before you move the generator.
 refused-move-corded = Unplug the cord from the generator before you move it.
 refused-locked = The padlock holds the handle. Take the padlock off first.

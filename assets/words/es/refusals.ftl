@@ -14,6 +14,7 @@ refused-second-alone = Arranque el primer generador del par antes que el segundo
 refused-cover-shut = La tapa del aceite está bajo la cubierta. Abra primero la cubierta.
 refused-battery-running = Detenga el motor antes de desconectar la batería de arranque.
 refused-in-shed = Primero saque el generador del cobertizo.
+refused-cord-short = Este cable no alcanza desde allí hasta la toma de entrada.
 refused-move-running = Detenga el motor antes de mover el generador.
 refused-move-corded = Desenchufe el cable del generador antes de moverlo.
 refused-locked = El candado sujeta la palanca. Primero quite el candado.

@@ -1,0 +1,5 @@
+name-insulin-fridge = refrigerador de la insulina
+name-back-step = escalón de atrás
+name-shared-green = jardín compartido
+name-short-cord = cable corto del generador
+name-long-cord = cable largo del generador
