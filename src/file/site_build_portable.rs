@@ -6,7 +6,8 @@ use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_letters::CordType;
 use crate::hazard::monoxide::Placement;
 use crate::site::{
-    Bond, ControlId, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest, Spot,
+    Bond, ControlId, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest,
+    Spot,
 };
 use crate::words::{Arg, Message};
 

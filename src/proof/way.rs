@@ -434,9 +434,8 @@ impl Walk<'_> {
         let goes_on = |(control, wanted): &(ControlId, Vec<String>)| {
             *control == engine && wanted.iter().any(|w| w == "running")
         };
-        let still = reached < 2
-            || goal.at_end.iter().any(goes_on)
-            || !self.judge.running(positions);
+        let still =
+            reached < 2 || goal.at_end.iter().any(goes_on) || !self.judge.running(positions);
         let mut named = goal.at_end.iter().take(reached.saturating_sub(2));
         on && still
             && named.all(|(control, wanted)| {
