@@ -19,6 +19,9 @@ use super::trace::What;
 /// How long customers take to go back to the utility once they are asked: an assumption.
 const CUSTOMERS_TAKE: DrillTime = DrillTime::from_secs(180);
 
+/// How far above a tester's least volts the proving source goes: an assumption.
+const PROVES_TIMES: f64 = 1.5;
+
 /// What happens on a line that a crew works.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum LineEvent {
@@ -62,9 +65,11 @@ impl Drill {
         };
         let reading = self.readings().point(point);
         let held = if point == PROVING_SOURCE {
+            // It gives each tester what that is made for: so it shows that a tester works, and not that it is the right one.
+            let volts = site.line.volts.max(PROVES_TIMES * make.least_v);
             Held {
-                across_v: site.line.volts,
-                to_earth_v: Some(site.line.volts),
+                across_v: volts,
+                to_earth_v: Some(volts),
                 shielded: false,
             }
         } else {
@@ -102,15 +107,19 @@ impl Drill {
         false
     }
 
-    /// Customers who were asked go back; says whether anything changed.
+    /// Customers who were asked go back: set stopped and off, main on; says whether anything changed.
     pub(super) fn fire_customers(&mut self) -> bool {
         let due = self.conditions.line.customers_due;
         if due.is_none_or(|at| at > self.committed_at()) {
             return false;
         }
         self.conditions.line.customers_due = None;
-        let output = self.site().generator.output;
-        self.positions.set(output, PositionId(0));
+        let site = Arc::clone(&self.scenario().site);
+        self.positions.set(site.generator.output, PositionId(0));
+        if let Some(backfeed) = site.panel.backfeed {
+            self.positions.set(backfeed.breaker, PositionId(0));
+        }
+        self.positions.set(site.panel.main, PositionId(1));
         if self.conditions.engine.running_since.is_some() {
             self.stop_engine();
         }

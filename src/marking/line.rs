@@ -143,7 +143,7 @@ fn tests(site: &Site, work: &LineWork, trace: &Trace) -> Vec<Finding> {
             continue;
         };
         let seen = trace.moments.get(..=index).unwrap_or_default();
-        let volts = volts_at(site, after, pole);
+        let volts = volts_at(site, before, pole).max(volts_at(site, after, pole));
         let finding = match shown_dead(site, work, seen, pole) {
             Ok(()) => continue,
             Err(Lacking::Test { lit }) => Finding::breach(Rule::NotTested, after.at, index)

@@ -69,6 +69,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     if scenario.site.line_work.is_some() {
         findings.retain(|f| matches!(f.rule, Rule::Collision | Rule::Shock));
         findings.extend(line::findings(scenario, trace));
+        findings.extend(answers::findings(scenario, trace));
         findings.sort_by_key(|f| (f.at, f.rule));
         return findings;
     }

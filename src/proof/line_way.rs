@@ -36,6 +36,7 @@ pub(super) fn safe_way(scenario: &Arc<Scenario>, work: &LineWork, seed: u64) -> 
         let mut asked = scenario.goal.at_end.iter();
         asked.any(|(c, names)| *c == control && names.iter().all(|n| n == position))
     };
+    walk.answer(scenario);
     walk.cut_off(work);
     if asks(site.line.span_state, "whole") || asks(site.line.crew, "clear") {
         walk.test(work);
@@ -70,6 +71,17 @@ impl Walk {
     fn set(&mut self, control: ControlId, position: u8) {
         if self.drill.positions().get(control) != PositionId(position) {
             self.act(Action::Set(control, PositionId(position)));
+        }
+    }
+
+    /// Says what is so, once things have had time to begin.
+    fn answer(&mut self, scenario: &Scenario) {
+        if !scenario.questions.is_empty() {
+            self.act(Action::Wait(STEP));
+        }
+        for question in &scenario.questions {
+            let truth = question.about.truth(&self.site, self.drill.readings());
+            self.act(Action::Say(question.name.clone(), truth));
         }
     }
 

@@ -11,7 +11,7 @@ use crate::site::{ControlId, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::seen_there;
-use super::log_line::{detected_message, line_message};
+use super::log_line::{crew_notices, detected_message, line_message};
 use super::log_machine::machine_message;
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
@@ -35,7 +35,7 @@ impl Session {
         let scenario = open.drill.scenario();
         let site = open.drill.site();
         let mut lines = Vec::new();
-        let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(e);
+        let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(site, e);
         for moment in &open.drill.trace().moments {
             if matches!(&moment.what, What::Happened(event) if hidden(event)) {
                 continue;
@@ -116,8 +116,11 @@ fn kind_of(event: &Event) -> LogKind {
     }
 }
 
-/// Whether somebody at the house sees or hears it without looking for it.
-pub(super) fn is_plain_to_see(event: &Event) -> bool {
+/// Whether somebody at the house, or the crew where the learner is that, sees or hears it without looking for it.
+pub(super) fn is_plain_to_see(site: &Site, event: &Event) -> bool {
+    if site.line_work.is_some() {
+        return crew_notices(event);
+    }
     !matches!(
         event,
         Event::CrewArrived
@@ -130,7 +133,6 @@ pub(super) fn is_plain_to_see(event: &Event) -> bool {
             | Event::Overcome { .. }
             | Event::CordSoft { .. }
             | Event::PlugScorched { .. }
-            | Event::Line(LineEvent::CustomerStarted | LineEvent::TieClosed | LineEvent::TieHeld)
             | Event::Source(SourceEvent::SolarJoined { .. } | SourceEvent::SolarLeft { .. })
     )
 }

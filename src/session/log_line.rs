@@ -1,8 +1,22 @@
 //! What a line crew's testers show and what happens on its line, as messages.
 
-use crate::drill::LineEvent;
+use crate::drill::{Event, LineEvent};
 use crate::site::Site;
 use crate::words::{Message, Unit};
+
+/// Whether a crew on the line notices it without looking for it: what happens in the customers' houses it doesn't.
+pub(super) fn crew_notices(event: &Event) -> bool {
+    matches!(
+        event,
+        Event::Shock { .. }
+            | Event::Collision { .. }
+            | Event::Line(
+                LineEvent::OpenedOnFault { .. }
+                    | LineEvent::CustomersBack
+                    | LineEvent::SecondCrewClear
+            )
+    )
+}
 
 /// What a tester shows.
 pub(super) fn detected_message(site: &Site, point: &str, tester: usize, lit: bool) -> Message {

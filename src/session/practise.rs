@@ -173,7 +173,8 @@ impl Session {
                 self.words.label(&learnt_message(drill.site(), learnt)),
             )),
             What::Happened(event) => {
-                let shown = open.truth_is_shown() || super::log::is_plain_to_see(event);
+                let shown =
+                    open.truth_is_shown() || super::log::is_plain_to_see(open.drill.site(), event);
                 shown.then(|| {
                     Notice::Happened(self.words.label(&event_message(drill.site(), event)))
                 })

@@ -22,6 +22,7 @@ name-working = at work
 name-tester = tester in hand
 name-detector = detector from 720 volts up
 name-low-range = tester with a low range
+name-tall-detector = tester for a 138 kilovolt line
 name-old-detector = old tester from the truck
 name-proving-source = proving source
 name-second-crew = second crew

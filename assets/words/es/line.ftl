@@ -22,6 +22,7 @@ name-working = trabajando
 name-tester = detector en la mano
 name-detector = detector desde 720 voltios
 name-low-range = detector con escala baja
+name-tall-detector = detector para una línea de 138 kilovoltios
 name-old-detector = detector viejo del camión
 name-proving-source = fuente de prueba
 name-second-crew = segunda cuadrilla

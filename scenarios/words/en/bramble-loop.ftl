@@ -1,0 +1,16 @@
+name-home-1 = home 1
+name-home-2 = home 2
+name-home-3 = home 3
+name-home-4 = home 4
+name-home-5 = home 5
+name-home-6 = home 6
+name-home-7 = home 7
+name-home-8 = home 8
+name-home-9 = home 9
+name-home-10 = home 10
+name-home-11 = home 11
+name-home-12 = home 12
+name-pole-6 = pole 6
+name-span-5 = line from pole 5 to pole 6
+name-tie = tie to the other feed
+name-spare-low-range = spare tester with a low range

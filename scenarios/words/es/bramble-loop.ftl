@@ -1,0 +1,16 @@
+name-home-1 = casa 1
+name-home-2 = casa 2
+name-home-3 = casa 3
+name-home-4 = casa 4
+name-home-5 = casa 5
+name-home-6 = casa 6
+name-home-7 = casa 7
+name-home-8 = casa 8
+name-home-9 = casa 9
+name-home-10 = casa 10
+name-home-11 = casa 11
+name-home-12 = casa 12
+name-pole-6 = poste 6
+name-span-5 = línea del poste 5 al poste 6
+name-tie = enlace con la otra alimentación
+name-spare-low-range = detector de reserva con escala baja
