@@ -29,6 +29,8 @@ mod circuit_split_phase;
 #[cfg(test)]
 mod cords;
 #[cfg(test)]
+mod coverage;
+#[cfg(test)]
 mod drills;
 #[cfg(test)]
 mod drills_sources;
