@@ -355,11 +355,24 @@ pub(super) fn counted(
     counted.extend(also);
     let grounds = site.line_work.iter().flat_map(|w| &w.grounds);
     counted.extend(grounds.map(|g| g.control));
+    counted.extend(found_amiss(scenario));
     counted.extend(tied(site, &counted));
     counted.retain(|c| !model::told_by_the_story(site, *c) && !model::left_to_customers(site, *c));
     counted.sort_unstable();
     counted.dedup();
     counted
+}
+
+/// Controls that are found otherwise than they have to stand at the end: somebody has to move them.
+/// Branch breakers are left to whoever can reach them.
+fn found_amiss(scenario: &Scenario) -> impl Iterator<Item = ControlId> + '_ {
+    let site = &scenario.site;
+    let leaf = |control| site.circuits.iter().any(|c| c.breaker == control);
+    let amiss = move |(id, wanted): &&(ControlId, Vec<String>)| {
+        let stands = site.position_name(&scenario.start, *id);
+        !leaf(*id) && !wanted.iter().any(|w| w == stands)
+    };
+    scenario.goal.at_end.iter().filter(amiss).map(|(id, _)| *id)
 }
 
 /// An end of a cord that only appliances can be plugged into: nothing is reached through it.
