@@ -39,6 +39,8 @@ mod household_loads;
 #[cfg(test)]
 mod layout;
 #[cfg(test)]
+mod line_work;
+#[cfg(test)]
 mod lists;
 #[cfg(test)]
 mod machines;

@@ -5,6 +5,7 @@
 //! The runs are short and the story is told fast, so that every breach is met thousands of times.
 
 mod air;
+mod line;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
