@@ -6,7 +6,7 @@ use crate::apparatus::conductor::Material;
 use crate::apparatus::interconnection::Profile;
 use crate::site::{
     Backfeed, Battery, Bus, Circuit, ControlId, Inlet, Interlock, Kind, Legs, Moved, NeutralPole,
-    OtherSide, Panel, Plate, Solar, Subpanel, Transfer,
+    OtherSide, Pair, Panel, Plate, Solar, Subpanel, Transfer,
 };
 use crate::words::{Arg, Message};
 
@@ -39,10 +39,15 @@ impl Build<'_> {
         let inlet_names: Vec<&str> = file.inlets.iter().map(|i| i.name.as_str()).collect();
         let sub_names: Vec<&str> = file.subpanels.iter().map(|s| s.name.as_str()).collect();
         let panel = self.panel(&file.panel, &inlet_names, interlock);
-        let feeders = file.subpanels.iter().map(|s| self.feeder(s)).collect();
+        let feeders: Vec<ControlId> = file.subpanels.iter().map(|s| self.feeder(s)).collect();
         let circuits = file.circuits.iter().map(|c| self.circuit(c, &sub_names));
         let circuits = circuits.collect();
-        let subpanels = file.subpanels.iter().map(|s| self.subpanel(s)).collect();
+        let fed = file.subpanels.iter().zip(&feeders);
+        let subpanels = fed.map(|(s, feeder)| {
+            let pair = self.pair(s, *feeder, &inlet_names, interlock);
+            self.subpanel(s, pair)
+        });
+        let subpanels = subpanels.collect();
         let inlets = file.inlets.iter().map(|i| {
             let own = format!("(name: \"{}\", gauge", i.name);
             let awg = self.gauge(&[&own, &format!("\"{}\"", i.gauge)], &i.gauge);
@@ -109,12 +114,46 @@ impl Build<'_> {
             slot: file.slot,
             fuse: None,
         };
-        let name = format!("breaker-{}", file.name);
         let f = &mut self.furnishing;
+        if file.pair.is_some() {
+            let name = format!("{}-utility", file.name);
+            return f.breaker(&name, Kind::Breaker, "subpanel", plate, true);
+        }
+        let name = format!("breaker-{}", file.name);
         f.breaker(&name, Kind::Breaker, "panel", plate, true)
     }
 
-    fn subpanel(&mut self, file: &SubpanelFile) -> Subpanel {
+    /// The pair of a chosen bus: its other breaker, and the bar that lets only one of the two be on.
+    fn pair(
+        &mut self,
+        file: &SubpanelFile,
+        utility: ControlId,
+        inlets: &[&str],
+        interlock: Interlock,
+    ) -> Option<Pair> {
+        let given = file.pair.as_ref()?;
+        let plate = Plate {
+            rating_a: given.breaker_amps,
+            poles: 2,
+            // Beside the other one.
+            slot: (file.slot.0 + 1, file.slot.1),
+            fuse: None,
+        };
+        let name = format!("{}-generator", file.name);
+        let f = &mut self.furnishing;
+        let generator = f.breaker(&name, Kind::Backfed, "subpanel", plate, false);
+        if interlock.blocks() {
+            f.not_both((utility, 1), (generator, 1), "refused-pair");
+        }
+        Some(Pair {
+            utility,
+            generator,
+            inlet: self.find(&["pair", "inlet"], &given.inlet, "inlet", inlets),
+            interlock,
+        })
+    }
+
+    fn subpanel(&mut self, file: &SubpanelFile, pair: Option<Pair>) -> Subpanel {
         let own = format!("(name: \"{}\", feeder_amps", file.name);
         Subpanel {
             name: file.name.clone(),
@@ -123,6 +162,7 @@ impl Build<'_> {
                 &file.gauge,
             ),
             length_ft: self.positive(&[&own, "length_ft"], file.length_ft),
+            pair,
         }
     }
 
@@ -237,7 +277,8 @@ impl Build<'_> {
             file.transfers.iter().filter(hangs).count()
         };
         for sub in &file.subpanels {
-            if moved(&sub.name) != 1 {
+            let wanted = usize::from(sub.pair.is_none());
+            if moved(&sub.name) != wanted {
                 let message = Message::new("error-subpanel-transfer")
                     .with("name", Arg::Verbatim(sub.name.clone()));
                 self.fault(&[&format!("(name: \"{}\", feeder_amps", sub.name)], message);

@@ -120,11 +120,14 @@ pub(super) struct BackfeedFile {
 #[serde(deny_unknown_fields)]
 pub(super) struct SubpanelFile {
     pub(super) name: String,
-    /// The breaker in the main panel that feeds it.
+    /// The breaker in the main panel that feeds it, or of its pair the one that brings the utility.
     pub(super) feeder_amps: u16,
     pub(super) gauge: String,
     pub(super) length_ft: f64,
     pub(super) slot: (u8, u8),
+    /// The other breaker of its pair, in a panel made ready for a generator; none behind a transfer switch.
+    #[serde(default)]
+    pub(super) pair: Option<BackfeedFile>,
 }
 
 #[derive(Debug, Deserialize)]

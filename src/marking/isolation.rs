@@ -73,8 +73,8 @@ pub(super) fn line_fed(site: &Site, moment: &Moment) -> bool {
 /// one handle away from the line is a finding before that handle is moved.
 pub(super) fn unguarded_volts(site: &Site, moment: &Moment) -> Option<f64> {
     let mut points = Vec::new();
-    if let Some(backfeed) = site.panel.backfeed.filter(|b| !b.interlock.blocks()) {
-        let inlet = site.inlets.get(backfeed.inlet);
+    for (inlet, _) in site.backfed().filter(|(_, held)| !held.blocks()) {
+        let inlet = site.inlets.get(inlet);
         points.extend(inlet.map(|i| i.name.clone()));
     }
     for cord in &site.cords {
@@ -152,7 +152,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
 
 /// What was relied upon where transfer equipment should be: 1 an interlock that doesn't fit, 2 one that was taken apart, 0 nothing.
 fn relied_on(site: &Site) -> i64 {
-    match site.panel.backfeed.map(|b| b.interlock) {
+    match site.backfed().map(|(_, held)| held).next() {
         Some(Interlock::Misfitted) => 1,
         Some(Interlock::Defeated) => 2,
         Some(Interlock::Fitted | Interlock::Missing) | None => 0,

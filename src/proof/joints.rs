@@ -181,6 +181,14 @@ impl Joints {
         for transfer in &site.transfers {
             self.transfer(transfer);
         }
+        for (index, sub) in site.subpanels.iter().enumerate() {
+            if let Some(pair) = sub.pair {
+                let bus = Place::Sub(index);
+                self.join(Place::Bus, bus, &[(pair.utility, SECOND)], None);
+                let inlet = Place::Inlet(pair.inlet);
+                self.join(inlet, bus, &[(pair.generator, SECOND)], None);
+            }
+        }
     }
 
     fn transfer(&mut self, transfer: &Transfer) {

@@ -134,8 +134,8 @@ impl<'a> Judge<'a> {
     }
 
     fn unguarded(&self, positions: &Positions, fed: &impl Fn(Place) -> bool) -> bool {
-        let backfeed = self.site.panel.backfeed.filter(|b| !b.interlock.blocks());
-        let inlet = backfeed.is_some_and(|b| fed(Place::Inlet(b.inlet)));
+        let mut open = self.site.backfed().filter(|(_, held)| !held.blocks());
+        let inlet = open.any(|(inlet, _)| fed(Place::Inlet(inlet)));
         let cords = self.site.cords.iter().enumerate();
         let two_plugs = cords
             .filter(|(_, c)| matches!(c.far, FarEnd::Blades(..)))

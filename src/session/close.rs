@@ -299,6 +299,11 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
             None => "close-panel-plain",
         }),
         "line" if site.line_work.is_some() => Message::new("close-line-work"),
+        "subpanel" if site.subpanels.iter().any(|s| s.pair.is_some()) => {
+            let mut pairs = site.subpanels.iter().filter_map(|s| s.pair);
+            let holds = pairs.all(|p| p.interlock.blocks());
+            Message::new(if holds { "close-pair" } else { "close-pair-loose" })
+        }
         "generator" if site.generator.machine.automatic.is_some() => {
             Message::new("close-generator-standby")
         }

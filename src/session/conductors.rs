@@ -261,6 +261,14 @@ fn house_wires(site: &Site, positions: &Positions) -> Vec<Wire> {
     let bus = Wire::new("bus", WireKind::Bus, ("panel", "panel"));
     all.push(bus.read("bus", "main", FirstEnd::Utility));
     for (index, sub) in site.subpanels.iter().enumerate() {
+        if sub.pair.is_some() {
+            // The chosen bus sits in the panel's own box, below the other.
+            let id = format!("bus-{}", sub.name);
+            let thing = format!("{}-utility", sub.name);
+            let bus = Wire::new(&id, WireKind::Bus, ("panel", &sub.name));
+            all.push(bus.read(&id, &thing, FirstEnd::Utility));
+            continue;
+        }
         let moves = |t: &&Transfer| t.load == Moved::Subpanel(index);
         let Some(transfer) = site.transfers.iter().find(moves) else {
             continue;
@@ -288,7 +296,7 @@ fn source_wires(site: &Site) -> Vec<Wire> {
     for (index, inlet) in site.inlets.iter().enumerate() {
         let to = match fed_from(OtherSide::Inlet(index)) {
             Some(transfer) => equipment_of(transfer),
-            None => "panel",
+            None => paired(site, index).unwrap_or("panel"),
         };
         let wire = Wire::new(&inlet.name, WireKind::Inlet, (&inlet.name, to));
         all.push(wire.read(&inlet.name, &inlet.name, FirstEnd::Own));
@@ -324,6 +332,13 @@ fn source_wires(site: &Site) -> Vec<Wire> {
         all.push(wire.read("solar-terminals", "solar-breaker", FirstEnd::Own));
     }
     all
+}
+
+/// The chosen bus that an inlet feeds through a pair of breakers.
+fn paired(site: &Site, inlet: usize) -> Option<&str> {
+    let mut chosen = site.subpanels.iter();
+    let found = chosen.find(|s| s.pair.is_some_and(|p| p.inlet == inlet))?;
+    Some(&found.name)
 }
 
 impl Wire {

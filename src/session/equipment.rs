@@ -2,7 +2,7 @@
 //!
 //! It does not cover their faces: see [`super::faces`].
 
-use crate::site::{ControlId, Moved, Positions, Site, Transfer};
+use crate::site::{ControlId, Moved, Pair, Positions, Site, Transfer};
 use crate::words::{Arg, Message, Unit};
 
 use super::conductors::{HANDLES, equipment_of};
@@ -33,7 +33,11 @@ impl Session {
             for transfer in of(&|t| t.load == Moved::Subpanel(index)) {
                 all.push(self.transfer(open, &[transfer]));
             }
-            all.push(self.plain(open, &sub.name, EquipmentKind::Subpanel, "subpanel"));
+            let seen = self.plain(open, &sub.name, EquipmentKind::Subpanel, "subpanel");
+            all.push(match sub.pair {
+                Some(pair) => self.paired(open, pair, seen),
+                None => seen,
+            });
         }
         let conditions = open.drill.conditions();
         if site.solar.is_some() {
@@ -124,6 +128,24 @@ impl Session {
             tagged,
             place: place.to_owned(),
             ..self.seen(id, label, kind, &state)
+        }
+    }
+
+    /// A chosen bus with what its pair brings to it; both breakers may be off.
+    fn paired(&self, open: &Open, pair: Pair, seen: EquipmentView) -> EquipmentView {
+        let (site, positions) = (open.drill.site(), open.drill.positions());
+        let on = |breaker| site.stands(positions, breaker, "on");
+        let (side, state) = match (on(pair.utility), on(pair.generator)) {
+            (true, false) => (Side::Utility, "side-utility"),
+            (false, true) => (Side::Other, "side-other"),
+            (false, false) => (Side::Off, "side-off"),
+            (true, true) => (Side::Other, "side-both"),
+        };
+        let state = Message::new(state);
+        EquipmentView {
+            sides: vec![side],
+            place: seen.place.clone(),
+            ..self.seen(&seen.id, seen.label, seen.kind, &state)
         }
     }
 

@@ -143,7 +143,9 @@ impl Session {
         numbered
             .map(|(index, sub)| {
                 let here = site.circuits.iter().filter(|c| c.bus == Bus::Sub(index));
-                let mut controls: Vec<ControlId> = here.map(|c| c.breaker).collect();
+                let pair = sub.pair.iter().flat_map(|p| [p.utility, p.generator]);
+                let mut controls: Vec<ControlId> = pair.collect();
+                controls.extend(here.map(|c| c.breaker));
                 let solar = site.solar.as_ref().filter(|s| s.bus == Bus::Sub(index));
                 controls.extend(solar.map(|s| s.breaker));
                 FaceView {

@@ -47,7 +47,7 @@ pub struct Backfeed {
     pub interlock: Interlock,
 }
 
-/// The slide between main and backfed breaker, as it is found.
+/// The slide between main and backfed breaker, or the bar of a pair, as it is found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Interlock {
     /// Listed for this panel, and it blocks.
@@ -67,7 +67,7 @@ impl Interlock {
     }
 }
 
-/// A panel fed through a transfer switch.
+/// A bus of chosen circuits: fed through a transfer switch, or by a pair of breakers of its own.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Subpanel {
     /// Name.
@@ -76,6 +76,22 @@ pub struct Subpanel {
     pub awg: Awg,
     /// Length of its feeder, feet.
     pub length_ft: f64,
+    /// The pair that feeds it in a panel that was made ready for a generator; none behind a transfer switch.
+    pub pair: Option<Pair>,
+}
+
+/// Two breakers on one bus, one fed from the utility's bus and one from an inlet, with a bar of their own between them.
+/// The neutral of such a panel is solid: nothing parts it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Pair {
+    /// The breaker that brings the utility.
+    pub utility: ControlId,
+    /// The breaker that brings the generator.
+    pub generator: ControlId,
+    /// Index of the inlet.
+    pub inlet: usize,
+    /// What keeps the two from being on together.
+    pub interlock: Interlock,
 }
 
 /// A power inlet: male pins on the outside wall and the wire behind them.

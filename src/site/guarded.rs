@@ -34,6 +34,11 @@ impl Site {
         let inlet = |index: usize| self.inlets.get(index).map(|inlet| inlet.awg);
         let backfeed = self.panel.backfeed.iter();
         let backfeed = backfeed.filter_map(|b| Some((b.breaker, inlet(b.inlet)?)));
+        let pairs = self.subpanels.iter().filter_map(|s| Some((s, s.pair?)));
+        let pairs = pairs.flat_map(|(sub, pair)| {
+            let own = inlet(pair.inlet).map(|awg| (pair.generator, awg));
+            [Some((pair.utility, sub.awg)), own].into_iter().flatten()
+        });
         let feeders = self.transfers.iter().filter_map(|transfer| {
             let Moved::Subpanel(index) = transfer.load else {
                 return None;
@@ -48,6 +53,7 @@ impl Site {
         });
         circuits
             .chain(backfeed)
+            .chain(pairs)
             .chain(feeders)
             .chain(others)
             .collect()

@@ -27,7 +27,7 @@ pub use control::{Constraint, Control, ControlId, Kind, Operator, Plate, Positio
 pub use edges::{Edge, Edges};
 pub use equipment::{
     Backfeed, Battery, Bond, Bus, Cord, FarEnd, Garage, Generator, Inlet, Interlock, Moved,
-    NeutralPole, OtherSide, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
+    NeutralPole, OtherSide, Pair, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
 };
 pub use line_work::{
     At, Break, CLAMPS, Clamps, Grounds, HandTester, LineWork, PROVING_SOURCE, Tap,

@@ -12,7 +12,7 @@ use crate::apparatus::transformer::CenterTapped;
 
 use super::control::{Constraint, Control, ControlId, PositionId, Positions};
 use super::equipment::{
-    Battery, Bus, Cord, Garage, Generator, Inlet, Panel, Place, Solar, Subpanel, Transfer,
+    Battery, Bus, Cord, Garage, Generator, Inlet, Interlock, Panel, Place, Solar, Subpanel, Transfer,
 };
 use super::line_work::LineWork;
 
@@ -321,6 +321,13 @@ impl Site {
     /// Whether a control stands in the position of this name.
     pub fn stands(&self, positions: &Positions, id: ControlId, position: &str) -> bool {
         self.position_name(positions, id) == position
+    }
+
+    /// Inlets that a breaker on a bus is fed from, with what keeps that from meeting the utility's.
+    pub fn backfed(&self) -> impl Iterator<Item = (usize, Interlock)> {
+        let main = self.panel.backfeed.iter().map(|b| (b.inlet, b.interlock));
+        let pairs = self.subpanels.iter().filter_map(|s| s.pair);
+        main.chain(pairs.map(|p| (p.inlet, p.interlock)))
     }
 
     /// Why a control can't be moved so, if something built makes it impossible.

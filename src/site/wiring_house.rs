@@ -10,7 +10,7 @@ use crate::circuit::{BranchId, Load, NodeId};
 use crate::units::Complex;
 
 use super::control::{ControlId, PositionId};
-use super::equipment::{Bus, Cord, FarEnd, Moved, NeutralPole, OtherSide, Spot, Transfer};
+use super::equipment::{Bus, Cord, FarEnd, Moved, NeutralPole, OtherSide, Pair, Spot, Transfer};
 use super::parts::{Appliance, Circuit, Legs, Plug};
 use super::rest::CordState;
 use super::wiring::{Builder, CordWires, End};
@@ -242,6 +242,10 @@ impl Builder<'_> {
             .transfers
             .iter()
             .find(|t| t.load == Moved::Subpanel(index));
+        if let Some(pair) = sub.pair {
+            self.pair(&sub.name, pair, main, bus, others);
+            return bus;
+        }
         let feeder = transfer.and_then(|t| t.feeder);
         let far = End {
             neutral: self.grounded(),
@@ -256,6 +260,25 @@ impl Builder<'_> {
             self.transfer(transfer, far, bus, others);
         }
         bus
+    }
+
+    /// The two breakers of a chosen bus: one from the bus above, one from an inlet; the neutral goes straight through.
+    fn pair(&mut self, name: &str, pair: Pair, main: End, bus: End, others: &Others<'_>) {
+        self.bond(main.neutral, bus.neutral);
+        let pads = others.end(OtherSide::Inlet(pair.inlet)).unwrap_or(main);
+        for (from, breaker, side) in [
+            (main, pair.utility, "utility"),
+            (pads, pair.generator, "generator"),
+        ] {
+            let thing = format!("{name}-{side}");
+            let mut meters = Vec::new();
+            for (from, to) in [(from.one, bus.one), (from.two, bus.two)] {
+                if let (Some(from), Some(to)) = (from, to) {
+                    meters.push(self.contact(from, to, (breaker, PositionId(1)), &thing));
+                }
+            }
+            self.meter(&thing, meters);
+        }
     }
 
     /// The hots of a feeder: its breaker in the main panel and its wire.

@@ -20,4 +20,5 @@ refused-move-corded = Unplug the cord from the generator before you move it.
 refused-locked = The padlock holds the handle. Take the padlock off first.
 refused-lock-needs-off = The padlock fits only when the main breaker is off.
 refused-interlock = The slide of the interlock blocks the handle. Only one of the two breakers can be on.
+refused-pair = The bar between the two breakers blocks the handle. Only one of the pair can be on.
 refused-outlet-taken = Something is plugged in there already. Unplug that first.

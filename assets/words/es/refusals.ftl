@@ -20,4 +20,5 @@ refused-move-corded = Desenchufe el cable del generador antes de moverlo.
 refused-locked = El candado sujeta la palanca. Primero quite el candado.
 refused-lock-needs-off = El candado solo entra con el interruptor principal apagado.
 refused-interlock = La corredera del bloqueo mecánico frena la palanca. De los dos interruptores, solo uno puede estar encendido.
+refused-pair = La barra entre los dos interruptores bloquea la palanca. Solo uno del par puede estar encendido.
 refused-outlet-taken = Ahí ya hay algo enchufado. Primero desenchúfelo.

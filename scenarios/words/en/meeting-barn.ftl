@@ -1,0 +1,9 @@
+name-hall-lamps = hall lamps
+name-urn-a = coffee urn A
+name-urn-b = coffee urn B
+name-urn-c = coffee urn C
+name-phone-table = phone table
+name-stage = stage heaters
+name-porch-lamp = porch lamp
+name-gravel-lot = gravel lot
+name-side-door = side door

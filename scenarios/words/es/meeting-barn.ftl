@@ -1,0 +1,9 @@
+name-hall-lamps = lámparas del salón
+name-urn-a = cafetera A
+name-urn-b = cafetera B
+name-urn-c = cafetera C
+name-phone-table = mesa de teléfonos
+name-stage = calefactores del escenario
+name-porch-lamp = lámpara del porche
+name-gravel-lot = patio de grava
+name-side-door = puerta lateral
