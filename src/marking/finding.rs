@@ -61,6 +61,8 @@ pub enum Rule {
     BlindReturn,
     /// The engine is asked for more than it is rated for.
     Overload,
+    /// A motor that is too large for the set is tried again and again.
+    TooSmallForMotor,
     /// The electronics of a set shut their output off.
     ShutOff,
     /// The engine stops because its fuel or its oil ran out.
@@ -171,6 +173,7 @@ impl Rule {
             | Self::ResetIntoFault
             | Self::TooNear => Criterion::Order,
             Self::Overload
+            | Self::TooSmallForMotor
             | Self::ShutOff
             | Self::RanDry
             | Self::Tripped
@@ -227,6 +230,7 @@ impl Rule {
             Self::NoCoolDown => "no-cool-down",
             Self::BlindReturn => "blind-return",
             Self::Overload => "overload",
+            Self::TooSmallForMotor => "too-small-for-motor",
             Self::ShutOff => "shut-off",
             Self::RanDry => "ran-dry",
             Self::Tripped => "tripped",

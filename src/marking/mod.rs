@@ -13,6 +13,7 @@ mod finding;
 mod isolation;
 mod line;
 mod load;
+mod motors;
 mod order;
 mod people;
 mod protection;
@@ -77,6 +78,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(air::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
+    findings.extend(motors::findings(scenario, trace));
     findings.extend(second_source::findings(scenario, trace));
     findings.extend(protection::findings(scenario, trace));
     findings.extend(cords::findings(scenario, trace));

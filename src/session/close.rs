@@ -302,7 +302,11 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
         "subpanel" if site.subpanels.iter().any(|s| s.pair.is_some()) => {
             let mut pairs = site.subpanels.iter().filter_map(|s| s.pair);
             let holds = pairs.all(|p| p.interlock.blocks());
-            Message::new(if holds { "close-pair" } else { "close-pair-loose" })
+            Message::new(if holds {
+                "close-pair"
+            } else {
+                "close-pair-loose"
+            })
         }
         "generator" if site.generator.machine.automatic.is_some() => {
             Message::new("close-generator-standby")

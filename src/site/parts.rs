@@ -12,7 +12,8 @@ use crate::apparatus::transformer::CenterTapped;
 
 use super::control::{Constraint, Control, ControlId, PositionId, Positions};
 use super::equipment::{
-    Battery, Bus, Cord, Garage, Generator, Inlet, Interlock, Panel, Place, Solar, Subpanel, Transfer,
+    Battery, Bus, Cord, Garage, Generator, Inlet, Interlock, Panel, Place, Solar, Subpanel,
+    Transfer,
 };
 use super::line_work::LineWork;
 

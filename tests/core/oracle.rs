@@ -14,6 +14,7 @@ use outage_drill::drill::{Action, Drill, Moment, What, parse_line};
 use outage_drill::file::write_run;
 use outage_drill::marking::{Rule, mark};
 use outage_drill::scenario::{Happening, Scenario};
+use outage_drill::site::{Constraint, Interlock};
 use outage_drill::units::DrillTime;
 
 use crate::playing::{Dice, shipped};
@@ -50,6 +51,7 @@ enum Place {
     InletCord,
     TwoPlugCord,
     Inlet,
+    ChosenBus,
     DryerOutlet,
     Bus,
     Street,
@@ -101,6 +103,8 @@ impl Stand<'_> {
             ),
             (DryerOutlet, Bus, self.is("breaker-dryer", "on")),
             (Inlet, Bus, self.is("generator-breaker", "on")),
+            (Inlet, ChosenBus, self.is("chosen-generator", "on")),
+            (ChosenBus, Bus, self.is("chosen-utility", "on")),
             (Bus, Street, self.is("main", "on")),
             (Street, Lateral, self.is("broken-span", "whole")),
             (Lateral, Substation, self.is("feeder", "closed")),
@@ -136,7 +140,8 @@ impl Stand<'_> {
             live(Place::TwoPlugCord) && self.has("two-plug-cord-house-end") && two_plugs_hang
                 || live(Place::InletCord) && self.is("inlet-cord-generator-end", "stowed")
                 || live(Place::Inlet) && !self.is("inlet-cord-house-end", "inlet");
-        let slide = self.scenario.name.starts_with("there-and-back");
+        let guarded = ["there-and-back", "ready-panel"];
+        let slide = guarded.iter().any(|d| self.scenario.name.starts_with(d));
         let holds = [
             (Rule::LineFed, set.contains(&Place::Street)),
             (
@@ -288,7 +293,12 @@ fn moves(scenario: &Scenario) -> Moves {
     for control in &site.controls {
         let handle = matches!(
             control.name.as_str(),
-            "main" | "generator-breaker" | "generator-output" | "engine"
+            "main"
+                | "generator-breaker"
+                | "generator-output"
+                | "engine"
+                | "chosen-utility"
+                | "chosen-generator"
         );
         let often = if handle {
             5
@@ -338,6 +348,7 @@ fn moves(scenario: &Scenario) -> Moves {
             begin.extend(all(&["set generator-breaker on"]));
             beginnings.push(begin.clone());
             begin.extend(all(&["set main off", "set generator-breaker on"]));
+            begin.extend(all(&["set chosen-utility off", "set chosen-generator on"]));
             beginnings.push(begin);
         }
     }
@@ -501,4 +512,54 @@ fn the_marking_and_a_judge_of_raw_readings_agree_on_every_critical_rule_in_a_hun
         "{} judgments unsure",
         tally.unsure
     );
+}
+
+/// The ready panel with its story told fast, and the same with the bar gone from between the two breakers.
+fn ready_panels() -> [Arc<Scenario>; 2] {
+    let sound = fast("ready-panel", 340.0);
+    let mut loose = sound.as_ref().clone();
+    let mut site = loose.site.as_ref().clone();
+    loose.name = "no-bar".to_owned();
+    for pair in site.subpanels.iter_mut().filter_map(|s| s.pair.as_mut()) {
+        pair.interlock = Interlock::Defeated;
+    }
+    let pair: Vec<_> = ["chosen-utility", "chosen-generator"]
+        .iter()
+        .filter_map(|name| site.control_id(name))
+        .collect();
+    site.constraints.retain(|c| match c {
+        Constraint::NotBoth { one, other, .. } => {
+            !pair.contains(&one.0) || !pair.contains(&other.0)
+        }
+        Constraint::Needs { .. } | Constraint::Holds { .. } => true,
+    });
+    loose.site = Arc::new(site);
+    [sound, Arc::new(loose)]
+}
+
+#[test]
+fn the_two_judges_agree_on_a_pair_of_breakers_with_its_bar_and_without() {
+    const EACH: u32 = 3_000;
+    let met = ready_panels().map(|scenario| {
+        let starts = (0..4).map(|seed| Drill::start(&scenario, seed).unwrap());
+        let stock = Stock {
+            starts: starts.collect(),
+            moves: moves(&scenario),
+            scenario,
+        };
+        let mut dice = Dice::new(20_261_125);
+        let mut tally = Tally::default();
+        for run in 0..EACH {
+            compare(&stock, run, &mut dice, &mut tally);
+        }
+        move |rule| tally.met.get(&rule).copied().unwrap_or_default()
+    });
+    let [sound, loose] = met;
+    for rule in [Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision] {
+        assert_eq!(sound(rule), 0, "{rule:?} with the bar");
+    }
+    for rule in [Rule::LineFed, Rule::NoTransferEquipment] {
+        assert!(loose(rule) >= 50, "{rule:?} met {} times", loose(rule));
+    }
+    assert!(sound(Rule::LiveBlades) >= 50, "bare pins are met");
 }

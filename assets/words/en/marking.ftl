@@ -203,6 +203,12 @@ finding-overload-now = Turn the largest load off.
 finding-overload-instead = Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
 source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked in a copy).
 
+finding-too-small-for-motor-what = The generator could not turn this motor: { $appliance }. It was tried { $starts } times, with as little as { $torque } of its turning force.
+finding-too-small-for-motor-why = A motor that hums and does not turn heats up fast. Each try pulls down the voltage for all else.
+finding-too-small-for-motor-now = Turn that motor off and leave it off.
+finding-too-small-for-motor-instead = After one failed start, leave that motor out of the plan. It needs a larger source or an electrician's advice.
+source-too-small-for-motor = Turning force goes with the square of the voltage: theory of the induction motor (from memory). One try at most: common practice.
+
 finding-shut-off-what = { $leg ->
     [one] One leg of the inverter was asked for more than it gives, { $most }. It shut its output off.
    *[other] Too much was asked of the inverter: { $watts }. It is made for { $rated }. It shut its output off.

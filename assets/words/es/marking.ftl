@@ -203,6 +203,12 @@ finding-overload-now = Apague la carga más grande.
 finding-overload-instead = Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
 source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado en una copia).
 
+finding-too-small-for-motor-what = El generador no pudo hacer girar este motor: { $appliance }. Se intentó { $starts } veces, con apenas { $torque } de su fuerza de giro.
+finding-too-small-for-motor-why = Un motor que zumba y no gira se calienta rápido. Cada intento baja el voltaje de todo lo demás.
+finding-too-small-for-motor-now = Apague ese motor y déjelo apagado.
+finding-too-small-for-motor-instead = Después de un intento fallido, deje ese motor fuera del plan. Necesita una fuente más grande o el consejo de un electricista.
+source-too-small-for-motor = La fuerza de giro va con el cuadrado del voltaje: teoría del motor de inducción (de memoria). Un intento como máximo: práctica común.
+
 finding-shut-off-what = { $leg ->
     [one] Una línea del inversor tuvo que dar más de lo que puede, { $most }. Cortó su salida.
    *[other] Se pidió demasiado al inversor: { $watts }. Está hecho para { $rated }. Cortó su salida.
