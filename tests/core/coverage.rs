@@ -88,7 +88,8 @@ fn moved_at(drill: &Drill, way: Way, direction: Direction) -> Option<usize> {
 fn apart(site: &Site, moment: &Moment) -> bool {
     let on = |control| site.stands(&moment.positions, control, "on");
     let both = |b: outage_drill::site::Backfeed| on(b.breaker) && on(site.panel.main);
-    !site.panel.backfeed.is_some_and(both)
+    let mut pairs = site.subpanels.iter().filter_map(|s| s.pair);
+    !site.panel.backfeed.is_some_and(both) && !pairs.any(|p| on(p.utility) && on(p.generator))
 }
 
 /// Controls of a way with the positions that are a move in this direction.
@@ -110,7 +111,13 @@ fn wanted(site: &Site, way: Way, direction: Direction) -> Vec<(ControlId, Positi
         Way::ManualSwitch => handles(false, |m| !matches!(m, Moved::Subpanel(_))),
         Way::Subpanel => handles(false, |m| matches!(m, Moved::Subpanel(_))),
         Way::Standby => handles(true, |_| true),
-        Way::Interlock | Way::ReadyPanel => {
+        Way::ReadyPanel => {
+            let pairs = site.subpanels.iter().filter_map(|s| s.pair);
+            let held = pairs.filter(|p| p.interlock.blocks());
+            let side = held.map(|p| if out { p.generator } else { p.utility });
+            side.filter_map(|c| position(c, "on")).collect()
+        }
+        Way::Interlock => {
             let guarded = site.panel.backfeed.filter(|b| b.interlock.blocks());
             let control = guarded.map(|b| if out { b.breaker } else { site.panel.main });
             control

@@ -280,6 +280,16 @@ struct Moves {
     beginnings: Vec<Vec<Action>>,
 }
 
+/// What is moved most often.
+const HANDLES: [&str; 6] = [
+    "main",
+    "generator-breaker",
+    "generator-output",
+    "engine",
+    "chosen-utility",
+    "chosen-generator",
+];
+
 fn moves(scenario: &Scenario) -> Moves {
     let site = &scenario.site;
     let points = site.point_names();
@@ -291,15 +301,7 @@ fn moves(scenario: &Scenario) -> Moves {
     };
     let mut any = Vec::new();
     for control in &site.controls {
-        let handle = matches!(
-            control.name.as_str(),
-            "main"
-                | "generator-breaker"
-                | "generator-output"
-                | "engine"
-                | "chosen-utility"
-                | "chosen-generator"
-        );
+        let handle = HANDLES.contains(&control.name.as_str());
         let often = if handle {
             5
         } else if control.name.contains("cord") || control.name == "breaker-dryer" {

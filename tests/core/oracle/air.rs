@@ -67,7 +67,8 @@ impl Air {
     /// One step of both rooms.
     fn blow(&mut self, stand: &Stand<'_>, draft: &Draft, in_garage: bool, dt: f64) {
         let site = &stand.scenario.site;
-        let volumes = [site.garage.unwrap().air_m3, site.air_m3];
+        // Without a garage there is a room that nothing goes in or out of.
+        let volumes = [site.garage.map_or(1.0, |g| g.air_m3), site.air_m3];
         let (gas_g, oxygen_g) = if stand.running() {
             let breathed = if in_garage { self.oxygen[0] } else { 0.209 };
             emitted(stand, breathed)
@@ -76,7 +77,9 @@ impl Air {
         };
         let share = if in_garage {
             [1.0, 0.0]
-        } else if stand.is("generator-place", "patio") && stand.is("window", "open") {
+        } else if stand.is("generator-place", "patio") && stand.is("window", "open")
+            || stand.is("generator-place", "lean-to")
+        {
             [0.0, 0.05]
         } else {
             [0.0, 0.002]
@@ -115,9 +118,15 @@ impl Air {
 impl Draft {
     fn of(stand: &Stand<'_>) -> Self {
         let site = &stand.scenario.site;
-        let garage = site.garage.unwrap();
         let pick = |open: bool, pair: (f64, f64)| if open { pair.1 } else { pair.0 };
         let house = pick(stand.is("window", "open"), site.air_changes_per_h);
+        let Some(garage) = site.garage else {
+            return Self {
+                garage: 0.0,
+                house: house * site.air_m3 / 3600.0,
+                between: 0.0,
+            };
+        };
         let big = pick(stand.is("garage-door", "open"), garage.changes_per_h);
         let door = pick(stand.is("house-door", "open"), garage.to_house_m3_per_h);
         Self {
