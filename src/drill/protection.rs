@@ -151,14 +151,15 @@ pub(super) fn stress_pu(
     (on && !condition.damaged).then_some(reading.pu)
 }
 
-/// Volts and frequency at an appliance, of rated.
+/// Volts and frequency at an appliance, of rated; no volts where no source reaches it:
+/// a hot that is switched off drives nothing, however far a loose neutral has shifted.
 pub(super) fn supply(readings: &Readings, index: usize) -> Supply {
     let reading = readings.appliance(index);
     let set = readings.generator;
     let alone = reading.fed.generator && !set.tied;
     let f_pu = if alone { set.hz / NOMINAL_HZ } else { 1.0 };
     Supply {
-        v_pu: reading.pu,
+        v_pu: if reading.fed.any() { reading.pu } else { 0.0 },
         f_pu,
     }
 }

@@ -1,0 +1,4 @@
+drill-slide-and-close-title = Slide and close
+drill-slide-and-close-summary = An evening storm takes the power. The panel has a slide between the main breaker and the generator breaker. Take the house to the generator.
+drill-slide-and-close-goal = Get the furnace, the sump pump and the fridge running within 15 minutes of the outage. Start the engine with no load. Bring loads on one at a time.
+drill-slide-and-close-note = A crew will work on the street. You can stop at any time.

@@ -1,0 +1,4 @@
+drill-slide-and-close-title = Correr y cerrar
+drill-slide-and-close-summary = Una tormenta corta la electricidad por la noche. El tablero tiene una corredera entre el interruptor principal y el del generador. Pase la casa al generador.
+drill-slide-and-close-goal = Ponga a funcionar la calefacción, la bomba de sumidero y el refrigerador en los 15 minutos que siguen al apagón. Arranque el motor sin carga. Conecte las cargas una por una.
+drill-slide-and-close-note = Un equipo va a trabajar en la calle. Puede detenerse cuando quiera.
