@@ -79,7 +79,13 @@ fn moved_at(drill: &Drill, way: Way, direction: Direction) -> Option<usize> {
         let (before, now) = (&moments[at - 1], &moments[*at]);
         wanted.iter().any(|w| match way {
             Way::Standby => !stands(before, *w) && stands(now, *w),
-            _ => is_set(now, w.0, w.1) && apart(site, now),
+            Way::ManualSwitch
+            | Way::Interlock
+            | Way::ReadyPanel
+            | Way::Cords
+            | Way::Subpanel
+            | Way::Line
+            | Way::Other => is_set(now, w.0, w.1) && apart(site, now),
         })
     })
 }
