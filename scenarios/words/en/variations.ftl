@@ -33,5 +33,6 @@ variation-heater-left-on = The space heater was on when the power went out.
 variation-one-cord-left = The other cord is lent out.
 variation-two-sets = Two sets of grounds hung on the line, not three.
 variation-no-jumper = Nobody had put a jumper around the open switch.
-variation-tie-early = The tie was closed from afar in the first minutes.
+variation-tie-quiet = Nobody closed the tie. It was open and tagged all the same.
 variation-engine-early = A generator along the road was started sooner than usual.
+variation-main-off-found = The main was off, not tripped: somebody had switched it.

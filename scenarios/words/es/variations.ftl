@@ -33,5 +33,6 @@ variation-heater-left-on = El calentador estaba encendido cuando se fue la luz.
 variation-one-cord-left = El otro cable está prestado.
 variation-two-sets = En la línea colgaban dos juegos de tierras, no tres.
 variation-no-jumper = Nadie había puesto un puente en torno al seccionador abierto.
-variation-tie-early = El enlace se cerró a distancia en los primeros minutos.
+variation-tie-quiet = Nadie cerró el enlace. Estaba abierto y rotulado de todos modos.
 variation-engine-early = Un generador del camino arrancó antes que de costumbre.
+variation-main-off-found = El interruptor principal estaba desconectado, no disparado: alguien lo movió.
