@@ -3,6 +3,9 @@
 use crate::drill::{Moment, Trace};
 use crate::units::DrillTime;
 
+/// How long one may take to see what is found and to make it safe: common practice.
+const TO_ACT: DrillTime = DrillTime::from_secs(60);
+
 /// A stretch.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Episode {
@@ -20,6 +23,11 @@ impl Episode {
     /// Its length.
     pub(super) fn length(&self) -> DrillTime {
         self.until.since(self.from)
+    }
+
+    /// Whether it is only how things were found, ended as soon as can be asked: nobody's mistake in this drill.
+    pub(super) fn found_and_ended(&self) -> bool {
+        self.first == 0 && self.length() <= TO_ACT
     }
 
     /// The moments in it.

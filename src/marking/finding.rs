@@ -49,6 +49,8 @@ pub enum Rule {
     PlugUnderLoad,
     /// A cord is mated or parted while it is live.
     LivePlug,
+    /// A cord with two plugs is taken away wrong end first, or from an outlet or a set that can become live.
+    WrongEndFirst,
     /// The engine is started into a load.
     StartUnderLoad,
     /// Load is taken before the engine has settled.
@@ -165,6 +167,7 @@ impl Rule {
             | Self::SaidDead
             | Self::WrongVolts => Criterion::People,
             Self::LivePlug
+            | Self::WrongEndFirst
             | Self::StartUnderLoad
             | Self::NotSettled
             | Self::AllAtOnce
@@ -224,6 +227,7 @@ impl Rule {
             Self::NotAsked => "not-asked",
             Self::PlugUnderLoad => "plug-under-load",
             Self::LivePlug => "live-plug",
+            Self::WrongEndFirst => "wrong-end-first",
             Self::StartUnderLoad => "start-under-load",
             Self::NotSettled => "not-settled",
             Self::AllAtOnce => "all-at-once",

@@ -1,6 +1,7 @@
 //! Isolation: no customer's source ever reaches the utility's side, nor hangs on one unguarded handle.
 //!
 //! Judged by what each conductor is fed by, whatever the volts.
+//! What is found so when the drill begins, and ended within a minute, is told and breaks nothing.
 //! Sources: NEC 702.5 (transfer equipment must prevent interconnection; checked in a copy that quotes it);
 //! OSHA 3277 and CPSC advice never to connect without it (checked); NIOSH FACE 90-02 (a death by a main left closed; checked).
 
@@ -115,6 +116,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let tied = fed.all(|m| m.readings.generator.tied);
     Finding {
         lasted: episode.length(),
+        breach: !episode.found_and_ended(),
         ..Finding::breach(Rule::LineFed, episode.from, episode.first)
     }
     .with("volts", Arg::Quantity(highest, Unit::Volts))
@@ -142,6 +144,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         .all(|m| !site.stands(&m.positions, site.panel.main, "on"));
     Finding {
         lasted: episode.length(),
+        breach: !episode.found_and_ended(),
         ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first)
     }
     .with("volts", Arg::Quantity(volts, Unit::Volts))

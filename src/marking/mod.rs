@@ -21,6 +21,7 @@ mod restoration;
 mod second_source;
 mod service;
 mod touch;
+mod two_plugs;
 mod wires;
 
 use crate::drill::{Moment, Trace};
@@ -77,6 +78,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(touch::findings(scenario, trace));
     findings.extend(air::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
+    findings.extend(two_plugs::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
     findings.extend(motors::findings(scenario, trace));
     findings.extend(second_source::findings(scenario, trace));

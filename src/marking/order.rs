@@ -11,6 +11,7 @@ use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
+use super::isolation::{line_fed, unguarded_volts};
 
 /// Watts from which a generator counts as loaded.
 const LOADED_W: f64 = 50.0;
@@ -187,7 +188,10 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
     let loaded = before.conditions.engine.loaded_at;
     let under_load = before.readings.generator.watts > LOADED_W;
     let rested = loaded.map_or(f64::INFINITY, |at| after.at.since(at).seconds());
-    (under_load || rested < site.generator.spec.cooldown_s).then(|| {
+    // A set that feeds past all transfer equipment, or the line, is stopped at once: people come before a hot engine.
+    let (unguarded, line) = (unguarded_volts(site, before), line_fed(site, before));
+    let at_once = unguarded.is_some() || line;
+    (!at_once && (under_load || rested < site.generator.spec.cooldown_s)).then(|| {
         let rested = DrillTime::from_millis(loaded.map_or(0, |at| after.at.since(at).millis()));
         Finding::breach(Rule::NoCoolDown, after.at, index)
             .with("rested", Arg::lasting(rested))

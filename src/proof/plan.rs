@@ -3,7 +3,7 @@
 //! Careful is what a person who knows the trade would not call in question: plugs moved and the set carried while the engine is still, the engine stopped and started without load, nothing passed through that breaks a critical rule.
 //! A careful way need not be the only safe one.
 
-use crate::site::{Bus, ControlId, Kind, PositionId, Positions, Site};
+use crate::site::{Bus, ControlId, FarEnd, Kind, PositionId, Positions, Site};
 
 use super::joints::Place;
 use super::judge::Judge;
@@ -101,7 +101,8 @@ fn careful(
     let running = judge.running(positions);
     let on = position == PositionId(1);
     match site.control(control).map(|c| c.kind) {
-        Some(Kind::Plug | Kind::Placement) => !running,
+        Some(Kind::Plug) => !running && leaves_no_blades(site, positions, control),
+        Some(Kind::Placement) => !running,
         // The breaker of a set that starts by itself is left on.
         Some(Kind::Output) if site.generator.machine.automatic.is_some() => true,
         Some(Kind::Output | Kind::Backfed) => running || !on,
@@ -114,4 +115,19 @@ fn careful(
         Some(Kind::Lock) => false,
         _ => true,
     }
+}
+
+/// Whether a cord with two plugs is taken away house end first, from an outlet and a set that are both off.
+fn leaves_no_blades(site: &Site, positions: &Positions, control: ControlId) -> bool {
+    site.cords.iter().all(|cord| {
+        let FarEnd::Blades(end, circuit) = cord.far else {
+            return true;
+        };
+        if control == cord.near {
+            return positions.get(end) == PositionId(0);
+        }
+        let breaker = site.circuits.get(circuit).map(|c| c.breaker);
+        let off = |c: ControlId| positions.get(c) == PositionId(0);
+        control != end || breaker.is_none_or(off) && off(site.generator.output)
+    })
 }

@@ -68,6 +68,9 @@ fn way_from(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64, turn: usize)
     if walk.is_serviced() == Planned::TooLarge {
         return Way::TooLarge;
     }
+    if walk.make_safe() == Planned::TooLarge {
+        return Way::TooLarge;
+    }
     walk.wait_for(|e| matches!(e, Event::Outage));
     walk.shed();
     let there = walk.plan_and_do(Leg::There);
@@ -193,6 +196,31 @@ impl Walk<'_> {
             return Planned::Done;
         }
         self.plan_all(Leg::Back)
+    }
+
+    /// Ends at once what is found unsafe.
+    fn make_safe(&mut self) -> Planned {
+        let here = self.drill.positions().clone();
+        if !self.judge.stand(&here).breach() {
+            return Planned::Done;
+        }
+        let scenario = Arc::clone(self.scenario);
+        let (branches, also) = (self.branches(), self.also(Leg::There, 0));
+        let Some(space) = Space::new(&scenario, self.judge, &branches, &also, &here) else {
+            return Planned::TooLarge;
+        };
+        let start = space.code(&here, self.drill.conditions().story_done);
+        let safe = |p: &Positions| !self.judge.stand(p).breach();
+        match plan(&space, start, &[], safe) {
+            Ok(Some(way)) => {
+                for (control, position) in way {
+                    self.act(Action::Set(control, position));
+                }
+                Planned::Done
+            }
+            Ok(None) => Planned::None,
+            Err(TooLarge) => Planned::TooLarge,
+        }
     }
 
     /// Turns off the branches of every bus that a generator will feed: they come back one by one.

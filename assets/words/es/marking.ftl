@@ -137,6 +137,20 @@ finding-live-plug-now = Deje los enchufes como están. Apague el interruptor de 
 finding-live-plug-instead = Conecte los dos extremos de un cable adecuado antes de arrancar el motor. Desconéctelos después de detenerlo.
 source-live-plug = Práctica común; está en muchos manuales de fabricantes.
 
+finding-wrong-end-first-what = { $fault ->
+    [1] Se sacó el extremo del generador mientras el de la casa seguía en la pared: { $cord }.
+    [2] Se sacó el extremo de la casa con el interruptor de esa toma aún encendido: { $cord }.
+   *[3] Se sacó el extremo de la casa con la salida del generador aún encendida: { $cord }.
+}
+finding-wrong-end-first-why = { $fault ->
+    [1] Las clavijas desnudas cuelgan entonces de la casa. Tienen tensión en cuanto la toma la tiene.
+    [2] Las clavijas están en su mano. Tienen tensión en cuanto vuelve la luz.
+   *[3] Las clavijas están en su mano. Tienen tensión en cuanto gira el motor.
+}
+finding-wrong-end-first-now = No se acerque a las clavijas. Detenga el motor y apague el interruptor de esa toma.
+finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el interruptor de la toma. Saque el extremo de la casa y luego el del generador.
+source-wrong-end-first = Práctica común.
+
 finding-start-under-load-what = El motor arrancó con una carga de { $watts }.
 finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo. Los motores conectados se quejan y se calientan.
 finding-start-under-load-now = Apague el interruptor de salida del generador y deje que el motor se estabilice.
