@@ -25,6 +25,8 @@ enum AboutFile {
     FedBy(String),
     /// Whether the slide between main and generator breaker can be trusted: fit, unfit.
     SlideFit,
+    /// How many places join the generator's neutral to ground: none, one, two.
+    Bonds,
     /// Which appliance hangs on the breaker of this name: the appliance, or nothing.
     HangsOn(String),
 }
@@ -64,6 +66,7 @@ pub(super) fn questions(
                 About::FedBy(point.clone())
             }
             AboutFile::SlideFit => About::SlideFit,
+            AboutFile::Bonds => About::Bonds,
             AboutFile::HangsOn(breaker) if known(breaker, "control", &breakers) => {
                 match site.control_id(breaker) {
                     Some(id) => About::HangsOn(id),

@@ -16,7 +16,9 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let wrong = |question: &Question| {
         let (moment, answer) = said(trace, question)?;
         let at = trace.moments.get(moment)?;
-        let truth = question.about.truth(&scenario.site, &at.readings);
+        let truth = question
+            .about
+            .truth(&scenario.site, &at.positions, &at.readings);
         if truth == answer {
             return None;
         }

@@ -17,6 +17,8 @@ pub enum Rule {
     Shock,
     /// Current through somebody who handles a thing.
     Touch,
+    /// A set feeds the house while nothing joins its neutral to ground.
+    NothingBonds,
     /// Bare contacts are live within reach.
     LiveBlades,
     /// The engine runs indoors.
@@ -149,6 +151,7 @@ impl Rule {
             | Self::NoVisibleBreak
             | Self::NotAsked => Criterion::Isolation,
             Self::Shock
+            | Self::NothingBonds
             | Self::LiveBlades
             | Self::Gas
             | Self::Overcome
@@ -211,6 +214,7 @@ impl Rule {
             Self::Collision => "collision",
             Self::Shock => "shock",
             Self::Touch => "touch",
+            Self::NothingBonds => "nothing-bonds",
             Self::LiveBlades => "live-blades",
             Self::Indoors => "indoors",
             Self::Gas => "gas",

@@ -7,6 +7,7 @@
 
 mod air;
 mod answers;
+mod bonds;
 mod cords;
 mod episode;
 mod finding;
@@ -78,6 +79,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(touch::findings(scenario, trace));
     findings.extend(air::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
+    findings.extend(bonds::findings(scenario, trace));
     findings.extend(two_plugs::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
     findings.extend(motors::findings(scenario, trace));

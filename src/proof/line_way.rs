@@ -80,7 +80,10 @@ impl Walk {
             self.act(Action::Wait(STEP));
         }
         for question in &scenario.questions {
-            let truth = question.about.truth(&self.site, self.drill.readings());
+            let truth =
+                question
+                    .about
+                    .truth(&self.site, self.drill.positions(), self.drill.readings());
             self.act(Action::Say(question.name.clone(), truth));
         }
     }

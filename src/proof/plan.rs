@@ -87,7 +87,7 @@ fn is_sound(judge: &Judge<'_>, site: &Site, positions: &Positions) -> bool {
             .all(|c| positions.get(c) == PositionId(1));
         joined && judge.set_reaches(positions, place)
     });
-    !exposed && !pushed
+    !exposed && !pushed && bonded_once(site, positions)
 }
 
 /// Whether a move is careful as things stand.
@@ -130,4 +130,15 @@ fn leaves_no_blades(site: &Site, positions: &Positions, control: ControlId) -> b
         let off = |c: ControlId| positions.get(c) == PositionId(0);
         control != end || breaker.is_none_or(off) && off(site.generator.output)
     })
+}
+
+/// Whether a set on the house's wiring has its neutral joined to ground at all, and not twice where a ground-fault device would see it.
+fn bonded_once(site: &Site, positions: &Positions) -> bool {
+    let guarded = site.generator.receptacles.iter().any(|r| r.gfci.is_some());
+    !site.set_on_house(positions)
+        || match site.set_bonds(positions) {
+            0 => false,
+            1 => true,
+            _ => !guarded,
+        }
 }

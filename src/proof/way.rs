@@ -142,7 +142,11 @@ impl Walk<'_> {
     fn answer(&mut self) {
         for question in &self.scenario.questions {
             let about = &question.about;
-            let truth = about.truth(&self.scenario.site, self.drill.readings());
+            let truth = about.truth(
+                &self.scenario.site,
+                self.drill.positions(),
+                self.drill.readings(),
+            );
             self.act(Action::Say(question.name.clone(), truth));
         }
     }

@@ -3,7 +3,7 @@
 //! A question names what it is about and never its answer: that is taken from the site and the readings of the moment in which it is said.
 //! A point is called live from one volt on, as a tester speaks; a fed point below that is dead to the tester and fed all the same, so [`About::FedBy`] asks of the source.
 
-use crate::site::{ControlId, PointReading, Readings, Site};
+use crate::site::{ControlId, PointReading, Positions, Readings, Site};
 use crate::words::{Message, name_of};
 
 /// Volts from which a tester calls a point live.
@@ -29,6 +29,8 @@ pub enum About {
     SlideFit,
     /// Which appliance hangs on a breaker.
     HangsOn(ControlId),
+    /// How many places join the generator's neutral to ground.
+    Bonds,
 }
 
 impl Question {
@@ -37,6 +39,7 @@ impl Question {
         match &self.about {
             About::Live(point) | About::FedBy(point) => name_of(point),
             About::SlideFit => Message::new("name-slide"),
+            About::Bonds => Message::new("name-bonds"),
             About::HangsOn(breaker) => {
                 let control = site.control(*breaker);
                 name_of(control.map_or("", |c| c.name.as_str()))
@@ -51,6 +54,7 @@ impl Question {
             About::FedBy(_) => "ask-fed-by",
             About::SlideFit => "ask-slide",
             About::HangsOn(_) => "ask-hangs-on",
+            About::Bonds => "ask-bonds",
         };
         Message::new(id).said("subject", self.subject(site))
     }
@@ -60,7 +64,7 @@ impl Question {
 pub fn answer_said(answer: &str) -> Message {
     match answer {
         "live" | "dead" | "fit" | "unfit" | "utility" | "generator" | "battery" | "several"
-        | "nothing" => Message::new(format!("answer-{answer}")),
+        | "nothing" | "none" | "one" | "two" => Message::new(format!("answer-{answer}")),
         thing => name_of(thing),
     }
 }
@@ -73,6 +77,7 @@ impl About {
             Self::Live(_) => fixed(&["live", "dead"]),
             Self::FedBy(_) => fixed(&["utility", "generator", "battery", "several", "nothing"]),
             Self::SlideFit => fixed(&["fit", "unfit"]),
+            Self::Bonds => fixed(&["none", "one", "two"]),
             Self::HangsOn(_) => {
                 let names = site.appliances.iter().map(|a| a.name.clone());
                 names.chain(["nothing".to_owned()]).collect()
@@ -81,7 +86,7 @@ impl About {
     }
 
     /// The right answer as things stand.
-    pub fn truth(&self, site: &Site, readings: &Readings) -> String {
+    pub fn truth(&self, site: &Site, positions: &Positions, readings: &Readings) -> String {
         match self {
             Self::Live(point) => {
                 let live = is_live(readings.point(point));
@@ -102,6 +107,12 @@ impl About {
                 "fit"
             } else {
                 "unfit"
+            }
+            .to_owned(),
+            Self::Bonds => match site.set_bonds(positions) {
+                0 => "none",
+                1 => "one",
+                _ => "two",
             }
             .to_owned(),
             Self::HangsOn(breaker) => {

@@ -6,6 +6,7 @@
 //! It doesn't cover three-phase services, harmonics, inrush of transformers, or arcing.
 //! Accuracy: that of `circuit`, with wire resistance held at 75 °C.
 
+mod bonds;
 mod control;
 mod edges;
 mod equipment;

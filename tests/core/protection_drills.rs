@@ -546,3 +546,17 @@ fn a_motor_s_start_blows_a_fast_fuse_and_each_new_one_and_a_time_delay_fuse_hold
     assert!(tripped(&slow).is_empty());
     assert!(runs(&slow, "furnace"));
 }
+
+#[test]
+fn only_a_set_and_a_switch_that_both_leave_the_bond_to_the_other_are_found_without_one() {
+    for (set, neutral, bare) in [
+        (PLATE, "Switched", true),
+        (PLATE, "Solid", false),
+        (BONDED_BARE, "Switched", false),
+        (BONDED_BARE, "Solid", false),
+    ] {
+        let played = play(&with_transfer(set, neutral), "ground-fault-transfer");
+        let found = played.found().iter().any(|f| f.0 == Rule::NothingBonds);
+        assert_eq!(found, bare, "{set} on {neutral}");
+    }
+}

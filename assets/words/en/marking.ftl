@@ -138,18 +138,24 @@ finding-live-plug-instead = Connect both ends of a proper cord before the engine
 source-live-plug = Common practice, found in many makers' manuals.
 
 finding-wrong-end-first-what = { $fault ->
-    [1] The generator's end was pulled while the house's end was still in the wall: { $cord }.
+    [one] The generator's end was pulled while the house's end was still in the wall: { $cord }.
     [2] The house's end was pulled with that outlet's breaker still on: { $cord }.
    *[3] The house's end was pulled with the generator's output still on: { $cord }.
 }
 finding-wrong-end-first-why = { $fault ->
-    [1] The bare blades then hang on the house. They are live as soon as the outlet is.
+    [one] The bare blades then hang on the house. They are live as soon as the outlet is.
     [2] The blades are in your hand. They are live as soon as power comes back.
    *[3] The blades are in your hand. They are live as soon as the engine turns.
 }
 finding-wrong-end-first-now = Keep away from the blades. Stop the engine and turn that outlet's breaker off.
 finding-wrong-end-first-instead = Stop the engine and turn its output off. Turn the outlet's breaker off. Pull the house's end, then the generator's end.
 source-wrong-end-first = Common practice.
+
+finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }, and nothing joined its neutral to ground.
+finding-nothing-bonds-why = A worn machine can then put its hot wire on its frame, and no breaker trips. Nobody notices until a second fault or a hand closes the loop.
+finding-nothing-bonds-now = Turn the output breaker on the generator off and stop the engine.
+finding-nothing-bonds-instead = Match the set to the switch. A set whose neutral floats needs a switch that leaves the neutral solid. Ask a licensed electrician.
+source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11, from memory.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
 finding-start-under-load-why = While it comes up to speed its voltage is low. Motors on it groan and heat up.

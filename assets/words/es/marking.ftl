@@ -138,18 +138,24 @@ finding-live-plug-instead = Conecte los dos extremos de un cable adecuado antes 
 source-live-plug = Práctica común; está en muchos manuales de fabricantes.
 
 finding-wrong-end-first-what = { $fault ->
-    [1] Se sacó el extremo del generador mientras el de la casa seguía en la pared: { $cord }.
+    [one] Se sacó el extremo del generador mientras el de la casa seguía en la pared: { $cord }.
     [2] Se sacó el extremo de la casa con el interruptor de esa toma aún encendido: { $cord }.
    *[3] Se sacó el extremo de la casa con la salida del generador aún encendida: { $cord }.
 }
 finding-wrong-end-first-why = { $fault ->
-    [1] Las clavijas desnudas cuelgan entonces de la casa. Tienen tensión en cuanto la toma la tiene.
+    [one] Las clavijas desnudas cuelgan entonces de la casa. Tienen tensión en cuanto la toma la tiene.
     [2] Las clavijas están en su mano. Tienen tensión en cuanto vuelve la luz.
    *[3] Las clavijas están en su mano. Tienen tensión en cuanto gira el motor.
 }
 finding-wrong-end-first-now = No se acerque a las clavijas. Detenga el motor y apague el interruptor de esa toma.
 finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el interruptor de la toma. Saque el extremo de la casa y luego el del generador.
 source-wrong-end-first = Práctica común.
+
+finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts } y nada unía su neutro a tierra.
+finding-nothing-bonds-why = Un aparato gastado puede entonces poner su fase en su carcasa sin que salte nada. Nadie lo nota hasta que una segunda falla o una mano cierra el circuito.
+finding-nothing-bonds-now = Apague el interruptor de salida del generador y detenga el motor.
+finding-nothing-bonds-instead = El generador y el conmutador deben corresponderse. Un generador de neutro flotante necesita un conmutador que deje el neutro sólido. Pregunte a un electricista con licencia.
+source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
 
 finding-start-under-load-what = El motor arrancó con una carga de { $watts }.
 finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo. Los motores conectados se quejan y se calientan.

@@ -1,0 +1,2 @@
+name-house-socket = four-wire outlet on the generator
+name-washer = washing machine

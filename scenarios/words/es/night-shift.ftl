@@ -1,0 +1,2 @@
+name-house-socket = toma de cuatro hilos del generador
+name-washer = lavadora

@@ -1,0 +1,38 @@
+//! A set that feeds a house while nothing joins its neutral to ground: the first fault to a frame is silent, and no breaker clears it.
+//!
+//! Judged by cords, switches and the set's own bond, and only while the set makes volts.
+//! A set with appliances on cords of their own is not meant: its frame and its neutral may be apart.
+//! Two bonds are another thing: what they do is in `protection`.
+//! Sources: NEC 250.4(A)(5), 250.30(A) and 702.11 (from memory).
+
+use crate::drill::{Moment, Trace};
+use crate::scenario::Scenario;
+use crate::site::Site;
+use crate::words::{Arg, Unit};
+
+use super::episode::episodes;
+use super::finding::{Finding, Rule};
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let found = episodes(trace, |m| nothing_bonds(site, m));
+    let found = found.into_iter().map(|episode| {
+        let volts = |m: &Moment| m.readings.point("generator-outlet").volts_across;
+        let most = episode.moments(trace).iter().map(volts).fold(0.0, f64::max);
+        Finding {
+            lasted: episode.length(),
+            ..Finding::breach(Rule::NothingBonds, episode.from, episode.first)
+        }
+        .with("volts", Arg::Quantity(most, Unit::Volts))
+        .with("lasted", Arg::lasting(episode.length()))
+    });
+    found.collect()
+}
+
+/// Whether the set feeds the house's wiring with no bond anywhere.
+fn nothing_bonds(site: &Site, moment: &Moment) -> bool {
+    let positions = &moment.positions;
+    let mut inlets = site.inlets.iter();
+    let wired = site.set_on_house(positions) && site.set_bonds(positions) == 0;
+    wired && inlets.any(|i| moment.readings.point(&i.name).fed.generator)
+}
