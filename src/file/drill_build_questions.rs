@@ -25,6 +25,8 @@ enum AboutFile {
     FedBy(String),
     /// Whether the slide between main and generator breaker can be trusted: fit, unfit.
     SlideFit,
+    /// Whether the breaker of this name is small enough for the wire behind it: guards, too-large.
+    BreakerFits(String),
     /// How many places join the generator's neutral to ground: none, one, two.
     Bonds,
     /// Which appliance hangs on the breaker of this name: the appliance, or nothing.
@@ -44,6 +46,12 @@ pub(super) fn questions(
         .circuits
         .iter()
         .filter_map(|c| site.control(c.breaker))
+        .map(|c| c.name.as_str())
+        .collect();
+    let any_breaker: Vec<&str> = site
+        .controls
+        .iter()
+        .filter(|c| c.is_breaker())
         .map(|c| c.name.as_str())
         .collect();
     let mut questions: Vec<Question> = Vec::new();
@@ -73,7 +81,16 @@ pub(super) fn questions(
                     None => continue,
                 }
             }
-            AboutFile::Live(_) | AboutFile::FedBy(_) | AboutFile::HangsOn(_) => continue,
+            AboutFile::BreakerFits(breaker) if known(breaker, "control", &any_breaker) => {
+                match site.control_id(breaker) {
+                    Some(id) => About::BreakerFits(id),
+                    None => continue,
+                }
+            }
+            AboutFile::Live(_)
+            | AboutFile::FedBy(_)
+            | AboutFile::HangsOn(_)
+            | AboutFile::BreakerFits(_) => continue,
         };
         questions.push(Question {
             name: file.name.clone(),

@@ -56,6 +56,7 @@ impl Build<'_> {
                 awg,
                 heat: BranchWire::new(awg, Material::Copper, Run::Hollow),
                 length_ft: self.positive(&[&own, "length_ft"], i.length_ft),
+                found_thin: i.found_thin,
             }
         });
         let inlets = inlets.collect();

@@ -136,6 +136,9 @@ pub(super) struct InletFile {
     pub(super) name: String,
     pub(super) gauge: String,
     pub(super) length_ft: f64,
+    /// States that its breaker is too large for its wire, a fault that drills are about; false when left out.
+    #[serde(default)]
+    pub(super) found_thin: bool,
 }
 
 #[derive(Debug, Deserialize)]

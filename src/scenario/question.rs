@@ -29,6 +29,8 @@ pub enum About {
     SlideFit,
     /// Which appliance hangs on a breaker.
     HangsOn(ControlId),
+    /// Whether a breaker is small enough for the wire behind it.
+    BreakerFits(ControlId),
     /// How many places join the generator's neutral to ground.
     Bonds,
 }
@@ -40,7 +42,7 @@ impl Question {
             About::Live(point) | About::FedBy(point) => name_of(point),
             About::SlideFit => Message::new("name-slide"),
             About::Bonds => Message::new("name-bonds"),
-            About::HangsOn(breaker) => {
+            About::HangsOn(breaker) | About::BreakerFits(breaker) => {
                 let control = site.control(*breaker);
                 name_of(control.map_or("", |c| c.name.as_str()))
             }
@@ -55,6 +57,7 @@ impl Question {
             About::SlideFit => "ask-slide",
             About::HangsOn(_) => "ask-hangs-on",
             About::Bonds => "ask-bonds",
+            About::BreakerFits(_) => "ask-breaker-fits",
         };
         Message::new(id).said("subject", self.subject(site))
     }
@@ -64,7 +67,9 @@ impl Question {
 pub fn answer_said(answer: &str) -> Message {
     match answer {
         "live" | "dead" | "fit" | "unfit" | "utility" | "generator" | "battery" | "several"
-        | "nothing" | "none" | "one" | "two" => Message::new(format!("answer-{answer}")),
+        | "nothing" | "none" | "one" | "two" | "guards" | "too-large" => {
+            Message::new(format!("answer-{answer}"))
+        }
         thing => name_of(thing),
     }
 }
@@ -77,6 +82,7 @@ impl About {
             Self::Live(_) => fixed(&["live", "dead"]),
             Self::FedBy(_) => fixed(&["utility", "generator", "battery", "several", "nothing"]),
             Self::SlideFit => fixed(&["fit", "unfit"]),
+            Self::BreakerFits(_) => fixed(&["guards", "too-large"]),
             Self::Bonds => fixed(&["none", "one", "two"]),
             Self::HangsOn(_) => {
                 let names = site.appliances.iter().map(|a| a.name.clone());
@@ -107,6 +113,12 @@ impl About {
                 "fit"
             } else {
                 "unfit"
+            }
+            .to_owned(),
+            Self::BreakerFits(breaker) => if site.breaker_fits(*breaker) {
+                "guards"
+            } else {
+                "too-large"
             }
             .to_owned(),
             Self::Bonds => match site.set_bonds(positions) {

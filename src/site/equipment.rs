@@ -105,6 +105,8 @@ pub struct Inlet {
     pub length_ft: f64,
     /// How its wire warms; none for a size that no ampacity is printed for.
     pub heat: Option<BranchWire>,
+    /// Whether it is stated that the breaker ahead of its wire is too large: a fault that drills are about.
+    pub found_thin: bool,
 }
 
 /// A switch that brings a load to the utility or to another source, and never to both.
