@@ -7,6 +7,7 @@ use crate::hazard::body::Path;
 use crate::hazard::shock::{reference_ma, times_lethal, zone};
 use crate::scenario::Scenario;
 use crate::site::{FarEnd, Site};
+use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
@@ -14,6 +15,8 @@ use super::finding::{Finding, Rule};
 
 /// Volts from which bare contacts within reach count as a hazard.
 const GUARDED_V: f64 = 50.0;
+/// Time in which live contacts that a drill begins with have to be made safe: assumption, enough for a look and a walk to the panel.
+const MADE_SAFE_IN: DrillTime = DrillTime::from_secs(180);
 /// Body for which limits are stated, kilograms: the lighter of the two of IEEE Std 80.
 const BODY_KG: f64 = 50.0;
 /// Shortest and longest duration for which the limit is stated, seconds.
@@ -33,9 +36,12 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .iter()
             .map(|m| bare_volts(site, m))
             .fold(0.0, f64::max);
+        // Who finds them so hasn't made them so, as long as they are soon made safe.
+        let made = episode.first > 0 || episode.length() > MADE_SAFE_IN;
         found.push(
             Finding {
                 lasted: episode.length(),
+                breach: made,
                 ..Finding::breach(Rule::LiveBlades, episode.from, episode.first)
             }
             .with("volts", Arg::Quantity(volts, Unit::Volts))

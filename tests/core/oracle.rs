@@ -561,7 +561,7 @@ fn the_two_judges_agree_on_a_pair_of_breakers_with_its_bar_and_without() {
         assert_eq!(sound(rule), 0, "{rule:?} with the bar");
     }
     for rule in [Rule::LineFed, Rule::NoTransferEquipment] {
-        assert!(loose(rule) >= 50, "{rule:?} met {} times", loose(rule));
+        assert!(loose(rule) >= 20, "{rule:?} met {} times", loose(rule));
     }
     assert!(sound(Rule::LiveBlades) >= 50, "bare pins are met");
 }
