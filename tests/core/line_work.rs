@@ -1,6 +1,11 @@
-//! Laws of a line that a crew works, asked of the network in given positions: what a customer's set does to it, and what grounds do to that.
+//! Laws of a line that a crew works, asked of the network in given positions: what a customer's set does to it, and what grounds do to that; and of its proof, that a lenient marking is caught.
 
-use outage_drill::site::{Body, Drive, LoadState, Plant, Positions, Readings, Site};
+use std::sync::Arc;
+
+use outage_drill::drill::Moment;
+use outage_drill::proof::{Marker, Property, Standing, marked, prove};
+use outage_drill::scenario::Scenario;
+use outage_drill::site::{Body, Constraint, Drive, LoadState, Plant, Positions, Readings, Site};
 
 use crate::playing::shipped;
 
@@ -127,4 +132,52 @@ fn a_loop_is_fed_from_either_end() {
     assert!(tie.point("pole-4").fed.utility && !tie.point("pole-3").fed.any());
     let head = read("two-feeds", &[("feeder", "closed")], STILL);
     assert!(head.point("pole-3").fed.utility && !head.point("pole-4").fed.any());
+}
+
+/// The proof of a drill with a marking of its own: how far marking and judge agree.
+fn agreement(drill: &str, marker: Marker<'_>) -> Standing {
+    let proof = prove(&shipped(drill), marker).unwrap();
+    proof.standing(Property::MarkingAgrees).unwrap().clone()
+}
+
+#[test]
+fn a_marking_that_takes_grounds_anywhere_for_grounds_at_the_work_is_caught() {
+    let lenient = |scenario: &Scenario, moment: &Moment| {
+        let work = scenario.site.line_work.as_ref().unwrap();
+        let some = work.sets_on(&moment.positions) > 0;
+        let mut stand = marked(scenario, moment);
+        stand.out_of_zone &= !some;
+        stand
+    };
+    assert!(matches!(
+        agreement("return-of-grounds", &lenient),
+        Standing::Broken(_)
+    ));
+}
+
+#[test]
+fn a_marking_that_trusts_an_open_handle_without_a_tag_is_caught() {
+    let trusting = |scenario: &Scenario, moment: &Moment| {
+        let site = &scenario.site;
+        let open = site.control_id("disconnect").unwrap();
+        let mut stand = marked(scenario, moment);
+        stand.unbarred &= !site.stands(&moment.positions, open, "open");
+        stand
+    };
+    assert!(matches!(
+        agreement("return-of-grounds", &trusting),
+        Standing::Broken(_)
+    ));
+}
+
+#[test]
+fn a_line_whose_tag_does_not_hold_its_handle_is_still_judged_by_its_blades() {
+    let mut scenario = shipped("return-of-grounds").as_ref().clone();
+    let mut site = scenario.site.as_ref().clone();
+    site.constraints
+        .retain(|c| !matches!(c, Constraint::Holds { why, .. } if why == "refused-tagged"));
+    scenario.site = Arc::new(site);
+    let proof = prove(&Arc::new(scenario), &marked).unwrap();
+    let agrees = proof.standing(Property::MarkingAgrees);
+    assert_eq!(agrees, Some(&Standing::ProvedForPositions));
 }
