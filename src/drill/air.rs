@@ -2,7 +2,7 @@
 //!
 //! Exhaust goes where the generator stands; doors and window decide what passes; the engine gives gas and takes oxygen by its load.
 //! Steps end at whole seconds and at actions, so a stretch may be cut anywhere on the grid without changing a bit.
-//! Not covered: the learner's own breathing beside the engine, people who walk from room to room, an alarm in the garage.
+//! Not covered: the learner's own breathing beside the engine, people who walk from room to room, an alarm in the garage; those who sleep and the home next door are in `indoors`.
 
 use crate::hazard::air::{self, Air, Exchange, Outlet, Rooms};
 use crate::hazard::blood::{Activity, cohb_after};
@@ -30,19 +30,21 @@ impl Conditions {
         seconds: f64,
     ) {
         let engine = self.exhaust(site, positions, readings);
+        let drawn_in = self.indoors.drawn_in_g_per_h();
         let before = self.ppm();
-        if engine.is_some() || self.air != Air::FRESH {
-            let (rooms, exchange) = (rooms(site), exchange(site, positions));
-            self.air = air::after(self.air, rooms, exchange, engine, seconds);
+        if engine.is_some() || drawn_in > 0.0 || self.air != Air::FRESH {
+            let mut exchange = exchange(site, positions);
+            exchange.drawn_in_g_per_h = drawn_in;
+            self.air = air::after(self.air, rooms(site), exchange, engine, seconds);
         }
-        let inside = site
-            .control_id("household")
-            .is_none_or(|id| site.stands(positions, id, "inside"));
+        let inside = site.household_inside(positions);
         // Blood and alarm see the middle of the stretch, which is a second long at most.
         let middle = f64::midpoint(before, self.ppm());
         let breathed = if inside { middle } else { 0.0 };
         self.cohb_pct = cohb_after(self.cohb_pct, breathed, seconds, Activity::Sedentary);
         self.alarm_dose = alarm_after(self.alarm_dose, middle, seconds);
+        let engine = engine.map(|(engine, _)| engine);
+        self.drift_indoors(site, positions, engine, middle, seconds);
     }
 
     /// The engine and where its exhaust goes, while it runs.
@@ -91,14 +93,19 @@ fn exchange(site: &Site, positions: &Positions) -> Exchange {
     let pick = |pair: (f64, f64), open: bool| if open { pair.1 } else { pair.0 };
     let changes = pick(site.air_changes_per_h, window_open(site, positions));
     let (garage_out, between) = site.garage.map_or((0.0, 0.0), |garage| {
-        let big = site.stands(positions, garage.big_door, "open");
+        let changes = match site.position_name(positions, garage.big_door) {
+            "open" => garage.changes_per_h.1,
+            "half" => garage.half_changes_per_h,
+            _ => garage.changes_per_h.0,
+        };
         let door = site.stands(positions, garage.house_door, "open");
-        let out = pick(garage.changes_per_h, big) * garage.air_m3;
+        let out = changes * garage.air_m3;
         (out, pick(garage.to_house_m3_per_h, door))
     });
     Exchange {
         garage_out,
         house_out: changes * site.air_m3,
         between,
+        drawn_in_g_per_h: 0.0,
     }
 }

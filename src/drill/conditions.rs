@@ -12,6 +12,7 @@ use crate::site::{ControlId, Positions, Readings, Site, Work};
 use crate::units::DrillTime;
 
 use super::cords::CordCondition;
+use super::indoors::IndoorsCondition;
 use super::line_work::LineCondition;
 use super::machine::MachineCondition;
 use super::protection::{stress_pu, supply};
@@ -21,7 +22,9 @@ use super::wires::WALL_C;
 /// Air around cords and engine where a drill says nothing of it, °C: a cool evening, chosen for the sites shipped.
 pub const AMBIENT_C: f64 = 15.0;
 /// Carboxyhemoglobin of a person who breathes clean air, percent: the start value of the published parameter set.
-const START_COHB_PCT: f64 = 0.8;
+pub(super) const START_COHB_PCT: f64 = 0.8;
+/// Carboxyhemoglobin at which people are overcome, percent: published symptom tables, from memory.
+pub(super) const OVERCOME_PCT: f64 = 40.0;
 /// Time in which an overload is forgotten by a motor, seconds: common practice.
 const OVERLOAD_FORGOTTEN_S: f64 = 60.0;
 
@@ -131,6 +134,8 @@ pub struct Conditions {
     pub alarm: bool,
     /// Whether people in the house are overcome.
     pub overcome: bool,
+    /// What drifts indoors besides the air.
+    pub indoors: IndoorsCondition,
     /// Whether the crew is harmed.
     pub crew_harmed: bool,
     /// What is joined that should not be.
@@ -165,6 +170,7 @@ impl Conditions {
             machine: MachineCondition::begin(site, start),
             fuel_gal: site.generator.spec.tank_gal,
             cohb_pct: START_COHB_PCT,
+            indoors: IndoorsCondition::begin(site),
             battery: BatteryCondition::begin(site),
             ..Self::default()
         }

@@ -2,6 +2,7 @@
 
 use crate::site::{ControlId, Range};
 
+use super::indoors::IndoorsEvent;
 use super::line_work::LineEvent;
 use super::machine::MachineEvent;
 
@@ -117,6 +118,8 @@ pub enum Event {
         /// Carboxyhemoglobin, percent.
         cohb_pct: f64,
     },
+    /// Gas and people indoors do something by themselves.
+    Indoors(IndoorsEvent),
     /// A cord's insulation softens.
     CordSoft {
         /// Index of the cord.

@@ -12,6 +12,7 @@ mod conditions;
 mod cords;
 mod engine;
 mod event;
+mod indoors;
 mod known;
 mod line_work;
 mod machine;
@@ -36,6 +37,7 @@ pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition,
 pub use cords::{CordCondition, CordHarm, Fate};
 pub use engine::{Drill, Outcome};
 pub use event::Event;
+pub use indoors::{IndoorsCondition, IndoorsEvent, NextDoorCondition, PersonCondition};
 pub use known::{Known, Learnt};
 pub use line_work::{LineCondition, LineEvent};
 pub use machine::{MachineCondition, MachineEvent};

@@ -18,7 +18,7 @@ pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
             positions.set(line.span_state, PositionId(0));
         }
         Happening::UtilityFails => positions.set(line.feeder, PositionId(0)),
-        Happening::NeighborAsks => {}
+        Happening::NeighborAsks | Happening::NeighborRuns => {}
         Happening::UtilityReturns => positions.set(line.feeder, PositionId(1)),
         Happening::NeutralLost => positions.set(line.drop_neutral, PositionId(1)),
         Happening::LegLost => positions.set(line.drop_leg, PositionId(1)),

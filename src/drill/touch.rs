@@ -20,6 +20,8 @@ pub enum Metal {
     Generator,
     /// The case of an appliance, by index.
     Appliance(usize),
+    /// The connector of a cord that can lie in a puddle, by index.
+    Joint(usize),
 }
 
 /// A touch that is felt.
@@ -45,6 +47,10 @@ impl Metal {
             Self::Appliance(index) => {
                 let name = site.appliances.get(index).map_or("", |a| a.name.as_str());
                 format!("{name}-frame")
+            }
+            Self::Joint(index) => {
+                let name = site.cords.get(index).map_or("", |c| c.name.as_str());
+                format!("{name}-joint")
             }
         }
     }
@@ -81,6 +87,10 @@ impl Metal {
             || site.cords.iter().any(of_cord);
         if at_generator {
             return Some(Self::Generator);
+        }
+        let lifted = |c: &crate::site::Cord| c.lay == control && c.can_be_wet();
+        if let Some(index) = site.cords.iter().position(lifted) {
+            return Some(Self::Joint(index));
         }
         let mut appliances = site.appliances.iter();
         let index = appliances.position(|a| {

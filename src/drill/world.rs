@@ -3,7 +3,6 @@
 use std::sync::Arc;
 
 use crate::apparatus::generator::{exhaust_c, exhaust_hot};
-use crate::hazard::monoxide;
 use crate::scenario::Happening;
 use crate::site::{ControlId, Kind, PositionId, Site};
 use crate::units::DrillTime;
@@ -11,6 +10,7 @@ use crate::units::DrillTime;
 use super::action::{Action, Callee, Listener, Sight};
 use super::engine::{Drill, Outcome};
 use super::event::Event;
+use super::indoors::IndoorsEvent;
 use super::known::Learnt;
 use super::line_work::LineEvent;
 use super::protection::ProtectionEvent;
@@ -20,8 +20,6 @@ use super::trace::What;
 
 /// How long a crew that found the line live, or was warned by the learner's call, waits before it tries again.
 const STAND_BACK: DrillTime = DrillTime::from_secs(600);
-/// Carboxyhemoglobin at which people are overcome, percent: published symptom tables, from memory.
-const OVERCOME_PCT: f64 = 40.0;
 
 impl Drill {
     /// When the story goes on, if it does.
@@ -89,6 +87,7 @@ impl Drill {
         }
         let tie = self.tie_event();
         take_place(&site, what, &mut self.positions);
+        self.conditions.indoors.neighbor_runs |= what == Happening::NeighborRuns;
         let event = match what {
             Happening::Outage => Event::Outage,
             Happening::CrewArrives => Event::CrewArrived,
@@ -97,6 +96,7 @@ impl Drill {
             Happening::UtilityReturns => Event::UtilityReturned,
             Happening::UtilityFails => Event::UtilityFailed,
             Happening::NeighborAsks => Event::NeighborAsked,
+            Happening::NeighborRuns => Event::Indoors(IndoorsEvent::NeighborRuns),
             Happening::NeutralLost => Event::Protection(ProtectionEvent::NeutralLost),
             Happening::LegLost => Event::Protection(ProtectionEvent::LegLost),
             Happening::DropMended => Event::Protection(ProtectionEvent::DropMended),
@@ -148,20 +148,6 @@ impl Drill {
         }
         self.fire_damage();
         self.wants_following()
-    }
-
-    fn fire_air(&mut self) {
-        let ppm = self.conditions.ppm();
-        if !self.conditions.alarm && monoxide::alarm_due(self.conditions.alarm_dose) {
-            self.conditions.alarm = true;
-            self.happen(Event::Alarm { ppm });
-        }
-        if !self.conditions.overcome && self.conditions.cohb_pct >= OVERCOME_PCT {
-            self.conditions.overcome = true;
-            self.happen(Event::Overcome {
-                cohb_pct: self.conditions.cohb_pct,
-            });
-        }
     }
 
     /// Does an action at the committed instant.

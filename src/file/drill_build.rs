@@ -112,6 +112,7 @@ fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) ->
             WhatFile::UtilityReturns => Happening::UtilityReturns,
             WhatFile::UtilityFails => Happening::UtilityFails,
             WhatFile::NeighborAsks => Happening::NeighborAsks,
+            WhatFile::NeighborRuns => Happening::NeighborRuns,
             WhatFile::NeutralLost => Happening::NeutralLost,
             WhatFile::LegLost => Happening::LegLost,
             WhatFile::DropMended => Happening::DropMended,

@@ -63,8 +63,10 @@ fn weather(source: &Source<'_>, file: &DrillFile, site: &mut Site, faults: &mut 
             .neighbors
             .iter_mut()
             .map(|n| &mut n.service.electrode_ohm);
+        let frame = site.generator.frame_earth_ohm.as_mut();
         for ohm in electrodes
             .chain(neighbors)
+            .chain(frame)
             .chain([&mut line.footing_ohm, &mut site.service.electrode_ohm])
         {
             *ohm *= WET_SHARE;

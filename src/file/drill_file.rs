@@ -155,6 +155,7 @@ pub(super) enum WhatFile {
     UtilityReturns,
     UtilityFails,
     NeighborAsks,
+    NeighborRuns,
     NeutralLost,
     LegLost,
     DropMended,

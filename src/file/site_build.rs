@@ -54,9 +54,7 @@ pub(super) fn build_site(
     let cords = build.cords(file, fitted.cords, &generator);
     let appliances = build.appliances(file, &cords);
     build.cord_constraints(&cords, &appliances);
-    build
-        .furnishing
-        .add("window", Kind::Opening, &["shut", "open"], "house", 0);
+    build.window(&file.air, &cords);
     build.furnishing.add(
         "household",
         Kind::People,
@@ -67,6 +65,7 @@ pub(super) fn build_site(
     let garage = build.air(&file.air);
     // Last, when everything that stands in the house is known.
     let line_work = file.line_work.as_ref().map(|w| build.line_work(w, &line));
+    let indoors = build.indoors(&file.air);
     if !build.faults.is_empty() {
         return Err(build.faults);
     }
@@ -97,6 +96,7 @@ pub(super) fn build_site(
             file.air.changes_per_hour_window_open,
         ),
         garage,
+        indoors,
         controls: build.furnishing.controls,
         constraints: build.furnishing.constraints,
     };

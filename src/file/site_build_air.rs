@@ -1,7 +1,8 @@
 //! From a site file to the air of a house and of its garage.
 //!
 //! A file gives volumes and how often the house's air is changed; what passes the garage's doors is an assumption that is the same for all.
-//! Not covered: doors left ajar, fans, wind.
+//! A big door that stops half-way is a doorway of half the height; air from under a floor is handed in.
+//! Not covered: a house door left ajar, fans, wind.
 
 use crate::hazard::air::doorway_m3_per_h;
 use crate::site::{Garage, Kind};
@@ -34,17 +35,29 @@ impl Build<'_> {
         );
         let air_m3 = file.garage_cubic_meters?;
         self.positive(&["air", "garage_cubic_meters"], air_m3);
+        if let Some(through_floor) = file.cubic_meters_per_hour_through_floor {
+            let field = ["air", "cubic_meters_per_hour_through_floor"];
+            self.positive(&field, through_floor);
+        }
         let through = |door: (f64, f64)| doorway_m3_per_h(door.0, door.1, WARMER_K);
-        let mut door = |name: &str| {
-            self.furnishing
-                .add(name, Kind::Opening, &["shut", "open"], "house", 0)
+        let big: &[&str] = if file.garage_door_stops_half_way {
+            &["shut", "half", "open"]
+        } else {
+            &["shut", "open"]
         };
+        let mut door = |name: &str, positions: &[&str]| {
+            self.furnishing
+                .add(name, Kind::Opening, positions, "house", 0)
+        };
+        let cracks = file.cubic_meters_per_hour_through_floor;
+        let half = (BIG_DOOR_M.0, BIG_DOOR_M.1 / 2.0);
         Some(Garage {
             air_m3,
             changes_per_h: (SHUT_CHANGES_PER_H, through(BIG_DOOR_M) / air_m3),
-            to_house_m3_per_h: (CRACKS_M3_PER_H, through(HOUSE_DOOR_M)),
-            big_door: door("garage-door"),
-            house_door: door("house-door"),
+            half_changes_per_h: through(half) / air_m3,
+            to_house_m3_per_h: (cracks.unwrap_or(CRACKS_M3_PER_H), through(HOUSE_DOOR_M)),
+            big_door: door("garage-door", big),
+            house_door: door("house-door", &["shut", "open"]),
         })
     }
 }

@@ -64,6 +64,7 @@ impl Build<'_> {
             name: p.name.clone(),
             opening_ft: p.opening_ft,
             exposure: (gas(p.gas_with_window_shut), gas(p.gas_with_window_open)),
+            next_door: p.next_door_ft.map(|feet| (feet, at_feet(feet))),
             usable: p.usable,
         });
         let receptacles = match &file.receptacles {
@@ -84,6 +85,7 @@ impl Build<'_> {
                 BondFile::Floating => Bond::Floating,
                 BondFile::Bonded => Bond::Bonded,
             },
+            frame_earth_ohm: file.frame_to_earth_ohm,
             receptacles,
             placement,
             places: places.collect(),
@@ -150,10 +152,11 @@ impl Build<'_> {
             }
             self.reach(&file.generator, &taken, cord, generator.placement);
         }
+        self.single_outlets(file, &cords);
         cords
     }
 
-    /// A cord for an inlet isn't plugged in at a place from which it doesn't reach that.
+    /// A cord isn't plugged in at a place from which it doesn't reach the inlet, or the house.
     fn reach(
         &mut self,
         file: &GeneratorFile,
@@ -162,11 +165,16 @@ impl Build<'_> {
         placement: ControlId,
     ) {
         let own = lengths.iter().find(|c| c.name == cord.name);
-        let (Some(own), FarEnd::Inlet(_)) = (own, cord.far) else {
+        let Some(own) = own else {
             return;
         };
         for (place, index) in file.places.iter().zip(0_u8..) {
-            if place.inlet_ft.is_none_or(|feet| feet <= own.length_ft) {
+            let asked_ft = match cord.far {
+                FarEnd::Inlet(_) => place.inlet_ft,
+                FarEnd::Connector => place.cord_ft,
+                FarEnd::Blades(..) => None,
+            };
+            if asked_ft.is_none_or(|feet| feet <= own.length_ft) {
                 continue;
             }
             for (position, spot) in (0_u8..).zip(&cord.near_spots) {
@@ -174,6 +182,29 @@ impl Build<'_> {
                     let near = (cord.near, position);
                     let f = &mut self.furnishing;
                     f.not_both(near, (placement, index), "refused-cord-short");
+                }
+            }
+        }
+    }
+
+    /// An outlet that takes one plug: no two cords' ends in it at once.
+    fn single_outlets(&mut self, file: &SiteFile, cords: &[Cord]) {
+        let given = file.generator.receptacles.iter().flatten().enumerate();
+        let single: Vec<usize> = given.filter(|(_, r)| r.single).map(|(i, _)| i).collect();
+        let ends = |cord: &Cord, outlet: usize| {
+            let at = cord
+                .near_spots
+                .iter()
+                .position(|s| *s == Spot::Receptacle(outlet));
+            at.and_then(|at| u8::try_from(at).ok())
+                .map(|at| (cord.near, at))
+        };
+        for outlet in single {
+            for (index, one) in cords.iter().enumerate() {
+                for other in cords.iter().skip(index + 1) {
+                    if let (Some(a), Some(b)) = (ends(one, outlet), ends(other, outlet)) {
+                        self.furnishing.not_both(a, b, "refused-outlet-taken");
+                    }
                 }
             }
         }
@@ -288,6 +319,8 @@ impl Build<'_> {
     }
 }
 
+/// The published distance to openings, feet: CPSC, checked.
+const SAFE_FT: f64 = 20.0;
 /// Amps of the usual 120 V plug, NEMA 5-15.
 const PLUG_A: f64 = 15.0;
 /// Amps of the usual 120/240 V plug of a generator, NEMA L14-30.
@@ -300,6 +333,7 @@ fn rest(lies: RestFile) -> Rest {
         RestFile::Flat => Rest::Flat,
         RestFile::UnderRug => Rest::UnderRug,
         RestFile::Bundled => Rest::Bundled,
+        RestFile::InPuddle => Rest::InPuddle,
     }
 }
 
@@ -318,6 +352,15 @@ pub(super) fn gas(gas: GasFile) -> Placement {
         GasFile::Indoors => Placement::Garage,
         GasFile::NearOpening => Placement::NearOpening,
         GasFile::FarAway => Placement::TwentyFeetAway,
+    }
+}
+
+/// Where exhaust goes from this far off an opening that stands open, feet.
+fn at_feet(feet: f64) -> Placement {
+    if feet < SAFE_FT {
+        Placement::NearOpening
+    } else {
+        Placement::TwentyFeetAway
     }
 }
 

@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use crate::apparatus::fuse::Delay;
 
+use super::site_build_indoors::{AlarmFile, CanPlaceFile, NextDoorFile};
 use super::site_build_machine::{KindFile, MachineFile};
 use super::site_file_line::LineWorkFile;
 
@@ -339,6 +340,9 @@ pub(super) struct GeneratorFile {
     /// Whether its neutral is joined to its frame; floating when left out.
     #[serde(default)]
     pub(super) neutral: BondFile,
+    /// Ohms from its frame to earth where it stands on wet ground; none when left out, on dry rubber feet.
+    #[serde(default)]
+    pub(super) frame_to_earth_ohm: Option<f64>,
     /// Outlets on its face; one for the house, called `generator`, when left out.
     #[serde(default)]
     pub(super) receptacles: Option<Vec<ReceptacleFile>>,
@@ -361,6 +365,9 @@ pub(super) struct ReceptacleFile {
     pub(super) breaker_amps: Option<u16>,
     #[serde(default)]
     pub(super) gfci: bool,
+    /// Whether it takes one plug only; two or more when left out.
+    #[serde(default)]
+    pub(super) single: bool,
 }
 
 #[derive(Debug, Deserialize)]
@@ -374,6 +381,12 @@ pub(super) struct PlaceFile {
     pub(super) usable: bool,
     pub(super) gas_with_window_shut: GasFile,
     pub(super) gas_with_window_open: GasFile,
+    /// How far a cord has to reach from there to the house; any cord does when left out.
+    #[serde(default)]
+    pub(super) cord_ft: Option<f64>,
+    /// Distance to the nearest opening of the home next door; far when left out.
+    #[serde(default)]
+    pub(super) next_door_ft: Option<f64>,
 }
 
 #[derive(Debug, Clone, Copy, Deserialize)]
@@ -417,6 +430,7 @@ pub(super) enum RestFile {
     Flat,
     UnderRug,
     Bundled,
+    InPuddle,
 }
 
 fn coil_or_flat() -> Vec<RestFile> {
@@ -464,4 +478,25 @@ pub(super) struct AirFile {
     /// Air of the attached garage; none when left out.
     #[serde(default)]
     pub(super) garage_cubic_meters: Option<f64>,
+    /// Whether its big door can stand half open; it is shut or open when left out.
+    #[serde(default)]
+    pub(super) garage_door_stops_half_way: bool,
+    /// Air that comes up from a garage under the home, where it isn't beside it.
+    #[serde(default)]
+    pub(super) cubic_meters_per_hour_through_floor: Option<f64>,
+    /// The carbon monoxide alarm; one that works and isn't handled when left out.
+    #[serde(default)]
+    pub(super) alarm: AlarmFile,
+    /// People who sleep in the house, by name; nobody when left out.
+    #[serde(default)]
+    pub(super) sleepers: Vec<String>,
+    /// A home wall to wall with this one; none when left out.
+    #[serde(default)]
+    pub(super) next_door: Option<NextDoorFile>,
+    /// Whether cords come in through the window, which then can't be shut on them.
+    #[serde(default)]
+    pub(super) window_takes_cords: bool,
+    /// Places where the can of fuel can be kept, the first at the start; none when left out.
+    #[serde(default)]
+    pub(super) fuel_can: Vec<CanPlaceFile>,
 }

@@ -28,6 +28,8 @@ pub struct Exchange {
     pub house_out: f64,
     /// Between the two, each way.
     pub between: f64,
+    /// Carbon monoxide that another engine outdoors lets into the house, grams an hour.
+    pub drawn_in_g_per_h: f64,
 }
 
 /// What is in a room's air.
@@ -141,6 +143,8 @@ struct Flow {
     rooms: Rooms,
     /// Rates a second: out of the garage, into it from the house, into the house from it, out of the house.
     rate: [f64; 4],
+    /// What another engine adds to the house, parts per million a second.
+    drawn_in_ppm_per_s: f64,
 }
 
 impl Flow {
@@ -150,8 +154,10 @@ impl Flow {
             exchange.garage_out / 3600.0 + between,
             exchange.house_out / 3600.0 + between,
         );
+        let drawn_in = exchange.drawn_in_g_per_h * 1000.0 / MG_PER_M3_PER_PPM / 3600.0;
         Self {
             rooms,
+            drawn_in_ppm_per_s: drawn_in / rooms.house_m3,
             rate: [
                 -out.0 / rooms.garage_m3,
                 between / rooms.garage_m3,
@@ -170,6 +176,7 @@ impl Flow {
             Outlet::House => ((0.0, ppm_m3 / house_m3), (0.0, o2_m3 / house_m3)),
             Outlet::Outdoors(share) => ((0.0, share * ppm_m3 / house_m3), (0.0, 0.0)),
         };
+        let co = (co.0, co.1 + self.drawn_in_ppm_per_s);
         let co = self.solve((air.garage.co_ppm, air.house.co_ppm), co, seconds);
         let missing = (air.garage.o2 - FRESH_O2, air.house.o2 - FRESH_O2);
         let missing = self.solve(missing, o2, seconds);
@@ -226,6 +233,7 @@ mod tests {
             garage_out: garage,
             house_out: house,
             between,
+            drawn_in_g_per_h: 0.0,
         }
     }
 
@@ -315,6 +323,20 @@ mod tests {
         let settled = 25_000.0 / 150.0 / MG_PER_M3_PER_PPM;
         assert!((air.house.co_ppm / settled - 1.0).abs() < 1e-9, "{air:?}");
         assert_eq!(air.garage, Mix::FRESH);
+    }
+
+    #[test]
+    fn gas_drawn_in_from_elsewhere_settles_like_the_same_share_of_an_own_engine() {
+        let engine = Engine::gasoline(Make::Stock, 0.85, 0.85);
+        let own = Some((engine, Outlet::Outdoors(0.05)));
+        let aired = exchange(10.0, 150.0, 0.0);
+        let drawn = Exchange {
+            drawn_in_g_per_h: 0.05 * engine.exhaust(FRESH_O2).co_g_per_h,
+            ..aired
+        };
+        let ours = after(Air::FRESH, ROOMS, aired, own, 5000.0).house.co_ppm;
+        let theirs = after(Air::FRESH, ROOMS, drawn, None, 5000.0).house.co_ppm;
+        assert!((ours / theirs - 1.0).abs() < 1e-12, "{ours}, {theirs} ppm");
     }
 
     #[test]

@@ -10,7 +10,7 @@ use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do};
 use crate::apparatus::cord_damage::Damage;
 use crate::drill::{Event, Fate, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Cord, Site, Spot};
+use crate::site::{Cord, Rest, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -118,7 +118,8 @@ fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
     let joined =
         |m: &Moment| matches!(cord.near_spot(&m.positions), Spot::CordEnd(_)) && in_use(m, cord);
     let never = |_: &Moment| false;
-    let faults: [(&str, bool, &dyn Fn(&Moment) -> bool); 4] = [
+    let wet = |m: &Moment| cord.rest(&m.positions) == Rest::InPuddle && in_use(m, cord);
+    let faults: [(&str, bool, &dyn Fn(&Moment) -> bool); 5] = [
         (
             "indoor",
             true,
@@ -142,6 +143,7 @@ fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
                 &used
             },
         ),
+        ("wet", true, &wet),
         ("joined", false, &joined),
     ];
     let mut found = Vec::new();

@@ -27,6 +27,14 @@ pub enum Rule {
     Gas,
     /// People are overcome by gas.
     Overcome,
+    /// The alarm next door sounds.
+    GasNextDoor,
+    /// The engine runs while no carbon monoxide alarm can sound.
+    NoAlarm,
+    /// Somebody stays in bad air after a sign of it, or goes back into it.
+    StayedIn,
+    /// Fuel is kept indoors.
+    FuelIndoors,
     /// Fuel burns.
     FuelFire,
     /// Hands are in a set that can start by itself or is live.
@@ -107,6 +115,8 @@ pub enum Rule {
     BatterySpent,
     /// The engine runs nearer to an opening than the published distance.
     TooNear,
+    /// Nobody called for help after a sign of gas.
+    NotCalled,
     /// What matters got no power in time.
     GoalLate,
     /// What an appliance guards was lost.
@@ -155,6 +165,10 @@ impl Rule {
             | Self::LiveBlades
             | Self::Gas
             | Self::Overcome
+            | Self::GasNextDoor
+            | Self::NoAlarm
+            | Self::StayedIn
+            | Self::FuelIndoors
             | Self::FuelFire
             | Self::Touch
             | Self::Indoors
@@ -197,7 +211,8 @@ impl Rule {
             | Self::BatteryOverloaded
             | Self::BatterySpent
             | Self::WireHot => Criterion::Load,
-            Self::GoalLate
+            Self::NotCalled
+            | Self::GoalLate
             | Self::Lost
             | Self::NotRestored
             | Self::NotBack
@@ -219,6 +234,11 @@ impl Rule {
             Self::Indoors => "indoors",
             Self::Gas => "gas",
             Self::Overcome => "overcome",
+            Self::GasNextDoor => "gas-next-door",
+            Self::NoAlarm => "no-alarm",
+            Self::StayedIn => "stayed-in",
+            Self::FuelIndoors => "fuel-indoors",
+            Self::NotCalled => "not-called",
             Self::FuelFire => "fuel-fire",
             Self::NotLockedOut => "not-locked-out",
             Self::CaughtByEngine => "caught-by-engine",

@@ -11,6 +11,7 @@ mod bonds;
 mod cords;
 mod episode;
 mod finding;
+mod indoors;
 mod isolation;
 mod line;
 mod load;
@@ -78,6 +79,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     }
     findings.extend(touch::findings(scenario, trace));
     findings.extend(air::findings(scenario, trace));
+    findings.extend(indoors::findings(scenario, trace));
     findings.extend(order::findings(scenario, trace));
     findings.extend(bonds::findings(scenario, trace));
     findings.extend(two_plugs::findings(scenario, trace));

@@ -82,7 +82,10 @@ fn early_load(site: &Site, moment: &Moment) -> bool {
 fn near(site: &Site, moment: &Moment) -> Option<f64> {
     moment.conditions.engine.running_since?;
     site.generator_place(&moment.positions)
-        .map(|p| p.opening_ft)
+        .map(|p| {
+            p.next_door
+                .map_or(p.opening_ft, |(feet, _)| feet.min(p.opening_ft))
+        })
         .filter(|feet| *feet > 0.0 && *feet < OPENING_FT)
 }
 

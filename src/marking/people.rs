@@ -2,7 +2,7 @@
 //!
 //! Sources: IEC 60479-1 and IEEE Std 80 for current through a body; UL 2034 for the alarm; live parts of 50 V or more are guarded (29 CFR 1910.303(g)(2), from memory); refuel only when off and cool (OSHA 3277, checked).
 
-use crate::drill::{Event, Moment, Trace, What};
+use crate::drill::{Event, IndoorsEvent, Moment, Trace, What};
 use crate::hazard::body::Path;
 use crate::hazard::shock::{reference_ma, times_lethal, zone};
 use crate::scenario::Scenario;
@@ -75,14 +75,21 @@ fn of_event(
             );
         return Some(finding);
     }
-    if let Event::Alarm { ppm } = event {
+    if let Event::Alarm { ppm } | Event::Indoors(IndoorsEvent::Unheard { ppm }) = event {
+        let finding = Finding {
+            breach: own_engine(moment),
+            ..Finding::breach(Rule::Gas, at, index)
+        };
         let cohb = moment.conditions.cohb_pct;
-        let finding = Finding::breach(Rule::Gas, at, index)
+        let finding = finding
             .with("ppm", Arg::Quantity(*ppm, Unit::Ppm))
-            .with("cohb", Arg::Quantity(cohb, Unit::Percent));
+            .with("cohb", Arg::Quantity(cohb, Unit::Percent))
+            .with("heard", Arg::Verbatim(heard(event).to_owned()));
         return Some(finding);
     }
-    if let Event::Overcome { cohb_pct } = event {
+    if let Event::Overcome { cohb_pct }
+    | Event::Indoors(IndoorsEvent::PersonOvercome { cohb_pct, .. }) = event
+    {
         let cohb = Arg::Quantity(*cohb_pct, Unit::Percent);
         return Some(Finding::breach(Rule::Overcome, at, index).with("cohb", cohb));
     }
@@ -91,6 +98,22 @@ fn of_event(
     };
     let surface = Arg::Quantity(*celsius, Unit::Celsius);
     Some(Finding::breach(Rule::FuelFire, at, index).with("surface", surface))
+}
+
+/// Whether gas can be the house's own doing: its engine runs or has run, or no neighbor's does.
+fn own_engine(moment: &Moment) -> bool {
+    let engine = moment.conditions.engine;
+    let ran = engine.running_since.is_some() || engine.stopped_at.is_some();
+    ran || !moment.conditions.indoors.neighbor_runs
+}
+
+/// Whether an alarm sounded.
+fn heard(event: &Event) -> &'static str {
+    if matches!(event, Event::Alarm { .. }) {
+        "yes"
+    } else {
+        "no"
+    }
 }
 
 /// How long the current lasts, from the shock to the first moment without it.

@@ -14,6 +14,7 @@ mod judge_line;
 mod line_way;
 mod model;
 mod plan;
+mod prepare;
 mod search;
 mod space;
 mod table;

@@ -16,6 +16,7 @@ use crate::units::DrillTime;
 use super::joints::Place;
 use super::judge::Judge;
 use super::plan::{TooLarge, plan};
+use super::prepare::preparations;
 use super::space::Space;
 
 /// Between two loads that are switched on, so that one motor is at speed before the next starts.
@@ -72,6 +73,7 @@ fn way_from(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64, turn: usize)
         return Way::TooLarge;
     }
     walk.wait_for(|e| matches!(e, Event::Outage));
+    walk.prepare();
     walk.shed();
     let there = walk.plan_and_do(Leg::There);
     let back = if there == Planned::Done {
@@ -224,6 +226,13 @@ impl Walk<'_> {
             }
             Ok(None) => Planned::None,
             Err(TooLarge) => Planned::TooLarge,
+        }
+    }
+
+    /// Sees to what drifts: where the set stands, how cords lie, the alarm, the fuel, the window.
+    fn prepare(&mut self) {
+        for action in preparations(self.scenario, self.drill.positions()) {
+            self.act(action);
         }
     }
 

@@ -91,6 +91,8 @@ pub enum Happening {
     UtilityFails,
     /// A neighbor comes and asks for a cord.
     NeighborAsks,
+    /// A neighbor starts an engine beside an opening of this house.
+    NeighborRuns,
     /// The neutral of the house's drop comes loose.
     NeutralLost,
     /// One hot of the house's drop comes loose.

@@ -1,8 +1,8 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
 use crate::drill::{
-    Action, Event, Follows, Learnt, LineEvent, MachineEvent, ProtectionEvent, SourceEvent, Touched,
-    What,
+    Action, Event, Follows, IndoorsEvent, Learnt, LineEvent, MachineEvent, ProtectionEvent,
+    SourceEvent, Touched, What,
 };
 use crate::hazard::shock::zone;
 use crate::scenario::Scenario;
@@ -11,6 +11,7 @@ use crate::site::{ControlId, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::seen_there;
+use super::log_indoors::{indoors_message, kind_of_indoors};
 use super::log_line::{crew_notices, detected_message, line_message};
 use super::log_machine::machine_message;
 use super::view::{LogKind, LogLine, LogView};
@@ -82,6 +83,7 @@ fn kind_of(event: &Event) -> LogKind {
         | Event::FuelFire { .. }
         | Event::CordFire { .. }
         | Event::Machine(MachineEvent::CaughtByEngine) => LogKind::Harm,
+        Event::Indoors(event) => kind_of_indoors(event),
         Event::Touched(t) if zone(t.amps * 1000.0, t.seconds).harms() => LogKind::Harm,
         Event::Collision { .. }
         | Event::CrewFoundLive { .. }
@@ -131,6 +133,11 @@ pub(super) fn is_plain_to_see(site: &Site, event: &Event) -> bool {
             | Event::UtilityFailed
             | Event::Shock { .. }
             | Event::Overcome { .. }
+            | Event::Indoors(
+                IndoorsEvent::Unheard { .. }
+                    | IndoorsEvent::PersonOvercome { .. }
+                    | IndoorsEvent::NeighborRuns
+            )
             | Event::CordSoft { .. }
             | Event::PlugScorched { .. }
             | Event::Source(SourceEvent::SolarJoined { .. } | SourceEvent::SolarLeft { .. })
@@ -274,6 +281,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
         Event::Overcome { cohb_pct } => {
             Message::new("event-overcome").quantity("cohb", *cohb_pct, Unit::Percent)
         }
+        Event::Indoors(event) => indoors_message(site, event),
         Event::CordSoft { cord, celsius } => of_cord(site, "event-cord-soft", *cord, *celsius),
         Event::PlugScorched { cord, celsius } => {
             of_cord(site, "event-plug-scorched", *cord, *celsius)

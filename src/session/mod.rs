@@ -14,6 +14,7 @@ mod faces;
 mod faces_generator;
 mod furnish;
 mod log;
+mod log_indoors;
 mod log_line;
 mod log_machine;
 mod practise;

@@ -179,6 +179,8 @@ pub struct Place {
     pub opening_ft: f64,
     /// How exhaust gets into the house from here: with the window shut, and with it open.
     pub exposure: (Placement, Placement),
+    /// Distance to the nearest opening of the home next door, feet, and how exhaust gets in there; `None` where it is far.
+    pub next_door: Option<(f64, Placement)>,
     /// Whether cords reach and the engine may be run at all: a shed is a store.
     pub usable: bool,
 }
@@ -196,6 +198,8 @@ pub struct Generator {
     pub output: ControlId,
     /// Whether its neutral is joined to its frame.
     pub bond: Bond,
+    /// From its frame to earth where it stands, ohms; `None` on dry rubber feet.
+    pub frame_earth_ohm: Option<f64>,
     /// Outlets on its face; none on a unit that is wired for good.
     pub receptacles: Vec<Receptacle>,
     /// Where it stands.
@@ -287,9 +291,11 @@ pub struct Garage {
     pub air_m3: f64,
     /// Air changes an hour with its big door shut, and with it open.
     pub changes_per_h: (f64, f64),
+    /// The same with the big door half-way, where it stops there.
+    pub half_changes_per_h: f64,
     /// Cubic meters an hour that it exchanges with the house, with the door between them shut, and with it open.
     pub to_house_m3_per_h: (f64, f64),
-    /// The big door: shut, open.
+    /// The big door: shut, open; or shut, half, open.
     pub big_door: ControlId,
     /// The door to the house: shut, open.
     pub house_door: ControlId,

@@ -11,6 +11,7 @@ mod control;
 mod edges;
 mod equipment;
 mod guarded;
+mod indoors;
 mod line_work;
 mod machine;
 mod parts;
@@ -30,6 +31,7 @@ pub use equipment::{
     Backfeed, Battery, Bond, Bus, Cord, FarEnd, Garage, Generator, Inlet, Interlock, Moved,
     NeutralPole, OtherSide, Pair, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
 };
+pub use indoors::{CanRoom, FuelCan, Indoors, NextDoor, Person};
 pub use line_work::{
     At, Break, CLAMPS, Clamps, Grounds, HandTester, LineWork, PROVING_SOURCE, Tap,
 };

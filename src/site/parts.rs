@@ -15,6 +15,7 @@ use super::equipment::{
     Battery, Bus, Cord, Garage, Generator, Inlet, Interlock, Panel, Place, Solar, Subpanel,
     Transfer,
 };
+use super::indoors::Indoors;
 use super::line_work::LineWork;
 
 /// Everything that is built.
@@ -58,6 +59,8 @@ pub struct Site {
     pub air_changes_per_h: (f64, f64),
     /// The attached garage, if there is one.
     pub garage: Option<Garage>,
+    /// What gas and fuel reach besides: the alarm, those who sleep, the home next door, the can of fuel.
+    pub indoors: Indoors,
     /// Everything that can be moved.
     pub controls: Vec<Control>,
     /// What the build of things makes impossible.

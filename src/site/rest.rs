@@ -25,16 +25,19 @@ pub enum Rest {
     UnderRug,
     /// Tied together with the others that are tied.
     Bundled,
+    /// Laid out, with its connector in a puddle.
+    InPuddle,
 }
 
 impl Rest {
     /// Every way, in the order in which a cord's control offers them.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Coiled,
         Self::HalfCoiled,
         Self::Flat,
         Self::UnderRug,
         Self::Bundled,
+        Self::InPuddle,
     ];
 
     /// Its name as a position.
@@ -45,12 +48,13 @@ impl Rest {
             Self::Flat => "flat",
             Self::UnderRug => "under-rug",
             Self::Bundled => "bundled",
+            Self::InPuddle => "in-puddle",
         }
     }
 
     /// Whether something lies against the cord that may catch fire: other turns, a rug, other cords.
     pub fn touches(self) -> bool {
-        self != Self::Flat
+        !matches!(self, Self::Flat | Self::InPuddle)
     }
 }
 
@@ -77,6 +81,11 @@ pub struct CordState {
 }
 
 impl Cord {
+    /// Whether its connector can lie in a puddle.
+    pub fn can_be_wet(&self) -> bool {
+        self.rests.contains(&Rest::InPuddle)
+    }
+
     /// Temperature of the air that it gives its heat to, °C, where the air is at `ambient_c`.
     pub fn air_c(&self, ambient_c: f64) -> f64 {
         if self.found.in_sun {
@@ -102,7 +111,7 @@ impl Site {
         match cord.rest(positions) {
             Rest::Coiled => Lay::all_coiled(cord.make.length_ft()),
             Rest::HalfCoiled => Lay::half_coiled(cord.make.length_ft()),
-            Rest::Flat => Lay::Straight,
+            Rest::Flat | Rest::InPuddle => Lay::Straight,
             Rest::UnderRug => Lay::Covered,
             Rest::Bundled => {
                 let tied = |c: &&Cord| c.rest(positions) == Rest::Bundled;

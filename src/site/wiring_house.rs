@@ -12,7 +12,7 @@ use crate::units::Complex;
 use super::control::{ControlId, PositionId};
 use super::equipment::{Bus, Cord, FarEnd, Moved, NeutralPole, OtherSide, Pair, Spot, Transfer};
 use super::parts::{Appliance, Circuit, Legs, Plug};
-use super::rest::CordState;
+use super::rest::{CordState, Rest};
 use super::wiring::{Builder, CordWires, End};
 
 /// Temperature at which branch circuits are solved, °C: that of the resistance tables.
@@ -21,6 +21,8 @@ const WIRE_C: f64 = 75.0;
 const CORD_C: f64 = RATED_C;
 /// Conductors that meet in a cord, ohms: metal on metal, common practice.
 const MEET_OHM: f64 = 0.01;
+/// From the hot of a connector in a puddle through the wet to earth, ohms: assumption, 2 000 to 20 000; half of it lies inside the connector.
+const WET_OHM: f64 = 4000.0;
 
 /// The house's ends once it is wired.
 #[derive(Debug)]
@@ -452,10 +454,25 @@ impl Builder<'_> {
         }
         let hot = far.one.or(far.two).unwrap_or(far.neutral);
         let short = self.network.switch(hot, far.neutral, MEET_OHM, false);
+        self.wet_joint(cord, hot, far.neutral);
         self.meter(&cord.name, meters);
         self.point(&format!("{}-far-end", cord.name), hots(far), far.neutral);
         self.point(&format!("{}-near-end", cord.name), hots(near), near.neutral);
         ((near, far), CordWires { wires, short })
+    }
+
+    /// A connector in a puddle: through the wet the hot reaches its outside, where a hand may be, and from there earth.
+    fn wet_joint(&mut self, cord: &Cord, hot: NodeId, neutral: NodeId) {
+        let puddle = cord.rests.iter().position(|r| *r == Rest::InPuddle);
+        let Some(at) = puddle.and_then(|at| u8::try_from(at).ok()) else {
+            return;
+        };
+        let (inside, outside) = (self.hot(), self.hot());
+        self.contact(hot, inside, (cord.lay, PositionId(at)), &cord.name);
+        let half = Complex::new(WET_OHM / 2.0, 0.0);
+        self.network.series(inside, outside, half);
+        self.network.series(outside, NodeId::EARTH, half);
+        self.frame(&format!("{}-joint", cord.name), outside, neutral);
     }
 
     /// An end of its own.

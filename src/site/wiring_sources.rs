@@ -43,6 +43,9 @@ impl Builder<'_> {
         if bond == Bond::Bonded {
             self.bond(set.out.neutral, set.out.ground);
         }
+        if let Some(ohm) = generator.frame_earth_ohm {
+            self.electrode(set.out.ground, ohm);
+        }
         self.frame("generator-frame", set.out.ground, set.out.neutral);
         set
     }

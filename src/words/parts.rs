@@ -22,7 +22,7 @@ const BEFORE: [(&str, &str); 14] = [
 ];
 
 /// What stands after it.
-const AFTER: [(&str, &str); 13] = [
+const AFTER: [(&str, &str); 14] = [
     ("-generator-end", "part-generator-end"),
     ("-house-end", "part-house-end"),
     ("-far-end", "part-far-end"),
@@ -30,6 +30,7 @@ const AFTER: [(&str, &str); 13] = [
     ("-plug", "part-plug"),
     ("-switch", "part-switch"),
     ("-frame", "part-frame"),
+    ("-joint", "part-joint"),
     ("-ground", "part-ground"),
     ("-lay", "part-lay"),
     ("-lock", "part-lock"),

@@ -265,7 +265,8 @@ fn fast(name: &str, air_m3: f64) -> Arc<Scenario> {
             | Happening::NeighborAsks
             | Happening::CustomerStarts
             | Happening::TieCloses
-            | Happening::SecondCrewClears => continue,
+            | Happening::SecondCrewClears
+            | Happening::NeighborRuns => continue,
         };
         timed.at = DrillTime::from_secs(at);
         timed.spread_s = spread_s;

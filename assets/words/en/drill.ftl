@@ -93,3 +93,9 @@ event-cord-shorted = The wires inside the { $cord } meet, at { $reached }. There
 event-cord-fire = What lies against the { $cord } burns. The cord stands at { $reached }.
 event-fuel-fire = Fuel spills on the hot engine, which is at { $surface }. It catches fire.
 log-say = { $question } You say: { $answer }.
+
+event-unheard = No alarm sounds, and one should. There are { $ppm } in the house.
+event-unwell = The people in the house have a headache. The gas has taken { $cohb } of their blood.
+event-person-overcome = In the house, { $person } has passed out. The gas has taken { $cohb } of the blood.
+event-next-door-alarm = The carbon monoxide alarm next door sounds. There are { $ppm } in that home.
+event-neighbor-runs = A neighbor starts an engine right below your open vent.

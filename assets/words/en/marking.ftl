@@ -91,7 +91,10 @@ finding-indoors-now = Get everyone out to fresh air. Do not go in to stop the en
 finding-indoors-instead = Run it outdoors only, far from doors and windows. Never in a garage, a basement or a porch, even with the doors open.
 source-indoors = CPSC: never indoors or in a garage, even with doors open (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked).
 
-finding-gas-what = The carbon monoxide alarm went off. There were { $ppm } in the house.
+finding-gas-what = { $heard ->
+    [yes] The carbon monoxide alarm went off. There were { $ppm } in the house.
+   *[no] No carbon monoxide alarm went off, and one should have. There were { $ppm } in the house.
+}
 finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising for as long as they breathe it.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
 finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut.
@@ -328,12 +331,14 @@ source-plug-hot = UL 498: what a sound plug may warm up (from memory). How much 
 finding-cord-unfit-what = { $fault ->
     [indoor] The { $cord } was in use outdoors for { $lasted }. Its letters are { $letters }, without a W.
     [no-ground] The { $cord } has no ground wire and was in use for { $lasted }.
+    [wet] The connector of the { $cord } lay in a puddle and was in use for { $lasted }.
     [damaged] The { $cord } is damaged and was in use for { $lasted }.
    *[joined] The { $cord } was plugged into another cord for { $lasted }.
 }
 finding-cord-unfit-why = { $fault ->
     [indoor] Only a cord with a W is made for sun and wet ground.
     [no-ground] A fault in the machine then has no way back. Its metal can stay live with no breaker to end it.
+    [wet] Current leaks through the wet to the ground. A hand that lifts the connector is in its way.
     [damaged] Broken strands make a hot spot. Crushed insulation lets the wires meet as soon as it warms.
    *[joined] Each joint adds ohms and can warm up. The thinnest cord decides for all of them.
 }
@@ -419,3 +424,39 @@ finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At
 finding-wrong-volts-now = Turn the main breaker off. Call the utility.
 finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off within a minute. Then call the utility and leave it off until the wires are mended.
 source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). A minute to act is common practice.
+
+finding-gas-next-door-what = The carbon monoxide alarm went off next door. There were { $ppm } in that home.
+finding-gas-next-door-why = The engine ran { $feet } from their opening. Gas goes where the air takes it, and walls that are shared do not stop it at the window.
+finding-gas-next-door-now = Stop the engine. Knock at their door and get them out. Call the emergency number.
+finding-gas-next-door-instead = Count the distance to every opening, your own and your neighbors'. Keep at least 20 feet (6 meters).
+source-gas-next-door = CPSC: outdoors, at least 20 feet from the house (checked in a copy). UL 2034: alarm times (checked in a copy).
+
+finding-no-alarm-what = The engine ran for { $lasted } and the carbon monoxide alarm could not sound: { $stands }.
+finding-no-alarm-why = The gas has no smell. The air reached { $ppm }. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
+finding-no-alarm-now = Stop the engine. Put a fresh battery in the alarm and press its test button.
+finding-no-alarm-instead = Test the alarms before you start the engine. Never take the battery out to make one quiet.
+source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy).
+
+finding-stayed-in-what = { $how ->
+    [back] Somebody went back into the house. There were { $ppm } in it.
+   *[late] Somebody was still in the house three minutes after the first sign. There were { $ppm } in it.
+}
+finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one who had most. It keeps rising with each breath, and people who sleep do not wake from it.
+finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
+finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Let the fire department look for the rest.
+source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked).
+
+finding-fuel-indoors-what = A can of gasoline was kept indoors for { $lasted }.
+finding-fuel-indoors-why = { $lights ->
+    [flame] One cup of it on the floor makes the air there { $times } times as rich as it takes to burn. A pilot light is in the room.
+   *[spark] One cup of it on the floor makes the air there { $times } times as rich as it takes to burn. Any spark lights it.
+}
+finding-fuel-indoors-now = Carry the can outside. Open the windows. Use no switch and no flame until the smell is gone.
+finding-fuel-indoors-instead = Keep fuel outdoors in its own can, in a shed away from the house.
+source-fuel-indoors = OSHA 3277: never store fuel indoors (checked). Limits of burning: fire service reference (checked). The cup is an assumption.
+
+finding-not-called-what = Nobody called the emergency number within ten minutes of the first sign of gas.
+finding-not-called-why = People with gas in their blood need oxygen. The fire department can measure the air and go in safely.
+finding-not-called-now = Call the emergency number now. Say that there is carbon monoxide.
+finding-not-called-instead = Get out first. Then call from outside.
+source-not-called = State health agencies: get out, then call (checked). The ten minutes are common practice.

@@ -93,3 +93,9 @@ event-cord-shorted = Los conductores se tocan a { $reached }, con un destello: {
 event-cord-fire = Arde lo que toca el cable, que está a { $reached }: { $cord }.
 event-fuel-fire = El combustible se derrama sobre el motor caliente, que está a { $surface }. Se prende fuego.
 log-say = { $question } Usted dice: { $answer }.
+
+event-unheard = No suena ninguna alarma, y debía sonar. Hay { $ppm } en la casa.
+event-unwell = A la gente de la casa le duele la cabeza. El gas ocupa el { $cohb } de su sangre.
+event-person-overcome = En la casa, { $person } se desmayó. El gas ocupa el { $cohb } de la sangre.
+event-next-door-alarm = Suena la alarma de monóxido de carbono de al lado. Allí hay { $ppm }.
+event-neighbor-runs = Un vecino enciende un motor justo debajo de su rejilla abierta.

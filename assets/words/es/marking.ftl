@@ -91,7 +91,10 @@ finding-indoors-now = Saque a todos al aire libre. No entre a detener el motor: 
 finding-indoors-instead = Úselo solo al aire libre, lejos de puertas y ventanas. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
 source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado).
 
-finding-gas-what = Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
+finding-gas-what = { $heard ->
+    [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
+   *[no] No sonó ninguna alarma de monóxido de carbono, y debía sonar. En la casa había { $ppm }.
+}
 finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras lo respiren.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
 finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas.
@@ -328,12 +331,14 @@ source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria).
 finding-cord-unfit-what = { $fault ->
     [indoor] Se usó al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
     [no-ground] Sin conductor de tierra, y en uso durante { $lasted }: { $cord }.
+    [wet] Con el conector en un charco, y en uso durante { $lasted }: { $cord }.
     [damaged] Dañado, y en uso durante { $lasted }: { $cord }.
    *[joined] Conectado a otro cable durante { $lasted }: { $cord }.
 }
 finding-cord-unfit-why = { $fault ->
     [indoor] Solo un cable con W está hecho para el sol y el suelo mojado.
     [no-ground] Una falla del aparato queda sin camino de regreso. Su metal puede quedar con voltaje sin que ningún interruptor lo corte.
+    [wet] La corriente se fuga por el agua hacia el suelo. La mano que levanta el conector queda en su camino.
     [damaged] Los hilos rotos forman un punto caliente. Un aislamiento aplastado deja que los conductores se toquen al calentarse.
    *[joined] Cada unión suma ohmios y puede calentarse. El cable más delgado decide por todos.
 }
@@ -419,3 +424,39 @@ finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 
 finding-wrong-volts-now = Apague el principal. Llame a la compañía eléctrica.
 finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague el principal antes de un minuto. Luego llame a la compañía y déjelo apagado hasta que reparen los cables.
 source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar es práctica común.
+
+finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
+finding-gas-next-door-why = El motor funcionó a { $feet } de una abertura de ellos. El gas va adonde lo lleva el aire, y una pared en común no lo detiene en la ventana.
+finding-gas-next-door-now = Apague el motor. Toque a su puerta y sáquelos. Llame al número de emergencias.
+finding-gas-next-door-instead = Cuente la distancia hasta cada abertura, la suya y la de los vecinos. Guarde al menos 20 pies (6 metros).
+source-gas-next-door = CPSC: afuera, al menos a 20 pies de la casa (verificado en una copia). UL 2034: tiempos de alarma (verificado en una copia).
+
+finding-no-alarm-what = El motor funcionó { $lasted } y la alarma de monóxido de carbono no podía sonar: { $stands }.
+finding-no-alarm-why = El gas no huele. El aire llegó a { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
+finding-no-alarm-now = Apague el motor. Ponga una pila nueva en la alarma y oprima su botón de prueba.
+finding-no-alarm-instead = Pruebe las alarmas antes de encender el motor. Nunca quite la pila para callarla.
+source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia).
+
+finding-stayed-in-what = { $how ->
+    [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
+   *[late] Alguien seguía en la casa tres minutos después de la primera señal. En ella había { $ppm }.
+}
+finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía. Sube con cada respiro, y quien duerme no se despierta.
+finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
+finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Deje que los bomberos busquen a los demás.
+source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado).
+
+finding-fuel-indoors-what = Una lata de gasolina estuvo dentro de la casa { $lasted }.
+finding-fuel-indoors-why = { $lights ->
+    [flame] Una taza en el piso pone el aire de abajo { $times } veces más cargado de lo que hace falta para arder. En el cuarto hay una llama piloto.
+   *[spark] Una taza en el piso pone el aire de abajo { $times } veces más cargado de lo que hace falta para arder. Cualquier chispa lo enciende.
+}
+finding-fuel-indoors-now = Lleve la lata afuera. Abra las ventanas. No use interruptores ni fuego hasta que se vaya el olor.
+finding-fuel-indoors-instead = Guarde el combustible afuera, en su lata, en un cobertizo lejos de la casa.
+source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro (verificado). Límites de combustión: referencia de bomberos (verificado). La taza es un supuesto.
+
+finding-not-called-what = Nadie llamó al número de emergencias en los diez minutos tras la primera señal de gas.
+finding-not-called-why = Quien tiene gas en la sangre necesita oxígeno. Los bomberos pueden medir el aire y entrar con seguridad.
+finding-not-called-now = Llame ahora al número de emergencias. Diga que hay monóxido de carbono.
+finding-not-called-instead = Primero salga. Después llame desde afuera.
+source-not-called = Agencias de salud estatales: salir y luego llamar (verificado). Los diez minutos son práctica común.

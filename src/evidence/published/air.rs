@@ -81,6 +81,8 @@ struct ExchangeName {
     garage_out: f64,
     house_out: f64,
     between: f64,
+    #[serde(default)]
+    drawn_in_g_per_h: f64,
 }
 
 fn sedentary() -> Activity {

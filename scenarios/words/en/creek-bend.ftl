@@ -1,0 +1,2 @@
+name-yard-pump = yard pump
+name-freezer = freezer

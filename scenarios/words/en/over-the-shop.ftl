@@ -1,0 +1,12 @@
+name-green-cord = green cord
+name-kettle = kettle
+name-kitchen = kitchen
+name-under-window = under the window
+name-back-lot = back lot
+name-fuel-can = can of fuel
+name-fuel-shelf = shelf in the outside shed
+name-landing = landing of the stairs
+name-water-heater-closet = closet of the water heater
+name-half = half open
+name-sealed = open and sealed around the cords
+name-bedroom-heater = bedroom heater

@@ -1,0 +1,2 @@
+name-red-cord = red cord
+name-white-cord = white cord

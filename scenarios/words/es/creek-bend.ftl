@@ -1,0 +1,2 @@
+name-yard-pump = bomba del patio
+name-freezer = congelador

@@ -1,0 +1,12 @@
+name-green-cord = cable verde
+name-kettle = hervidor
+name-kitchen = cocina
+name-under-window = bajo la ventana
+name-back-lot = terreno de atrás
+name-fuel-can = lata de combustible
+name-fuel-shelf = repisa del cobertizo de afuera
+name-landing = descanso de la escalera
+name-water-heater-closet = cuarto del calentador de agua
+name-half = a medias
+name-sealed = abierta y sellada en torno a los cables
+name-bedroom-heater = calefactor del dormitorio

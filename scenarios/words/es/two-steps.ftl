@@ -1,0 +1,2 @@
+name-red-cord = cable rojo
+name-white-cord = cable blanco
