@@ -38,3 +38,7 @@ variation-no-jumper = Nobody had put a jumper around the open switch.
 variation-tie-quiet = Nobody closed the tie. It was open and tagged all the same.
 variation-engine-early = A generator along the road was started sooner than usual.
 variation-main-off-found = The main was off, not tripped: somebody had switched it.
+variation-over-full-pit = It rains hard. The sump pit is nearly full.
+variation-cold-house = It is freezing outside, and the house is cold already.
+variation-lower-tank = The engine has been working hard. Less is left in the tank than last time.
+variation-drop-sound = The wires to the house were whole after all.

@@ -38,3 +38,7 @@ variation-no-jumper = Nadie había puesto un puente en torno al seccionador abie
 variation-tie-quiet = Nadie cerró el enlace. Estaba abierto y rotulado de todos modos.
 variation-engine-early = Un generador del camino arrancó antes que de costumbre.
 variation-main-off-found = El interruptor principal estaba desconectado, no disparado: alguien lo movió.
+variation-over-full-pit = Llueve fuerte. El pozo de la bomba está casi lleno.
+variation-cold-house = Afuera está helando y la casa ya está fría.
+variation-lower-tank = El motor ha trabajado mucho. Queda menos en el tanque que la vez pasada.
+variation-drop-sound = Los cables hasta la casa estaban enteros después de todo.
