@@ -4,6 +4,8 @@ use serde::de::DeserializeOwned;
 
 use crate::words::{Arg, Message};
 
+use super::mend;
+
 /// A fault of a file.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Diagnostic {
@@ -15,6 +17,8 @@ pub struct Diagnostic {
     pub column: usize,
     /// The offending text.
     pub text: String,
+    /// The line it stands in, whole; empty if the fault is the file's as a whole.
+    pub shown: String,
     /// What is wrong.
     pub message: Message,
     /// What to do: the nearest known name, or what was expected.
@@ -38,6 +42,7 @@ impl Source<'_> {
             line: 0,
             column: 0,
             text: String::new(),
+            shown: String::new(),
             message,
             hint: None,
         }
@@ -64,6 +69,7 @@ impl Source<'_> {
             line,
             column,
             text,
+            shown: self.line(line),
             message,
             hint: None,
         }
@@ -76,6 +82,7 @@ impl Source<'_> {
             line,
             column,
             text: text.to_owned(),
+            shown: self.line(line),
             message,
             hint: None,
         }
@@ -93,9 +100,7 @@ impl Source<'_> {
         // What may be left out is written plainly where it is given.
         let options = ron::Options::default()
             .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
-        let file: T = options
-            .from_str(self.text)
-            .map_err(|e| vec![self.syntax(&e)])?;
+        let file: T = mend::read(self, &options)?;
         let found = version(&file);
         if found == known {
             return Ok(file);
@@ -111,10 +116,9 @@ impl Source<'_> {
     /// # Errors
     /// The syntax fault.
     pub(crate) fn data<T: DeserializeOwned>(&self) -> Result<T, Vec<Diagnostic>> {
-        ron::Options::default()
-            .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME)
-            .from_str(self.text)
-            .map_err(|error| vec![self.syntax(&error)])
+        let options = ron::Options::default()
+            .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
+        mend::read(self, &options)
     }
 
     fn line_column(&self, offset: usize) -> (usize, usize) {
@@ -130,22 +134,16 @@ impl Source<'_> {
         (line, column)
     }
 
-    /// A syntax fault or a wrong field, as the reader of the format reports it.
-    pub fn syntax(&self, error: &ron::error::SpannedError) -> Diagnostic {
-        let (line, column) = (error.span.start.line, error.span.start.col);
-        let text = self
-            .text
-            .lines()
-            .nth(line.saturating_sub(1))
-            .unwrap_or_default()
-            .trim()
-            .to_owned();
-        let found = self.at_line(line, column, &text, Message::new("error-syntax"));
-        let detail = error.code.to_string();
-        Diagnostic {
-            message: Message::new("error-syntax").with("detail", Arg::Verbatim(detail)),
-            ..found
-        }
+    /// A fault at a byte offset.
+    pub(super) fn at_offset(&self, offset: usize, text: &str, message: Message) -> Diagnostic {
+        let (line, column) = self.line_column(offset);
+        self.at_line(line, column, text, message)
+    }
+
+    /// A line of the text, from 1.
+    fn line(&self, line: usize) -> String {
+        let found = line.checked_sub(1).and_then(|n| self.text.lines().nth(n));
+        found.unwrap_or_default().to_owned()
     }
 }
 

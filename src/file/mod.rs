@@ -16,6 +16,7 @@ mod furnish;
 mod lesson_file;
 mod library;
 mod list_heading;
+mod mend;
 mod run_file;
 mod site_build;
 mod site_build_air;

@@ -15,7 +15,11 @@ pub(super) fn print(faults: &[Diagnostic], output: &mut Output<'_>) {
     for fault in faults {
         let what = output.words.say(&fault.message);
         output.error(&format!("{}: {what}", place(fault)));
-        if !fault.text.is_empty() {
+        if let Some(lines) = underlined(fault) {
+            for line in lines {
+                output.error(&line);
+            }
+        } else if !fault.text.is_empty() {
             let text = Arg::Verbatim(fault.text.clone());
             let found = output
                 .words
@@ -37,16 +41,36 @@ pub(super) fn print_and_stop(faults: &[Diagnostic], output: &mut Output<'_>) -> 
     super::BAD_INPUT
 }
 
-/// A fault as JSON: `file`, `line`, `column`, `text`, `message`, `hint`.
+/// A fault as JSON: `file`, `line`, `column`, `text`, `shown` (its line), `message`, `hint`.
 pub(super) fn json(fault: &Diagnostic, words: &Words) -> Value {
     json!({
         "file": fault.file,
         "line": fault.line,
         "column": fault.column,
         "text": fault.text,
+        "shown": fault.shown,
         "message": words.say(&fault.message),
         "hint": fault.hint.as_ref().map(|hint| words.say(hint)),
     })
+}
+
+/// The line with the fault, and below it the offending text underlined; none for a fault without a place.
+fn underlined(fault: &Diagnostic) -> Option<[String; 2]> {
+    let before = fault.column.checked_sub(1)?;
+    if fault.line == 0 || fault.shown.trim().is_empty() {
+        return None;
+    }
+    // Tabs stay tabs, so that the mark stands below what it marks.
+    let lead: String = fault
+        .shown
+        .chars()
+        .take(before)
+        .map(|c| if c == '\t' { '\t' } else { ' ' })
+        .collect();
+    let width = fault.text.lines().next().map_or(1, |t| t.chars().count());
+    let rest = fault.shown.chars().count().saturating_sub(before);
+    let mark = "^".repeat(width.clamp(1, rest.max(1)));
+    Some([format!("  | {}", fault.shown), format!("  | {lead}{mark}")])
 }
 
 fn place(fault: &Diagnostic) -> String {

@@ -332,33 +332,82 @@ fn every_fault_of_a_drill_file_is_told_once_with_its_place() {
     }
 }
 
-#[test]
-fn a_wrong_field_or_a_torn_file_is_a_syntax_fault_with_its_line() {
-    let cases = [
-        ("footing_ohm: 200.0", "footing_ohms: 200.0", "footing_ohms"),
-        ("drop_ft: 90.0", "drop_ft: \"far\"", "drop_ft: \"far\""),
-        (
-            "demand: Switch(on_at_start: false)),\n    (name: \"dryer\"",
-            "demand: Sometimes),\n    (name: \"dryer\"",
-            "Sometimes",
-        ),
-    ];
-    for (from, to, offending) in cases {
-        assert!(SITE.contains(from), "{from}");
-        let text = SITE.replacen(from, to, 1);
-        let (_, faults) = load(&text, DRILL);
-        assert_eq!(faults.len(), 1, "{to}: {faults:?}");
-        let fault = &faults[0];
-        assert_eq!(
-            (fault.message.id.as_str(), fault.line),
-            ("error-syntax", place(&text, to, offending).0),
-            "{to}"
-        );
-        assert!(
-            fault.column >= 1 && !fault.text.is_empty(),
-            "{to}: {fault:?}"
-        );
+/// Loads the site with these texts replaced, and gives the ids of the faults with the lines they stand in.
+fn form_faults(changes: &[(&str, &str)]) -> Vec<(String, usize)> {
+    let mut text = SITE.to_owned();
+    for (from, to) in changes {
+        assert!(text.contains(from), "{from}");
+        text = text.replacen(from, to, 1);
     }
+    let (library, faults) = load(&text, DRILL);
+    assert!(library.scenarios.is_empty());
+    for fault in &faults {
+        let line = text.lines().nth(fault.line - 1).unwrap();
+        assert_eq!(fault.shown, line, "{fault:?}");
+        assert!(fault.column >= 1 && fault.column <= line.chars().count() + 1);
+    }
+    let told = faults.iter().map(|f| (f.message.id.clone(), f.line));
+    told.collect()
+}
+
+/// The line in which `what` stands in the site.
+fn line_of(what: &str) -> usize {
+    place(SITE, what, what).0
+}
+
+#[test]
+fn a_misspelt_field_is_both_unknown_and_missing_and_the_nearest_name_is_given() {
+    let text = SITE.replacen("footing_ohm: 200.0", "footing_ohms: 200.0", 1);
+    let (_, faults) = load(&text, DRILL);
+    let ids: Vec<&str> = faults.iter().map(|f| f.message.id.as_str()).collect();
+    assert_eq!(ids, ["error-unknown-field", "error-missing-field"]);
+    assert_eq!(faults[0].text, "footing_ohms");
+    let hint = faults[0].hint.as_ref().unwrap();
+    assert_eq!(hint.id, "error-hint-nearest");
+}
+
+#[test]
+fn ten_faults_of_form_are_told_in_one_pass_each_with_its_line() {
+    let told = form_faults(&[
+        ("version: 1", "version: one"),
+        ("volts: 7200.0", "volts: \"high\""),
+        ("source_r_ohm: 0.1", "source_r_ohm: 0.1, colour: 3"),
+        ("kva: 25.0", "kva: big"),
+        ("drop_ft: 90.0", "drop_foot: 90.0"),
+        ("main_amps: 200", "main_amps: 70000"),
+        ("leg: Leg1, slot: (1, 2)", "leg: Leg3, slot: (1, 2)"),
+        (
+            "circuit: \"fridge\", plug: Plug",
+            "circuit: fridge, plug: Pulg",
+        ),
+        ("on_at_start: false", "on_at_start: no"),
+    ]);
+    let mut wanted = vec![
+        ("error-expected-number", line_of("version: 1")),
+        ("error-expected-number", line_of("volts: 7200.0")),
+        ("error-unknown-field", line_of("source_r_ohm: 0.1")),
+        ("error-expected-number", line_of("kva: 25.0")),
+        ("error-unknown-field", line_of("drop_ft: 90.0")),
+        ("error-missing-field", line_of("drop_ft: 90.0")),
+        ("error-number-bounds", line_of("main_amps: 200")),
+        ("error-unknown-choice", line_of("leg: Leg1, slot: (1, 2)")),
+        (
+            "error-expected-text",
+            line_of("circuit: \"fridge\", plug: Plug"),
+        ),
+        (
+            "error-unknown-choice",
+            line_of("circuit: \"fridge\", plug: Plug"),
+        ),
+        ("error-expected-true-false", line_of("on_at_start: false")),
+    ];
+    wanted.sort_by_key(|(_, line)| *line);
+    let told: Vec<(&str, usize)> = told.iter().map(|(id, line)| (id.as_str(), *line)).collect();
+    assert_eq!(told, wanted);
+}
+
+#[test]
+fn a_torn_file_is_told_once_where_it_ends() {
     let (_, faults) = load(&SITE[..SITE.len() / 2], DRILL);
     assert_eq!(faults.len(), 1, "{faults:?}");
     assert_eq!(faults[0].message.id, "error-syntax");

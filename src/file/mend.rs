@@ -1,0 +1,257 @@
+//! Every fault of form in a file of ours, in one pass.
+//!
+//! The reader of the format stops at the first fault.
+//! So the fault is told, the text is mended in memory just enough for the reader to get past it, and it is read again, until nothing more is found: a field that isn't known is blanked, a missing one and a value of the wrong kind get a stand-in.
+//! What was mended is never used for anything but finding the next fault.
+//! A bracket or a comma that is missing ends the search: from there on nothing in the text can be relied on.
+//! Faults of meaning (a name that isn't there, a number out of range) are looked for once the form is right.
+
+#![expect(
+    clippy::wildcard_enum_match_arm,
+    reason = "the reader knows many kinds of faults, and more may come; those not named are treated alike"
+)]
+
+use ron::Options;
+use ron::error::{Error, Position, SpannedError};
+use serde::de::DeserializeOwned;
+
+use crate::words::{Arg, Message};
+
+use super::diagnostic::{Diagnostic, Source, nearest};
+
+/// Most faults of form that are told of one file.
+const MOST_FAULTS: usize = 40;
+
+/// Values of each kind, to stand in for one that is missing or wrong.
+const STAND_INS: [&str; 9] = [
+    "0", "1.5", "true", "\"\"", "[]", "{}", "()", "(0, 0)", "'a'",
+];
+
+/// A text that is being mended, with what was put into it.
+#[derive(Debug, Clone)]
+struct Mended {
+    text: String,
+    /// Byte offsets at which something was put in, and how many bytes.
+    added: Vec<(usize, usize)>,
+}
+
+/// Reads a value; every fault of form that is found otherwise.
+///
+/// # Errors
+/// The faults, in the order in which they stand.
+pub(super) fn read<T: DeserializeOwned>(
+    source: &Source<'_>,
+    options: &Options,
+) -> Result<T, Vec<Diagnostic>> {
+    let mut error = match options.from_str::<T>(source.text) {
+        Ok(value) => return Ok(value),
+        Err(error) => error,
+    };
+    let mut mended = Mended {
+        text: source.text.to_owned(),
+        added: Vec::new(),
+    };
+    let mut faults: Vec<Diagnostic> = Vec::new();
+    loop {
+        faults.push(told(source, &mended, &error));
+        if faults.len() >= MOST_FAULTS {
+            break;
+        }
+        let ways = mended.ways(&error);
+        let next = ways.into_iter().find_map(|way| {
+            let after = options.from_str::<T>(&way.text).err();
+            match after {
+                None => Some((way, None)),
+                Some(next) => is_past(&mended, &error, &way, &next).then_some((way, Some(next))),
+            }
+        });
+        match next {
+            Some((way, Some(next))) => {
+                mended = way;
+                error = next;
+            }
+            Some((_, None)) | None => break,
+        }
+    }
+    faults.sort_by_key(|f| (f.line, f.column));
+    Err(faults)
+}
+
+/// Whether mending got the reader on: the next fault is another one, not before this one.
+fn is_past(before: &Mended, error: &SpannedError, after: &Mended, next: &SpannedError) -> bool {
+    let was = before.original(before.offset(error.span.start));
+    let is = after.original(after.offset(next.span.start));
+    is > was || (is == was && next.code != error.code && is_field(&next.code))
+}
+
+fn is_field(code: &Error) -> bool {
+    matches!(code, Error::MissingStructField { .. })
+}
+
+impl Mended {
+    /// Byte offset of a place in this text.
+    fn offset(&self, at: Position) -> usize {
+        let line_start: usize = self
+            .text
+            .split_inclusive('\n')
+            .take(at.line.saturating_sub(1))
+            .map(str::len)
+            .sum();
+        let rest = self.text.get(line_start..).unwrap_or_default();
+        let inside = rest.char_indices().nth(at.col.saturating_sub(1));
+        line_start + inside.map_or(rest.len(), |(i, _)| i)
+    }
+
+    /// The offset in the text as it was written.
+    fn original(&self, offset: usize) -> usize {
+        let before = self.added.iter().filter(|(at, _)| *at < offset);
+        offset.saturating_sub(before.map(|(_, bytes)| bytes).sum())
+    }
+
+    /// The texts that may get the reader past this fault, the likeliest first.
+    fn ways(&self, error: &SpannedError) -> Vec<Self> {
+        let at = self.offset(error.span.start);
+        match &error.code {
+            Error::NoSuchStructField { .. } | Error::DuplicateStructField { .. } => {
+                vec![self.without_field(at)]
+            }
+            Error::MissingStructField { field, .. } => {
+                let stand_in = |value: &&str| self.with_field(at, field, value);
+                STAND_INS.iter().map(stand_in).collect()
+            }
+            Error::NoSuchEnumVariant { expected, .. } => {
+                let end = self.value_end(at);
+                let choice = |name: &&'static str| {
+                    let with = |value: &str| self.replaced(at, end, &format!("{name}({value})"));
+                    let plain = self.replaced(at, end, name);
+                    [vec![plain], STAND_INS.iter().map(|v| with(v)).collect()].concat()
+                };
+                expected.iter().flat_map(choice).collect()
+            }
+            Error::ExpectedComma
+            | Error::ExpectedStructLikeEnd
+            | Error::ExpectedArrayEnd
+            | Error::ExpectedMapEnd
+            | Error::Eof => Vec::new(),
+            _ => {
+                let end = self.value_end(at);
+                let stand_in = |value: &&str| self.replaced(at, end, value);
+                STAND_INS.iter().map(stand_in).collect()
+            }
+        }
+    }
+
+    /// The text with a stretch replaced.
+    fn replaced(&self, from: usize, to: usize, by: &str) -> Self {
+        let (before, rest) = self.text.split_at(from);
+        let (gone, after) = rest.split_at(to.saturating_sub(from).min(rest.len()));
+        // Lines are kept, so that what comes later stays where it was.
+        let kept: String = gone.chars().filter(|c| *c == '\n').collect();
+        let text = format!("{before}{by}{kept}{after}");
+        let mut added = self.added.clone();
+        let grown = (by.len() + kept.len()).saturating_sub(gone.len());
+        if grown > 0 {
+            added.push((from, grown));
+        }
+        let shrunk = gone.len().saturating_sub(by.len() + kept.len());
+        let padded = if shrunk > 0 {
+            let at = from + by.len();
+            let (head, tail) = text.split_at(at);
+            format!("{head}{}{tail}", " ".repeat(shrunk))
+        } else {
+            text
+        };
+        Self {
+            text: padded,
+            added,
+        }
+    }
+
+    /// The text with the field whose name begins at `at` blanked, and its comma.
+    fn without_field(&self, at: usize) -> Self {
+        let colon = self.text.get(at..).and_then(|t| t.find(':'));
+        let value = at + colon.map_or(0, |c| c + 1);
+        let mut end = self.value_end(value);
+        if self.text.get(end..).is_some_and(|t| t.starts_with(',')) {
+            end += 1;
+        }
+        self.replaced(at, end, "")
+    }
+
+    /// The text with a field put in before the bracket at `at`.
+    fn with_field(&self, at: usize, field: &str, value: &str) -> Self {
+        let before = self.text.get(..at).unwrap_or_default();
+        let last = before.trim_end().chars().last();
+        let comma = if matches!(last, Some(',' | '(') | None) {
+            ""
+        } else {
+            ", "
+        };
+        self.replaced(at, at, &format!("{comma}{field}: {value}, "))
+    }
+
+    /// Where the value that begins at or after `from` ends: at its comma, or at the bracket that closes what it stands in.
+    fn value_end(&self, from: usize) -> usize {
+        let rest = self.text.get(from..).unwrap_or_default();
+        let mut depth = 0_usize;
+        let mut quoted = false;
+        let mut comment = false;
+        let mut before = ' ';
+        for (i, c) in rest.char_indices() {
+            match c {
+                '\n' => comment = false,
+                _ if comment => {}
+                '"' if before != '\\' => quoted = !quoted,
+                _ if quoted => {}
+                '/' if before == '/' => comment = true,
+                '(' | '[' | '{' => depth += 1,
+                ')' | ']' | '}' | ',' if depth == 0 => return from + i,
+                ')' | ']' | '}' => depth -= 1,
+                _ => {}
+            }
+            before = c;
+        }
+        self.text.len()
+    }
+}
+
+/// The fault in words, at its place in the file as it was written.
+fn told(source: &Source<'_>, mended: &Mended, error: &SpannedError) -> Diagnostic {
+    let from = mended.original(mended.offset(error.span.start));
+    let text = source.text.get(from..).unwrap_or_default();
+    let word = |c: char| c.is_alphanumeric() || "_-.\"'".contains(c);
+    let word: String = text.chars().take_while(|c| word(*c)).collect();
+    let named =
+        |id: &str, name: &str| Message::new(id).with("name", Arg::Verbatim(name.to_owned()));
+    let (message, hint) = match &error.code {
+        Error::NoSuchStructField {
+            expected, found, ..
+        } => (
+            named("error-unknown-field", found),
+            nearest(found, expected),
+        ),
+        Error::NoSuchEnumVariant {
+            expected, found, ..
+        } => (
+            named("error-unknown-choice", found),
+            nearest(found, expected),
+        ),
+        Error::DuplicateStructField { field, .. } => (named("error-double-field", field), None),
+        Error::MissingStructField { field, .. } => (named("error-missing-field", field), None),
+        Error::ExpectedFloat | Error::ExpectedInteger | Error::InvalidIntegerDigit { .. } => {
+            (Message::new("error-expected-number"), None)
+        }
+        Error::IntegerOutOfBounds => (Message::new("error-number-bounds"), None),
+        Error::ExpectedString => (Message::new("error-expected-text"), None),
+        Error::ExpectedBoolean => (Message::new("error-expected-true-false"), None),
+        Error::ExpectedArray => (Message::new("error-expected-list"), None),
+        other => {
+            let detail = Arg::Verbatim(other.to_string());
+            (Message::new("error-syntax").with("detail", detail), None)
+        }
+    };
+    Diagnostic {
+        hint,
+        ..source.at_offset(from, &word, message)
+    }
+}
