@@ -83,6 +83,7 @@ pub(super) fn build_drill(
         oil_hours: file.oil_hours,
         start_misses_up_to: file.start_misses_up_to,
         start_misses_from: file.start_misses_from,
+        wet_panel: file.wet_panel,
         ran_before: file.engine_minutes.map(|m| whole_millis(60.0 * m)),
         fuel_gal: file.fuel_gallons,
         ends_at: DrillTime::from_secs(file.ends_after_minutes * 60),

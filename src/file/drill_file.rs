@@ -45,6 +45,9 @@ pub(super) struct DrillFile {
     /// Fewest of them; none when left out.
     #[serde(default)]
     pub(super) start_misses_from: u32,
+    /// Whether the panel stands in water; false when left out.
+    #[serde(default)]
+    pub(super) wet_panel: bool,
     /// Minutes for which the engine has run already in an outage that came before the start; the outage is still to come when left out.
     #[serde(default)]
     pub(super) engine_minutes: Option<f64>,

@@ -21,6 +21,8 @@ pub enum Rule {
     NothingBonds,
     /// Bare contacts are live within reach.
     LiveBlades,
+    /// A hand goes to a panel that stands in water.
+    WetPanel,
     /// The engine runs indoors.
     Indoors,
     /// The carbon monoxide alarm sounds.
@@ -172,6 +174,7 @@ impl Rule {
             | Self::FuelFire
             | Self::Touch
             | Self::Indoors
+            | Self::WetPanel
             | Self::PlugUnderLoad
             | Self::CordFire
             | Self::NotLockedOut
@@ -232,6 +235,7 @@ impl Rule {
             Self::NothingBonds => "nothing-bonds",
             Self::LiveBlades => "live-blades",
             Self::Indoors => "indoors",
+            Self::WetPanel => "wet-panel",
             Self::Gas => "gas",
             Self::Overcome => "overcome",
             Self::GasNextDoor => "gas-next-door",

@@ -24,6 +24,7 @@ mod second_source;
 mod service;
 mod touch;
 mod two_plugs;
+mod wet_panel;
 mod wires;
 
 use crate::drill::{Moment, Trace};
@@ -85,6 +86,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(two_plugs::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
     findings.extend(motors::findings(scenario, trace));
+    findings.extend(wet_panel::findings(scenario, trace));
     findings.extend(second_source::findings(scenario, trace));
     findings.extend(protection::findings(scenario, trace));
     findings.extend(cords::findings(scenario, trace));

@@ -51,6 +51,8 @@ pub struct Scenario {
     pub start_misses_up_to: u32,
     /// Fewest of them; what is drawn is at least this.
     pub start_misses_from: u32,
+    /// Whether the panel stands in water, so that nobody may touch it.
+    pub wet_panel: bool,
     /// How long the engine has run when the drill begins in the middle of an outage; none if the outage is still to come.
     pub ran_before: Option<DrillTime>,
     /// Fuel in the tank at the start, gallons, if it isn't full.

@@ -85,6 +85,15 @@ finding-live-blades-now = Keep everyone away from the bare metal. Stop the engin
 finding-live-blades-instead = Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage. Keep the generator breaker off while the utility feeds the house.
 source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
+finding-wet-panel-what = { $live ->
+    [one] A hand went to a panel that stands in water, with { $volts } in it: { $control }.
+   *[other] A hand went to a panel that stands in water: { $control }. It was dead then, at { $volts }.
+}
+finding-wet-panel-why = Water joins live parts to the box and to the floor. A person who stands in it and touches the handle can be killed.
+finding-wet-panel-now = Leave the room by the dry way. Keep all others out.
+finding-wet-panel-instead = Do not touch a wet panel, even in an outage. Call the utility and let them disconnect the house.
+source-wet-panel = Advice of many utilities on floods (from memory). Live parts of 50 V or more: 29 CFR 1910.303(g)(2) (from memory).
+
 finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
 finding-indoors-why = From { $dangerous } on, the air can kill whoever goes in. As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Do not go in to stop the engine: let it run dry, or call the fire department. Air the house before you go back.

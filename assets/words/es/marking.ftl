@@ -85,6 +85,15 @@ finding-live-blades-now = Aleje a todos del metal desnudo. Detenga el motor y d�
 finding-live-blades-instead = Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje. Deje apagado el interruptor del generador mientras la red alimente la casa.
 source-live-blades = OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado). 29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
 
+finding-wet-panel-what = { $live ->
+    [one] Una mano fue a un tablero que está en agua, con { $volts } adentro: { $control }.
+   *[other] Una mano fue a un tablero que está en agua: { $control }. En ese momento no tenía corriente, { $volts }.
+}
+finding-wet-panel-why = El agua une las partes con corriente con la caja y con el piso. Quien esté en el agua y toque la palanca puede morir.
+finding-wet-panel-now = Salga del cuarto por donde está seco. No deje entrar a nadie.
+finding-wet-panel-instead = No toque un tablero mojado, ni en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
+source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones (de memoria). Partes de 50 V o más: 29 CFR 1910.303(g)(2) (de memoria).
+
 finding-indoors-what = El motor funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 finding-indoors-why = Desde { $dangerous }, el aire puede matar a quien entre. Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. No entre a detener el motor: deje que se quede sin combustible o llame a los bomberos. Ventile la casa antes de volver.

@@ -1,0 +1,1 @@
+name-septic = septic pump
