@@ -82,6 +82,7 @@ name-bedroom-lights = bedroom lights
 name-television = television
 name-microwave = microwave
 name-space-heater = space heater
+name-freezer = freezer
 name-lamp = lamp
 name-dryer = dryer
 name-air-conditioner = air conditioner

@@ -83,6 +83,7 @@ name-bedroom-lights = luces del dormitorio
 name-television = televisor
 name-microwave = microondas
 name-space-heater = calefactor
+name-freezer = congelador
 name-lamp = lámpara
 name-dryer = secadora
 name-air-conditioner = aire acondicionado

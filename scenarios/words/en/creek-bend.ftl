@@ -1,2 +1,1 @@
 name-yard-pump = yard pump
-name-freezer = freezer

@@ -1,2 +1,1 @@
 name-yard-pump = bomba del patio
-name-freezer = congelador
