@@ -18,6 +18,7 @@ use std::sync::Arc;
 
 use crate::scenario::Scenario;
 use crate::scenario::variation::{AS_WRITTEN, named};
+use crate::shipped;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
@@ -58,6 +59,18 @@ impl Heading {
         let variant = |name: &String| named(drill, name).ok_or_else(|| name.clone());
         self.variations.iter().map(variant).collect()
     }
+}
+
+/// The shipped lists that say of themselves that they pass a drill, in some variant or other.
+pub fn passing_lists(drill: &str) -> Vec<Source<'static>> {
+    let sources = shipped::LISTS
+        .iter()
+        .map(|(file, text)| Source { file, text });
+    let passes = |source: &Source<'static>| {
+        let heading = read_heading(*source).ok().flatten();
+        heading.is_some_and(|h| h.drill == drill && h.passes)
+    };
+    sources.filter(passes).collect()
 }
 
 /// Reads the heading of a list; none if it has none.

@@ -31,5 +31,5 @@ mod site_file_line;
 
 pub use diagnostic::{Diagnostic, Source};
 pub use library::{Library, digest};
-pub use list_heading::{Heading, read_heading};
+pub use list_heading::{Heading, passing_lists, read_heading};
 pub use run_file::{RUN_VERSION, not_understood, read_actions, read_run, write_run};

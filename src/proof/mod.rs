@@ -3,11 +3,13 @@
 //! All positions that matter are searched, with what drifts over-approximated (see `model`), and with what can't matter left out (see `space`).
 //! The marking is held against a judge that reads the parts of the site alone (see `judge`), and a safe way is found and played (see `way`).
 //! What is proved so: isolation, live contacts and touch as they follow from how things stand; that a goal stays in reach; that equipment which is called safe can't be brought to feed the line.
-//! Not covered: what builds up over time (gas, heat, overload, fuel) and what depends on the order of moves; playing and the second judge of the tests cover those by sample.
+//! What builds up over time (fuel, overload, gas, heat) is bounded where a bound suffices (see `drift`); that and what depends on the order of moves is covered by sample otherwise: by playing, and by the second judge of the tests.
 
 mod begin;
 mod bench;
+mod drift;
 mod found;
+mod hurry;
 mod joints;
 mod judge;
 mod judge_line;
@@ -34,6 +36,7 @@ use crate::scenario::Timed;
 use crate::site::ControlId;
 use crate::units::DrillTime;
 
+pub use drift::Part;
 pub use judge::Stand;
 pub use model::{Model, ModelMarker, Move, State};
 pub use search::Watch;
@@ -111,6 +114,8 @@ pub struct Figures {
 pub struct Proof {
     /// Each property and how far it is established.
     pub properties: Vec<(Property, Standing)>,
+    /// What builds up over time, part by part, and how far it is established.
+    pub drift: Vec<(Part, Standing)>,
     /// How much was searched.
     pub figures: Figures,
 }
@@ -224,6 +229,7 @@ pub fn prove_on(scenario: &Arc<Scenario>, terms: Terms<'_>) -> Result<Proof, Net
     ];
     Ok(Proof {
         properties,
+        drift: drift::drift(scenario),
         figures,
     })
 }
@@ -243,6 +249,7 @@ pub fn prove_like(scenario: &Arc<Scenario>, other: &Proof, terms: Terms<'_>) -> 
     });
     Proof {
         properties: properties.collect(),
+        drift: drift::drift(scenario),
         figures: Figures::default(),
     }
 }
@@ -260,12 +267,24 @@ pub enum Scope {
 fn parts(scenario: &Scenario, scope: Scope) -> (Vec<Vec<usize>>, Vec<ControlId>) {
     let site = &scenario.site;
     match scope {
-        Scope::Parted => (groups(scenario), Vec::new()),
+        Scope::Parted => (groups(scenario), to_be_moved(scenario)),
         Scope::Whole => (
             vec![(0..site.circuits.len()).collect()],
             model::everything(site),
         ),
     }
+}
+
+/// Controls that stand otherwise at the start than they have to at the end: whatever hangs on them, they have to be brought there.
+/// Branch breakers aside, which whoever can reach them can close.
+fn to_be_moved(scenario: &Scenario) -> Vec<ControlId> {
+    let site = &scenario.site;
+    let leaf = |control| site.circuits.iter().any(|c| c.breaker == control);
+    let asked = scenario.goal.at_end.iter().filter(|(control, wanted)| {
+        let stands = site.position_name(&scenario.start, *control);
+        !leaf(*control) && !wanted.iter().any(|w| w == stands)
+    });
+    asked.map(|(control, _)| *control).collect()
 }
 
 /// Everything that ever holds of how things stand, over all that can be reached; `None` when there are too many states.
@@ -298,6 +317,10 @@ fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, terms: Terms<'_>) -> St
     if !terms.try_first.is_empty() && way::passes(scenario, terms.try_first, terms.seed) {
         return Standing::Shown(terms.try_first.to_vec());
     }
+    let line = scenario.site.line_work.is_some();
+    if hurry::over_before(scenario) || !line && hurry::out_of_reach(scenario, judge) {
+        return Standing::Broken(Vec::new());
+    }
     let by_itself = scenario.site.transfers.iter().any(|t| t.automatic);
     let way = match &scenario.site.line_work {
         Some(work) => line_way::safe_way(scenario, work, terms.seed),
@@ -310,6 +333,11 @@ fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, terms: Terms<'_>) -> St
         Way::NotPassed(_) => Standing::NotCovered("proof-way-not-passed"),
         Way::TooLarge => Standing::NotCovered("proof-too-large"),
     }
+}
+
+/// Whether these actions pass a drill when they are played with this seed.
+pub fn passes(scenario: &Arc<Scenario>, way: &[Action], seed: u64) -> bool {
+    way::passes(scenario, way, seed)
 }
 
 /// Whether the start can be reached from the house as it was built, before the story begins.

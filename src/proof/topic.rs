@@ -9,9 +9,9 @@
 use crate::scenario::{Happening, Scenario};
 use crate::site::{ControlId, Demand, Kind, PositionId, Positions, Site};
 
-use super::groups;
 use super::judge::Judge;
 use super::space::counted;
+use super::{groups, to_be_moved};
 
 /// What the searches of a drill depend on.
 #[derive(Debug, Clone, PartialEq)]
@@ -29,7 +29,7 @@ impl Topic {
     pub fn of(scenario: &Scenario) -> Self {
         let judge = Judge::new(scenario);
         let branches: Vec<usize> = groups(scenario).into_iter().flatten().collect();
-        let counted = counted(scenario, &judge, &branches, &[]);
+        let counted = counted(scenario, &judge, &branches, &to_be_moved(scenario));
         let site = &scenario.site;
         let asked = |c| scenario.goal.at_end.iter().any(|(asked, _)| *asked == c);
         let reads_nothing = |id: &ControlId| {

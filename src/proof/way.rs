@@ -47,7 +47,8 @@ pub(super) fn safe_way(scenario: &Arc<Scenario>, judge: &Judge<'_>, seed: u64) -
     let mut first = None;
     for turn in 0..n_turns {
         let way = way_from(scenario, judge, seed, turn);
-        if matches!(way, Way::Passed(_)) {
+        // Where there is no way, another cord is none either.
+        if !matches!(way, Way::NotPassed(_)) {
             return way;
         }
         first.get_or_insert(way);

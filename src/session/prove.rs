@@ -1,10 +1,13 @@
 //! What is proved of a drill, for a report: each property with how far it is established and the way that breaks it.
 
-use crate::drill::{Action, write_action};
-use crate::file::{Library, digest};
+use std::sync::Arc;
+
+use crate::drill::{Action, duration, write_action};
+use crate::file::{Library, Source, digest, passing_lists, read_actions};
 use crate::proof::{self, Proof, Property, Standing, Terms, Topic, Watch};
 use crate::scenario::Scenario;
 use crate::scenario::variation;
+use crate::units::DrillTime;
 
 use super::vary::VariantRead;
 
@@ -28,7 +31,7 @@ pub struct ProofRead {
 /// One property.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct PropertyRead {
-    /// Its name: `safe-way`, `goes-on`, `marking-agrees`, `by-construction`, `sound-start`.
+    /// Its name: `safe-way`, `goes-on`, `marking-agrees`, `by-construction`, `sound-start`; of what builds up, `fuel`, `overload`, `gas`, `heat`, `order`.
     pub id: String,
     /// How far it is established: `proved`, `shown`, `positions`, `broken`, `not-covered`, `declared`.
     pub standing: String,
@@ -67,10 +70,11 @@ impl Prover {
         let topic = Topic::of(&scenario);
         let before = self.searched.iter().find(|(_, t, _)| *t == topic);
         let like = before.map(|(name, ..)| name.clone());
-        let proof = match before {
+        let mut proof = match before {
             Some((_, _, proof)) => proof::prove_like(&scenario, proof, terms),
             None => proof::prove_on(&scenario, terms).ok()?,
         };
+        show(&scenario, variant.seed, &mut proof);
         if let Some(Standing::Shown(way)) = proof.standing(Property::SafeWay) {
             self.way.clone_from(way);
         }
@@ -96,8 +100,44 @@ pub fn proof_digest(
     Some(digest(&parts))
 }
 
+/// Where no way was planned that passes, looks for one among the lists that are kept for the drill.
+fn show(scenario: &Arc<Scenario>, seed: u64, proof: &mut Proof) {
+    let safe_way = proof.properties.iter_mut();
+    let mut safe_way = safe_way.filter(|(p, _)| *p == Property::SafeWay);
+    let Some((_, standing)) = safe_way.next() else {
+        return;
+    };
+    if matches!(standing, Standing::Shown(_)) {
+        return;
+    }
+    let lists = passing_lists(&scenario.name).into_iter();
+    let mut ways = lists.filter_map(|list| as_actions(scenario, list));
+    if let Some(way) = ways.find(|way| proof::passes(scenario, way, seed)) {
+        *standing = Standing::Shown(way);
+    }
+}
+
+/// A list as actions alone: what is to be done at a time is waited for.
+fn as_actions(scenario: &Scenario, list: Source<'_>) -> Option<Vec<Action>> {
+    let site = &scenario.site;
+    let mut actions = Vec::new();
+    let mut now = DrillTime::ZERO;
+    for line in read_actions(list, scenario).ok()? {
+        let takes = duration(site, &line.action);
+        let wait = line.at.map_or(DrillTime::ZERO, |at| at.since(now + takes));
+        if wait > DrillTime::ZERO {
+            actions.push(Action::Wait(wait));
+        }
+        now = now + wait + takes;
+        actions.push(line.action);
+    }
+    Some(actions)
+}
+
 fn told(scenario: &Scenario, proof: &Proof, like: Option<String>) -> ProofRead {
-    let properties = proof.properties.iter().map(|(property, standing)| {
+    let properties = proof.properties.iter().map(|(p, s)| (p.name(), s));
+    let drift = proof.drift.iter().map(|(part, s)| (part.name(), s));
+    let properties = properties.chain(drift).map(|(id, standing)| {
         let (word, because, way) = match standing {
             Standing::Proved => ("proved", None, None),
             Standing::Shown(way) => ("shown", None, Some(way)),
@@ -108,7 +148,7 @@ fn told(scenario: &Scenario, proof: &Proof, like: Option<String>) -> ProofRead {
         };
         let lines = way.into_iter().flatten();
         PropertyRead {
-            id: property.name().to_owned(),
+            id: id.to_owned(),
             standing: word.to_owned(),
             because,
             way: lines.map(|a| write_action(&scenario.site, a)).collect(),

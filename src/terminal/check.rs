@@ -5,7 +5,7 @@
 //! Then everything that can be reached in it is searched, and each property is told as proved, proved for positions only, unsound or not covered.
 //! Drills are checked side by side on the machine's cores; what is told of them, and in which order, doesn't hang on that.
 //!
-//! The `--json` document has `version`, `faults` (see [`faults::json`]), `drills` and `not_covered`, what no drill's proof covers.
+//! The `--json` document has `version`, `faults` (see [`faults::json`]) and `drills`.
 //! Each of `drills` has `name`, `seed`, `properties` (`id`, `holds`), `unguarded`, the names of breakers too large for their wires, `without_words`, the ids of messages that its names would need in the language spoken, `kept`, whether its proof is from an earlier check,
 //! and `proof`: `states`, `solves`, `bytes`, `seconds`, `like` (the variant whose searches hold for this one) and `properties` (`id`, `standing`, `because`, `way`, the lines of an action file).
 
@@ -41,9 +41,6 @@ const PROPERTIES: [(&str, &str, &str); 5] = [
     ("settles", "check-settles", "check-not-settles"),
     ("idle", "check-idle", "check-not-idle"),
 ];
-/// What no proof covers: the id, and what is said.
-const NOT_COVERED: [(&str, &str); 2] =
-    [("drift", "check-open-drift"), ("order", "check-open-order")];
 
 /// Reads scenario files and checks what can be checked; the status to end with.
 pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
@@ -59,10 +56,7 @@ pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
             .iter()
             .map(|fault| faults::json(fault, &output.words))
             .collect();
-        let not_covered = NOT_COVERED.map(|(id, _)| id);
-        let document = json!({
-            "version": JSON_VERSION, "drills": drills, "faults": faults, "not_covered": not_covered,
-        });
+        let document = json!({ "version": JSON_VERSION, "drills": drills, "faults": faults });
         output.line(&format!("{document:#}"));
     } else if !drills.is_empty() {
         for variants in &drills {
@@ -118,7 +112,7 @@ fn check_all(libraries: &[Library], ask: &Check, output: &mut Output<'_>) -> Vec
     checked.into_iter().flatten().collect()
 }
 
-/// What was searched in all, what was left out, and what no proof covers.
+/// What was searched in all, and what was left out.
 fn say_totals(drills: &[Vec<Checked>], seconds: f64, as_written: bool, output: &mut Output<'_>) {
     let all: Vec<&Checked> = drills.iter().flatten().collect();
     let n_kept = all.iter().filter(|d| d.kept).count();
@@ -136,11 +130,6 @@ fn say_totals(drills: &[Vec<Checked>], seconds: f64, as_written: bool, output: &
     }
     if as_written {
         output.say_id("check-as-written");
-    }
-    output.say_id("terminal-check-not-covered");
-    for (_, id) in NOT_COVERED {
-        let text = output.words.say_id(id);
-        output.line(&format!("  {text}"));
     }
 }
 

@@ -75,4 +75,6 @@ mod variations;
 #[cfg(test)]
 mod words;
 #[cfg(test)]
+mod wrong_drills;
+#[cfg(test)]
 mod wrong_files;

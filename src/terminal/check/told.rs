@@ -145,6 +145,11 @@ pub(super) fn told(property: &PropertyRead) -> Message {
         "goes-on" => "check-claim-goes-on",
         "marking-agrees" => "check-claim-marking-agrees",
         "by-construction" => "check-claim-by-construction",
+        "fuel" => "check-claim-fuel",
+        "overload" => "check-claim-overload",
+        "gas" => "check-claim-gas",
+        "heat" => "check-claim-heat",
+        "order" => "check-claim-order",
         _ => "check-claim-sound-start",
     });
     let told = match property.standing.as_str() {

@@ -1,0 +1,107 @@
+//! What builds up over time in a drill, part by part: what can be said of every run by a bound alone, and what can't, with the reason.
+//!
+//! The bounds take everything at its worst at once, so they hold of every run whatever its order and its waits:
+//! fuel as if the set gave all it can from the first second to the last, load as if everything in the house ran while the largest motor started.
+//! Where a bound doesn't suffice nothing is proved: runs are marked by what they do, and the second judge of the tests looks at samples.
+
+use crate::scenario::Scenario;
+use crate::site::Work;
+
+use super::Standing;
+
+/// Feet from the nearest opening from which on an engine is called far away: the distance that safety agencies give, checked in the rules of marking.
+const FAR_FT: f64 = 20.0;
+
+/// Something that builds up, or that hangs on when things are done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Part {
+    /// The engine never runs dry.
+    Fuel,
+    /// The set is never asked for more than it gives.
+    Overload,
+    /// No gas gathers in the house.
+    Gas,
+    /// No cord and no wire grows too warm.
+    Heat,
+    /// What hangs on the order of moves and the time between them.
+    Order,
+}
+
+impl Part {
+    /// Its name in reports and word files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Fuel => "fuel",
+            Self::Overload => "overload",
+            Self::Gas => "gas",
+            Self::Heat => "heat",
+            Self::Order => "order",
+        }
+    }
+}
+
+/// Each part and how far it is established of a drill.
+pub(super) fn drift(scenario: &Scenario) -> Vec<(Part, Standing)> {
+    vec![
+        (Part::Fuel, fuel(scenario)),
+        (Part::Overload, overload(scenario)),
+        (Part::Gas, gas(scenario)),
+        (Part::Heat, heat(scenario)),
+        (Part::Order, Standing::NotCovered("proof-order")),
+    ]
+}
+
+/// Whether the tank lasts from start to end at all that the set can give; two sets burn twice as much.
+fn fuel(scenario: &Scenario) -> Standing {
+    let machine = &scenario.site.generator.machine;
+    let spec = &scenario.site.generator.spec;
+    let sets = if machine.second.is_some() { 2.0 } else { 1.0 };
+    let hours = scenario.ends_at.seconds() / 3600.0;
+    let has_gal = scenario.fuel_gal.unwrap_or(spec.tank_gal);
+    let burnt_gal = spec.fuel_gal_per_h(spec.surge_w) * sets * hours;
+    if burnt_gal <= has_gal {
+        Standing::Proved
+    } else {
+        Standing::NotCovered("proof-fuel")
+    }
+}
+
+/// Whether the set carries everything in the house at once, the largest motor starting.
+fn overload(scenario: &Scenario) -> Standing {
+    let site = &scenario.site;
+    let running = site.appliances.iter().map(|a| match &a.work {
+        Work::Motor(motor) => motor.running_va().re,
+        Work::Resistive { watts } | Work::Electronic { watts, .. } => *watts,
+    });
+    let starting = site.appliances.iter().filter_map(|a| match &a.work {
+        Work::Motor(motor) => Some(motor.locked_rotor_amps() * motor.volts),
+        Work::Resistive { .. } | Work::Electronic { .. } => None,
+    });
+    let asked_w = running.sum::<f64>() + starting.fold(0.0, f64::max);
+    if asked_w <= site.generator.spec.rated_w {
+        Standing::Proved
+    } else {
+        Standing::NotCovered("proof-overload")
+    }
+}
+
+/// No bound is drawn for gas: a share of it is drawn in from anywhere outdoors. What differs is whether the engine can be run where it gathers.
+fn gas(scenario: &Scenario) -> Standing {
+    let site = &scenario.site;
+    let mut usable = site.generator.places.iter().filter(|p| p.usable);
+    let near = usable.any(|p| p.opening_ft < FAR_FT);
+    if near {
+        Standing::NotCovered("proof-gas-near")
+    } else {
+        Standing::NotCovered("proof-gas-far")
+    }
+}
+
+/// Warmth hangs on what is plugged in where and for how long; wires that are all guarded for their size leave only cords.
+fn heat(scenario: &Scenario) -> Standing {
+    if scenario.site.cords.is_empty() {
+        Standing::NotCovered("proof-heat-wires")
+    } else {
+        Standing::NotCovered("proof-heat-cords")
+    }
+}

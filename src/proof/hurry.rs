@@ -1,0 +1,129 @@
+//! The least time that a goal takes: nobody can be quicker than the sum of what the fewest quick moves take, whatever else they do.
+//!
+//! Only moves are counted: no looking, no warming up, no waiting, and every device does at once what it may do by itself.
+//! So a goal that is due earlier than that is out of reach; one that is due later may be too.
+
+use std::collections::BTreeMap;
+
+use crate::drill::{Action, duration};
+use crate::scenario::{Happening, Scenario};
+use crate::site::Plug;
+use crate::units::DrillTime;
+
+use super::joints::Place;
+use super::judge::Judge;
+use super::model::Move;
+use super::space::Space;
+use super::table::Table;
+
+/// States that are looked at before it is left open.
+const MOST_STATES: usize = 500_000;
+
+/// When an appliance can hang on a source of the house's own at the earliest.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Earliest {
+    /// Not before this time.
+    From(DrillTime),
+    /// Whatever is moved, and whatever devices do by themselves.
+    Never,
+    /// That was not found out.
+    Unknown,
+}
+
+/// Whether some appliance of the goal can't have power when it is due: never, or not so soon, by whoever is quickest.
+/// The utility may bring it too, if it comes back before; and a drill that may be stopped safely asks for none.
+pub(super) fn out_of_reach(scenario: &Scenario, judge: &Judge<'_>) -> bool {
+    let goal = &scenario.goal;
+    let outage = scenario.story.iter().find(|t| t.what == Happening::Outage);
+    let latest = outage.map_or(DrillTime::ZERO, |t| {
+        t.at + DrillTime::from_secs(u64::from(t.spread_s))
+    });
+    let due = latest + goal.within;
+    let brings = |what| matches!(what, Happening::UtilityReturns | Happening::DropMended);
+    let mut story = scenario.story.iter();
+    if goal.safe_stop || story.any(|t| brings(t.what) && t.at <= due && Some(t) != outage) {
+        return false;
+    }
+    let mut appliances = goal.appliances.iter();
+    appliances.any(|a| match earliest(scenario, judge, *a) {
+        Earliest::From(at) => at > due,
+        Earliest::Never => true,
+        Earliest::Unknown => false,
+    })
+}
+
+/// Whether the drill is over before the utility, which the house has to be on at the end, is back.
+pub(super) fn over_before(scenario: &Scenario) -> bool {
+    let story = scenario.story.iter().rev();
+    let mut returns = story.filter(|t| t.what == Happening::UtilityReturns);
+    let back = scenario.goal.back_on_utility && !scenario.goal.safe_stop;
+    back && returns.next().is_some_and(|t| t.at >= scenario.ends_at)
+}
+
+/// By the quickest moves, each taking its usual time.
+fn earliest(scenario: &Scenario, judge: &Judge<'_>, appliance: usize) -> Earliest {
+    let site = &scenario.site;
+    let Some(appliance) = site.appliances.get(appliance) else {
+        return Earliest::Unknown;
+    };
+    let mut also = Vec::new();
+    let mut places = vec![];
+    match &appliance.plug {
+        Plug::Wired => places.push((None, Place::Outlet(appliance.circuit))),
+        Plug::Cord {
+            control,
+            wall,
+            cords,
+        } => {
+            also.push(*control);
+            also.extend(
+                cords
+                    .iter()
+                    .filter_map(|(c, _)| Some(site.cords.get(*c)?.near)),
+            );
+            places.push((Some((*control, *wall)), Place::Outlet(appliance.circuit)));
+            let ends = cords
+                .iter()
+                .map(|(c, at)| (Some((*control, *at)), Place::Far(*c)));
+            places.extend(ends);
+        }
+    }
+    let Some(space) = Space::new(
+        scenario,
+        judge,
+        &[appliance.circuit],
+        &also,
+        &scenario.start,
+    ) else {
+        return Earliest::Unknown;
+    };
+    let mut due: BTreeMap<DrillTime, Vec<u64>> = BTreeMap::new();
+    let mut done = Table::new();
+    due.insert(DrillTime::ZERO, vec![space.code(&scenario.start, 0)]);
+    while let Some((at, codes)) = due.pop_first() {
+        for code in codes {
+            if !done.insert(code).1 {
+                continue;
+            }
+            let positions = space.decode(code).0;
+            let supplied = places.iter().any(|(plug, place)| {
+                let plugged = plug.is_none_or(|(control, p)| positions.get(control) == p);
+                plugged && judge.own_reaches(&positions, *place)
+            });
+            if supplied {
+                return Earliest::From(at);
+            }
+            space.moves_of_devices(code, |step, to| {
+                let takes = match step {
+                    Move::Set(c, p) => duration(site, &Action::Set(c, p)),
+                    Move::Device(..) | Move::Story => DrillTime::ZERO,
+                };
+                due.entry(at + takes).or_default().push(to);
+            });
+        }
+        if done.keys().len() > MOST_STATES {
+            return Earliest::Unknown;
+        }
+    }
+    Earliest::Never
+}
