@@ -229,7 +229,7 @@ fn small(name: &str) -> Arc<Scenario> {
             .collect();
         // Controls that are no longer there to be moved: held where they stand.
         for (index, control) in site.controls.iter_mut().enumerate() {
-            let id = outage_drill::site::ControlId(u16::try_from(index).unwrap());
+            let id = ControlId(u16::try_from(index).unwrap());
             let idle = ["lay", "lock", "plug", "switch", "window", "household"];
             if gone.contains(&id) || idle.iter().any(|i| control.name.ends_with(i)) {
                 control.positions.truncate(1);
