@@ -18,13 +18,9 @@ impl Conditions {
     }
 
     pub(super) fn drift_wires(&mut self, site: &Site, readings: &Readings, seconds: f64) {
-        let circuits = site.circuits.iter().map(|c| {
-            let breaker = site.control(c.breaker).map_or("", |b| b.name.as_str());
-            (breaker, c.heat)
-        });
-        let inlets = site.inlets.iter().map(|i| (i.name.as_str(), i.heat));
-        for ((meter, heat), celsius) in circuits.chain(inlets).zip(&mut self.wires) {
-            let amps = readings.amps_of(meter);
+        for (wire, celsius) in site.wires().zip(&mut self.wires) {
+            let heat = wire.heat;
+            let amps = readings.amps_of(&wire.meter);
             let idle = amps < 1e-9 && (*celsius - WALL_C).abs() < 1e-9;
             if let Some(heat) = heat.filter(|_| !idle) {
                 *celsius = heat.temperature_after(*celsius, amps, WALL_C, seconds);

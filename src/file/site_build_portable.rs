@@ -277,6 +277,7 @@ impl Build<'_> {
             name: cord.name.clone(),
             make: make?,
             legs: legs(cord.leg),
+            ties_legs: cord.ties_legs,
             grounded: cord.grounded,
             near: near_control,
             near_spots: near.iter().map(|(_, spot)| *spot).collect(),
@@ -306,7 +307,7 @@ impl Build<'_> {
             ContactsFile::Loose => Contact::Loose,
             ContactsFile::Burnt => Contact::Burnt,
         };
-        let rated_a = if cord.leg == LegFile::Both {
+        let rated_a = if cord.leg == LegFile::Both || cord.ties_legs {
             HOUSE_PLUG_A
         } else {
             PLUG_A
@@ -368,7 +369,7 @@ fn at_feet(feet: f64) -> Placement {
 /// A generator that names no outlets has one of each kind behind one name.
 fn fits(file: &SiteFile, receptacle: &Receptacle, cord: &CordFile) -> bool {
     let all_in_one = file.generator.receptacles.is_none();
-    all_in_one || (receptacle.legs == Legs::Both) == (cord.leg == LegFile::Both)
+    all_in_one || (receptacle.legs == Legs::Both) == (cord.leg == LegFile::Both && !cord.ties_legs)
 }
 
 /// Whether a cord ends in a connector that takes another plug.

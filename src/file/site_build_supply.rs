@@ -40,7 +40,18 @@ impl Build<'_> {
         let sub_names: Vec<&str> = file.subpanels.iter().map(|s| s.name.as_str()).collect();
         let panel = self.panel(&file.panel, &inlet_names, interlock);
         let feeders: Vec<ControlId> = file.subpanels.iter().map(|s| self.feeder(s)).collect();
-        let circuits = file.circuits.iter().map(|c| self.circuit(c, &sub_names));
+        let names: Vec<&str> = file.circuits.iter().map(|c| c.name.as_str()).collect();
+        let circuits = (0..).zip(&file.circuits).map(|(index, c)| {
+            let before: Vec<&str> = names.iter().copied().take(index).collect();
+            let neutral_of = c.neutral_of.as_ref().map(|other| {
+                let own = format!("(name: \"{}\", breaker_amps", c.name);
+                self.find(&[&own, "neutral_of"], other, "circuit", &before)
+            });
+            Circuit {
+                neutral_of,
+                ..self.circuit(c, &sub_names)
+            }
+        });
         let circuits = circuits.collect();
         let fed = file.subpanels.iter().zip(&feeders);
         let subpanels = fed.map(|(s, feeder)| {
@@ -204,6 +215,7 @@ impl Build<'_> {
             length_ft: self.positive(&[&own, "length_ft"], c.length_ft),
             heat: BranchWire::new(awg, Material::Copper, Run::Hollow),
             legs,
+            neutral_of: None,
         }
     }
 

@@ -228,6 +228,9 @@ pub(super) struct CircuitFile {
     /// The subpanel its breaker sits in; the main panel when left out.
     #[serde(default)]
     pub(super) panel: Option<String>,
+    /// The circuit named before it whose neutral wire it shares; its own when left out.
+    #[serde(default)]
+    pub(super) neutral_of: Option<String>,
     /// A plug fuse in place of the breaker.
     #[serde(default)]
     pub(super) fuse: Option<FuseFile>,
@@ -404,6 +407,9 @@ pub(super) struct CordFile {
     pub(super) gauge: String,
     pub(super) length_ft: f64,
     pub(super) leg: LegFile,
+    /// Whether an adapter ties both its legs to one 120 V outlet; false when left out.
+    #[serde(default)]
+    pub(super) ties_legs: bool,
     /// Whether it has an equipment ground from end to end; true when left out.
     #[serde(default = "yes")]
     pub(super) grounded: bool,

@@ -325,6 +325,8 @@ pub struct Cord {
     pub make: cord::Cord,
     /// Legs it carries.
     pub legs: Legs,
+    /// Whether an adapter at the generator's end ties both its legs to one 120 V outlet.
+    pub ties_legs: bool,
     /// Whether it has an equipment ground from end to end.
     pub grounded: bool,
     /// The end that goes to the generator; its first position is in nothing.

@@ -167,6 +167,8 @@ pub struct Circuit {
     pub heat: Option<BranchWire>,
     /// Legs it takes: 1, 2, or both.
     pub legs: Legs,
+    /// The earlier circuit whose neutral wire it shares, by index: together they are one circuit of several wires.
+    pub neutral_of: Option<usize>,
 }
 
 /// A wire in a wall.
@@ -299,7 +301,23 @@ impl Site {
             awg: i.awg,
             heat: i.heat,
         });
-        circuits.chain(inlets)
+        let shared = self.shared_neutrals().map(|c| WallWire {
+            name: format!("neutral-{}", c.name),
+            meter: format!("neutral-{}", c.name),
+            awg: c.awg,
+            heat: c.heat,
+        });
+        circuits.chain(inlets).chain(shared)
+    }
+
+    /// Circuits whose neutral wire others share.
+    pub(crate) fn shared_neutrals(&self) -> impl Iterator<Item = &Circuit> {
+        let circuits = (0..).zip(&self.circuits);
+        let shared = circuits.filter(|(index, _)| {
+            let mut others = self.circuits.iter();
+            others.any(|c| c.neutral_of == Some(*index))
+        });
+        shared.map(|(_, circuit)| circuit)
     }
 
     /// All breakers and fuses, with their controls.

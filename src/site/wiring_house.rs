@@ -87,8 +87,12 @@ impl Builder<'_> {
         let subs: Vec<End> = (0..site.subpanels.len())
             .map(|i| self.subpanel(i, bus, &others))
             .collect();
-        let outlets = (0..site.circuits.len()).map(|i| self.circuit(i, bus, &subs, &others));
-        let outlets = outlets.collect();
+        let mut outlets: Vec<End> = Vec::new();
+        for index in 0..site.circuits.len() {
+            let shared = site.circuits.get(index).and_then(|c| c.neutral_of);
+            let shared = shared.and_then(|i| outlets.get(i)).map(|end| end.neutral);
+            outlets.push(self.circuit(index, bus, &subs, &others, shared));
+        }
         House {
             bus,
             subs,
@@ -301,7 +305,15 @@ impl Builder<'_> {
     }
 
     /// A branch circuit to its outlet: breaker, transfer switch of its own if it has one, wire, ground-fault device.
-    fn circuit(&mut self, index: usize, main: End, subs: &[End], others: &Others<'_>) -> End {
+    /// Its neutral is a wire of its own, or that of another circuit which is `shared`.
+    fn circuit(
+        &mut self,
+        index: usize,
+        main: End,
+        subs: &[End],
+        others: &Others<'_>,
+        shared: Option<NodeId>,
+    ) -> End {
         let site = self.site;
         let Some(circuit) = site.circuits.get(index) else {
             return main;
@@ -334,7 +346,15 @@ impl Builder<'_> {
             None => start,
         };
         let mut end = self.end([false, false]);
-        self.grounded_wire(start.neutral, end.neutral, wire);
+        match shared {
+            Some(neutral) => end.neutral = neutral,
+            None => {
+                let neutral = self.grounded_wire(start.neutral, end.neutral, wire);
+                if site.shared_neutrals().any(|c| c.name == circuit.name) {
+                    self.meter(&format!("neutral-{}", circuit.name), vec![neutral]);
+                }
+            }
+        }
         self.grounded_wire(start.ground, end.ground, wire);
         for (from, to) in [(start.one, &mut end.one), (start.two, &mut end.two)] {
             *to = from.map(|from| {
@@ -431,7 +451,7 @@ impl Builder<'_> {
     /// The length of a cord: its near and its far end.
     fn cord(&mut self, cord: &Cord) -> ((End, End), CordWires) {
         let legs = [cord.legs != Legs::Two, cord.legs != Legs::One];
-        let near = self.end(legs);
+        let near = self.end([legs[0], legs[1] && !cord.ties_legs]);
         let far = self.end(legs);
         let at = CordState {
             celsius: CORD_C,
@@ -440,13 +460,17 @@ impl Builder<'_> {
         };
         let wire = cord_wire_ohm(cord, at);
         let mut meters = Vec::new();
-        for (x, y) in [(near.one, far.one), (near.two, far.two)] {
+        let second = near.two.or(near.one.filter(|_| cord.ties_legs));
+        for (x, y) in [(near.one, far.one), (second, far.two)] {
             if let (Some(x), Some(y)) = (x, y) {
                 meters.push(self.series(x, y, wire, &cord.name));
             }
         }
         let mut wires = meters.clone();
-        wires.push(self.grounded_wire(near.neutral, far.neutral, wire));
+        let neutral = self.grounded_wire(near.neutral, far.neutral, wire);
+        wires.push(neutral);
+        // What both legs carry comes back on one neutral.
+        meters.extend(cord.ties_legs.then_some(neutral));
         if cord.grounded {
             let ground = self.grounded_wire(near.ground, far.ground, wire);
             wires.push(ground);

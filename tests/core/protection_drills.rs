@@ -15,7 +15,7 @@ use outage_drill::site::FEET_OHM;
 use outage_drill::units::{DrillTime, portable};
 use outage_drill::words::Words;
 
-use crate::playing::{Played, list, play_text};
+use crate::playing::{Played, list, play_text, shipped};
 
 const SITE: &str = include_str!("../../scenarios/sites/two-gables.ron");
 const SLIDE: &str = include_str!("../../scenarios/drills/there-and-back.ron");
@@ -558,5 +558,24 @@ fn only_a_set_and_a_switch_that_both_leave_the_bond_to_the_other_are_found_witho
         let played = play(&with_transfer(set, neutral), "ground-fault-transfer");
         let found = played.found().iter().any(|f| f.0 == Rule::NothingBonds);
         assert_eq!(found, bare, "{set} on {neutral}");
+    }
+}
+
+#[test]
+fn a_shared_neutral_carries_the_difference_of_two_legs_and_the_sum_of_legs_that_are_tied() {
+    let amps = |list: &str, thing: &str| {
+        let played = play_text(&shipped("half-the-house"), 1, list);
+        let moments = played.drill.trace().moments.iter();
+        let amps = moments.map(|m| m.readings.amps_of(thing));
+        amps.fold(0.0, f64::max)
+    };
+    let on_utility = "set space-heater-switch on\nset microwave-switch on\nwait 10s\n";
+    let tied = list("half-the-house-sum");
+    for (text, fewest, most) in [(on_utility, 0.0, 6.0), (tied.as_str(), 27.0, 31.0)] {
+        let neutral = amps(text, "neutral-microwave");
+        assert!((fewest..most).contains(&neutral), "{neutral}");
+        for breaker in ["breaker-microwave", "breaker-space-heater"] {
+            assert!((13.0..15.5).contains(&amps(text, breaker)));
+        }
     }
 }
