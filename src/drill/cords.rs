@@ -255,6 +255,7 @@ mod tests {
             name: "thin-cord".to_owned(),
             make: Make::new(kind, awg.parse().unwrap(), 100.0, Loaded::Two).unwrap(),
             legs: Legs::One,
+            ties_legs: false,
             grounded: true,
             near: ControlId(0),
             near_spots: vec![Spot::Stowed],

@@ -346,13 +346,12 @@ impl Builder<'_> {
             None => start,
         };
         let mut end = self.end([false, false]);
-        match shared {
-            Some(neutral) => end.neutral = neutral,
-            None => {
-                let neutral = self.grounded_wire(start.neutral, end.neutral, wire);
-                if site.shared_neutrals().any(|c| c.name == circuit.name) {
-                    self.meter(&format!("neutral-{}", circuit.name), vec![neutral]);
-                }
+        if let Some(neutral) = shared {
+            end.neutral = neutral;
+        } else {
+            let neutral = self.grounded_wire(start.neutral, end.neutral, wire);
+            if site.shared_neutrals().any(|c| c.name == circuit.name) {
+                self.meter(&format!("neutral-{}", circuit.name), vec![neutral]);
             }
         }
         self.grounded_wire(start.ground, end.ground, wire);
