@@ -4,13 +4,14 @@
 //! A name that a word file gives in full comes first; this is for those it doesn't give.
 
 /// What stands before a thing's own name, and the message that puts the two together.
-const BEFORE: [(&str, &str); 14] = [
+const BEFORE: [(&str, &str); 15] = [
     ("breaker-", "part-breaker"),
     ("fuse-", "part-fuse"),
     ("circuit-", "part-circuit"),
     ("outlet-", "part-outlet"),
     ("gfci-", "part-gfci"),
     ("branch-", "part-branch"),
+    ("neutral-", "part-neutral"),
     ("feeder-", "part-feeder"),
     ("bus-", "part-bus"),
     ("drop-", "part-drop"),

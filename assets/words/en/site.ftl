@@ -232,6 +232,7 @@ part-fuse = { $of } fuse
 part-circuit = { $of }
 part-outlet = { $of } outlet
 part-gfci = ground-fault device, { $of }
+part-neutral = shared neutral, { $of }
 part-branch = { $of } wires
 part-feeder = feeder, { $of }
 part-bus = bus, { $of }

@@ -233,6 +233,7 @@ part-fuse = fusible, { $of }
 part-circuit = { $of }
 part-outlet = tomacorriente, { $of }
 part-gfci = protección de falla a tierra, { $of }
+part-neutral = neutro compartido, { $of }
 part-branch = cables, { $of }
 part-feeder = alimentador, { $of }
 part-bus = barras, { $of }

@@ -1,2 +1,1 @@
 name-tied-cord = cord with the adapter
-name-neutral-microwave = neutral that microwave and space heater share
