@@ -1,12 +1,12 @@
-//! What the shipped drills cover: each way, in both directions, at which homes.
+//! What the shipped drills cover: six ways, both directions, at least two homes each; sixteen outcomes; levels of each track.
 //!
 //! That a way is worked in a direction is not taken from what a drill's file says: the list that passes is played, and its trace has to show that the equipment of that way was moved so and that power then came from there.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use outage_drill::drill::{Action, Drill, Moment, What};
 use outage_drill::file::{Heading, Library, Source, read_heading};
-use outage_drill::scenario::course::{Direction, SOUND_WAYS, Way};
+use outage_drill::scenario::course::{Direction, LEVELS, Level, OUTCOMES, SOUND_WAYS, TRACKS, Way};
 use outage_drill::shipped;
 use outage_drill::site::{ControlId, Moved, Plug, PositionId, Site};
 
@@ -220,4 +220,50 @@ fn no_drill_says_of_itself_what_the_table_does_not_show() {
         }
     }
     assert!(missing.is_empty(), "{missing:?}");
+}
+
+#[test]
+fn each_way_is_worked_out_and_back_at_two_homes_or_more() {
+    let mut homes: BTreeMap<(String, String), BTreeSet<String>> = BTreeMap::new();
+    for row in rows() {
+        homes
+            .entry((row.way, row.direction))
+            .or_default()
+            .insert(row.home);
+    }
+    for way in SOUND_WAYS {
+        for direction in ["out", "back"] {
+            let found = homes.get(&(way.name().to_owned(), direction.to_owned()));
+            let n = found.map_or(0, BTreeSet::len);
+            assert!(n >= 2, "{} {direction}: {found:?}", way.name());
+        }
+    }
+}
+
+#[test]
+fn each_outcome_is_taught_by_two_drills_or_more() {
+    let library = library();
+    for outcome in OUTCOMES {
+        let taught = library
+            .scenarios
+            .iter()
+            .filter(|s| s.course.teaches.contains(&outcome));
+        let names: Vec<&str> = taught.map(|s| s.name.as_str()).collect();
+        assert!(names.len() >= 2, "{outcome:?}: {names:?}");
+    }
+}
+
+#[test]
+fn each_track_goes_from_a_first_look_to_an_assessment() {
+    let library = library();
+    for track in TRACKS {
+        let drills = library
+            .scenarios
+            .iter()
+            .filter(|s| s.course.tracks.contains(&track));
+        let levels: BTreeSet<Level> = drills.map(|s| s.course.level).collect();
+        for level in LEVELS.into_iter().filter(|l| *l != Level::Expert) {
+            assert!(levels.contains(&level), "{}: {level:?}", track.name());
+        }
+    }
 }

@@ -71,6 +71,8 @@ mod time_law;
 #[cfg(test)]
 mod touch;
 #[cfg(test)]
+mod traps;
+#[cfg(test)]
 mod variations;
 #[cfg(test)]
 mod words;
