@@ -23,7 +23,8 @@ impl Drill {
         let story = self.next_happening_at().filter(|at| *at > now);
         let crossing = self.seconds_to_crossing().map(|s| now + whole_millis(s));
         let second = self.second_source_due().filter(|at| *at > now);
-        [story, crossing, second, self.controller_due()]
+        let customers = self.conditions().line.customers_due.filter(|at| *at > now);
+        [story, crossing, second, customers, self.controller_due()]
             .into_iter()
             .flatten()
             .fold(grid, DrillTime::min)

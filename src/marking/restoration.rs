@@ -36,14 +36,21 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 Finding::breach(Rule::NotRestored, end.at, last)
                     .with("control", Arg::Said(Box::new(name_of(name))))
                     .with("stands", Arg::Said(Box::new(name_of(stands))))
-                    .with("wanted", Arg::Said(Box::new(name_of(wanted)))),
+                    .with("wanted", Arg::Said(Box::new(name_of(wanted))))
+                    .with("crew", crew(scenario)),
             );
         }
     }
     if scenario.goal.back_on_utility && !stopped && !end.readings.point("bus").fed.utility {
-        found.push(Finding::breach(Rule::NotBack, end.at, last));
+        let finding = Finding::breach(Rule::NotBack, end.at, last);
+        found.push(finding.with("crew", crew(scenario)));
     }
     found
+}
+
+/// Whether the learner is a line crew, as a count for the words.
+fn crew(scenario: &Scenario) -> Arg {
+    Arg::Count(i64::from(scenario.site.line_work.is_some()))
 }
 
 /// Whether an electrician was called, no source of the house ever reached its wiring, and the engine stands still at the end.

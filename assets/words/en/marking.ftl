@@ -369,14 +369,29 @@ source-lost = The goal of this drill.
 
 finding-not-restored-what = Left undone: { $control } ({ $stands }). It should be: { $wanted }.
 finding-not-restored-why = What is left half done waits for the next person, in the dark.
-finding-not-restored-now = Stop the engine first, then finish. If the utility feeds a cord with two plugs, touch nothing and call an electrician.
-finding-not-restored-instead = Walk the whole way back: panel, generator, cords.
+finding-not-restored-now = { $crew ->
+    [one] Finish it while the line is open and tagged. If it is live already, open it first.
+   *[other] Stop the engine first, then finish. If the utility feeds a cord with two plugs, touch nothing and call an electrician.
+}
+finding-not-restored-instead = { $crew ->
+    [one] Walk the whole line: people, grounds, tags, breaks, cutouts.
+   *[other] Walk the whole way back: panel, generator, cords.
+}
 source-not-restored = The goal of this drill.
 
-finding-not-back-what = At the end the house is not on the utility.
+finding-not-back-what = { $crew ->
+    [one] At the end the customers have no power from the utility.
+   *[other] At the end the house is not on the utility.
+}
 finding-not-back-why = The way back is part of the job. It is where tired people make mistakes.
-finding-not-back-now = Look for a sign that the utility is back. Then switch back.
-finding-not-back-instead = Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
+finding-not-back-now = { $crew ->
+    [one] See who is still on the line. Then close what is left open.
+   *[other] Look for a sign that the utility is back. Then switch back.
+}
+finding-not-back-instead = { $crew ->
+    [one] When all are clear, grounds off and customers asked, close breaks and cutouts. Close the recloser last.
+   *[other] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
+}
 source-not-back = The goal of this drill.
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.

@@ -369,14 +369,29 @@ source-lost = La meta de este simulacro.
 
 finding-not-restored-what = Quedó sin hacer: { $control } ({ $stands }). Debe quedar así: { $wanted }.
 finding-not-restored-why = Lo que queda a medias espera, a oscuras, a la persona que sigue.
-finding-not-restored-now = Primero detenga el motor, y luego termine. Si la red alimenta un cable de dos enchufes, no toque nada y llame a un electricista.
-finding-not-restored-instead = Recorra todo el camino de vuelta: tablero, generador, cables.
+finding-not-restored-now = { $crew ->
+    [one] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
+   *[other] Primero detenga el motor, y luego termine. Si la red alimenta un cable de dos enchufes, no toque nada y llame a un electricista.
+}
+finding-not-restored-instead = { $crew ->
+    [one] Recorra toda la línea: personas, puestas a tierra, etiquetas, cortes, cortacircuitos.
+   *[other] Recorra todo el camino de vuelta: tablero, generador, cables.
+}
 source-not-restored = La meta de este simulacro.
 
-finding-not-back-what = Al final, la casa no está en la red.
+finding-not-back-what = { $crew ->
+    [one] Al final, los clientes no tienen electricidad de la red.
+   *[other] Al final, la casa no está en la red.
+}
 finding-not-back-why = La vuelta es parte del trabajo. Ahí se equivoca la gente cansada.
-finding-not-back-now = Busque una señal de que la red ha vuelto. Luego regrese a ella.
-finding-not-back-instead = Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
+finding-not-back-now = { $crew ->
+    [one] Vea quién sigue en la línea. Luego cierre lo que queda abierto.
+   *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
+}
+finding-not-back-instead = { $crew ->
+    [one] Con todos lejos, sin puestas a tierra y con los clientes avisados, cierre cortes y cortacircuitos. El reconectador, al final.
+   *[other] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
+}
 source-not-back = La meta de este simulacro.
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
