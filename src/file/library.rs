@@ -1,6 +1,6 @@
 //! The scenarios there are: those that are shipped, or those of a folder.
 //!
-//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `lessons/*.ron`; files are read in order of their names.
+//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `lessons/*.ron` and `words/<language>/*.ftl`; files are read in order of their names.
 //! The shipped ones are part of the program, so that the terminal needs no folder beside it.
 
 use std::fs;
@@ -31,6 +31,8 @@ pub struct Library {
     pub scenarios: Vec<Arc<Scenario>>,
     /// The lessons that could be read.
     pub lessons: Vec<Arc<Lesson>>,
+    /// Words that came with a folder: a language's folder and a text in Fluent syntax.
+    pub words: Vec<(String, String)>,
 }
 
 struct Text {
@@ -77,7 +79,8 @@ impl Library {
         } else {
             Vec::new()
         };
-        let (library, mut found) = Self::read(sites, drills, lessons);
+        let (mut library, mut found) = Self::read(sites, drills, lessons);
+        library.words = words(&folder.join("words"), &mut faults);
         faults.append(&mut found);
         (library, faults)
     }
@@ -138,6 +141,7 @@ impl Library {
         let mut library = Self {
             scenarios,
             lessons: Vec::new(),
+            words: Vec::new(),
         };
         // A lesson may name a drill whose own faults are told already.
         if faults.is_empty() {
@@ -216,7 +220,26 @@ pub fn digest<T: AsRef<[u8]>>(parts: &[T]) -> String {
     text
 }
 
+/// The words of a folder: `<language>/*.ftl`; none if there is no such folder.
+fn words(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<(String, String)> {
+    let languages = fs::read_dir(folder).into_iter().flatten();
+    let mut languages: Vec<PathBuf> = languages.filter_map(Result::ok).map(|e| e.path()).collect();
+    languages.retain(|p| p.is_dir());
+    languages.sort();
+    let mut words = Vec::new();
+    for language in languages {
+        let name = language.file_name().unwrap_or_default().to_string_lossy();
+        let texts = files(&language, "ftl", faults);
+        words.extend(texts.into_iter().map(|t| (name.to_string(), t.text)));
+    }
+    words
+}
+
 fn texts(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
+    files(folder, "ron", faults)
+}
+
+fn files(folder: &Path, ending: &str, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
     let mut paths: Vec<PathBuf> = match fs::read_dir(folder) {
         Ok(entries) => entries.filter_map(Result::ok).map(|e| e.path()).collect(),
         Err(error) => {
@@ -224,7 +247,7 @@ fn texts(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
             return Vec::new();
         }
     };
-    paths.retain(|p| p.extension().is_some_and(|e| e == "ron"));
+    paths.retain(|p| p.extension().is_some_and(|e| e == ending));
     paths.sort();
     let mut texts = Vec::new();
     for path in paths {

@@ -93,8 +93,8 @@ impl Session {
     /// A session on these scenarios, in the language of this tag; English if the tag names none that is there.
     pub fn new(library: Library, language: &str) -> Self {
         Self {
+            words: Words::new(language).with(&library.words),
             library: Arc::new(library),
-            words: Words::new(language),
             open: None,
             revision: 0,
             next_seed: 2,
@@ -219,7 +219,7 @@ impl Session {
 
     fn speak(&mut self, tag: &str) -> Vec<Notice> {
         if let Some(language) = find(tag) {
-            self.words = Words::new(language.tag);
+            self.words = Words::new(language.tag).with(&self.library.words);
             Vec::new()
         } else {
             let name = crate::words::Arg::Verbatim(tag.to_owned());

@@ -92,9 +92,19 @@ impl Session {
         scenarios.into_iter().map(|s| self.card(s)).collect()
     }
 
+    /// What the word files say of a drill; for one that came without words its name as the title, and nothing else.
+    pub(super) fn drill_words(&self, name: &str, part: &str) -> String {
+        let id = format!("drill-{name}-{part}");
+        match part {
+            _ if self.words.has(&id) => self.words.say_id(&id),
+            "title" => name.to_owned(),
+            _ => String::new(),
+        }
+    }
+
     fn card(&self, scenario: &Scenario) -> DrillCard {
         let name = &scenario.name;
-        let about = |part: &str| self.words.say_id(&format!("drill-{name}-{part}"));
+        let about = |part: &str| self.drill_words(name, part);
         let minutes =
             Arg::Count(i64::try_from(scenario.ends_at.millis() / 60_000).unwrap_or_default());
         let course = &scenario.course;

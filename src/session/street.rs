@@ -21,10 +21,7 @@ impl Session {
         let drill = &open.drill;
         let scenario = drill.scenario();
         let site = drill.site();
-        let about = |part: &str| {
-            self.words
-                .say_id(&format!("drill-{}-{part}", scenario.name))
-        };
+        let about = |part: &str| self.drill_words(&scenario.name, part);
         let minutes = u32::try_from(drill.now().millis() / 60_000).unwrap_or_default();
         Some(StreetView {
             title: about("title"),

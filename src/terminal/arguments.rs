@@ -21,6 +21,9 @@ pub(super) struct Arguments {
     /// Language to speak, such as en or es; the system's language if left out.
     #[arg(long, global = true, value_name = "TAG")]
     pub(super) language: Option<String>,
+    /// Folder with scenarios of your own (sites, drills, lessons, words), in place of the shipped ones.
+    #[arg(long, global = true, value_name = "DIR")]
+    pub(super) scenarios: Option<PathBuf>,
 }
 
 /// The commands.

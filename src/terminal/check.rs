@@ -89,7 +89,7 @@ fn check_all(libraries: &[Library], ask: &Check, output: &mut Output<'_>) -> Vec
     let tag = output.words.tag();
     let work = |index: usize, watch: &dyn Fn(usize)| {
         let (library, name) = jobs.get(index).copied()?;
-        let words = Words::new(tag);
+        let words = Words::new(tag).with(&library.words);
         let all = !ask.as_written;
         Some(drill::check(
             library,

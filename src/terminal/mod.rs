@@ -118,7 +118,11 @@ pub fn run(
         };
         output.words = Words::new(language.tag);
     }
-    let (library, faults) = Library::shipped();
+    let (library, faults) = match &arguments.scenarios {
+        Some(folder) => Library::load(folder),
+        None => Library::shipped(),
+    };
+    output.words = output.words.with(&library.words);
     if !faults.is_empty() {
         return faults::print_and_stop(&faults, &mut output);
     }

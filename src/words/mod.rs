@@ -57,6 +57,26 @@ impl Words {
         }
     }
 
+    /// These words with more of them, each a language's folder and a text in Fluent syntax; what is there already is said anew.
+    #[must_use]
+    pub fn with(&self, more: &[(String, String)]) -> Self {
+        let own = more
+            .iter()
+            .filter(|(folder, _)| folder == self.language.folder);
+        let own: Vec<&str> = own.map(|(_, text)| text.as_str()).collect();
+        if own.is_empty() {
+            return self.clone();
+        }
+        let mut bundle = bundle(self.language, &word_files(self.language.folder));
+        for text in own {
+            bundle.add_resource_overriding(resource(text));
+        }
+        Self {
+            bundle: Arc::new(bundle),
+            ..self.clone()
+        }
+    }
+
     /// The tag of the language spoken.
     pub fn tag(&self) -> &'static str {
         self.language.tag
@@ -258,11 +278,14 @@ fn bundle(language: Language, files: &[WordFile]) -> FluentBundle<FluentResource
         bundle.set_transform(Some(pseudo::transform));
     }
     for file in files {
-        let resource =
-            FluentResource::try_new(file.text.to_owned()).unwrap_or_else(|(resource, _)| resource);
-        bundle.add_resource_overriding(resource);
+        bundle.add_resource_overriding(resource(file.text));
     }
     bundle
+}
+
+/// The messages of a text, without those that don't parse.
+fn resource(text: &str) -> FluentResource {
+    FluentResource::try_new(text.to_owned()).unwrap_or_else(|(resource, _)| resource)
 }
 
 #[cfg(test)]

@@ -1,4 +1,4 @@
-//! Names made of other names: the breaker of a circuit, the plug of an appliance, the ends of a cord.
+//! Names made of other names: the breaker of a circuit, the plug of an appliance, the ends of a cord; and that what a machine guards is lost.
 //!
 //! A house has hundreds of such things, and a word file needs only the name of what they belong to.
 //! A name that a word file gives in full comes first; this is for those it doesn't give.
@@ -42,6 +42,7 @@ const AFTER: [(&str, &str); 14] = [
 
 /// Each way to take a name apart: the message that makes it, and the thing that has the other name.
 pub(super) fn parts(id: &str) -> impl Iterator<Item = (&'static str, &str)> {
+    let lost = id.strip_prefix("event-lost-");
     let thing = id.strip_prefix("name-").unwrap_or_default();
     let after = AFTER
         .iter()
@@ -49,7 +50,8 @@ pub(super) fn parts(id: &str) -> impl Iterator<Item = (&'static str, &str)> {
     let before = BEFORE
         .iter()
         .filter_map(|(p, m)| Some((*m, thing.strip_prefix(p)?)));
-    after.chain(before)
+    let lost = lost.map(|thing| ("event-lost-anything", thing));
+    after.chain(before).chain(lost)
 }
 
 #[cfg(test)]
@@ -69,5 +71,7 @@ mod tests {
         );
         assert_eq!(told("name-well"), None);
         assert_eq!(told("breaker-well"), None);
+        let lost = told("event-lost-heat-pump");
+        assert_eq!(lost.as_deref(), Some("event-lost-anything heat-pump"));
     }
 }

@@ -35,6 +35,8 @@ mod drills;
 #[cfg(test)]
 mod drills_sources;
 #[cfg(test)]
+mod guide;
+#[cfg(test)]
 mod household_loads;
 #[cfg(test)]
 mod layout;

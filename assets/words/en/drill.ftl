@@ -41,6 +41,7 @@ event-running = { $appliance }: running.
 event-stalled = { $appliance }: humming, not turning. It gets { $percent } of its voltage.
 event-protector = { $appliance }: too hot. Its own protector shuts it off.
 event-lost-power = { $appliance }: no power.
+event-lost-anything = Too long without power: { $of }. What it guards is lost.
 event-lost-fridge = The food in the fridge has grown too warm to keep.
 event-lost-furnace = The house has grown too cold.
 event-lost-sump = The sump pit runs over. Water comes into the basement.

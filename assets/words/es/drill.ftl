@@ -41,6 +41,7 @@ event-running = { $appliance }: funcionando.
 event-stalled = { $appliance }: zumba y no gira. Recibe el { $percent } de su voltaje.
 event-protector = { $appliance }: demasiado calor. Su propio protector corta la corriente.
 event-lost-power = { $appliance }: sin electricidad.
+event-lost-anything = Demasiado tiempo sin luz: { $of }. Se perdió lo que cuida.
 event-lost-fridge = La comida del refrigerador se calentó demasiado para guardarla.
 event-lost-furnace = La casa se enfrió demasiado.
 event-lost-sump = El pozo de la bomba de sumidero se desborda. Entra agua al sótano.
