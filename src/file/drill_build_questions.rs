@@ -14,6 +14,7 @@ use super::drill_build::unknown;
 pub(super) struct QuestionFile {
     /// Name, as in action files: `say <name> <answer>`.
     name: String,
+    /// What it is about.
     about: AboutFile,
 }
 

@@ -19,27 +19,37 @@ pub(super) struct VariationFile {
     /// Whether the learner has to find it, so that it is told only at the end; false when left out.
     #[serde(default)]
     pub(super) hidden: bool,
+    /// Another find of the slide.
     #[serde(default)]
     pub(super) interlock: Option<InterlockFile>,
+    /// Other cords on hand.
     #[serde(default)]
     pub(super) cords: Option<Vec<String>>,
+    /// Another hour.
     #[serde(default)]
     pub(super) starts_at: Option<(u32, u32)>,
+    /// Another length.
     #[serde(default)]
     pub(super) ends_after_minutes: Option<u64>,
+    /// Other hours of oil.
     #[serde(default)]
     pub(super) oil_hours: Option<f64>,
+    /// Most attempts to start that fail.
     #[serde(default)]
     pub(super) start_misses_up_to: Option<u32>,
+    /// Least attempts to start that fail.
     #[serde(default)]
     pub(super) start_misses_from: Option<u32>,
+    /// Fuel at the start, gallons.
     #[serde(default)]
     pub(super) fuel_gallons: Option<f64>,
     /// Levels of these; the others as written.
     #[serde(default)]
     pub(super) levels: BTreeMap<String, f64>,
+    /// Pairs of circuits that have changed places.
     #[serde(default)]
     pub(super) swapped: Option<Vec<(String, String)>>,
+    /// Other weather.
     #[serde(default)]
     pub(super) weather: Option<WeatherFile>,
     /// Where these stand; the others as written.
@@ -54,6 +64,7 @@ pub(super) struct VariationFile {
     /// Happenings that come besides.
     #[serde(default)]
     pub(super) story_add: Vec<StoryFile>,
+    /// What changes in the goal.
     #[serde(default)]
     pub(super) goal: GoalChangeFile,
 }
@@ -62,7 +73,9 @@ pub(super) struct VariationFile {
 #[derive(Debug, Clone, Copy, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct ShiftFile {
+    /// What is shifted.
     pub(super) what: WhatFile,
+    /// By how many minutes; less than 0 is earlier.
     pub(super) minutes: i64,
 }
 
@@ -70,9 +83,13 @@ pub(super) struct ShiftFile {
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub(super) struct GoalChangeFile {
+    /// Other appliances.
     pub(super) powered: Option<Vec<String>>,
+    /// Another time, minutes.
     pub(super) within_minutes: Option<u64>,
+    /// Whether the house has to be on the utility at the end.
     pub(super) back_on_utility: Option<bool>,
+    /// Whether feeding nothing and calling is as good.
     pub(super) safe_stop: Option<bool>,
     /// How these have to stand at the end; the others as written.
     pub(super) at_end: BTreeMap<String, Vec<String>>,

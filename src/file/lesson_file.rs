@@ -17,7 +17,9 @@ const LESSON_VERSION: u32 = 1;
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct LessonFile {
+    /// Version of the format.
     version: u32,
+    /// Name, small letters and hyphens.
     name: String,
     /// Whom it is for.
     track: TrackFile,
@@ -28,14 +30,18 @@ struct LessonFile {
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct SittingFile {
+    /// Name, small letters and hyphens.
     name: String,
+    /// Its parts in order.
     parts: Vec<PartFile>,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct PartFile {
+    /// Minutes of people's time it is given.
     minutes: u32,
+    /// What is done.
     what: DoingFile,
 }
 

@@ -27,6 +27,7 @@ mod site_build_machine;
 mod site_build_portable;
 mod site_build_supply;
 mod site_file;
+mod site_file_cords;
 mod site_file_line;
 
 pub use diagnostic::{Diagnostic, Source};

@@ -23,7 +23,9 @@ pub(super) enum AlarmFile {
 #[derive(Debug, Clone, Copy, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct NextDoorFile {
+    /// Air in it, cubic meters.
     cubic_meters: f64,
+    /// Air changes an hour.
     changes_per_hour: f64,
 }
 
@@ -31,6 +33,7 @@ pub(super) struct NextDoorFile {
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct CanPlaceFile {
+    /// Name, small letters and hyphens.
     name: String,
     /// The floor of the room; outdoors or in a shed of its own when left out.
     #[serde(default)]

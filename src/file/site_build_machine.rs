@@ -63,6 +63,7 @@ pub(super) struct MachineFile {
 struct ControllerFile {
     /// The transfer switch it works, by name.
     transfer: String,
+    /// How long it waits for each step.
     times: TimesFile,
     /// Seconds that the load stays on the set after the utility is back; the table's when left out.
     #[serde(default)]
@@ -86,6 +87,7 @@ enum TimesFile {
 struct ExerciseFile {
     /// The minute of the drill in which this week's run begins.
     minute: u64,
+    /// How long it runs, minutes.
     lasts_minutes: u64,
 }
 

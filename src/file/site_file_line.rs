@@ -9,12 +9,15 @@ use super::site_file::{NeighborFile, TransformerFile};
 pub(super) struct LineWorkFile {
     /// Amps at which the switches at head and tie open by themselves.
     pub(super) trips_amps: f64,
+    /// Places where the line can be opened.
     pub(super) breaks: Vec<BreakFile>,
+    /// Transformers along the line and who hangs on them.
     pub(super) taps: Vec<TapFile>,
     /// Poles at which a set of grounds can hang.
     pub(super) grounds_at: Vec<String>,
     /// One ground lead with its clamps.
     pub(super) lead_milliohm: f64,
+    /// Testers in the truck.
     pub(super) testers: Vec<TesterFile>,
     /// Whether another crew works on the same line; false when left out.
     #[serde(default)]
@@ -24,7 +27,9 @@ pub(super) struct LineWorkFile {
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct BreakFile {
+    /// Name, small letters and hyphens.
     pub(super) name: String,
+    /// Where it is.
     pub(super) at: AtFile,
 }
 
@@ -39,14 +44,18 @@ pub(super) enum AtFile {
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct TapFile {
+    /// Its pole.
     pub(super) pole: String,
+    /// The transformer.
     pub(super) transformer: TransformerFile,
+    /// Who hangs on it.
     pub(super) customers: Vec<NeighborFile>,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct TesterFile {
+    /// Name, small letters and hyphens.
     pub(super) name: String,
     /// The least volts that it shows.
     pub(super) least_volts: f64,

@@ -61,6 +61,8 @@ mod runs;
 #[cfg(test)]
 mod same_bits;
 #[cfg(test)]
+mod schema;
+#[cfg(test)]
 mod session;
 #[cfg(test)]
 mod sources_apart;
