@@ -151,15 +151,23 @@ pub(super) fn stress_pu(
     (on && !condition.damaged).then_some(reading.pu)
 }
 
-/// Volts and frequency at an appliance, of rated; no volts where no source reaches it:
-/// a hot that is switched off drives nothing, however far a loose neutral has shifted.
+/// Amps below which nothing goes through an appliance.
+const NONE_A: f64 = 0.001;
+/// Share of its volts below which an appliance that no source reaches by wires, and that carries nothing, is dead.
+const SHIFTED_PU: f64 = 0.5;
+
+/// Volts and frequency at an appliance, of rated.
+///
+/// No volts where no source reaches it by wires, nothing goes through it and a loose neutral has shifted by less than half: a hot that is switched off drives nothing.
+/// What is fed through another load carries current, and counts.
 pub(super) fn supply(readings: &Readings, index: usize) -> Supply {
     let reading = readings.appliance(index);
     let set = readings.generator;
     let alone = reading.fed.generator && !set.tied;
     let f_pu = if alone { set.hz / NOMINAL_HZ } else { 1.0 };
+    let shifted = !reading.fed.any() && reading.amps < NONE_A && reading.pu < SHIFTED_PU;
     Supply {
-        v_pu: if reading.fed.any() { reading.pu } else { 0.0 },
+        v_pu: if shifted { 0.0 } else { reading.pu },
         f_pu,
     }
 }
