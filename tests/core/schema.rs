@@ -146,9 +146,9 @@ fn schema() -> String {
             .unwrap_or(first.len())
     });
     for section in &sections {
-        let _ = write!(text, "\n## {}\n", section.name);
+        write!(text, "\n## {}\n", section.name).unwrap();
         if !section.about.is_empty() {
-            let _ = write!(text, "\n{}\n", section.about);
+            write!(text, "\n{}\n", section.about).unwrap();
         }
         text.push_str(if section.choices {
             "\nOne of:\n\n"
@@ -168,11 +168,12 @@ fn schema() -> String {
                 ""
             };
             let indent = "  ".repeat(entry.depth);
-            let _ = writeln!(
+            writeln!(
                 text,
                 "{indent}- `{}`{kind}{left_out}: {}",
                 entry.name, entry.about
-            );
+            )
+            .unwrap();
         }
     }
     text
