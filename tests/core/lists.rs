@@ -5,11 +5,13 @@
 use std::collections::BTreeSet;
 use std::thread;
 
+use outage_drill::evidence::mistakes::mistakes;
 use outage_drill::file::{Heading, Library, Source, read_heading};
 use outage_drill::scenario::variation;
 use outage_drill::shipped;
 
 use crate::playing::play_text;
+use crate::terminal::drill;
 
 /// Every list that has a heading, by its name.
 fn headed() -> Vec<(String, Heading, &'static str)> {
@@ -110,4 +112,55 @@ fn every_list_has_a_heading_or_is_played_by_some_test() {
             headed.iter().any(|(n, _, _)| n == name) || own.contains(&format!("\"{name}\""));
         assert!(played, "{name} has no heading and is played by no test");
     }
+}
+
+/// Mistakes that no drill shows yet.
+const NOT_SHOWN: [&str; 4] = [
+    "two-forty-from-one-twenty",
+    "two-sources-one-strip",
+    "live-lugs",
+    "hand-transfer-live",
+];
+
+#[test]
+fn every_mistake_is_made_found_and_put_right_as_the_kept_table_says_but_four() {
+    let printed = drill(&["--language", "en", "evidence", "mistakes"]);
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/scenarios/MISTAKES.md");
+    let kept = std::fs::read_to_string(path).unwrap();
+    let rows = |text: &str| -> Vec<String> {
+        let rows = text.lines().filter(|l| l.starts_with('|'));
+        rows.map(str::to_owned).collect()
+    };
+    assert_eq!(rows(&printed.out), rows(&kept));
+    let all = mistakes().unwrap();
+    let not_held: Vec<&str> = all.iter().filter(|m| !m.holds()).map(|m| m.name).collect();
+    assert_eq!(not_held, NOT_SHOWN);
+}
+
+#[test]
+fn every_drill_has_a_list_that_passes_and_one_that_fails_and_there_are_fifty_of_them() {
+    let (library, _) = Library::shipped();
+    let lists = headed();
+    for scenario in &library.scenarios {
+        for passes in [true, false] {
+            let own = |h: &Heading| h.drill == scenario.name && h.passes == passes;
+            let found = lists.iter().any(|(_, h, _)| own(h));
+            assert!(found, "{}: no list that passes: {passes}", scenario.name);
+        }
+    }
+    let sites: BTreeSet<&str> = library
+        .scenarios
+        .iter()
+        .map(|s| s.site.name.as_str())
+        .collect();
+    let lines = library
+        .scenarios
+        .iter()
+        .filter(|s| s.site.line_work.is_some());
+    let lines: BTreeSet<&str> = lines.map(|s| s.site.name.as_str()).collect();
+    assert!(library.scenarios.len() >= 50, "{}", library.scenarios.len());
+    assert!(
+        sites.len() - lines.len() >= 16 && lines.len() == 2,
+        "{sites:?}"
+    );
 }
