@@ -24,6 +24,9 @@ use crate::window::scene::frame::Frame;
 
 use super::{Scene, lay_out};
 
+/// Widest a scroll bar is.
+const SCROLL_BAR: f32 = 16.0;
+
 const SIZE: Vec2 = Vec2::new(1280.0, 720.0);
 
 /// A session on the shipped scenarios.
@@ -123,12 +126,14 @@ impl Rehearsal {
 
     /// Clicks everything that can be clicked, scrolling the column down as needed, until the wish comes.
     fn by_pointer(&mut self, wish: &Wish) -> bool {
-        for _ in 0..12 {
+        // Down the column from where it stands, and then once more from its top.
+        for turn in 0..24 {
             for at in self.targets() {
                 if self.click(at).contains(wish) {
                     return true;
                 }
             }
+            let step = if turn == 11 { 9_000.0 } else { -260.0 };
             let column = if self.views.street.is_some() {
                 pos2(SIZE.x - Frame::column(SIZE.x) / 2.0, 420.0)
             } else {
@@ -138,7 +143,7 @@ impl Rehearsal {
                 Event::PointerMoved(column),
                 Event::MouseWheel {
                     unit: egui::MouseWheelUnit::Point,
-                    delta: vec2(0.0, -260.0),
+                    delta: vec2(0.0, step),
                     modifiers: Modifiers::NONE,
                     phase: egui::TouchPhase::Move,
                 },
@@ -158,6 +163,8 @@ impl Rehearsal {
                 .layers()
                 .flat_map(|(_, rects)| rects)
                 .filter(|w| w.enabled && w.sense.senses_click() && w.interact_rect.is_positive())
+                // A press on a scroll bar would move what is below it.
+                .filter(|w| w.interact_rect.width() > SCROLL_BAR)
                 .map(|w| w.interact_rect.center())
                 .filter(|at| window.contains(*at))
                 .collect();
@@ -239,6 +246,7 @@ impl Rehearsal {
 
     fn play(mut self, hand: Hand) -> DebriefView {
         self.bring(&Wish::Accept, hand);
+        self.bring(&Wish::Choose("there-and-back".to_owned()), hand);
         self.bring(&gallery::wish("open there-and-back"), hand);
         self.bring(&Wish::Do(Command::Wait(MINUTE)), hand);
         for line in gallery::block("on-generator")
@@ -334,7 +342,9 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
             assert!(
                 matches!(
                     wish,
-                    Wish::Stage(_) | Wish::Place(_) | Wish::Do(Command::Understood)
+                    Wish::Stage(_)
+                        | Wish::Place(_)
+                        | Wish::Do(Command::Understood | Command::Rewind(_))
                 ),
                 "{wish:?} while a consequence is held"
             );
@@ -346,6 +356,8 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
 fn the_language_changes_while_the_drill_stays() {
     let mut rehearsal = Rehearsal::new("en");
     rehearsal.bring(&Wish::Accept, Hand::Pointer);
+    let choose = Wish::Choose("there-and-back".to_owned());
+    rehearsal.bring(&choose, Hand::Pointer);
     rehearsal.bring(&gallery::wish("open there-and-back"), Hand::Pointer);
     rehearsal.bring(&Wish::Do(Command::Wait(MINUTE)), Hand::Pointer);
     let before = rehearsal.views.log.clock_ms;
@@ -366,11 +378,15 @@ fn every_drill_of_the_shelf_is_unfolded_and_opened_by_either_hand() {
                 rehearsal.bring(&Wish::Track(track.name.clone()), hand);
             }
             let of = |d: &&DrillCard| d.tracks.contains(&track.name);
-            for (j, drill) in shelf.drills.iter().filter(of).enumerate() {
+            let first = shelf.drills.iter().find(of).map(|d| d.name.clone());
+            for drill in shelf.drills.iter().filter(of) {
                 if !opened.insert(drill.name.clone()) {
                     continue;
                 }
-                if j > 0 {
+                let chosen = rehearsal.desk.chosen.clone();
+                let here = |name: &String| shelf.drills.iter().any(|d| d.name == *name && of(&d));
+                let unfolded = chosen.filter(here).or_else(|| first.clone());
+                if unfolded.as_ref() != Some(&drill.name) {
                     rehearsal.bring(&Wish::Choose(drill.name.clone()), hand);
                 }
                 let open = gallery::wish(&format!("open {}", drill.name));
