@@ -21,9 +21,13 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
         theme::YELLOW
     };
     let last = view.stages.len().saturating_sub(1);
+    // What leads on stays in sight below what is read.
+    let buttons = 84.0;
     ScrollArea::vertical()
         .id_salt("consequence")
         .auto_shrink([false, false])
+        .max_height((ui.available_height() - buttons).max(100.0))
+        .stick_to_bottom(true)
         .show(ui, |ui| {
             subheading(ui, &page.say("window-held"));
             ui.label(
@@ -37,20 +41,10 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
                     one(ui, at, i, i == stage);
                 }
             }
-            ui.add_space(4.0);
             if stage < last {
-                ui.horizontal(|ui| {
-                    let next = page.say("window-next");
-                    page.lead(ui, &next, || Wish::Stage(stage + 1));
-                    let count = format!("{} / {}", stage + 1, last + 1);
-                    ui.label(
-                        RichText::new(count)
-                            .font(fonts::regular(15.0))
-                            .color(theme::MUTED.egui()),
-                    );
-                });
                 return;
             }
+            ui.add_space(4.0);
             card(ui, theme::OUTLINE, |ui| {
                 subheading(ui, &page.say("window-why"));
                 body(ui, &view.why);
@@ -59,17 +53,31 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
                 subheading(ui, &page.say("window-now"));
                 body(ui, &view.now);
             });
-            ui.horizontal_wrapped(|ui| {
-                let understood = page.say("window-understood");
-                page.lead(ui, &understood, || Wish::Do(Command::Understood));
-                let back = page.say("window-go-back");
-                page.button(ui, &back, || Wish::Do(Command::Rewind(Rewind::Mistake)));
-                if last > 0 {
-                    let again = page.say("window-again");
-                    page.button(ui, &again, || Wish::Stage(0));
-                }
-            });
         });
+    ui.add_space(4.0);
+    if stage < last {
+        ui.horizontal(|ui| {
+            let next = page.say("window-next");
+            page.lead(ui, &next, || Wish::Stage(stage + 1));
+            let count = format!("{} / {}", stage + 1, last + 1);
+            ui.label(
+                RichText::new(count)
+                    .font(fonts::regular(15.0))
+                    .color(theme::MUTED.egui()),
+            );
+        });
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        let understood = page.say("window-understood");
+        page.lead(ui, &understood, || Wish::Do(Command::Understood));
+        let back = page.say("window-go-back");
+        page.button(ui, &back, || Wish::Do(Command::Rewind(Rewind::Mistake)));
+        if last > 0 {
+            let again = page.say("window-again");
+            page.button(ui, &again, || Wish::Stage(0));
+        }
+    });
 }
 
 /// A stage: its number in a disk, the value that matters, the sentence. Earlier ones stay, smaller.
