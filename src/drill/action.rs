@@ -270,7 +270,7 @@ fn parse_set(site: &Site, words: &[&str]) -> Result<Action, NotAnAction> {
         .control_id(name)
         .and_then(|id| site.control(id).map(|c| (id, c)));
     let (id, control) = found
-        .filter(|(_, c)| c.operator == crate::site::Operator::Learner)
+        .filter(|(_, c)| c.operator != crate::site::Operator::World)
         .ok_or_else(|| unknown(name, Expected::Control, learner_controls(site)))?;
     let word = words.get(1).copied().unwrap_or_default();
     let position = control
@@ -290,7 +290,7 @@ fn learner_controls(site: &Site) -> Vec<String> {
     let own = site
         .controls
         .iter()
-        .filter(|c| c.operator == crate::site::Operator::Learner);
+        .filter(|c| c.operator != crate::site::Operator::World);
     own.map(|c| c.name.clone()).collect()
 }
 

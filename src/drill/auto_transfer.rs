@@ -7,7 +7,7 @@
 use std::sync::Arc;
 
 use crate::apparatus::auto_transfer::{Contacts, Order, Phase, Sensed, State};
-use crate::site::{Automatic, PositionId, Site};
+use crate::site::{Automatic, ControlId, PositionId, Site};
 use crate::units::DrillTime;
 
 use super::engine::Drill;
@@ -69,6 +69,20 @@ impl Drill {
                 ..State::BEGIN
             };
             self.conditions.machine.catches_at = None;
+        }
+    }
+
+    /// A controller feels where its contacts are when a hand has moved them.
+    pub(super) fn moved_by_hand(&mut self, control: ControlId, position: PositionId) {
+        let site = self.site();
+        let automatic = site.generator.machine.automatic.as_ref();
+        let transfer = automatic.and_then(|a| site.transfers.get(a.transfer));
+        if transfer.is_some_and(|t| t.handle == control) {
+            self.conditions.controller.contacts = match position {
+                PositionId(0) => Contacts::Utility,
+                PositionId(2) => Contacts::Generator,
+                PositionId(_) => Contacts::Open,
+            };
         }
     }
 

@@ -260,6 +260,7 @@ impl Drill {
 
     fn set(&mut self, control: ControlId, position: PositionId) {
         self.positions.set(control, position);
+        self.moved_by_hand(control, position);
         self.fill_oil(control);
         self.renew_fuse(control, position);
         if self.site().control(control).map(|c| c.kind) == Some(Kind::Engine) {

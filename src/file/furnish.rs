@@ -72,6 +72,13 @@ impl Furnishing {
         }
     }
 
+    /// A control that a device moves, and a hand too.
+    pub(super) fn by_both(&mut self, control: ControlId) {
+        if let Some(control) = self.controls.get_mut(usize::from(control.0)) {
+            control.operator = Operator::Both;
+        }
+    }
+
     /// A control that the learner moves.
     pub(super) fn by_the_learner(&mut self, control: ControlId) {
         if let Some(control) = self.controls.get_mut(usize::from(control.0)) {

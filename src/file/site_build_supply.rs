@@ -242,11 +242,24 @@ impl Build<'_> {
                 OtherSide::Battery
             }
         };
+        if file.cover && !file.automatic {
+            self.fault(&[&own, "cover"], Message::new("error-cover-by-hand"));
+        }
         let positions = ["utility", "off", "generator"];
         let f = &mut self.furnishing;
         let handle = f.add(&file.name, Kind::Transfer, &positions, "transfer", 0);
+        let mut cover = None;
         if file.automatic {
             f.by_the_world(handle);
+            if file.cover {
+                let name = format!("{}-cover", file.name);
+                let own = f.add(&name, Kind::Opening, &["shut", "open"], "transfer", 0);
+                f.by_both(handle);
+                for position in [0, 1, 2] {
+                    f.needs((handle, position), own, &[1], "refused-transfer-cover");
+                }
+                cover = Some(own);
+            }
         } else if !matches!(load, Moved::Circuit(_)) {
             let name = format!("{}-lock", file.name);
             let lock = f.add(&name, Kind::Lock, &["removed", "fitted"], "transfer", 0);
@@ -277,6 +290,7 @@ impl Build<'_> {
             other,
             breaker,
             automatic: file.automatic,
+            cover,
         }
     }
 

@@ -217,6 +217,9 @@ pub(super) struct TransferFile {
     /// Worked by a controller and not by a hand.
     #[serde(default)]
     pub(super) automatic: bool,
+    /// Whether the cover of one that works by itself can be opened; behind it are the lugs of both sources, and the contacts can be moved by hand.
+    #[serde(default)]
+    pub(super) cover: bool,
 }
 
 #[derive(Debug, Deserialize)]

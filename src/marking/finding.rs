@@ -43,6 +43,10 @@ pub enum Rule {
     NotLockedOut,
     /// The engine turns by itself while hands are in it.
     CaughtByEngine,
+    /// The cover of a transfer switch is open while lugs behind it are live.
+    LiveLugs,
+    /// The contacts of an automatic transfer switch are moved by hand while a source is on.
+    HandTransferLive,
     /// The line is taken in hand or grounded without having been tested dead.
     NotTested,
     /// The tester that said so proves nothing: not tried on a known source before and after, flat, or blind to low volts.
@@ -178,6 +182,8 @@ impl Rule {
             | Self::PlugUnderLoad
             | Self::CordFire
             | Self::NotLockedOut
+            | Self::LiveLugs
+            | Self::HandTransferLive
             | Self::NotTested
             | Self::TesterUnproved
             | Self::NotGrounded
@@ -246,6 +252,8 @@ impl Rule {
             Self::FuelFire => "fuel-fire",
             Self::NotLockedOut => "not-locked-out",
             Self::CaughtByEngine => "caught-by-engine",
+            Self::LiveLugs => "live-lugs",
+            Self::HandTransferLive => "hand-transfer-live",
             Self::NotTested => "not-tested",
             Self::TesterUnproved => "tester-unproved",
             Self::NotGrounded => "not-grounded",

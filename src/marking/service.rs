@@ -1,11 +1,12 @@
-//! Service: nobody's hands are in a set that can start by itself or is live.
+//! Service: nobody's hands are in a set that can start by itself, or behind the cover of a transfer switch with a live lug.
 //!
+//! A lug counts as live from 50 V on: 29 CFR 1910.303(g)(2) guards live parts from there, and 1910.333(a)(1) has them dead before anybody works on them (both from memory).
 //! Sources: a disconnect that locks open and a stop of the engine, NEC 445.18 (checked in a copy that quotes it); the starter battery off as well is common practice and what makers ask for.
 
-use crate::drill::{Event, MachineEvent, Moment, Trace, What};
+use crate::drill::{Action, Event, MachineEvent, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::Site;
-use crate::words::Arg;
+use crate::site::{Site, Transfer};
+use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
@@ -34,7 +35,60 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.push(Finding::breach(Rule::CaughtByEngine, moment.at, index));
         }
     }
+    for transfer in &site.transfers {
+        lugs(site, transfer, trace, &mut found);
+    }
     found
+}
+
+/// Volts from which a lug counts as live.
+const LIVE_LUG_V: f64 = 50.0;
+
+/// An open cover over live lugs, and contacts that are moved by hand beside them.
+fn lugs(site: &Site, transfer: &Transfer, trace: &Trace, found: &mut Vec<Finding>) {
+    let Some(cover) = transfer.cover else {
+        return;
+    };
+    let live = |m: &Moment| live_lug_v(m) >= LIVE_LUG_V;
+    let open = |m: &Moment| site.stands(&m.positions, cover, "open");
+    let told = |rule, at, index: usize, moment: &Moment| {
+        Finding::breach(rule, at, index)
+            .with("volts", Arg::Quantity(live_lug_v(moment), Unit::Volts))
+            .with("side", Arg::Said(Box::new(name_of(live_side(moment)))))
+    };
+    for episode in episodes(trace, |m| open(m) && live(m)) {
+        if let Some(moment) = trace.moments.get(episode.first) {
+            found.push(
+                Finding {
+                    lasted: episode.length(),
+                    ..told(Rule::LiveLugs, episode.from, episode.first, moment)
+                }
+                .with("lasted", Arg::lasting(episode.length())),
+            );
+        }
+    }
+    for (index, moment) in trace.moments.iter().enumerate() {
+        let moved = matches!(&moment.what, What::Did(Action::Set(c, _)) if *c == transfer.handle);
+        if moved && live(moment) {
+            found.push(told(Rule::HandTransferLive, moment.at, index, moment));
+        }
+    }
+}
+
+/// Where the higher volts behind the cover stand.
+fn live_side(moment: &Moment) -> &'static str {
+    let volts = |point: &str| moment.readings.point(point).volts_across;
+    if volts("service") >= volts("generator-outlet") {
+        "utility"
+    } else {
+        "generator"
+    }
+}
+
+/// The highest volts on a lug behind the cover, between the hots: what comes from the service, and what comes from the set.
+fn live_lug_v(moment: &Moment) -> f64 {
+    let volts = |point: &str| moment.readings.point(point).volts_across;
+    volts("service").max(volts("generator-outlet"))
 }
 
 /// Whether the cover is open on a set that isn't locked out.

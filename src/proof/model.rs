@@ -176,13 +176,13 @@ pub(super) fn as_written(control: &Control, position: PositionId) -> PositionId 
 /// Whether a hand may choose this position: not the tripped one of a ground-fault device.
 pub(super) fn by_hand(control: &Control, to: PositionId) -> bool {
     let opens_by_itself_only = control.kind == Kind::Gfci && to.0 == 0;
-    control.operator == Operator::Learner && !opens_by_itself_only
+    control.operator != Operator::World && !opens_by_itself_only
 }
 
 /// Whether a device may come to stand so without a hand.
 pub(super) fn by_itself(control: &Control, to: PositionId) -> bool {
     let opens = to.0 == 0;
-    let by_the_world = control.operator == Operator::World;
+    let by_the_world = control.operator != Operator::Learner;
     if control.is_breaker() || control.kind == Kind::Gfci {
         opens
     } else if control.kind == Kind::Engine {

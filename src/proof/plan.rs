@@ -111,10 +111,17 @@ fn careful(
             &judge.joints.reach(positions, Place::Winding),
             Place::SetOutlet,
         ),
+        // Contacts that a controller works are left to it.
+        Some(Kind::Transfer) if automatic(site, control) => false,
         Some(Kind::Transfer) => position != PositionId(2) || running,
         Some(Kind::Lock) => false,
         _ => true,
     }
+}
+
+fn automatic(site: &Site, handle: ControlId) -> bool {
+    let mut transfers = site.transfers.iter();
+    transfers.any(|t| t.handle == handle && t.automatic)
 }
 
 /// Whether a cord with two plugs is taken away house end first, from an outlet and a set that are both off.

@@ -50,7 +50,7 @@ impl Session {
             .controls
             .iter()
             .enumerate()
-            .filter(|(_, c)| c.place == place && c.operator == Operator::Learner);
+            .filter(|(_, c)| c.place == place && c.operator != Operator::World);
         Some(CloseView {
             place: place.to_owned(),
             title: self.words.say_id(&format!("place-{place}")),

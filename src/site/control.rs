@@ -54,6 +54,8 @@ pub enum Operator {
     Learner,
     /// Only the world: storm, crew, system operator.
     World,
+    /// A device, and the learner's hand where nothing covers it.
+    Both,
 }
 
 /// Something that stands in one of a few positions.

@@ -128,6 +128,8 @@ pub struct Transfer {
     pub breaker: Option<ControlId>,
     /// Whether a controller works it by itself.
     pub automatic: bool,
+    /// The cover over its lugs and contacts, where that can be opened: shut, open.
+    pub cover: Option<ControlId>,
 }
 
 /// Whether a transfer switch moves the neutral along.

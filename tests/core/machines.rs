@@ -5,8 +5,10 @@
 use std::collections::BTreeSet;
 
 use outage_drill::apparatus::auto_transfer::{Contacts, Phase};
-use outage_drill::drill::{Action, Drill, Event, MachineEvent, Moment};
-use outage_drill::marking::Rule::{self, CaughtByEngine, GoalLate, NotLockedOut, RanDry, ShutOff};
+use outage_drill::drill::{Action, Drill, Event, MachineEvent, Moment, What};
+use outage_drill::marking::Rule::{
+    self, CaughtByEngine, GoalLate, HandTransferLive, LiveLugs, NotLockedOut, RanDry, ShutOff,
+};
 use outage_drill::marking::mark;
 use outage_drill::scenario::Scenario;
 use outage_drill::site::{Operator, PositionId};
@@ -243,5 +245,58 @@ fn whatever_is_done_the_contacts_pass_through_open_and_every_exposed_hand_is_fou
     assert!(
         exposed_runs >= 20 && moved >= 10,
         "{exposed_runs} runs, {moved} moves"
+    );
+}
+
+#[test]
+fn whatever_is_done_behind_the_cover_live_lugs_are_found_and_no_such_run_passes() {
+    const RUNS: u32 = 60;
+    let scenario = shipped("open-the-box");
+    let site = &scenario.site;
+    let cover = site.control_id("house-transfer-cover").unwrap();
+    let handle = site.control_id("house-transfer").unwrap();
+    let moves: Vec<Action> = (0_u16..)
+        .map(outage_drill::site::ControlId)
+        .zip(&site.controls)
+        .filter(|(_, c)| c.operator != Operator::World)
+        .filter(|(_, c)| ["generator", "transfer"].contains(&c.place.as_str()))
+        .flat_map(|(id, c)| {
+            let n = u8::try_from(c.positions.len()).unwrap();
+            (0..n).map(move |p| Action::Set(id, PositionId(p)))
+        })
+        .collect();
+    let mut dice = Dice::new(45);
+    let (mut open_runs, mut moved_runs) = (0, 0);
+    for run in 0..RUNS {
+        let mut drill = Drill::start(&scenario, u64::from(run)).unwrap();
+        for _ in 0..30 {
+            drill.act(dice.pick(&moves));
+            drill.advance(DrillTime::from_millis(dice.below(40_000)));
+        }
+        drill.end();
+        // The utility never fails here, so its lugs are live at every moment.
+        let moments = &drill.trace().moments;
+        let is_open = |m: &Moment| m.positions.get(cover) == PositionId(1);
+        let by_hand = |m: &Moment| matches!(m.what, What::Did(Action::Set(c, _)) if c == handle);
+        let open = moments.iter().any(is_open);
+        let moved = moments
+            .iter()
+            .filter(|m| by_hand(m))
+            .inspect(|m| assert!(is_open(m)));
+        let moved = moved.count();
+        let verdict = mark(&scenario, drill.trace());
+        let found = |rule| verdict.findings.iter().filter(|f| f.rule == rule).count();
+        assert_eq!(found(LiveLugs) > 0, open, "run {run}");
+        assert_eq!(found(HandTransferLive), moved, "run {run}");
+        assert!(
+            !(open && verdict.passed),
+            "run {run} passes with hands beside live lugs"
+        );
+        open_runs += u32::from(open);
+        moved_runs += u32::from(moved > 0);
+    }
+    assert!(
+        open_runs >= 20 && moved_runs >= 10,
+        "{open_runs} runs, {moved_runs} moved"
     );
 }

@@ -13,6 +13,7 @@ error-cord-lies = This cord has no way to lie. Name one or more in "lies".
 error-code-letter = “{ $value }” is not a code letter of a motor. Write one from 'A' to 'V'.
 error-store-levels = The levels do not fit. “off_level” has to be below “on_level”, and both from 0 to 1.
 error-no-battery = This switch moves a load to the battery, but the site has no “battery”. Add one, or name another source.
+error-cover-by-hand = A “cover” belongs to a transfer switch that works by itself. Add “automatic: true”, or take “cover” away.
 error-fuse-two-legs = A fuse guards one leg. Give a circuit on both legs a breaker.
 error-subpanel-transfer = The subpanel “{ $name }” has to hang on one transfer switch. Add it to “transfers” once.
 error-moved-twice = Two transfer switches move “{ $name }”. One load hangs on one switch only.

@@ -137,6 +137,18 @@ finding-caught-by-engine-now = Call the emergency number.
 finding-caught-by-engine-instead = Lock the set out before you open the cover: controller off, breaker open, starter battery off.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
+finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it stood at { $volts }, fed by this source: { $side }.
+finding-live-lugs-why = Nothing in the house opens the wires that come from the street. They stay live with the main off and the generator locked out. One slip of a hand or a tool is enough.
+finding-live-lugs-now = Keep your hands out. Shut the cover.
+finding-live-lugs-instead = Test first. If the street's wires are live, leave the cover shut. Ask the utility to open them ahead of the switch.
+source-live-lugs = 29 CFR 1910.333(a)(1): live parts are made dead before work on them. From 50 volts on: 1910.303(g)(2). Both from memory.
+
+finding-hand-transfer-live-what = The contacts of the transfer switch were moved by hand beside { $volts }, fed by this source: { $side }.
+finding-hand-transfer-live-why = A controller moves them fast and shut up in a box. A hand is slow, and it is in front of the spark. The contacts can burn and the arc can reach you.
+finding-hand-transfer-live-now = Take your hand away. Shut the cover.
+finding-hand-transfer-live-instead = Leave the contacts to the controller. Where they must be moved by hand, both sources are dead and tested first.
+source-hand-transfer-live = 29 CFR 1910.333(a)(1) and (b)(2): dead, locked out and tested before work (from memory). Both sources dead before a contactor is moved by hand: common practice.
+
 finding-plug-under-load-what = This was moved while the cord carried { $amps } at { $volts }: { $plug }.
 finding-plug-under-load-why = Plugs are not made to switch a load. The current goes on through the air as an arc. It can burn the hand and weld the blades, and the bare end stays live.
 finding-plug-under-load-now = Do not touch the plug again. Turn the output breaker on the generator off, then stop the engine. If the utility feeds the plug, call an electrician.

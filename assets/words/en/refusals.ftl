@@ -12,6 +12,7 @@ refused-oil-running = Stop the engine before you open the oil cap.
 refused-oil-drain = Oil can only be filled up here.
 refused-second-alone = Start the first generator of the pair before the second.
 refused-cover-shut = The oil cap is under the cover. Open the cover first.
+refused-transfer-cover = The contacts are behind the cover, and the controller moves them. Leave them to it.
 refused-battery-running = Stop the engine before you take the starter battery off.
 refused-in-shed = Take the generator out of the shed first.
 refused-cord-short = This cord is too short to reach from there.

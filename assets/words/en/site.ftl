@@ -51,6 +51,7 @@ name-backup-transfer = transfer switch of the battery
 name-essentials = panel of the essentials
 name-essentials-transfer = transfer switch of the essentials
 name-house-transfer = transfer switch of the house
+name-house-transfer-cover = cover of the transfer switch
 name-generator-frame = frame of the generator
 name-inlet-cord = generator cord
 name-inlet-cord-generator-end = generator cord, generator end

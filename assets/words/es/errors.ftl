@@ -12,6 +12,7 @@ error-cord-lies = Este cable no tiene ninguna manera de estar. Nombre una o más
 error-code-letter = “{ $value }” no es una letra de código de un motor. Escriba una de 'A' a 'V'.
 error-store-levels = Los niveles no cuadran. “off_level” debe ser menor que “on_level”, y ambos de 0 a 1.
 error-no-battery = Este interruptor pasa una carga a la batería, pero el sitio no tiene “battery”. Añada una o nombre otra fuente.
+error-cover-by-hand = Una “cover” es de un interruptor de transferencia que trabaja solo. Añada “automatic: true” o quite “cover”.
 error-fuse-two-legs = Un fusible protege un solo cable activo. Dé un interruptor al circuito de 240 voltios.
 error-subpanel-transfer = El subtablero “{ $name }” debe colgar de un interruptor de transferencia. Añádalo una vez en “transfers”.
 error-moved-twice = Dos interruptores de transferencia mueven “{ $name }”. Una carga cuelga de un solo interruptor.

@@ -137,6 +137,18 @@ finding-caught-by-engine-now = Llame al número de emergencias.
 finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta: controlador apagado, interruptor abierto, batería desconectada.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
+finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes a { $volts }, alimentados por esta fuente: { $side }.
+finding-live-lugs-why = Nada en la casa abre los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
+finding-live-lugs-now = No meta las manos. Cierre la cubierta.
+finding-live-lugs-instead = Primero pruebe. Si los cables de la calle tienen voltaje, deje la cubierta cerrada. Pida a la compañía que los abra antes del interruptor.
+source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). Ambos de memoria.
+
+finding-hand-transfer-live-what = Los contactos del interruptor de transferencia se movieron a mano junto a { $volts }, alimentados por esta fuente: { $side }.
+finding-hand-transfer-live-why = Un controlador los mueve rápido y dentro de una caja. Una mano es lenta y está delante de la chispa. Los contactos pueden quemarse y el arco puede alcanzarle.
+finding-hand-transfer-live-now = Retire la mano. Cierre la cubierta.
+finding-hand-transfer-live-instead = Deje los contactos al controlador. Si hay que moverlos a mano, antes ambas fuentes están sin voltaje y probadas.
+source-hand-transfer-live = 29 CFR 1910.333(a)(1) y (b)(2): sin voltaje, bloqueado y probado antes de trabajar (de memoria). Ambas fuentes sin voltaje antes de mover un contactor a mano: práctica común.
+
 finding-plug-under-load-what = Esto se movió mientras el cable llevaba { $amps } a { $volts }: { $plug }.
 finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las clavijas, y el extremo desnudo queda con voltaje.
 finding-plug-under-load-now = No toque más el enchufe. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta el enchufe, llame a un electricista.

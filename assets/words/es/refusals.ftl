@@ -12,6 +12,7 @@ refused-oil-running = Detenga el motor antes de abrir la tapa del aceite.
 refused-oil-drain = Aquí el aceite solo se puede llenar.
 refused-second-alone = Arranque el primer generador del par antes que el segundo.
 refused-cover-shut = La tapa del aceite está bajo la cubierta. Abra primero la cubierta.
+refused-transfer-cover = Los contactos están tras la cubierta y los mueve el controlador. Déjeselos a él.
 refused-battery-running = Detenga el motor antes de desconectar la batería de arranque.
 refused-in-shed = Primero saque el generador del cobertizo.
 refused-cord-short = Este cable no alcanza desde allí.

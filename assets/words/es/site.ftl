@@ -52,6 +52,7 @@ name-backup-transfer = interruptor de transferencia de la batería
 name-essentials = tablero de lo esencial
 name-essentials-transfer = transferencia de lo esencial
 name-house-transfer = transferencia de la casa
+name-house-transfer-cover = cubierta del interruptor de transferencia
 name-generator-frame = armazón del generador
 name-inlet-cord = cable del generador
 name-inlet-cord-generator-end = cable del generador, extremo del generador

@@ -18,6 +18,7 @@ variation-hot-day = It is a hot day, and the cords lie in the sun.
 variation-mislabeled = The panel’s list of circuits was wrong for two of them.
 variation-no-first-start = The engine did not catch at the first two tries.
 variation-early-outage = The power went out sooner than last time.
+variation-short-outage = The street goes dark for a few minutes, and comes back without a word.
 variation-second-outage = The power went out a second time.
 variation-clouds = Thick clouds hide the sun.
 variation-own-main-off = The street was lit: the house’s own main was off.

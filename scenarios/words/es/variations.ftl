@@ -18,6 +18,7 @@ variation-hot-day = Es un día caluroso y los cables están al sol.
 variation-mislabeled = La lista de circuitos del tablero estaba mal en dos de ellos.
 variation-no-first-start = El motor no arrancó en los dos primeros intentos.
 variation-early-outage = La luz se fue antes que la vez pasada.
+variation-short-outage = La calle se queda a oscuras unos minutos y la luz vuelve sin aviso.
 variation-second-outage = La luz se fue una segunda vez.
 variation-clouds = Nubes densas tapan el sol.
 variation-own-main-off = La calle tenía luz: el interruptor principal de la casa estaba desconectado.
