@@ -141,6 +141,16 @@ pub enum Direction {
     Back,
 }
 
+impl Direction {
+    /// Its name in documents.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Out => "out",
+            Self::Back => "back",
+        }
+    }
+}
+
 /// What a learner can do, unaided, after a drill.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Outcome {
@@ -197,3 +207,27 @@ pub const OUTCOMES: [Outcome; 16] = [
     Outcome::SecondSource,
     Outcome::HandOver,
 ];
+
+impl Outcome {
+    /// Its name in documents.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::PlaceEngine => "place-engine",
+            Self::Isolate => "isolate",
+            Self::ShowSource => "show-source",
+            Self::ChooseLoads => "choose-loads",
+            Self::ChooseCords => "choose-cords",
+            Self::RunEngine => "run-engine",
+            Self::GoBack => "go-back",
+            Self::Recognize => "recognize",
+            Self::Grounding => "grounding",
+            Self::Emergency => "emergency",
+            Self::ExplainHarm => "explain-harm",
+            Self::LockOut => "lock-out",
+            Self::DeadLine => "dead-line",
+            Self::Release => "release",
+            Self::SecondSource => "second-source",
+            Self::HandOver => "hand-over",
+        }
+    }
+}

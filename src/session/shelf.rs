@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use crate::scenario::Scenario;
-use crate::scenario::course::{TRACKS, Track};
+use crate::scenario::course::{Direction, TRACKS, Track};
 use crate::scenario::lesson::{Doing, Lesson, Part, Sitting};
 use crate::words::{Arg, Message};
 
@@ -125,6 +125,7 @@ impl Session {
                 .words
                 .say_id(&format!("level-{}", course.level.number())),
             way: self.words.say_id(&way),
+            directions: self.words.say_id(directions(&course.directions)),
             minutes: self
                 .words
                 .say(&Message::new("shelf-minutes").with("minutes", minutes)),
@@ -133,5 +134,16 @@ impl Session {
             open: self.words.say_id("shelf-open"),
             another_seed: self.next_seed,
         }
+    }
+}
+
+/// The id of what is said of the directions that a drill practices.
+fn directions(directions: &[Direction]) -> &'static str {
+    let has = |direction| directions.contains(&direction);
+    match (has(Direction::Out), has(Direction::Back)) {
+        (true, true) => "directions-both",
+        (true, false) => "directions-out",
+        (false, true) => "directions-back",
+        (false, false) => "directions-none",
     }
 }

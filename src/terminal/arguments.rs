@@ -29,8 +29,15 @@ pub(super) struct Arguments {
 /// The commands.
 #[derive(Debug, Subcommand)]
 pub(super) enum Ask {
-    /// Lists the drills.
-    List,
+    /// Lists the drills by track, with level, way and directions.
+    List {
+        /// Lists only the drills of this track: home, class or apprentice.
+        #[arg(long, value_name = "TRACK")]
+        track: Option<String>,
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
     /// Shows what can be operated in a drill, and how an action is written.
     Actions {
         /// Name of the drill.

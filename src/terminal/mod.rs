@@ -9,6 +9,7 @@ mod arguments;
 mod check;
 mod evidence;
 mod faults;
+mod list;
 mod mistakes;
 mod output;
 mod play;
@@ -165,7 +166,7 @@ fn report(
     output: &mut Output<'_>,
 ) -> u8 {
     match ask {
-        Ask::List => reports::list(library, output),
+        Ask::List { track, json } => list::run(track.as_deref(), *json, library, output),
         Ask::Actions { name } => actions::run(name, library, output),
         Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),

@@ -18,44 +18,6 @@ fn with(words: &Words, id: &str, name: &'static str, value: &str) -> String {
     words.say(&Message::new(id).with(name, Arg::Verbatim(value.to_owned())))
 }
 
-/// The shelf: title, cautions, drills.
-pub(super) fn shelf(words: &Words, view: &ShelfView) -> Vec<String> {
-    let mut lines = vec![view.title.clone(), view.intro.clone(), String::new()];
-    lines.extend(cautions(view));
-    lines.push(String::new());
-    for lesson in &view.lessons {
-        let head = [
-            &view.lessons_title,
-            ": ",
-            &lesson.title,
-            ", ",
-            &lesson.minutes,
-        ];
-        lines.push(head.map(|s: &str| s).concat());
-        lines.push(format!("  {}", lesson.about));
-        for sitting in &lesson.sittings {
-            lines.push(format!("  {}, {}", sitting.title, sitting.minutes));
-            let parts = sitting.parts.iter();
-            lines.extend(parts.map(|p| format!("    {}: {}", p.minutes, p.text)));
-        }
-    }
-    lines.push(text(words, "terminal-drills"));
-    let mut level = "";
-    for card in &view.drills {
-        if card.level != level {
-            level = &card.level;
-            lines.push(level.to_owned());
-        }
-        lines.push(format!("  {}", card.name));
-        for line in [&card.title, &card.summary, &card.facts, &card.content_note] {
-            if !line.is_empty() {
-                lines.push(format!("    {line}"));
-            }
-        }
-    }
-    lines
-}
-
 /// The cautions, numbered.
 pub(super) fn cautions(view: &ShelfView) -> Vec<String> {
     let numbered = view

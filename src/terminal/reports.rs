@@ -1,4 +1,4 @@
-//! Reports that need no drill in progress: the shelf, saved runs, scenario files, readings, languages.
+//! Reports that need no drill in progress: saved runs, scenario files, readings, languages.
 //!
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
@@ -13,20 +13,12 @@ use serde_json::json;
 
 use crate::file::{Diagnostic, Library, Source};
 use crate::session::view::{DebriefView, StageView};
-use crate::session::{Session, SiteRead, read, replay};
+use crate::session::{SiteRead, read, replay};
 use crate::words::audit;
 use crate::words::{Arg, Message};
 
 use super::output::Output;
 use super::{BAD_INPUT, DONE, JSON_VERSION, NOT_PASSED, faults, report};
-
-/// The drills on the shelf.
-pub(super) fn list(library: Library, output: &mut Output<'_>) -> u8 {
-    let session = Session::new(library, output.words.tag());
-    let lines = report::shelf(&output.words, &session.shelf());
-    output.lines(&lines);
-    DONE
-}
 
 /// Recomputes saved runs and prints their verdicts; a file that can't be marked does not keep the others from it.
 pub(super) fn mark(
@@ -229,6 +221,6 @@ fn readings_json(view: &SiteRead) -> Value {
     })
 }
 
-fn print_json(value: &Value, output: &mut Output<'_>) {
+pub(super) fn print_json(value: &Value, output: &mut Output<'_>) {
     output.line(&format!("{value:#}"));
 }

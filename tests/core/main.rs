@@ -1,6 +1,8 @@
 //! Tests of the whole without a window, in one binary.
 
 #[cfg(test)]
+mod catalog;
+#[cfg(test)]
 mod check;
 #[cfg(test)]
 mod circuit_backfeed;

@@ -27,6 +27,10 @@ way-standby = A transfer switch that works by itself
 way-subpanel = A transfer switch for a panel
 way-line = The line and its crew
 way-other = Air, fuel, and what is not as it should be
+directions-out = Over to your own source
+directions-back = Back to the utility
+directions-both = Over to your own source and back
+directions-none = No switching over
 shelf-open = Start this drill
 
 session-no-drill = There is no drill named “{ $name }”.

@@ -8,7 +8,10 @@ terminal-as-text = The drill also runs as text. Type: { $command }
 terminal-language-unknown = There is no language “{ $tag }” here. Use one of these: { $available }.
 
 # Lists.
-terminal-drills = Drills:
+terminal-drills = Drills. { $track }:
+terminal-no-track = There is no track named “{ $name }”.
+# A drill: how hard it is, and in which directions the source changes.
+terminal-drill = { $level }. { $directions }.
 terminal-place = At { $place }:
 terminal-stands = Now: { $position }.
 terminal-hint = Next: { $hint }

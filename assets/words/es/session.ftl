@@ -27,6 +27,10 @@ way-standby = Un interruptor de transferencia que trabaja solo
 way-subpanel = Un interruptor de transferencia para un tablero
 way-line = La línea y su cuadrilla
 way-other = El aire, el combustible y lo que no está como debe
+directions-out = De la red a su propia fuente
+directions-back = De vuelta a la red
+directions-both = De la red a su propia fuente y de vuelta
+directions-none = Sin cambiar de fuente
 shelf-open = Empezar este simulacro
 
 session-no-drill = No existe ningún simulacro “{ $name }”.

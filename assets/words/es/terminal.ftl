@@ -5,7 +5,9 @@ terminal-as-text = El simulacro también se hace como texto. Escriba: { $command
 
 terminal-language-unknown = Aquí no hay ningún idioma “{ $tag }”. Use uno de estos: { $available }.
 
-terminal-drills = Simulacros:
+terminal-drills = Simulacros. { $track }:
+terminal-no-track = No existe ningún grupo “{ $name }”.
+terminal-drill = { $level }. { $directions }.
 terminal-place = Lugar: { $place }
 terminal-stands = Ahora: { $position }.
 terminal-hint = Siguiente paso: { $hint }

@@ -90,6 +90,8 @@ pub struct DrillCard {
     pub level: String,
     /// The way of switching over that it practices.
     pub way: String,
+    /// In which directions the learner works it.
+    pub directions: String,
     /// How long it takes at most, short.
     pub minutes: String,
     /// Facts: way, minutes, house.
