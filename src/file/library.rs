@@ -23,6 +23,7 @@ use super::drill_file::{DrillFile, InterlockFile};
 use super::lesson_file::read_lesson;
 use super::site_build::{Fitted, build_site, parse_site};
 use super::site_file::SiteFile;
+use super::words_folder::{WordText, missing_words, read_words};
 
 /// Scenarios by name, in the order in which to take them.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -33,11 +34,13 @@ pub struct Library {
     pub lessons: Vec<Arc<Lesson>>,
     /// Words that came with a folder: a language's folder and a text in Fluent syntax.
     pub words: Vec<(String, String)>,
+    /// Messages that the drills of a folder need and that are missing; the drills can be played all the same.
+    pub missing_words: Vec<Diagnostic>,
 }
 
-struct Text {
-    file: String,
-    text: String,
+pub(super) struct Text {
+    pub(super) file: String,
+    pub(super) text: String,
 }
 
 struct ReadSite {
@@ -80,8 +83,14 @@ impl Library {
             Vec::new()
         };
         let (mut library, mut found) = Self::read(sites, drills, lessons);
-        library.words = words(&folder.join("words"), &mut faults);
+        let folder = folder.join("words");
+        let words = read_words(&folder, &mut faults);
         faults.append(&mut found);
+        // What can't be read may hold what is missing.
+        if faults.is_empty() {
+            library.missing_words = missing_words(&folder, &words, &library.scenarios);
+        }
+        library.words = words.iter().map(WordText::said).collect();
         (library, faults)
     }
 
@@ -142,6 +151,7 @@ impl Library {
             scenarios,
             lessons: Vec::new(),
             words: Vec::new(),
+            missing_words: Vec::new(),
         };
         // A lesson may name a drill whose own faults are told already.
         if faults.is_empty() {
@@ -194,7 +204,7 @@ fn scenario(
     Ok(Some(scenario))
 }
 
-fn source(text: &Text) -> Source<'_> {
+pub(super) fn source(text: &Text) -> Source<'_> {
     Source {
         file: &text.file,
         text: &text.text,
@@ -220,26 +230,11 @@ pub fn digest<T: AsRef<[u8]>>(parts: &[T]) -> String {
     text
 }
 
-/// The words of a folder: `<language>/*.ftl`; none if there is no such folder.
-fn words(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<(String, String)> {
-    let languages = fs::read_dir(folder).into_iter().flatten();
-    let mut languages: Vec<PathBuf> = languages.filter_map(Result::ok).map(|e| e.path()).collect();
-    languages.retain(|p| p.is_dir());
-    languages.sort();
-    let mut words = Vec::new();
-    for language in languages {
-        let name = language.file_name().unwrap_or_default().to_string_lossy();
-        let texts = files(&language, "ftl", faults);
-        words.extend(texts.into_iter().map(|t| (name.to_string(), t.text)));
-    }
-    words
-}
-
 fn texts(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
     files(folder, "ron", faults)
 }
 
-fn files(folder: &Path, ending: &str, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
+pub(super) fn files(folder: &Path, ending: &str, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
     let mut paths: Vec<PathBuf> = match fs::read_dir(folder) {
         Ok(entries) => entries.filter_map(Result::ok).map(|e| e.path()).collect(),
         Err(error) => {

@@ -29,6 +29,7 @@ mod site_build_supply;
 mod site_file;
 mod site_file_cords;
 mod site_file_line;
+mod words_folder;
 
 pub use diagnostic::{Diagnostic, Source};
 pub use library::{Library, digest};

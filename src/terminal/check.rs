@@ -155,8 +155,9 @@ fn read_all(paths: &[PathBuf]) -> (Vec<Library>, Vec<Diagnostic>) {
     let mut libraries = Vec::new();
     let mut found = Vec::new();
     let mut keep = |(library, mut faults): (Library, Vec<Diagnostic>)| {
-        libraries.push(library);
         found.append(&mut faults);
+        found.extend(library.missing_words.iter().cloned());
+        libraries.push(library);
     };
     if paths.is_empty() {
         keep(Library::shipped());

@@ -12,7 +12,7 @@ use crate::session::{Session, offered};
 use crate::words::{Arg, Message};
 
 use super::output::Output;
-use super::{BAD_INPUT, DONE, report, reports};
+use super::{BAD_INPUT, DONE, faults, report, reports};
 
 /// Prints the drills of a track, or of all; the status to end with.
 pub(super) fn run(
@@ -40,7 +40,9 @@ pub(super) fn run(
     } else {
         output.lines(&shelf(&view, output));
     }
-    DONE
+    let missing = &session.library().missing_words;
+    faults::print(missing, output);
+    if missing.is_empty() { DONE } else { BAD_INPUT }
 }
 
 fn unknown_track(name: &str, tracks: &[TrackCard], output: &mut Output<'_>) -> u8 {

@@ -12,6 +12,7 @@ mod message;
 mod number;
 mod parts;
 mod pseudo;
+mod syntax;
 
 use std::fmt;
 use std::sync::Arc;
@@ -26,6 +27,7 @@ use unic_langid::LanguageIdentifier;
 pub use files::{WordFile, word_files};
 pub use language::{Language, OFFERED, PSEUDO, REFERENCE, choose, find};
 pub use message::{Arg, Message, Unit, name_of};
+pub use syntax::{Misread, ids, misread};
 
 use number::Digits;
 

@@ -50,6 +50,16 @@ error-kind-subpanel = subpanel
 error-kind-inlet = inlet
 error-kind-appliance = appliance
 
+error-words-token = “{ $token }” has to stand here.
+error-words-token-after = “{ $token }” has to stand after this.
+error-words-value = “{ $id }” says nothing. Write its text after “=”.
+error-words-id = The name of a message has to stand here. It begins with a letter from a to z.
+error-words-inside = Something has to stand between these braces, such as $name or a text in quotes.
+error-words-brace = This brace closes nothing. Delete it, or open one before it.
+error-words-quote = The quote before this has no end. Write a second one.
+error-words-default = One of the choices has to begin with “*”. It is taken where no other fits.
+error-words-missing = The message “{ $id }” is missing. Write it in { $file }.
+error-hint-misspelt = “{ $name }” looks like it. Is that a slip?
 error-hint-nearest = Did you mean “{ $name }”?
 error-hint-known = Use one of these: { $names }.
 error-level = The level is { $value }. It is a number from 1 to 5.

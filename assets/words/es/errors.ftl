@@ -48,6 +48,16 @@ error-kind-subpanel = subtablero
 error-kind-inlet = toma de entrada
 error-kind-appliance = aparato
 
+error-words-token = Aquí tiene que ir “{ $token }”.
+error-words-token-after = Después de esto tiene que ir “{ $token }”.
+error-words-value = “{ $id }” no dice nada. Escriba su texto después de “=”.
+error-words-id = Aquí tiene que ir el nombre de un mensaje. Empieza con una letra de la a a la z.
+error-words-inside = Entre estas llaves tiene que ir algo, como $name o un texto entre comillas.
+error-words-brace = Esta llave no cierra nada. Bórrela, o abra otra antes.
+error-words-quote = Las comillas de antes no se cierran. Escriba las segundas.
+error-words-default = Una de las opciones tiene que empezar con “*”. Vale cuando ninguna otra sirve.
+error-words-missing = Falta el mensaje “{ $id }”. Escríbalo en { $file }.
+error-hint-misspelt = “{ $name }” se le parece. ¿Es un descuido?
 error-hint-nearest = ¿Quiso decir “{ $name }”?
 error-hint-known = Use uno de estos: { $names }.
 error-level = El nivel es { $value }. Es un número de 1 a 5.
