@@ -5,6 +5,7 @@ use serde::de::DeserializeOwned;
 use crate::words::{Arg, Message};
 
 use super::mend;
+use super::mend::Misread;
 
 /// A fault of a file.
 #[derive(Debug, Clone, PartialEq)]
@@ -91,16 +92,21 @@ impl Source<'_> {
     /// Reads a file of one of our formats and checks its version.
     ///
     /// # Errors
-    /// The syntax fault, or that the file is of another version.
+    /// The faults of form, or that the file is of another version.
     pub(super) fn parse<T: DeserializeOwned>(
         &self,
         known: u32,
         version: impl Fn(&T) -> u32,
-    ) -> Result<T, Vec<Diagnostic>> {
+    ) -> Result<T, Misread<T>> {
         // What may be left out is written plainly where it is given.
         let options = ron::Options::default()
             .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
-        let file: T = mend::read(self, &options)?;
+        let file: T = mend::read(self, &options).map_err(|misread| Misread {
+            guess: misread
+                .guess
+                .filter(|guess| guess.values.iter().any(|file| version(file) == known)),
+            ..misread
+        })?;
         let found = version(&file);
         if found == known {
             return Ok(file);
@@ -108,17 +114,20 @@ impl Source<'_> {
         let message = Message::new("error-version")
             .with("found", Arg::Count(i64::from(found)))
             .with("known", Arg::Count(i64::from(known)));
-        Err(vec![self.at(&["version", ":"], message)])
+        Err(Misread {
+            faults: vec![self.at(&["version", ":"], message)],
+            guess: None,
+        })
     }
 
     /// Reads data that is part of the program and so needs no version.
     ///
     /// # Errors
-    /// The syntax fault.
+    /// The faults of form.
     pub(crate) fn data<T: DeserializeOwned>(&self) -> Result<T, Vec<Diagnostic>> {
         let options = ron::Options::default()
             .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
-        mend::read(self, &options)
+        mend::read(self, &options).map_err(|misread| misread.faults)
     }
 
     fn line_column(&self, offset: usize) -> (usize, usize) {

@@ -17,14 +17,29 @@ use super::drill_build_found::find_site;
 use super::drill_build_found::out_of_range;
 use super::drill_build_questions::questions;
 use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
+use super::mend::Misread;
 use super::site_build::Built;
 
 /// Minutes that an engine may have run before a drill begins: a day at most.
 const RAN_MINUTES: std::ops::RangeInclusive<f64> = 0.0..=1440.0;
 
 /// Reads a drill file's text.
-pub(super) fn parse_drill(source: &Source<'_>) -> Result<DrillFile, Vec<Diagnostic>> {
+pub(super) fn parse_drill(source: &Source<'_>) -> Result<DrillFile, Misread<DrillFile>> {
     source.parse(DRILL_VERSION, |file: &DrillFile| file.version)
+}
+
+/// Whether the names that a drill speaks of may be lost with a field.
+pub(super) fn drill_loses_names(field: &str, _: &str) -> bool {
+    ["site", "cords", "name", "variations", "draw"].contains(&field)
+}
+
+/// The faults of a drill that can be told without its site.
+pub(super) fn faults_without_site(source: &Source<'_>, file: &DrillFile) -> Vec<Diagnostic> {
+    let mut faults = Vec::new();
+    story(source, file, &mut faults);
+    course(source, file, &mut faults);
+    share(source, file, &mut faults);
+    faults
 }
 
 /// Builds a scenario on a site.
@@ -53,11 +68,7 @@ pub(super) fn build_drill(
     let story = story(&source, file, &mut faults);
     let course = course(&source, file, &mut faults);
     let questions = questions(&source, &file.questions, &site, &mut faults);
-    if !(0.0..=1.0).contains(&file.share) {
-        let message =
-            Message::new("error-share").with("value", Arg::Verbatim(file.share.to_string()));
-        faults.push(source.at(&["share"], message));
-    }
+    share(&source, file, &mut faults);
     if !faults.is_empty() {
         return Err(faults);
     }
@@ -90,6 +101,14 @@ pub(super) fn build_drill(
         changes: Vec::new(),
         variants: Variants::default(),
     })
+}
+
+fn share(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) {
+    if !(0.0..=1.0).contains(&file.share) {
+        let message =
+            Message::new("error-share").with("value", Arg::Verbatim(file.share.to_string()));
+        faults.push(source.at(&["share"], message));
+    }
 }
 
 fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) -> Vec<Timed> {

@@ -60,32 +60,48 @@ enum DoingFile {
 /// # Errors
 /// Every fault of the file.
 pub(super) fn read_lesson(source: Source<'_>, drills: &[&str]) -> Result<Lesson, Vec<Diagnostic>> {
-    let file: LessonFile = source.parse(LESSON_VERSION, |file: &LessonFile| file.version)?;
+    let parsed = source.parse(LESSON_VERSION, |file: &LessonFile| file.version);
+    let file = parsed.map_err(|misread| {
+        let judge = |file: &LessonFile, source: Source<'_>| {
+            build_lesson(&source, file, drills)
+                .err()
+                .unwrap_or_default()
+        };
+        misread.told(&source, |_, _| false, judge)
+    })?;
+    build_lesson(&source, &file, drills)
+}
+
+fn build_lesson(
+    source: &Source<'_>,
+    file: &LessonFile,
+    drills: &[&str],
+) -> Result<Lesson, Vec<Diagnostic>> {
     let mut faults = Vec::new();
     let mut sittings = Vec::new();
-    for sitting in file.sittings {
+    for sitting in &file.sittings {
         if sitting.parts.is_empty() {
             faults.push(source.at(&[&sitting.name], Message::new("error-empty-sitting")));
         }
-        let parts = sitting.parts.into_iter().map(|part| Part {
+        let parts = sitting.parts.iter().map(|part| Part {
             minutes: part.minutes,
-            what: doing(part.what),
+            what: doing(&part.what),
         });
         let parts: Vec<Part> = parts.collect();
         for drill in parts.iter().filter_map(|p| p.what.drill()) {
             if !drills.contains(&drill) {
-                faults.push(unknown_drill(&source, drill, drills));
+                faults.push(unknown_drill(source, drill, drills));
             }
         }
         sittings.push(Sitting {
-            name: sitting.name,
+            name: sitting.name.clone(),
             parts,
         });
     }
     let track = track(file.track);
     if faults.is_empty() {
         Ok(Lesson {
-            name: file.name,
+            name: file.name.clone(),
             track,
             sittings,
         })
@@ -94,11 +110,11 @@ pub(super) fn read_lesson(source: Source<'_>, drills: &[&str]) -> Result<Lesson,
     }
 }
 
-fn doing(file: DoingFile) -> Doing {
+fn doing(file: &DoingFile) -> Doing {
     match file {
-        DoingFile::Talk(name) => Doing::Talk(name),
-        DoingFile::Practice(drill) => Doing::Practice(drill),
-        DoingFile::Test(drill) => Doing::Test(drill),
+        DoingFile::Talk(name) => Doing::Talk(name.clone()),
+        DoingFile::Practice(drill) => Doing::Practice(drill.clone()),
+        DoingFile::Test(drill) => Doing::Test(drill.clone()),
     }
 }
 
@@ -148,5 +164,17 @@ mod tests {
         );
         let lines: Vec<usize> = faults.unwrap_err().iter().map(|f| f.line).collect();
         assert_eq!(lines, [2, 3]);
+    }
+
+    #[test]
+    fn a_number_that_is_none_does_not_hide_a_drill_that_is_not_there() {
+        let faults = read(
+            "(version: 1, name: \"a\", track: Home, sittings: [\n\
+             (name: \"first\", parts: [(minutes: few, what: Talk(\"welcome\")),\n\
+             (minutes: 5, what: Test(\"no-slid\"))])])",
+        );
+        let faults = faults.unwrap_err();
+        let told = faults.iter().map(|f| (f.line, f.text.as_str()));
+        assert_eq!(told.collect::<Vec<_>>(), [(2, "few"), (3, "\"no-slid\"")]);
     }
 }

@@ -17,11 +17,13 @@ use crate::site::Interlock;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
-use super::drill_build::{build_drill, parse_drill, unknown_cords, unknown_site};
+use super::drill_build::{
+    build_drill, drill_loses_names, faults_without_site, parse_drill, unknown_cords, unknown_site,
+};
 use super::drill_build_variants::variants;
 use super::drill_file::{DrillFile, InterlockFile};
 use super::lesson_file::read_lesson;
-use super::site_build::{Fitted, build_site, parse_site};
+use super::site_build::{Fitted, build_site, parse_site, site_loses_names};
 use super::site_file::SiteFile;
 use super::words_folder::{WordText, missing_words, read_words};
 
@@ -115,24 +117,16 @@ impl Library {
         for text in site_texts {
             match parse_site(&source(&text)) {
                 Ok(file) => {
-                    // Every part of the file is looked at, whichever cords a drill takes.
-                    let cords: Vec<String> = file.cords.iter().map(|c| c.name.clone()).collect();
-                    if let Err(mut wrong) = build_site(
-                        source(&text),
-                        &file,
-                        &Fitted {
-                            interlock: Interlock::Fitted,
-                            cords: &cords,
-                        },
-                    ) {
+                    let mut wrong = site_faults(&file, source(&text));
+                    if wrong.is_empty() {
+                        sites.push(ReadSite { text, file });
+                    } else {
                         faults.append(&mut wrong);
                         broken.named.push(file.name);
-                    } else {
-                        sites.push(ReadSite { text, file });
                     }
                 }
-                Err(mut wrong) => {
-                    faults.append(&mut wrong);
+                Err(misread) => {
+                    faults.append(&mut misread.told(&source(&text), site_loses_names, site_faults));
                     broken.nameless = true;
                 }
             }
@@ -140,11 +134,17 @@ impl Library {
         let mut scenarios = Vec::new();
         for text in &drill_texts {
             match parse_drill(&source(text)) {
-                Ok(file) => match scenario(text, &file, &sites, &broken) {
+                Ok(file) => match scenario(source(text), &file, &sites, &broken) {
                     Ok(scenario) => scenarios.extend(scenario.map(Arc::new)),
                     Err(mut wrong) => faults.append(&mut wrong),
                 },
-                Err(mut wrong) => faults.append(&mut wrong),
+                Err(misread) => {
+                    let judge = |file: &DrillFile, own: Source<'_>| {
+                        let scenario = scenario(own, file, &sites, &broken);
+                        scenario.err().unwrap_or_default()
+                    };
+                    faults.append(&mut misread.told(&source(text), drill_loses_names, judge));
+                }
             }
         }
         let mut library = Self {
@@ -166,14 +166,23 @@ impl Library {
     }
 }
 
+/// The faults of a site, every part of it looked at, whichever cords a drill takes.
+fn site_faults(file: &SiteFile, own: Source<'_>) -> Vec<Diagnostic> {
+    let cords: Vec<String> = file.cords.iter().map(|c| c.name.clone()).collect();
+    let fitted = Fitted {
+        interlock: Interlock::Fitted,
+        cords: &cords,
+    };
+    build_site(own, file, &fitted).err().unwrap_or_default()
+}
+
 /// A scenario; none if its site is among those that are broken, whose own faults are told already.
 fn scenario(
-    text: &Text,
+    own: Source<'_>,
     file: &DrillFile,
     sites: &[ReadSite],
     broken: &Broken,
 ) -> Result<Option<Scenario>, Vec<Diagnostic>> {
-    let own = source(text);
     let Some(site) = sites.iter().find(|s| s.file.name == file.site) else {
         let sound = sites.iter().map(|s| s.file.name.as_str());
         let known: Vec<&str> = sound
@@ -182,14 +191,17 @@ fn scenario(
         return if broken.nameless || known.contains(&file.site.as_str()) {
             Ok(None)
         } else {
-            Err(vec![unknown_site(&own, file, &known)])
+            let mut wrong = vec![unknown_site(&own, file, &known)];
+            wrong.extend(faults_without_site(&own, file));
+            Err(wrong)
         };
     };
     let cords: Vec<&str> = site.file.cords.iter().map(|c| c.name.as_str()).collect();
-    let digest = digest(&[&site.text.text, &text.text]);
+    let digest = digest(&[&site.text.text, own.text]);
     let build = |file: &DrillFile| {
-        let wrong = unknown_cords(&own, file, &cords);
+        let mut wrong = unknown_cords(&own, file, &cords);
         if !wrong.is_empty() {
+            wrong.extend(faults_without_site(&own, file));
             return Err(wrong);
         }
         let fitted = Fitted {

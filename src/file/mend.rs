@@ -2,9 +2,9 @@
 //!
 //! The reader of the format stops at the first fault.
 //! So the fault is told, the text is mended in memory just enough for the reader to get past it, and it is read again, until nothing more is found: a field that isn't known is blanked, a missing one and a value of the wrong kind get a stand-in.
-//! What was mended is never used for anything but finding the next fault.
+//! What was mended is never used for anything but finding more faults.
 //! A bracket or a comma that is missing ends the search: from there on nothing in the text can be relied on.
-//! Faults of meaning (a name that isn't there, a number out of range) are looked for once the form is right.
+//! A text that was mended to its end is judged by its meaning too (a name that isn't there, a minute out of order), as far as that doesn't hang on what was put in: see `guess.rs`.
 
 #![expect(
     clippy::wildcard_enum_match_arm,
@@ -18,6 +18,7 @@ use serde::de::DeserializeOwned;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source, nearest};
+use super::guess::{Guess, StandIn};
 
 /// Most faults of form that are told of one file.
 const MOST_FAULTS: usize = 40;
@@ -29,20 +30,31 @@ const STAND_INS: [&str; 9] = [
 
 /// A text that is being mended, with what was put into it.
 #[derive(Debug, Clone)]
-struct Mended {
-    text: String,
+pub(super) struct Mended {
+    pub(super) text: String,
     /// Byte offsets at which something was put in, and how many bytes.
     added: Vec<(usize, usize)>,
+    /// What stands in for something missing or wrong.
+    pub(super) stand_ins: Vec<StandIn>,
+}
+
+/// What is wrong with the form of a text, and what it may mean all the same.
+#[derive(Debug)]
+pub(super) struct Misread<T> {
+    /// The faults, in the order in which they stand.
+    pub(super) faults: Vec<Diagnostic>,
+    /// The text mended to its end; none if it could not be.
+    pub(super) guess: Option<Guess<T>>,
 }
 
 /// Reads a value; every fault of form that is found otherwise.
 ///
 /// # Errors
-/// The faults, in the order in which they stand.
+/// The faults, and what the text may mean.
 pub(super) fn read<T: DeserializeOwned>(
     source: &Source<'_>,
     options: &Options,
-) -> Result<T, Vec<Diagnostic>> {
+) -> Result<T, Misread<T>> {
     let mut error = match options.from_str::<T>(source.text) {
         Ok(value) => return Ok(value),
         Err(error) => error,
@@ -50,12 +62,13 @@ pub(super) fn read<T: DeserializeOwned>(
     let mut mended = Mended {
         text: source.text.to_owned(),
         added: Vec::new(),
+        stand_ins: Vec::new(),
     };
     let mut faults: Vec<Diagnostic> = Vec::new();
-    loop {
+    let guess = loop {
         faults.push(told(source, &mended, &error));
         if faults.len() >= MOST_FAULTS {
-            break;
+            break None;
         }
         let ways = mended.ways(&error);
         let next = ways.into_iter().find_map(|way| {
@@ -70,11 +83,12 @@ pub(super) fn read<T: DeserializeOwned>(
                 mended = way;
                 error = next;
             }
-            Some((_, None)) | None => break,
+            Some((whole, None)) => break Guess::read(whole, options),
+            None => break None,
         }
-    }
+    };
     faults.sort_by_key(|f| (f.line, f.column));
-    Err(faults)
+    Err(Misread { faults, guess })
 }
 
 /// Whether mending got the reader on: the next fault is another one, not before this one.
@@ -90,7 +104,7 @@ fn is_field(code: &Error) -> bool {
 
 impl Mended {
     /// Byte offset of a place in this text.
-    fn offset(&self, at: Position) -> usize {
+    pub(super) fn offset(&self, at: Position) -> usize {
         let line_start: usize = self
             .text
             .split_inclusive('\n')
@@ -103,7 +117,7 @@ impl Mended {
     }
 
     /// The offset in the text as it was written.
-    fn original(&self, offset: usize) -> usize {
+    pub(super) fn original(&self, offset: usize) -> usize {
         let before = self.added.iter().filter(|(at, _)| *at < offset);
         offset.saturating_sub(before.map(|(_, bytes)| bytes).sum())
     }
@@ -122,8 +136,9 @@ impl Mended {
             Error::NoSuchEnumVariant { expected, .. } => {
                 let end = self.value_end(at);
                 let choice = |name: &&'static str| {
-                    let with = |value: &str| self.replaced(at, end, &format!("{name}({value})"));
-                    let plain = self.replaced(at, end, name);
+                    let with =
+                        |value: &str| self.stood_in(at, end, ["", &format!("{name}({value})"), ""]);
+                    let plain = self.stood_in(at, end, ["", name, ""]);
                     [vec![plain], STAND_INS.iter().map(|v| with(v)).collect()].concat()
                 };
                 expected.iter().flat_map(choice).collect()
@@ -135,10 +150,22 @@ impl Mended {
             | Error::Eof => Vec::new(),
             _ => {
                 let end = self.value_end(at);
-                let stand_in = |value: &&str| self.replaced(at, end, value);
+                let stand_in = |value: &&str| self.stood_in(at, end, ["", value, ""]);
                 STAND_INS.iter().map(stand_in).collect()
             }
         }
+    }
+
+    /// The text with a stretch replaced by what stands in for it: its value, and what comes before and after that.
+    fn stood_in(&self, from: usize, to: usize, [before, value, after]: [&str; 3]) -> Self {
+        let mut mended = self.replaced(from, to, &[before, value, after].concat());
+        let begin = from + before.len();
+        let end = begin + value.len();
+        mended.stand_ins.push(StandIn {
+            stretch: from..end + after.len(),
+            value: begin..end,
+        });
+        mended
     }
 
     /// The text with a stretch replaced.
@@ -161,9 +188,16 @@ impl Mended {
         } else {
             text
         };
+        // What is put into a stand-in is a part of it.
+        let mut stand_ins = self.stand_ins.clone();
+        for outer in stand_ins.iter_mut().filter(|s| from < s.value.end) {
+            outer.value.end += grown;
+            outer.stretch.end += grown;
+        }
         Self {
             text: padded,
             added,
+            stand_ins,
         }
     }
 
@@ -187,7 +221,7 @@ impl Mended {
         } else {
             ", "
         };
-        self.replaced(at, at, &format!("{comma}{field}: {value}, "))
+        self.stood_in(at, at, [&format!("{comma}{field}: "), value, ", "])
     }
 
     /// Where the value that begins at or after `from` ends: at its comma, or at the bracket that closes what it stands in.
@@ -219,6 +253,9 @@ impl Mended {
 fn told(source: &Source<'_>, mended: &Mended, error: &SpannedError) -> Diagnostic {
     let from = mended.original(mended.offset(error.span.start));
     let text = source.text.get(from..).unwrap_or_default();
+    // A value that is none is told by the reader where the space before it begins.
+    let from = from + text.len() - text.trim_start_matches(' ').len();
+    let text = text.trim_start_matches(' ');
     let word = |c: char| c.is_alphanumeric() || "_-.\"'".contains(c);
     let word: String = text.chars().take_while(|c| word(*c)).collect();
     let named =

@@ -2,7 +2,7 @@
 //!
 //! The only module with file formats, and the only one below the front ends that may read a disk.
 //! The formats have types and version numbers of their own, so that they never freeze the model.
-//! A site file is read in one pass that reports every fault it finds; a syntax fault hides what comes after it.
+//! A file is read in one pass that reports every fault it finds, of form and of meaning; a bracket or a comma that is missing hides what comes after it.
 
 mod diagnostic;
 mod drill_build;
@@ -13,6 +13,7 @@ mod drill_build_variants;
 mod drill_file;
 mod drill_vary;
 mod furnish;
+mod guess;
 mod lesson_file;
 mod library;
 mod list_heading;

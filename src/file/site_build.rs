@@ -8,6 +8,7 @@ use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::furnish::Furnishing;
+use super::mend::Misread;
 use super::site_file::{LegFile, LineFile, NeighborFile, SITE_VERSION, SiteFile};
 
 /// What a drill chooses of a site.
@@ -29,8 +30,13 @@ pub(super) struct Build<'a> {
 }
 
 /// Reads a site file's text.
-pub(super) fn parse_site(source: &Source<'_>) -> Result<SiteFile, Vec<Diagnostic>> {
+pub(super) fn parse_site(source: &Source<'_>) -> Result<SiteFile, Misread<SiteFile>> {
     source.parse(SITE_VERSION, |file: &SiteFile| file.version)
+}
+
+/// Whether the names that the parts of a site speak of may be lost with a field: a name, or a list or a part that has names in it.
+pub(super) fn site_loses_names(field: &str, value: &str) -> bool {
+    field == "name" || value.starts_with(['(', '[', '{'])
 }
 
 /// Builds a site.

@@ -49,6 +49,8 @@ mod lists;
 #[cfg(test)]
 mod machines;
 #[cfg(test)]
+mod mixed_faults;
+#[cfg(test)]
 mod oracle;
 #[cfg(test)]
 mod playing;

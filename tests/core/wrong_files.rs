@@ -8,11 +8,11 @@ use proptest::prelude::{ProptestConfig, prop, prop_assert, proptest};
 
 use crate::playing::shipped;
 
-const SITE: &str = include_str!("../../scenarios/sites/two-gables.ron");
-const DRILL: &str = include_str!("../../scenarios/drills/no-slide.ron");
+pub(crate) const SITE: &str = include_str!("../../scenarios/sites/two-gables.ron");
+pub(crate) const DRILL: &str = include_str!("../../scenarios/drills/no-slide.ron");
 
 /// Loads a folder with these two files.
-fn load(site: &str, drill: &str) -> (Library, Vec<Diagnostic>) {
+pub(crate) fn load(site: &str, drill: &str) -> (Library, Vec<Diagnostic>) {
     let folder = tempfile::tempdir().unwrap();
     for (kind, name, text) in [
         ("sites", "two-gables.ron", site),
