@@ -12,6 +12,7 @@ mod conditions;
 mod cords;
 mod engine;
 mod event;
+mod foresee;
 mod indoors;
 mod known;
 mod line_work;

@@ -3,6 +3,11 @@
 use crate::scenario::Happening;
 use crate::site::{At, ControlId, PositionId, Positions, Site};
 
+use super::event::Event;
+use super::indoors::IndoorsEvent;
+use super::line_work::LineEvent;
+use super::protection::ProtectionEvent;
+
 /// Brings everything to where it stands once this has happened.
 pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
     let line = &site.line;
@@ -47,5 +52,25 @@ pub fn take_place(site: &Site, what: Happening, positions: &mut Positions) {
 fn stand(site: &Site, positions: &mut Positions, control: ControlId, position: &str) {
     if let Some(position) = site.control(control).and_then(|c| c.position(position)) {
         positions.set(control, position);
+    }
+}
+
+/// The event that tells that the story has done this.
+pub(super) fn event_of(what: Happening) -> Event {
+    match what {
+        Happening::Outage => Event::Outage,
+        Happening::CrewArrives => Event::CrewArrived,
+        Happening::CrewTakesHold => Event::CrewTookHold,
+        Happening::CrewLeaves => Event::CrewLeft,
+        Happening::UtilityReturns => Event::UtilityReturned,
+        Happening::UtilityFails => Event::UtilityFailed,
+        Happening::NeighborAsks => Event::NeighborAsked,
+        Happening::NeighborRuns => Event::Indoors(IndoorsEvent::NeighborRuns),
+        Happening::NeutralLost => Event::Protection(ProtectionEvent::NeutralLost),
+        Happening::LegLost => Event::Protection(ProtectionEvent::LegLost),
+        Happening::DropMended => Event::Protection(ProtectionEvent::DropMended),
+        Happening::CustomerStarts => Event::Line(LineEvent::CustomerStarted),
+        Happening::TieCloses => Event::Line(LineEvent::TieClosed),
+        Happening::SecondCrewClears => Event::Line(LineEvent::SecondCrewClear),
     }
 }

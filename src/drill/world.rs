@@ -10,11 +10,8 @@ use crate::units::DrillTime;
 use super::action::{Action, Callee, Listener, Sight};
 use super::engine::{Drill, Outcome};
 use super::event::Event;
-use super::indoors::IndoorsEvent;
 use super::known::Learnt;
-use super::line_work::LineEvent;
-use super::protection::ProtectionEvent;
-use super::story::take_place;
+use super::story::{event_of, take_place};
 use super::touch::Metal;
 use super::trace::What;
 
@@ -88,24 +85,13 @@ impl Drill {
         let tie = self.tie_event();
         take_place(&site, what, &mut self.positions);
         self.conditions.indoors.neighbor_runs |= what == Happening::NeighborRuns;
-        let event = match what {
-            Happening::Outage => Event::Outage,
-            Happening::CrewArrives => Event::CrewArrived,
-            Happening::CrewTakesHold => Event::CrewTookHold,
-            Happening::CrewLeaves => Event::CrewLeft,
-            Happening::UtilityReturns => Event::UtilityReturned,
-            Happening::UtilityFails => Event::UtilityFailed,
-            Happening::NeighborAsks => Event::NeighborAsked,
-            Happening::NeighborRuns => Event::Indoors(IndoorsEvent::NeighborRuns),
-            Happening::NeutralLost => Event::Protection(ProtectionEvent::NeutralLost),
-            Happening::LegLost => Event::Protection(ProtectionEvent::LegLost),
-            Happening::DropMended => Event::Protection(ProtectionEvent::DropMended),
-            Happening::CustomerStarts => {
-                self.start_engine();
-                Event::Line(LineEvent::CustomerStarted)
-            }
-            Happening::TieCloses => Event::Line(tie),
-            Happening::SecondCrewClears => Event::Line(LineEvent::SecondCrewClear),
+        if what == Happening::CustomerStarts {
+            self.start_engine();
+        }
+        let event = if what == Happening::TieCloses {
+            Event::Line(tie)
+        } else {
+            event_of(what)
         };
         self.happen(event);
         self.conditions.story_done += 1;

@@ -4,6 +4,7 @@
 //! The way is found in the site's graph for the positions of that moment, never scripted; every number is a reading, a rating or a cited value.
 
 mod cord;
+pub mod reveal;
 
 use crate::drill::{Drill, Moment};
 use crate::marking::{Finding, Rule};
@@ -82,8 +83,7 @@ fn path(drill: &Drill, finding: &Finding) -> Vec<Stage> {
 /// The stages along the things that energy passes.
 fn line_path(drill: &Drill, moment: &Moment, way: &[&str], finding: &Finding) -> Vec<Stage> {
     let readings = &moment.readings;
-    let mut stages = vec![generator_stage(readings)];
-    stages.extend(way.iter().filter_map(|thing| stage(drill, readings, thing)));
+    let mut stages = along(drill, readings, way);
     let lit: Vec<&str> = drill
         .site()
         .neighbors
@@ -119,6 +119,14 @@ fn line_path(drill: &Drill, moment: &Moment, way: &[&str], finding: &Finding) ->
         });
     }
     stages
+}
+
+/// The generator, then the things of a way from it.
+fn along(drill: &Drill, readings: &Readings, way: &[&str]) -> Vec<Stage> {
+    let passed = way.iter().filter_map(|thing| stage(drill, readings, thing));
+    std::iter::once(generator_stage(readings))
+        .chain(passed)
+        .collect()
 }
 
 fn generator_stage(readings: &Readings) -> Stage {

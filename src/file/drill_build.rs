@@ -15,6 +15,7 @@ use super::diagnostic::{Diagnostic, Source};
 use super::drill_build_course::course;
 use super::drill_build_found::find_site;
 use super::drill_build_found::out_of_range;
+use super::drill_build_predictions::predictions;
 use super::drill_build_questions::questions;
 use super::drill_file::{DRILL_VERSION, DrillFile, WhatFile};
 use super::mend::Misread;
@@ -68,6 +69,7 @@ pub(super) fn build_drill(
     let story = story(&source, file, &mut faults);
     let course = course(&source, file, &mut faults);
     let questions = questions(&source, &file.questions, &site, &mut faults);
+    let predictions = predictions(&source, &file.predictions, &site, &mut faults);
     share(&source, file, &mut faults);
     if !faults.is_empty() {
         return Err(faults);
@@ -90,6 +92,7 @@ pub(super) fn build_drill(
             Criterion::Restoration,
         ],
         questions,
+        predictions,
         share: file.share,
         oil_hours: file.oil_hours,
         start_misses_up_to: file.start_misses_up_to,
@@ -124,22 +127,7 @@ fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) ->
                 Message::new("error-story-order"),
             ));
         }
-        let what = match entry.what {
-            WhatFile::Outage => Happening::Outage,
-            WhatFile::CrewArrives => Happening::CrewArrives,
-            WhatFile::CrewTakesHold => Happening::CrewTakesHold,
-            WhatFile::CrewLeaves => Happening::CrewLeaves,
-            WhatFile::UtilityReturns => Happening::UtilityReturns,
-            WhatFile::UtilityFails => Happening::UtilityFails,
-            WhatFile::NeighborAsks => Happening::NeighborAsks,
-            WhatFile::NeighborRuns => Happening::NeighborRuns,
-            WhatFile::NeutralLost => Happening::NeutralLost,
-            WhatFile::LegLost => Happening::LegLost,
-            WhatFile::DropMended => Happening::DropMended,
-            WhatFile::CustomerStarts => Happening::CustomerStarts,
-            WhatFile::TieCloses => Happening::TieCloses,
-            WhatFile::SecondCrewClears => Happening::SecondCrewClears,
-        };
+        let what = happening(entry.what);
         story.push(Timed {
             at,
             spread_s: entry.up_to_seconds_later,
@@ -147,6 +135,26 @@ fn story(source: &Source<'_>, file: &DrillFile, faults: &mut Vec<Diagnostic>) ->
         });
     }
     story
+}
+
+/// What the world does, as a drill file names it.
+pub(super) fn happening(what: WhatFile) -> Happening {
+    match what {
+        WhatFile::Outage => Happening::Outage,
+        WhatFile::CrewArrives => Happening::CrewArrives,
+        WhatFile::CrewTakesHold => Happening::CrewTakesHold,
+        WhatFile::CrewLeaves => Happening::CrewLeaves,
+        WhatFile::UtilityReturns => Happening::UtilityReturns,
+        WhatFile::UtilityFails => Happening::UtilityFails,
+        WhatFile::NeighborAsks => Happening::NeighborAsks,
+        WhatFile::NeighborRuns => Happening::NeighborRuns,
+        WhatFile::NeutralLost => Happening::NeutralLost,
+        WhatFile::LegLost => Happening::LegLost,
+        WhatFile::DropMended => Happening::DropMended,
+        WhatFile::CustomerStarts => Happening::CustomerStarts,
+        WhatFile::TieCloses => Happening::TieCloses,
+        WhatFile::SecondCrewClears => Happening::SecondCrewClears,
+    }
 }
 
 fn goal(source: &Source<'_>, site: &Site, file: &DrillFile, faults: &mut Vec<Diagnostic>) -> Goal {
@@ -193,7 +201,8 @@ fn apply_start(
     }
 }
 
-fn find(
+/// A control and its position by their names.
+pub(super) fn find(
     source: &Source<'_>,
     trail: &[&str],
     site: &Site,

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
+use super::drill_build_predictions::PredictionFile;
 use super::drill_build_questions::QuestionFile;
 
 use super::drill_vary::{VariationFile, WeatherFile};
@@ -78,6 +79,9 @@ pub(super) struct DrillFile {
     /// What the learner is asked to say; nothing when left out.
     #[serde(default)]
     pub(super) questions: Vec<QuestionFile>,
+    /// What the learner is asked to foretell, which counts for nothing; nothing when left out.
+    #[serde(default)]
+    pub(super) predictions: Vec<PredictionFile>,
     /// Share of the criteria that fail no run by themselves (order, load) that has to be met, 0 to 1.
     pub(super) share: f64,
     /// Named changes, any of which makes it another drill; none when left out.

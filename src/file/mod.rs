@@ -8,6 +8,7 @@ mod diagnostic;
 mod drill_build;
 mod drill_build_course;
 mod drill_build_found;
+mod drill_build_predictions;
 mod drill_build_questions;
 mod drill_build_variants;
 mod drill_file;

@@ -8,6 +8,7 @@
 mod air;
 mod answers;
 mod bonds;
+mod calibration;
 mod cords;
 mod episode;
 mod finding;
@@ -31,6 +32,7 @@ use crate::drill::{Moment, Trace};
 use crate::scenario::{Criterion, Scenario};
 use crate::site::Site;
 
+pub use calibration::{Calibration, Forecast, Lean, SURE, calibration, is_right};
 pub use finding::{Finding, Rule};
 
 /// What a run comes to.

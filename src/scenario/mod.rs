@@ -6,6 +6,7 @@
 pub mod chance;
 pub mod course;
 pub mod lesson;
+pub mod prediction;
 pub mod question;
 pub mod variation;
 
@@ -15,6 +16,7 @@ use crate::site::{ControlId, Positions, Site};
 use crate::units::DrillTime;
 
 use course::Course;
+use prediction::Prediction;
 use question::Question;
 use variation::{Change, Variants};
 
@@ -43,6 +45,8 @@ pub struct Scenario {
     pub criteria: Vec<Criterion>,
     /// What the learner is asked to say.
     pub questions: Vec<Question>,
+    /// What the learner is asked to foretell; it counts for nothing.
+    pub predictions: Vec<Prediction>,
     /// The share of the criteria that are not needed by themselves which a pass asks for, 0 to 1.
     pub share: f64,
     /// Hours of running that the oil has left at the start, if it isn't as the site says.

@@ -38,28 +38,12 @@ pub enum About {
 impl Question {
     /// What it is about, in words.
     pub fn subject(&self, site: &Site) -> Message {
-        match &self.about {
-            About::Live(point) | About::FedBy(point) => name_of(point),
-            About::SlideFit => Message::new("name-slide"),
-            About::Bonds => Message::new("name-bonds"),
-            About::HangsOn(breaker) | About::BreakerFits(breaker) => {
-                let control = site.control(*breaker);
-                name_of(control.map_or("", |c| c.name.as_str()))
-            }
-        }
+        self.about.subject(site)
     }
 
     /// What is asked, in words.
     pub fn asked(&self, site: &Site) -> Message {
-        let id = match self.about {
-            About::Live(_) => "ask-live",
-            About::FedBy(_) => "ask-fed-by",
-            About::SlideFit => "ask-slide",
-            About::HangsOn(_) => "ask-hangs-on",
-            About::Bonds => "ask-bonds",
-            About::BreakerFits(_) => "ask-breaker-fits",
-        };
-        Message::new(id).said("subject", self.subject(site))
+        self.about.asked(site)
     }
 }
 
@@ -75,6 +59,32 @@ pub fn answer_said(answer: &str) -> Message {
 }
 
 impl About {
+    /// What it is about, in words.
+    fn subject(&self, site: &Site) -> Message {
+        match self {
+            Self::Live(point) | Self::FedBy(point) => name_of(point),
+            Self::SlideFit => Message::new("name-slide"),
+            Self::Bonds => Message::new("name-bonds"),
+            Self::HangsOn(breaker) | Self::BreakerFits(breaker) => {
+                let control = site.control(*breaker);
+                name_of(control.map_or("", |c| c.name.as_str()))
+            }
+        }
+    }
+
+    /// What is asked, in words.
+    pub fn asked(&self, site: &Site) -> Message {
+        let id = match self {
+            Self::Live(_) => "ask-live",
+            Self::FedBy(_) => "ask-fed-by",
+            Self::SlideFit => "ask-slide",
+            Self::HangsOn(_) => "ask-hangs-on",
+            Self::Bonds => "ask-bonds",
+            Self::BreakerFits(_) => "ask-breaker-fits",
+        };
+        Message::new(id).said("subject", self.subject(site))
+    }
+
     /// The answers that can be given, by name.
     pub fn answers(&self, site: &Site) -> Vec<String> {
         let fixed = |names: &[&str]| names.iter().map(|n| (*n).to_owned()).collect();

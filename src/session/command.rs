@@ -33,8 +33,17 @@ pub enum Command {
     Wait(DrillTime),
     /// Lets drill time pass until something happens, ten minutes at most.
     WaitForEvent,
-    /// Closes the consequence that is held.
+    /// Closes the consequence that is held; else what a prediction came to; else passes a question over without an answer.
     Understood,
+    /// Answers what the drill asks to be foretold.
+    Predict {
+        /// A number in the unit asked, or a choice by name.
+        answer: String,
+        /// How sure the learner is to be right, percent.
+        sure: u8,
+    },
+    /// Answers it for a room: how many hands each choice has, by the choice's name.
+    Counts(Vec<(String, u32)>),
     /// Ends the drill and opens the debrief.
     Finish,
     /// Opens the same drill from its start with the same seed.

@@ -80,6 +80,7 @@ impl Session {
                 .iter()
                 .map(|f| self.finding(&open.drill, f))
                 .collect(),
+            predictions: self.predictions(open),
             tracks: self.tracks(open),
             series: self.series(&open.drill),
             length_ms: open.drill.trace().end().millis(),
@@ -109,7 +110,7 @@ impl Session {
         }
     }
 
-    fn stages(&self, path: &[Stage]) -> Vec<StageView> {
+    pub(super) fn stages(&self, path: &[Stage]) -> Vec<StageView> {
         let view = |s: &Stage| StageView {
             at: s.at.clone(),
             text: self.words.say(&s.text),

@@ -4,6 +4,8 @@
 //! The views are complete: a screen reader, a text drill and a picture can be made from them alone.
 //! In assessed practice the views show what this learner knows, and the truth only when the drill is over.
 
+mod ask;
+mod ask_view;
 mod close;
 mod command;
 mod conductors;
@@ -33,7 +35,7 @@ use std::sync::Arc;
 
 use crate::drill::{Drill, Known};
 use crate::file::Library;
-use crate::marking::{Finding, Verdict};
+use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
 use crate::units::DrillTime;
 use crate::words::{Message, OFFERED, Words, find};
@@ -48,6 +50,7 @@ pub use read_gfcis::GfciRead;
 pub use rewind::Rewind;
 pub use vary::{VariantRead, offered};
 
+use ask::Step;
 use view::LanguageView;
 
 /// The longest time that waiting for something to happen may take.
@@ -62,6 +65,10 @@ pub struct Session {
     revision: u64,
     /// The seed after the greatest that was opened: what another drill of a kind is opened with.
     next_seed: u64,
+    /// Whether the front end can ask for predictions; a drill never holds for them otherwise.
+    asks: bool,
+    /// What was foretold in all drills of this session.
+    forecasts: Vec<Forecast>,
 }
 
 /// A drill that is open.
@@ -77,11 +84,18 @@ struct Open {
     verdict: Option<Verdict>,
     /// How often the learner went back.
     rewound: u32,
+    /// What was asked to be foretold, and what is being asked.
+    asking: ask::Asking,
 }
 
 impl Open {
     fn truth_is_shown(&self) -> bool {
         self.practice == Practice::Coached || self.verdict.is_some()
+    }
+
+    /// Whether volts and amps are shown that weren't tested: not while just these may be what is asked.
+    fn numbers_are_shown(&self) -> bool {
+        self.truth_is_shown() && !self.asking.hides()
     }
 
     fn known(&self) -> Known {
@@ -98,7 +112,15 @@ impl Session {
             open: None,
             revision: 0,
             next_seed: 2,
+            asks: false,
+            forecasts: Vec::new(),
         }
+    }
+
+    /// This session for a front end that shows [`Self::asked`] and [`Self::reveal`]: drills that aren't tests hold for predictions.
+    #[must_use]
+    pub fn asking(self) -> Self {
+        Self { asks: true, ..self }
     }
 
     /// Carries out a command.
@@ -117,17 +139,20 @@ impl Session {
             }
             Command::Retry => self.again(|seed| seed),
             Command::Another => self.again(|seed| seed.wrapping_add(1)),
-            Command::Understood => {
-                if let Some(open) = self.open.as_mut().filter(|o| !o.held.is_empty()) {
+            Command::Understood => match self.open.as_mut().filter(|o| !o.held.is_empty()) {
+                Some(open) => {
                     open.held.remove(0);
+                    Vec::new()
                 }
-                Vec::new()
-            }
+                None => self.go_on(),
+            },
+            Command::Predict { answer, sure } => self.predict(&answer, sure),
+            Command::Counts(counts) => self.count(&counts),
             Command::Rewind(rewind) => self.rewind(rewind),
             Command::Finish => self.finish(),
             Command::Do(line) => self.act(&line),
-            Command::Wait(time) => self.pass(|drill| drill.advance(time)),
-            Command::WaitForEvent => self.pass(|drill| drill.advance_to_event(LONGEST_WAIT)),
+            Command::Wait(time) => self.step(Step::Wait(time)),
+            Command::WaitForEvent => self.step(Step::WaitForEvent),
         }
     }
 
@@ -196,7 +221,9 @@ impl Session {
                     held: Vec::new(),
                     verdict: None,
                     rewound: 0,
+                    asking: ask::Asking::default(),
                 });
+                self.hold_for_due();
                 Vec::new()
             }
             Err(error) => {

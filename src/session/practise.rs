@@ -6,6 +6,7 @@ use crate::marking::{Verdict, mark, mark_so_far};
 use crate::scenario::variation;
 use crate::words::{Arg, Message};
 
+use super::ask::{Asking, Step};
 use super::command::{Command, Notice, Practice};
 use super::log::{event_message, learnt_message, refused_message};
 use super::{Open, Session};
@@ -87,6 +88,7 @@ pub fn replay(
         held: Vec::new(),
         verdict: None,
         rewound: 0,
+        asking: Asking::default(),
     });
     Ok(finished(session))
 }
@@ -112,15 +114,7 @@ impl Session {
             line,
         ) {
             Ok(None) => Vec::new(),
-            Ok(Some(line)) => {
-                let action = line.action;
-                self.pass(|drill| {
-                    match line.at {
-                        Some(at) => drill.act_at(at, &action),
-                        None => drill.act(&action),
-                    };
-                })
-            }
+            Ok(Some(line)) => self.step(Step::Do(line.at, line.action)),
             Err(wrong) => vec![Notice::Unknown(self.not_understood(&wrong))],
         }
     }

@@ -48,6 +48,7 @@ impl Session {
         open.practice = Practice::Coached;
         open.rewound += 1;
         let clock = Arg::Clock(drill.now());
+        open.asking.rewound(&drill);
         open.drill = drill;
         let message = Message::new("session-rewound").with("clock", clock);
         vec![Notice::Done(self.words.say(&message))]

@@ -4,10 +4,12 @@
 //! No color, no pixel, no egui and no Bevy name: the window decides how a thing looks, never what is true.
 //! Ids are those of the site and are stable; every other text is finished and in the session's language.
 
+mod asked;
 mod face;
 mod scene;
 mod shelf;
 
+pub use asked::{AnswerView, AskedView, BarView, CalibrationView, PredictionLine, RevealView};
 pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
     SocketView,
@@ -525,6 +527,8 @@ pub struct DebriefView {
     pub criteria: Vec<CriterionView>,
     /// Findings, first things first.
     pub findings: Vec<FindingView>,
+    /// What was foretold; it counts for nothing.
+    pub predictions: CalibrationView,
     /// Timeline rows.
     pub tracks: Vec<TrackView>,
     /// Curves.

@@ -13,6 +13,7 @@ mod list;
 mod mistakes;
 mod output;
 mod play;
+mod predict;
 mod report;
 mod reports;
 mod variations;

@@ -1,7 +1,7 @@
 //! A drill as text: typed line by line, or played from a file of actions.
 //!
-//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `finish`, `another` and `quit`.
-//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `rewind`, `finish` and `quit`.
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `rewind`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
+//! Typed by hand a drill holds for its predictions; played from a file it never stops.
 //! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
 
@@ -15,7 +15,7 @@ use crate::words::{Arg, Message};
 
 use super::arguments::Play;
 use super::output::Output;
-use super::{BAD_INPUT, DONE, NOT_PASSED, faults, report, variations};
+use super::{BAD_INPUT, DONE, NOT_PASSED, faults, predict, report, variations};
 
 /// The grammar of an action line.
 const GRAMMAR: [&str; 9] = [
@@ -30,12 +30,14 @@ const GRAMMAR: [&str; 9] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 8] = [
+const OWN: [&str; 10] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
     "terminal-help-rewind",
+    "terminal-help-predict",
+    "terminal-help-counts",
     "terminal-help-finish",
     "terminal-help-another",
     "terminal-help-quit",
@@ -109,7 +111,7 @@ fn by_hand(
     } else {
         Practice::Coached
     };
-    let mut session = Session::new(library, output.words.tag());
+    let mut session = Session::new(library, output.words.tag()).asking();
     let open = Command::Open {
         drill: ask.name.clone(),
         practice,
@@ -126,6 +128,7 @@ fn by_hand(
     }
     let opening = report::opening(&output.words, &session, practice);
     output.lines(&opening);
+    predict::ask(&session, output);
     while session.verdict().is_none() {
         output.prompt(&session.log().clock);
         let line = next_line(input);
@@ -137,6 +140,7 @@ fn by_hand(
                 session.apply(Command::Another);
                 let opening = report::opening(&output.words, &session, practice);
                 output.lines(&opening);
+                predict::ask(&session, output);
             }
             Some("quit") => {
                 output.say_id("terminal-left");
@@ -204,13 +208,12 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
             Some(at) => Command::Rewind(Rewind::To(at)),
             None => Command::Do(line.to_owned()),
         },
+        ["predict" | "counts" | "skip", ..] => return predict::answer(session, &words, output),
         ["finish"] => Command::Finish,
         ["wait"] => Command::WaitForEvent,
         _ => Command::Do(line.to_owned()),
     };
-    let told = session.log().lines.len();
-    let notices = session.apply(command);
-    tell(session, told, &notices, output);
+    let notices = carry_out(session, command, output);
     // What a picture shows at a glance is told when the learner looks there.
     let looked = notices.iter().any(|n| matches!(n, Notice::Learnt(_)));
     if let (["look", sight], true, false) = (words.as_slice(), looked, session.verdict().is_some())
@@ -218,6 +221,19 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
     {
         output.lines(&report::seen(&view));
     }
+}
+
+/// Carries out a command, tells what followed, and asks what is asked now.
+pub(super) fn carry_out(
+    session: &mut Session,
+    command: Command,
+    output: &mut Output<'_>,
+) -> Vec<Notice> {
+    let told = session.log().lines.len();
+    let notices = session.apply(command);
+    tell(session, told, &notices, output);
+    predict::ask(session, output);
+    notices
 }
 
 /// How an action line is written.

@@ -10,11 +10,13 @@ use crate::session::view::{
 use crate::session::{Practice, Session};
 use crate::words::{Arg, Message, Words};
 
+use super::predict;
+
 fn text(words: &Words, id: &str) -> String {
     words.say_id(id)
 }
 
-fn with(words: &Words, id: &str, name: &'static str, value: &str) -> String {
+pub(super) fn with(words: &Words, id: &str, name: &'static str, value: &str) -> String {
     words.say(&Message::new(id).with(name, Arg::Verbatim(value.to_owned())))
 }
 
@@ -196,7 +198,7 @@ pub(super) fn control(words: &Words, control: &ControlView, now: bool) -> String
 }
 
 /// The way of the energy, stage by stage, numbered.
-fn stages(stages: &[StageView]) -> Vec<String> {
+pub(super) fn stages(stages: &[StageView]) -> Vec<String> {
     stages
         .iter()
         .enumerate()
@@ -242,6 +244,7 @@ pub(super) fn debrief(words: &Words, view: &DebriefView) -> Vec<String> {
             criterion.text
         ));
     }
+    lines.extend(predict::debrief(words, &view.predictions));
     lines.push(String::new());
     let n_findings = i64::try_from(view.findings.len()).unwrap_or(i64::MAX);
     lines.push(words.say(&Message::new("terminal-findings").with("count", Arg::Count(n_findings))));

@@ -55,6 +55,8 @@ mod oracle;
 #[cfg(test)]
 mod playing;
 #[cfg(test)]
+mod predictions;
+#[cfg(test)]
 mod proof;
 #[cfg(test)]
 mod protection_drills;

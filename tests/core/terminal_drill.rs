@@ -309,3 +309,44 @@ fn lines_are_plain_text() {
         );
     }
 }
+
+#[test]
+fn a_typed_drill_asks_before_it_tells_and_a_list_never_stops() {
+    let typed = "look street\npredict many sure 70\npredict both sure 70\nskip\nlook street\nskip\nfinish\n";
+    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let by_hand = drill_in(here, typed, &["play", "one-plug-two-ends"]);
+    let held = "First the question";
+    assert_says(
+        &by_hand.err,
+        &[held, "not one of the choices", "Nothing is asked"],
+    );
+    assert_eq!(by_hand.err.matches(held).count(), 1, "{}", by_hand.err);
+    let told = [
+        "Which of the two are live now",
+        "predict CHOICE sure 70",
+        "You said both and were 70% sure. That is not so.",
+        "How it comes about:",
+        "predict NUMBER sure 70",
+        "What you foresaw.",
+        "You were right in 0 of 1 predictions",
+        "Your Brier score is 0.49",
+    ];
+    assert_says(&by_hand.out, &told);
+    let room = "counts 1 2\ncounts x\nfinish\n";
+    let counted = drill_in(
+        here,
+        room,
+        &["play", "one-plug-two-ends", "--language", "es"],
+    );
+    assert_says(
+        &counted.out,
+        &["esto es lo correcto", "##############", "acertaron 2 de 3"],
+    );
+    for test in [
+        drill_in(here, typed, &["play", "one-plug-two-ends", "--assessed"]),
+        play("one-plug-two-ends", "look street\n", &[]),
+    ] {
+        assert!(!test.out.contains("Which of the two"), "{}", test.out);
+        assert!(!test.out.contains("foresaw"), "{}", test.out);
+    }
+}

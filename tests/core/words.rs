@@ -54,6 +54,7 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("lesson-", &["-title", "-about"], "session, from a lesson"),
     ("sitting-", &[""], "session, from a sitting of a lesson"),
     ("answer-", &[""], "scenario, from an answer"),
+    ("predict-", &[""], "session, from a prediction of a drill"),
     ("talk-", &[""], "session, from a talk of a lesson"),
     ("level-", &[""], "session, from how hard a drill is"),
     ("mistake-", &[""], "evidence, from a list's heading"),

@@ -233,6 +233,38 @@ const SITE_CASES: &[Case] = &[
 
 const DRILL_CASES: &[Case] = &[
     case(
+        "start: {}",
+        "predictions: [(name: \"a\", at: Before(\"mian\", \"off\"), about: Watts)], start: {}",
+        "error-unknown-name",
+        "predictions: [",
+        "\"mian\"",
+        NEAREST,
+    ),
+    case(
+        "start: {}",
+        "predictions: [(name: \"a\", at: Before(\"main\", \"of\"), about: Watts)], start: {}",
+        "error-unknown-name",
+        "predictions: [",
+        "\"of\"",
+        NEAREST,
+    ),
+    case(
+        "start: {}",
+        "predictions: [(name: \"a\", about: Volts(\"pole-9\"))], start: {}",
+        "error-unknown-name",
+        "predictions: [",
+        "\"pole-9\"",
+        NEAREST,
+    ),
+    case(
+        "start: {}",
+        "predictions: [(name: \"a\", about: Heat(\"extension-c\"))], start: {}",
+        "error-unknown-name",
+        "predictions: [",
+        "\"extension-c\"",
+        NEAREST,
+    ),
+    case(
         "site: \"two-gables\"",
         "site: \"two-gabels\"",
         "error-unknown-name",
