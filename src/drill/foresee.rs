@@ -40,10 +40,12 @@ impl Drill {
             Foretold::Watts => Truth::Number(readings.generator.asked_w.max(0.0)),
             Foretold::Heat(cord) => Truth::Number(self.cord_heat_w(*cord)),
             Foretold::Ppm(_) => Truth::Number(self.conditions().ppm()),
-            Foretold::Holds(cord, _) if self.conditions().cord(*cord).harm.soft => {
-                choice("softens")
+            Foretold::Holds(index, _) => {
+                let rated = self.site().cords.get(*index).map(|c| c.make.rated_c());
+                let hottest = self.conditions().cord(*index).hottest_c();
+                let holds = rated.is_none_or(|rated| hottest <= rated);
+                choice(if holds { "holds" } else { "too-hot" })
             }
-            Foretold::Holds(..) => choice("holds"),
             Foretold::LiveOf(one, other) => {
                 match (
                     one,

@@ -10,7 +10,7 @@ use crate::words::{Arg, Message, Unit};
 
 use super::{Stage, along, value};
 
-/// Amps and watts below which nothing is said of a load.
+/// Amps and volts that are not worth a word.
 const LEAST: f64 = 0.05;
 
 /// Volts at a point: the way from the set and what each stage makes of them, or what else feeds it.
@@ -22,20 +22,21 @@ pub fn volts(drill: &Drill, point: &str) -> Vec<Stage> {
         .then(|| drill.plant().way_to_point(drill.positions(), point))
         .flatten();
     let mut stages = way.map_or_else(Vec::new, |way| along(drill, readings, &way));
-    if stages.iter().any(|s| s.at == "transformer") {
-        stages.push(ratio(drill));
+    if let Some(index) = stages.iter().position(|s| s.at == "transformer") {
+        stages.insert(index + 1, ratio(drill));
     }
     let line = &drill.site().line;
     let adrift = drill.positions().get(line.drop_neutral) != PositionId(0);
-    if adrift && at.volts_across > at.volts {
-        let rest = at.volts_across - at.volts;
+    let house = readings.point("bus");
+    if adrift && house.volts_across > house.volts {
+        let rest = house.volts_across - house.volts;
         stages.push(Stage {
             at: "drop".to_owned(),
             text: Message::new("stage-halves")
-                .quantity("across", at.volts_across, Unit::Volts)
-                .quantity("high", at.volts, Unit::Volts)
+                .quantity("across", house.volts_across, Unit::Volts)
+                .quantity("high", house.volts, Unit::Volts)
                 .quantity("rest", rest, Unit::Volts),
-            value: value(at.volts, Unit::Volts),
+            value: value(house.volts, Unit::Volts),
         });
     }
     stages.push(reading(drill, point));
@@ -59,6 +60,7 @@ fn ratio(drill: &Drill) -> Stage {
 /// What a tester shows at a point, and what feeds it.
 pub fn reading(drill: &Drill, point: &str) -> Stage {
     let at = drill.readings().point(point);
+    let volts = if at.volts < LEAST { 0.0 } else { at.volts };
     let fed = match at.fed {
         Fed {
             utility: false,
@@ -87,8 +89,8 @@ pub fn reading(drill: &Drill, point: &str) -> Stage {
         text: Message::new("stage-reading")
             .name("name", point)
             .said("fed", Message::new(format!("answer-{fed}")))
-            .quantity("volts", at.volts, Unit::Volts),
-        value: value(at.volts, Unit::Volts),
+            .quantity("volts", volts, Unit::Volts),
+        value: value(volts, Unit::Volts),
     }
 }
 

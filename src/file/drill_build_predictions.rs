@@ -58,7 +58,7 @@ enum ForetoldFile {
     Heat(String),
     /// Carbon monoxide indoors in so many minutes, if all stays as it is.
     Ppm(u32),
-    /// Whether the insulation of the cord of this name holds for so many minutes, if all stays as it is: holds, softens.
+    /// Whether the cord of this name is no hotter than its insulation is made for in so many minutes, if all stays as it is: holds, too-hot.
     Holds(String, u32),
     /// Which of the points of these two names are live: both, the one, the other, neither.
     LiveOf(String, String),

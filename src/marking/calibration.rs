@@ -9,6 +9,8 @@ use crate::scenario::prediction::{Foretold, Truth};
 
 /// How sure a learner can say to be, percent.
 pub const SURE: [u8; 3] = [50, 70, 90];
+/// What a guess at 50 % always scores.
+pub const GUESS: f64 = 0.25;
 /// How far a number may be off, as a share of the truth.
 const OFF: f64 = 0.25;
 /// Below this a number is as good as none, in any of the units asked.

@@ -32,7 +32,7 @@ use crate::drill::{Moment, Trace};
 use crate::scenario::{Criterion, Scenario};
 use crate::site::Site;
 
-pub use calibration::{Calibration, Forecast, Lean, SURE, calibration, is_right};
+pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
 pub use finding::{Finding, Rule};
 
 /// What a run comes to.

@@ -51,7 +51,7 @@ pub enum Foretold {
     Heat(usize),
     /// Carbon monoxide indoors after so long, if nobody touches anything.
     Ppm(DrillTime),
-    /// Whether a cord's insulation still holds after so long, if nobody touches anything.
+    /// Whether a cord is still no hotter than its insulation is made for after so long, if nobody touches anything.
     Holds(usize, DrillTime),
     /// Which of two points are live.
     LiveOf(String, String),
@@ -97,7 +97,7 @@ impl Foretold {
     pub fn choices(&self, site: &Site) -> Vec<String> {
         let fixed = |names: &[&str]| names.iter().map(|n| (*n).to_owned()).collect();
         match self {
-            Self::Holds(..) => fixed(&["holds", "softens"]),
+            Self::Holds(..) => fixed(&["holds", "too-hot"]),
             Self::LiveOf(one, other) => fixed(&["both", one, other, "neither"]),
             Self::Answer(about) => about.answers(site),
             Self::Volts(_) | Self::Amps(_) | Self::Watts | Self::Heat(_) | Self::Ppm(_) => {
@@ -147,7 +147,7 @@ impl Foretold {
 /// A choice in words.
 pub fn choice_said(choice: &str) -> Message {
     match choice {
-        "holds" | "softens" | "both" | "neither" => Message::new(format!("answer-{choice}")),
+        "holds" | "too-hot" | "both" | "neither" => Message::new(format!("answer-{choice}")),
         other => answer_said(other),
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::drill::Drill;
 use crate::explain::{Stage, reveal};
-use crate::marking::{Calibration, Lean, SURE, calibration};
+use crate::marking::{Calibration, GUESS, Lean, SURE, calibration};
 use crate::scenario::prediction::{Cue, Foretold, Prediction, Truth, choice_said, nearest};
 use crate::scenario::question::About;
 use crate::site::Site;
@@ -82,7 +82,8 @@ impl Session {
             .with("right", count(calibration.n_right))
             .with("all", count(calibration.n))
             .quantity("sure", calibration.sure, Unit::Percent)
-            .quantity("score", calibration.brier, Unit::Plain);
+            .quantity("score", calibration.brier, Unit::Plain)
+            .quantity("guess", GUESS, Unit::Plain);
         let lean = calibration.lean().map(|lean| match lean {
             Lean::TooSure => "predict-too-sure",
             Lean::TooShy => "predict-too-shy",

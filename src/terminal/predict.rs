@@ -108,17 +108,18 @@ fn revealed(words: &Words, view: &RevealView) -> Vec<String> {
     let mut lines = vec![String::new()];
     lines.extend(Some(view.said.clone()).filter(|said| !said.is_empty()));
     for bar in &view.bars {
-        let text = Message::new("terminal-bar")
+        let id = if bar.right {
+            "terminal-bar-right"
+        } else {
+            "terminal-bar"
+        };
+        let text = Message::new(id)
             .with("label", Arg::Verbatim(bar.label.clone()))
-            .with("count", Arg::Count(i64::from(bar.count)))
-            .with("right", Arg::Count(i64::from(bar.right)));
+            .with("count", Arg::Count(i64::from(bar.count)));
         let signs = (1..=BAR).filter(|n| f32::from(*n) <= bar.share * f32::from(BAR) + 0.5);
         let signs: String = signs.map(|_| '#').collect();
-        lines.push(
-            format!("  {} {signs}", words.say(&text))
-                .trim_end()
-                .to_owned(),
-        );
+        let width = usize::from(BAR);
+        lines.push(format!("  {signs:<width$} {}", words.say(&text)));
     }
     lines.push(view.truth.clone());
     if !view.stages.is_empty() {

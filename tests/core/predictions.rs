@@ -66,8 +66,9 @@ fn really(session: &Session, drill: &Drill, about: &Foretold) -> String {
         }
         Foretold::Ppm(_) => number(drill.conditions().ppm(), Unit::Ppm),
         Foretold::Holds(index, _) => {
-            let soft = drill.conditions().cord(*index).harm.soft;
-            choice(if soft { "softens" } else { "holds" })
+            let condition = drill.conditions().cord(*index);
+            let over = condition.celsius + condition.spot_k > site.cords[*index].make.rated_c();
+            choice(if over { "too-hot" } else { "holds" })
         }
         Foretold::LiveOf(one, other) => match (live(one), live(other)) {
             (true, true) => choice("both"),

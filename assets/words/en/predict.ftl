@@ -7,10 +7,10 @@ foretell-amps = How many amps go through it then? The part: { $thing }.
 foretell-watts = How many watts is the generator asked for then?
 foretell-heat = How many watts does the cord itself turn into heat then? The cord: { $cord }.
 foretell-ppm = How many parts per million of carbon monoxide are indoors in { $time }, if nobody touches anything?
-foretell-holds = Does its insulation hold for { $time }, if nobody touches anything? The cord: { $cord }.
+foretell-holds = In { $time }, is it still within what its insulation is made for, if nobody touches anything? The cord: { $cord }.
 foretell-live-of = Which of these two are live then: { $one }, { $other }?
-answer-holds = it holds
-answer-softens = it softens
+answer-holds = it stays within
+answer-too-hot = it gets too hot
 answer-both = both
 answer-neither = neither
 predict-known-rated = The generator is made for { $rated }.
@@ -19,12 +19,12 @@ predict-said-right = You said { $answer } and were { $sure } sure. That is right
 predict-said-wrong = You said { $answer } and were { $sure } sure. That is not so.
 predict-counted = { $right } of { $all } in the room had it right.
 predict-truth = It is so: { $truth }.
-predict-score = You were right in { $right } of { $all } predictions, and { $sure } sure on average. Your Brier score is { $score }: 0 is best, and 0.25 is what pure guessing gets.
+predict-score = You were right in { $right } of { $all } predictions, and { $sure } sure on average. Your Brier score is { $score }: 0 is best, and { $guess } is what pure guessing gets.
 predict-too-sure = You were more sure than right. Test before you trust.
 predict-too-shy = You know more than you think.
 predict-fits = You know well what you know.
 
-stage-ratio = The transformer makes { $ratio } volts of each volt on the side of the house.
+stage-ratio = The line has { $ratio } times the volts of the house’s side.
 stage-halves = Between the two hots are { $across }. With the neutral loose, the loads share them: { $high } on one side, { $rest } on the other.
 stage-reading = At the { $name } a tester shows { $volts }. What feeds it: { $fed }.
 stage-load = The { $name } draws { $amps } at { $volts }. That is { $watts }.
@@ -49,10 +49,8 @@ terminal-ask-number = Type “predict NUMBER sure 70”; how sure can be 50, 70 
 terminal-ask-choice = Type “predict CHOICE sure 70”; how sure can be 50, 70 or 90. The choices: { $choices }.
 terminal-ask-room = For a room type “counts” and the hands for each of: { $choices }.
 terminal-ask-skip = To go on without an answer, type “skip”.
-terminal-bar = { $label }: { $count }{ $right ->
-    [0] {""}
-   *[other] {" – this is right"}
-}
+terminal-bar = { $label }: { $count }
+terminal-bar-right = { $label }: { $count } – this is right
 terminal-how = How it comes about:
 terminal-help-predict = predict 240 sure 70 answers what the drill asks you to foresee. “skip” goes on without an answer.
 terminal-help-counts = counts 3 5 2 answers it for a room: the hands for each choice.

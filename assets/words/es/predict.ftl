@@ -7,10 +7,10 @@ foretell-amps = ¿Cuántos amperios pasan entonces? La parte: { $thing }.
 foretell-watts = ¿Cuántos vatios se le piden entonces al generador?
 foretell-heat = ¿Cuántos vatios convierte el cable mismo en calor entonces? El cable: { $cord }.
 foretell-ppm = ¿Cuántas partes por millón de monóxido de carbono hay adentro en { $time }, si nadie toca nada?
-foretell-holds = ¿Aguanta su aislamiento { $time }, si nadie toca nada? El cable: { $cord }.
+foretell-holds = En { $time }, ¿sigue dentro de lo que aguanta su aislamiento, si nadie toca nada? El cable: { $cord }.
 foretell-live-of = ¿Cuáles de estos dos tienen voltaje entonces: { $one }, { $other }?
-answer-holds = aguanta
-answer-softens = se ablanda
+answer-holds = se queda dentro
+answer-too-hot = se calienta demasiado
 answer-both = los dos
 answer-neither = ninguno
 predict-known-rated = El generador está hecho para { $rated }.
@@ -19,12 +19,12 @@ predict-said-right = Usted dijo { $answer }, con { $sure } de seguridad. Acertó
 predict-said-wrong = Usted dijo { $answer }, con { $sure } de seguridad. No es así.
 predict-counted = En la sala acertaron { $right } de { $all }.
 predict-truth = Es así: { $truth }.
-predict-score = Acertó { $right } de { $all } predicciones, con { $sure } de seguridad en promedio. Su puntaje de Brier es { $score }: 0 es lo mejor, y 0.25 es lo que da adivinar.
+predict-score = Acertó { $right } de { $all } predicciones, con { $sure } de seguridad en promedio. Su puntaje de Brier es { $score }: 0 es lo mejor, y { $guess } es lo que da adivinar.
 predict-too-sure = Estuvo más seguro de lo que acertó. Pruebe antes de confiar.
 predict-too-shy = Sabe más de lo que cree.
 predict-fits = Sabe bien lo que sabe.
 
-stage-ratio = El transformador da { $ratio } voltios por cada voltio del lado de la casa.
+stage-ratio = La línea tiene { $ratio } veces el voltaje del lado de la casa.
 stage-halves = Entre los dos vivos hay { $across }. Con el neutro suelto, las cargas se los reparten: { $high } de un lado, { $rest } del otro.
 stage-reading = El probador marca { $volts } aquí: { $name }. Lo alimenta: { $fed }.
 stage-load = Toma { $amps } a { $volts }, es decir { $watts }: { $name }.
@@ -49,10 +49,8 @@ terminal-ask-number = Escriba “predict NÚMERO sure 70”; la seguridad puede 
 terminal-ask-choice = Escriba “predict OPCIÓN sure 70”; la seguridad puede ser 50, 70 o 90. Las opciones: { $choices }.
 terminal-ask-room = Para una sala escriba “counts” y las manos de cada una: { $choices }.
 terminal-ask-skip = Para seguir sin respuesta, escriba “skip”.
-terminal-bar = { $label }: { $count }{ $right ->
-    [0] {""}
-   *[other] {" – esto es lo correcto"}
-}
+terminal-bar = { $label }: { $count }
+terminal-bar-right = { $label }: { $count } – esto es lo correcto
 terminal-how = Cómo se llega a eso:
 terminal-help-predict = predict 240 sure 70 responde lo que el simulacro le pide prever. “skip” sigue sin respuesta.
 terminal-help-counts = counts 3 5 2 lo responde por una sala: las manos de cada opción.

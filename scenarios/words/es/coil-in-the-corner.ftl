@@ -3,4 +3,4 @@ drill-coil-in-the-corner-summary = Está por helar. Alguien conectó el calefact
 drill-coil-in-the-corner-goal = Haga funcionar el calefactor en los 15 minutos tras el apagón, y que siga hasta que vuelva la red. Después enchúfelo a la pared y guarde todo.
 drill-coil-in-the-corner-note = En este ejercicio un cable puede causar un incendio. No se muestra con detalle. Puede parar cuando quiera.
 predict-watts-in-the-cord = Usted enciende el calefactor. ¿Cuántos vatios convierte al principio el cable anaranjado mismo en calor?
-predict-cord-in-half-an-hour = El calefactor sigue encendido 30 minutos y nadie toca nada. ¿Aguanta el aislamiento del cable anaranjado?
+predict-cord-in-half-an-hour = El calefactor sigue encendido 30 minutos y nadie toca nada. ¿Se queda el cable anaranjado dentro de lo que aguanta su aislamiento?
