@@ -210,7 +210,12 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.stage = 0;
             desk.arrivals += 1;
         }
-        Command::Do(_) | Command::Wait(_) | Command::WaitForEvent | Command::Speak(_) => {}
+        Command::Do(_)
+        | Command::Wait(_)
+        | Command::WaitForEvent
+        | Command::Predict { .. }
+        | Command::Counts(_)
+        | Command::Speak(_) => {}
     }
     if !held && session.consequence().is_some() {
         desk.stage = 0;
