@@ -134,11 +134,11 @@ pub fn run(
             no_window(&Message::new("window-no-display"), &mut output)
         }
         (None, Some(window)) => {
-            let opened = (window.open)(Session::new(library, output.words.tag()));
+            let opened = (window.open)(Session::new(library, output.words.tag()).asking());
             opened.map_or_else(|why| no_window(&why, &mut output), |()| DONE)
         }
         (Some(Ask::Picture { screens, out }), Some(window)) => {
-            let session = Session::new(library, output.words.tag());
+            let session = Session::new(library, output.words.tag()).asking();
             let drawn = (window.draw)(&session, &screens, &out);
             drawn.map_or_else(
                 |why| {

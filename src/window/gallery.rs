@@ -13,6 +13,9 @@ const SCRIPTS: &str = include_str!("gallery.txt");
 /// What is drawn by chance in the drills of the gallery.
 const SEED: u64 = 1;
 
+/// How sure the learner of the gallery is of a prediction, percent.
+const SURE: u8 = 70;
+
 /// A part of the file: its heading in words, and its steps.
 type Part = (Vec<&'static str>, Vec<&'static str>);
 
@@ -79,6 +82,10 @@ pub(super) fn wish(line: &str) -> Wish {
         ("words", "") => Wish::Words,
         ("keys", "") => Wish::Keys,
         ("stage", number) => Wish::Stage(number.parse().unwrap_or_default()),
+        ("predict", answer) => Wish::Do(Command::Predict {
+            answer: answer.to_owned(),
+            sure: SURE,
+        }),
         ("understood", "") => Wish::Do(Command::Understood),
         ("until", "") => Wish::Do(Command::WaitForEvent),
         ("finish", "") => Wish::Do(Command::Finish),

@@ -73,10 +73,10 @@ fn anywhere(key: KeyCode, views: &Views) -> Option<Wish> {
     known.into_iter().find(|(k, _)| *k == key)?.1
 }
 
-/// Keys of the drill rest while a consequence is held, before the cautions are read, and in the debrief.
+/// Keys of the drill rest while a consequence or a question is held, before the cautions are read, and in the debrief.
 fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
     let street = views.street.as_ref().filter(|_| views.debrief.is_none())?;
-    if views.consequence.is_some() || !desk.accepted {
+    if views.held() || !desk.accepted {
         return None;
     }
     if let Some(index) = DIGITS.iter().position(|digit| *digit == key) {

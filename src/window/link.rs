@@ -7,7 +7,8 @@
 use bevy::prelude::*;
 
 use crate::session::view::{
-    CloseView, ConsequenceView, DebriefView, LanguageView, LogView, ShelfView, StreetView,
+    AskedView, CloseView, ConsequenceView, DebriefView, LanguageView, LogView, RevealView,
+    ShelfView, StreetView,
 };
 use crate::session::{Command, Notice, Session};
 
@@ -50,11 +51,18 @@ pub(super) struct Views {
     pub(super) close: Option<CloseView>,
     pub(super) log: LogView,
     pub(super) consequence: Option<ConsequenceView>,
+    pub(super) asked: Option<AskedView>,
+    pub(super) reveal: Option<RevealView>,
     pub(super) debrief: Option<DebriefView>,
     pub(super) languages: Vec<LanguageView>,
 }
 
 impl Views {
+    /// Whether something is held that has to be dealt with before the drill goes on.
+    pub(super) fn held(&self) -> bool {
+        self.consequence.is_some() || self.asked.is_some() || self.reveal.is_some()
+    }
+
     /// The views of a session with what lies on the desk.
     pub(super) fn of(session: &Session, desk: &Desk) -> Self {
         Self {
@@ -63,6 +71,8 @@ impl Views {
             close: desk.place.as_deref().and_then(|place| session.close(place)),
             log: session.log(),
             consequence: session.consequence(),
+            asked: session.asked(),
+            reveal: session.reveal(),
             debrief: session.debrief(),
             languages: session.languages(),
         }
@@ -187,7 +197,8 @@ fn apply(
 
 /// Hands a command to the session and puts on the desk what follows.
 pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
-    let held = session.consequence().is_some();
+    let holds = |session: &Session| session.consequence().is_some() || session.asked().is_some();
+    let held = holds(session);
     let notices = session.apply(command.clone());
     // The last notice with words is what the learner reads at once.
     desk.notice = notices
@@ -206,18 +217,13 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.notice = None;
             desk.arrivals += 1;
         }
-        Command::Understood | Command::Rewind(_) => {
+        Command::Understood | Command::Rewind(_) | Command::Predict { .. } | Command::Counts(_) => {
             desk.stage = 0;
             desk.arrivals += 1;
         }
-        Command::Do(_)
-        | Command::Wait(_)
-        | Command::WaitForEvent
-        | Command::Predict { .. }
-        | Command::Counts(_)
-        | Command::Speak(_) => {}
+        Command::Do(_) | Command::Wait(_) | Command::WaitForEvent | Command::Speak(_) => {}
     }
-    if !held && session.consequence().is_some() {
+    if !held && holds(session) {
         desk.stage = 0;
         desk.arrivals += 1;
     }

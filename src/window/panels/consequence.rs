@@ -81,7 +81,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
 }
 
 /// A stage: its number in a disk, the value that matters, the sentence. Earlier ones stay, smaller.
-fn one(ui: &mut Ui, stage: &StageView, index: usize, current: bool) {
+pub(super) fn one(ui: &mut Ui, stage: &StageView, index: usize, current: bool) {
     ui.horizontal_top(|ui| {
         let (rect, _) = ui.allocate_exact_size(vec2(26.0, 26.0), Sense::hover());
         let center = rect.center();

@@ -1,12 +1,12 @@
 //! The drill: scene at the left, one column at the right for what is being dealt with, bars above and below.
 //!
-//! The column holds, in this order of precedence: a consequence, the keys, the scene in words, a close view, the log.
+//! The column holds, in this order of precedence: a consequence, a question or what it came to, the keys, the scene in words, a close view, the log.
 
 use bevy_egui::egui;
 use bevy_egui::egui::Ui;
 
 use crate::window::link::Sheet;
-use crate::window::panels::{Page, close, consequence, log, top, words};
+use crate::window::panels::{Page, asked, close, consequence, log, top, words};
 use crate::window::scene::callouts;
 use crate::window::scene::frame::{BOTTOM_BAR, Frame, TOP_BAR};
 
@@ -16,7 +16,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let Some(street) = &scene.views.street else {
         return;
     };
-    let held = scene.views.consequence.is_some();
+    let held = scene.views.held();
     let column = Frame::column(ui.max_rect().width());
     let line = |panel: egui::Panel| panel.show_separator_line(false).resizable(false);
     line(egui::Panel::top("top").exact_size(TOP_BAR))
@@ -66,6 +66,14 @@ fn column(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let (views, desk) = (scene.views, scene.desk);
     if let Some(held) = &views.consequence {
         consequence::panel(ui, held, desk.stage, page);
+        return;
+    }
+    if let Some(question) = &views.asked {
+        asked::question(ui, question, page);
+        return;
+    }
+    if let Some(reveal) = &views.reveal {
+        asked::reveal(ui, reveal, page);
         return;
     }
     match (desk.sheet, &views.street) {
