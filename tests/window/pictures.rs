@@ -145,9 +145,10 @@ fn pictures_that_differ_by_a_breakers_handle_are_told_apart() {
 }
 
 #[test]
-fn pictures_take_less_than_four_megabytes() {
+fn pictures_are_two_hundred_at_most_and_take_less_than_twenty_megabytes() {
     let folder = accepted_folder();
     let size = |name: &String| fs::metadata(folder.join(name)).map_or(0, |file| file.len());
     let bytes: u64 = names(&folder).iter().map(size).sum();
-    assert!(bytes < 4_000_000, "{bytes} bytes");
+    assert!(bytes < 20_000_000, "{bytes} bytes");
+    assert!(names(&folder).len() <= 200);
 }
