@@ -10,6 +10,7 @@ use crate::site::{
 };
 use crate::words::{Arg, Message};
 
+use super::furnish::Furnishing;
 use super::site_build::{Build, legs};
 use super::site_file::{
     CircuitFile, FuseFile, MovesFile, NeutralFile, OtherFile, PanelFile, ProfileFile, SiteFile,
@@ -251,15 +252,7 @@ impl Build<'_> {
         let mut cover = None;
         if file.automatic {
             f.by_the_world(handle);
-            if file.cover {
-                let name = format!("{}-cover", file.name);
-                let own = f.add(&name, Kind::Opening, &["shut", "open"], "transfer", 0);
-                f.by_both(handle);
-                for position in [0, 1, 2] {
-                    f.needs((handle, position), own, &[1], "refused-transfer-cover");
-                }
-                cover = Some(own);
-            }
+            cover = file.cover.then(|| cover_of(f, &file.name, handle));
         } else if !matches!(load, Moved::Circuit(_)) {
             let name = format!("{}-lock", file.name);
             let lock = f.add(&name, Kind::Lock, &["removed", "fitted"], "transfer", 0);
@@ -387,4 +380,15 @@ impl Build<'_> {
         }
         percent / 100.0
     }
+}
+
+/// The cover before an automatic transfer switch's contacts: once it is open, the learner can move them by hand too.
+fn cover_of(furnishing: &mut Furnishing, transfer: &str, handle: ControlId) -> ControlId {
+    let name = format!("{transfer}-cover");
+    let cover = furnishing.add(&name, Kind::Opening, &["shut", "open"], "transfer", 0);
+    furnishing.by_both(handle);
+    for position in [0, 1, 2] {
+        furnishing.needs((handle, position), cover, &[1], "refused-transfer-cover");
+    }
+    cover
 }
