@@ -12,6 +12,7 @@ use crate::scenario::{Happening, Scenario};
 use crate::site::{Control, ControlId, Kind, Operator, PositionId, Positions, Site};
 
 use super::bench::Bench;
+use super::joints::Place;
 use super::judge::{Judge, Stand};
 use super::marked;
 
@@ -103,6 +104,17 @@ impl<'a> Model<'a> {
     /// What holds in a state, by the judge that reads the parts of the site alone.
     pub fn stand(&self, state: &State) -> Stand {
         self.judge.stand(&state.positions)
+    }
+
+    /// Whether the utility reaches a pole of the line, by the same judge.
+    pub fn utility_at_pole(&self, state: &State, pole: usize) -> bool {
+        self.judge
+            .utility_reaches(&state.positions, Place::Pole(pole))
+    }
+
+    /// Whether the utility reaches the wires from the street, by the same judge.
+    pub fn utility_serves(&self, state: &State) -> bool {
+        self.judge.utility_reaches(&state.positions, Place::Service)
     }
 
     /// Whether a drill may end well in a state: the story told, everything as it should stand, nothing critical broken.

@@ -18,6 +18,8 @@ pub enum Purpose {
     Starting,
     /// Which of a file's variants it is.
     Variation,
+    /// What a simulated learner does.
+    Learner,
 }
 
 /// `n` whole numbers, each from 0 to its bound, bound included.
@@ -28,6 +30,7 @@ pub fn draw(seed: u64, purpose: Purpose, bounds: &[u32]) -> Vec<u32> {
         Purpose::ClosingAngle => 2,
         Purpose::Starting => 3,
         Purpose::Variation => 4,
+        Purpose::Learner => 5,
     });
     bounds
         .iter()
@@ -51,10 +54,12 @@ mod tests {
         assert_eq!(draw(7, Purpose::ClosingAngle, &[359]), GOLDEN_ANGLE);
         assert_eq!(draw(7, Purpose::Starting, &[9]), GOLDEN_STARTING);
         assert_eq!(draw(7, Purpose::Variation, &[99, 99]), GOLDEN_VARIATION);
+        assert_eq!(draw(7, Purpose::Learner, &[99, 99]), GOLDEN_LEARNER);
     }
 
     const GOLDEN_STORY: [u32; 4] = [65, 99, 10, 0];
     const GOLDEN_ANGLE: [u32; 1] = [211];
     const GOLDEN_STARTING: [u32; 1] = [5];
     const GOLDEN_VARIATION: [u32; 2] = [90, 98];
+    const GOLDEN_LEARNER: [u32; 2] = [0, 0];
 }

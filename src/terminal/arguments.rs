@@ -110,6 +110,20 @@ pub(super) enum Evidence {
         #[arg(long)]
         json: bool,
     },
+    /// Lets simulated learners play, and holds how each run is marked against a second judge.
+    ///
+    /// Exit status: 0 if the two agree on every run and each rule that is broken on purpose is caught, 1 if not.
+    Learners {
+        /// How many runs are played.
+        #[arg(long, default_value_t = 4000, value_name = "N")]
+        runs: usize,
+        /// Seed of what the learners do.
+        #[arg(long, default_value_t = 1, value_name = "N")]
+        seed: u64,
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
     /// Plays the mistakes that the drills show, and how each is put right.
     Mistakes {
         /// Prints one JSON document instead of text.

@@ -13,11 +13,9 @@ mod drill;
 mod kept;
 mod told;
 mod ways;
-mod work;
 
 use std::path::Path;
 use std::path::PathBuf;
-use std::thread;
 
 use serde_json::json;
 
@@ -26,12 +24,12 @@ use crate::words::{Arg, Message, Unit, Words};
 
 use super::arguments::Check;
 use super::output::Output;
+use super::work::{Progress, cores, now, share};
 use super::{BAD_INPUT, DONE, JSON_VERSION, NOT_PASSED, faults};
 
 use drill::Checked;
 use kept::Kept;
 use told::{Figures, count, drill_json, figures, say_all};
-use work::{Progress, now, share};
 
 /// The properties that are checked, in order: the id, what is said where it holds, and where it does not.
 const PROPERTIES: [(&str, &str, &str); 5] = [
@@ -84,7 +82,6 @@ fn check_all(libraries: &[Library], ask: &Check, output: &mut Output<'_>) -> Vec
         .flat_map(|library| library.names().into_iter().map(move |name| (library, name)))
         .collect();
     let kept = ask.cache.as_ref().and_then(|f| Kept::open(f.clone()));
-    let cores = || thread::available_parallelism().map_or(1, usize::from);
     let n_threads = ask.threads.unwrap_or_else(cores);
     let tag = output.words.tag();
     let work = |index: usize, watch: &dyn Fn(usize)| {

@@ -16,7 +16,7 @@ use crate::words::{Arg, Message, Words};
 
 use super::arguments::Evidence;
 use super::output::Output;
-use super::{DONE, JSON_VERSION, NOT_PASSED, faults, mistakes};
+use super::{DONE, JSON_VERSION, NOT_PASSED, faults, learners, mistakes};
 
 /// Columns of the table: the message of the heading, and whether numbers stand in it.
 const COLUMNS: [(&str, bool); 8] = [
@@ -40,6 +40,9 @@ pub(super) fn run(what: &Evidence, output: &mut Output<'_>) -> u8 {
         Evidence::Published { json } => (published(), *json),
         Evidence::Networks { json } => (networks(), *json),
         Evidence::Mistakes { json } => return mistakes::run(*json, output),
+        Evidence::Learners { runs, seed, json } => {
+            return learners::run(*runs, *seed, *json, output);
+        }
     };
     match rows {
         Ok(rows) => report(&rows, as_json, output),

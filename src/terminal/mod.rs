@@ -9,6 +9,7 @@ mod arguments;
 mod check;
 mod evidence;
 mod faults;
+mod learners;
 mod list;
 mod mistakes;
 mod output;
@@ -17,6 +18,7 @@ mod predict;
 mod report;
 mod reports;
 mod variations;
+mod work;
 
 use std::env;
 use std::ffi::OsString;

@@ -43,6 +43,8 @@ mod household_loads;
 #[cfg(test)]
 mod layout;
 #[cfg(test)]
+mod learners;
+#[cfg(test)]
 mod line_work;
 #[cfg(test)]
 mod lists;
@@ -50,8 +52,6 @@ mod lists;
 mod machines;
 #[cfg(test)]
 mod mixed_faults;
-#[cfg(test)]
-mod oracle;
 #[cfg(test)]
 mod playing;
 #[cfg(test)]
@@ -68,6 +68,8 @@ mod runs;
 mod same_bits;
 #[cfg(test)]
 mod schema;
+#[cfg(test)]
+mod second_judge;
 #[cfg(test)]
 mod session;
 #[cfg(test)]

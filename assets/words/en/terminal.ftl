@@ -220,3 +220,30 @@ evidence-section-split-phase = Split-phase service
 evidence-section-four-node = 4-node feeder
 evidence-section-drawn-networks = Drawn networks
 terminal-help-say = say line-side dead answers what the drill asks.
+
+# The report of simulated learners: who plays, and what came of it.
+learners-kind-random = Learners who do whatever comes to hand
+learners-kind-careful-but-wrong = Careful learners with one mistake
+learners-kind-forgetful = Forgetful learners
+learners-kind-expert = Experts
+learners-progress = { $done } of { $all } runs are played.
+learners-runs = { $runs } runs were played.
+learners-kind = { $kind }: { $passed } passed, { $failed } did not.
+# $mistake is a name, as lists of actions have it.
+learners-mistake = { $mistake }: { $passed } passed, { $failed } did not.
+
+# Whether the marking and the second judge agree. $rule is a name.
+learners-agreed = On { $rules } rules the marking and the second judge agree { $agreed } of { $all } times. The second judge is unsure { $unsure } times.
+learners-rule = { $rule }: found by both { $both } times, by neither { $neither } times, unsure { $unsure } times.
+learners-not-judged = { $rule }: found in { $runs } runs. The second judge does not know this rule.
+learners-marked-alone = { $kind }, { $drill }, seed { $seed }: only the marking finds { $rule }.
+learners-judged-alone = { $kind }, { $drill }, seed { $seed }: only the second judge finds { $rule }.
+learners-passed-with-a-breach = { $runs } runs pass although a critical rule is broken.
+
+# Rules that are broken on purpose.
+learners-broken = Rules broken on purpose: { $caught } of { $all } are caught.
+learners-not-caught = { $rule }, { $how }: no run gives it away. More runs may.
+learners-how-never-found = never found
+learners-how-always-found = always found
+learners-how-inverted = turned around
+learners-again = { $runs } runs were marked again in { $elapsed }. { $same } came to the same.

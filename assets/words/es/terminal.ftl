@@ -203,3 +203,30 @@ evidence-section-split-phase = Servicio de fase partida
 evidence-section-four-node = Alimentador de 4 nodos
 evidence-section-drawn-networks = Redes al azar
 terminal-help-say = say line-side dead responde a lo que pregunta el simulacro.
+
+# El informe de los aprendices simulados: quién juega y qué resulta.
+learners-kind-random = Aprendices que hacen lo que se les ocurre
+learners-kind-careful-but-wrong = Aprendices cuidadosos con un error
+learners-kind-forgetful = Aprendices olvidadizos
+learners-kind-expert = Expertos
+learners-progress = Van { $done } de { $all } partidas.
+learners-runs = Se jugaron { $runs } partidas.
+learners-kind = { $kind }: { $passed } aprobaron, { $failed } no.
+# $mistake es un nombre, como en las listas de acciones.
+learners-mistake = { $mistake }: { $passed } aprobaron, { $failed } no.
+
+# Si la calificación y el segundo juez coinciden. $rule es un nombre.
+learners-agreed = En { $rules } reglas, la calificación y el segundo juez coinciden { $agreed } de { $all } veces. El segundo juez duda { $unsure } veces.
+learners-rule = { $rule }: la hallan los dos { $both } veces, ninguno { $neither } veces, en duda { $unsure } veces.
+learners-not-judged = { $rule }: hallada en { $runs } partidas. El segundo juez no conoce esta regla.
+learners-marked-alone = { $kind }, { $drill }, semilla { $seed }: solo la calificación halla { $rule }.
+learners-judged-alone = { $kind }, { $drill }, semilla { $seed }: solo el segundo juez halla { $rule }.
+learners-passed-with-a-breach = { $runs } partidas aprueban aunque se rompe una regla crítica.
+
+# Reglas que se rompen a propósito.
+learners-broken = Reglas rotas a propósito: se descubren { $caught } de { $all }.
+learners-not-caught = { $rule }, { $how }: ninguna partida la delata. Quizás lo hagan más partidas.
+learners-how-never-found = nunca hallada
+learners-how-always-found = siempre hallada
+learners-how-inverted = al revés
+learners-again = { $runs } partidas se calificaron otra vez en { $elapsed }. { $same } dieron lo mismo.

@@ -8,7 +8,6 @@ mod names;
 
 use std::collections::BTreeSet;
 
-use crate::drill::Drill;
 use crate::file::{Diagnostic, Heading, Library, Source, read_actions, read_heading};
 use crate::marking::{Rule, Verdict, mark, standing};
 use crate::shipped;
@@ -18,10 +17,10 @@ pub use names::{MISTAKES, Risk};
 
 /// A list of actions with its heading.
 #[derive(Debug, Clone)]
-struct List {
-    name: String,
-    text: &'static str,
-    heading: Heading,
+pub(super) struct List {
+    pub(super) name: String,
+    pub(super) text: &'static str,
+    pub(super) heading: Heading,
 }
 
 /// How a mistake is put right.
@@ -95,7 +94,7 @@ pub fn mistakes() -> Result<Vec<Mistake>, Vec<Diagnostic>> {
 }
 
 /// The lists that have a heading; a mistake that none of ours is called is a fault.
-fn lists() -> Result<Vec<List>, Vec<Diagnostic>> {
+pub(super) fn lists() -> Result<Vec<List>, Vec<Diagnostic>> {
     let mut lists = Vec::new();
     let mut faults = Vec::new();
     for (path, text) in shipped::LISTS {
@@ -198,16 +197,9 @@ fn play(library: &Library, list: &List) -> Result<Played, Vec<Diagnostic>> {
     let lines = read_actions(source, scenario)?;
     let seed = list.heading.seeds.first().copied().unwrap_or(1);
     // A checked scenario can be wired.
-    let Ok(mut drill) = Drill::start(scenario, seed) else {
+    let Some(drill) = super::play(scenario, seed, &lines) else {
         return Err(not_there(&list.heading.drill));
     };
-    for line in lines {
-        match line.at {
-            Some(at) => drill.act_at(at, &line.action),
-            None => drill.act(&line.action),
-        };
-    }
-    drill.end();
     let verdict = mark(scenario, drill.trace());
     let found: BTreeSet<(String, bool)> = verdict
         .findings

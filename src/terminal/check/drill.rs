@@ -2,11 +2,11 @@
 
 use crate::file::Library;
 use crate::session::{Command, Notice, Practice, ProofRead, Prover, Session, VariantRead, offered};
+use crate::terminal::work::now;
 use crate::units::DrillTime;
 use crate::words::Words;
 
 use super::kept::Kept;
-use super::work::now;
 
 /// Longer than any drill.
 const TO_THE_END: DrillTime = DrillTime::from_secs(24 * 3600);

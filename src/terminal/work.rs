@@ -23,10 +23,15 @@ pub(super) struct Progress {
 /// The clock on the wall, for saying how long something took.
 #[expect(
     clippy::disallowed_methods,
-    reason = "told beside a proof, never read by one"
+    reason = "told beside what was done, never read by it"
 )]
 pub(super) fn now() -> Instant {
     Instant::now()
+}
+
+/// How many threads the machine has cores for.
+pub(super) fn cores() -> usize {
+    thread::available_parallelism().map_or(1, usize::from)
 }
 
 /// Does `n` pieces of work on so many threads, and gives what came of each in order.

@@ -1,25 +1,23 @@
-//! A second judge of the critical rules, written from positions and raw readings alone, against the marking.
+//! The second judge against the marking, on random runs at two houses and at a pair of breakers, and on a line.
 //!
-//! It has a graph of its own made from the names of controls, its own integration of gas and blood, and its own cooling of the muffler.
-//! It reads neither the marking nor what the solver says about which source feeds what.
+//! What reaches what is also asked of a third, which knows these houses alone and by the names of their controls.
 //! The runs are short and the story is told fast, so that every breach is met thousands of times.
 
-mod air;
+mod by_name;
 mod line;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use outage_drill::drill::{Action, Drill, Moment, What, parse_line};
+use outage_drill::drill::{Action, Drill, parse_line};
+use outage_drill::evidence::second_judge::{COVERED, judge};
 use outage_drill::file::write_run;
-use outage_drill::marking::{Rule, mark};
+use outage_drill::marking::{Rule, Verdict, mark};
 use outage_drill::scenario::{Happening, Scenario};
 use outage_drill::site::{Constraint, Interlock};
 use outage_drill::units::DrillTime;
 
 use crate::playing::{Dice, shipped};
-use air::Air;
-use outage_drill::units::portable;
 
 const RUNS: u32 = 100_000;
 const CRITICAL: [Rule; 11] = [
@@ -35,211 +33,6 @@ const CRITICAL: [Rule; 11] = [
     Rule::Overcome,
     Rule::FuelFire,
 ];
-
-/// What the oracle says of a run: rules that are broken, and those too near their limit to be judged by other arithmetic.
-#[derive(Default)]
-struct Judgment {
-    broken: BTreeSet<Rule>,
-    unsure: BTreeSet<Rule>,
-}
-
-/// Places that electricity can reach, as the oracle sees the house.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Place {
-    Winding,
-    SetOutlet,
-    InletCord,
-    TwoPlugCord,
-    Inlet,
-    ChosenBus,
-    DryerOutlet,
-    Bus,
-    Street,
-    Lateral,
-    Substation,
-}
-
-/// How things stand at a moment, by name.
-struct Stand<'a> {
-    scenario: &'a Scenario,
-    moment: &'a Moment,
-}
-
-impl Stand<'_> {
-    fn is(&self, control: &str, position: &str) -> bool {
-        let site = &self.scenario.site;
-        let id = site.control_id(control);
-        id.is_some_and(|id| site.position_name(&self.moment.positions, id) == position)
-    }
-
-    fn has(&self, control: &str) -> bool {
-        self.scenario.site.control_id(control).is_some()
-    }
-
-    fn running(&self) -> bool {
-        self.moment.conditions.engine.running_since.is_some()
-    }
-
-    /// Everything in metallic contact with `from`, by hots.
-    fn reach(&self, from: Place) -> Vec<Place> {
-        use Place::*;
-        let joints = [
-            (Winding, SetOutlet, self.is("generator-output", "on")),
-            (
-                SetOutlet,
-                InletCord,
-                self.is("inlet-cord-generator-end", "generator"),
-            ),
-            (InletCord, Inlet, self.is("inlet-cord-house-end", "inlet")),
-            (
-                SetOutlet,
-                TwoPlugCord,
-                self.is("two-plug-cord-generator-end", "generator"),
-            ),
-            (
-                TwoPlugCord,
-                DryerOutlet,
-                self.is("two-plug-cord-house-end", "dryer-outlet"),
-            ),
-            (DryerOutlet, Bus, self.is("breaker-dryer", "on")),
-            (Inlet, Bus, self.is("generator-breaker", "on")),
-            (Inlet, ChosenBus, self.is("chosen-generator", "on")),
-            (ChosenBus, Bus, self.is("chosen-utility", "on")),
-            (Bus, Street, self.is("main", "on")),
-            (Street, Lateral, self.is("broken-span", "whole")),
-            (Lateral, Substation, self.is("feeder", "closed")),
-        ];
-        let mut reached = vec![from];
-        let mut next = 0;
-        while let Some(here) = reached.get(next).copied() {
-            next += 1;
-            for (a, b, closed) in joints {
-                let other = if a == here { b } else { a };
-                if closed && (a == here || b == here) && !reached.contains(&other) {
-                    reached.push(other);
-                }
-            }
-        }
-        reached
-    }
-
-    /// The critical rules broken at this instant, as far as one instant tells.
-    fn broken(&self) -> BTreeSet<Rule> {
-        let set = if self.running() {
-            self.reach(Place::Winding)
-        } else {
-            Vec::new()
-        };
-        let utility = self.reach(Place::Substation);
-        let live = |p: Place| set.contains(&p) || utility.contains(&p);
-        let two_plugs_join = self.is("two-plug-cord-generator-end", "generator")
-            && self.is("two-plug-cord-house-end", "dryer-outlet");
-        let two_plugs_hang = self.is("two-plug-cord-generator-end", "stowed")
-            || self.is("two-plug-cord-house-end", "stowed");
-        let bare =
-            live(Place::TwoPlugCord) && self.has("two-plug-cord-house-end") && two_plugs_hang
-                || live(Place::InletCord) && self.is("inlet-cord-generator-end", "stowed")
-                || live(Place::Inlet) && !self.is("inlet-cord-house-end", "inlet");
-        let guarded = ["there-and-back", "ready-panel"];
-        let slide = guarded.iter().any(|d| self.scenario.name.starts_with(d));
-        let holds = [
-            (Rule::LineFed, set.contains(&Place::Street)),
-            (
-                Rule::NoTransferEquipment,
-                set.contains(&Place::Inlet) && !slide
-                    || set.contains(&Place::TwoPlugCord) && two_plugs_join,
-            ),
-            (Rule::Collision, set.contains(&Place::Substation)),
-            (
-                Rule::Shock,
-                self.is("crew", "hands-on") && live(Place::Street),
-            ),
-            (Rule::LiveBlades, bare),
-            (
-                Rule::Indoors,
-                self.running() && self.is("generator-place", "garage"),
-            ),
-        ];
-        holds
-            .into_iter()
-            .filter(|(_, h)| *h)
-            .map(|(r, _)| r)
-            .collect()
-    }
-}
-
-/// Amps in a cord whose end is moved, just before or right after; 0 where none is.
-fn arc_amps(scenario: &Scenario, moments: &[Moment], index: usize) -> f64 {
-    let What::Did(Action::Set(control, _)) = &moments[index].what else {
-        return 0.0;
-    };
-    let name = scenario.site.control(*control).map_or("", |c| &c.name);
-    let cord = name
-        .strip_suffix("-generator-end")
-        .or_else(|| name.strip_suffix("-house-end"));
-    let seen = moments[..=index].iter().rev().take(2);
-    let amps = seen.map(|m| cord.map_or(0.0, |c| m.readings.amps_of(c)));
-    amps.fold(0.0, f64::max)
-}
-
-/// Volts to earth on the generator's metal while somebody handles it, before the deed or right after it; 0 while nobody does.
-fn frame_volts(scenario: &Scenario, moments: &[Moment], index: usize) -> f64 {
-    let moment = &moments[index];
-    let at_the_set = if let What::Did(Action::Set(control, _)) = &moment.what {
-        let name = scenario.site.control(*control).map_or("", |c| &c.name);
-        name == "engine" || name == "generator-output" || name.ends_with("-generator-end")
-    } else {
-        moment.what == What::Did(Action::Refuel)
-    };
-    if !at_the_set {
-        return 0.0;
-    }
-    let after = moments[index..].iter().take_while(|m| m.at == moment.at);
-    let seen = moments[..index].iter().rev().take(1).chain(after);
-    let volts = seen.filter_map(|m| m.readings.point("generator-frame").volts_to_earth);
-    volts.fold(0.0, f64::max)
-}
-
-fn judge(scenario: &Scenario, moments: &[Moment]) -> Judgment {
-    let mut judgment = Judgment::default();
-    let mut air = Air::FRESH;
-    for (index, moment) in moments.iter().enumerate() {
-        let stand = Stand { scenario, moment };
-        judgment.broken.extend(stand.broken());
-        let arc_a = arc_amps(scenario, moments, index);
-        if (0.485..0.515).contains(&arc_a) {
-            judgment.unsure.insert(Rule::PlugUnderLoad);
-        } else if arc_a >= 0.5 {
-            judgment.broken.insert(Rule::PlugUnderLoad);
-        }
-        let frame_v = frame_volts(scenario, moments, index);
-        // 40 V drive some 17 mA through a body on damp ground, 12 V some 4 mA; 5 mA may hold the hand.
-        if frame_v >= 40.0 {
-            judgment.broken.insert(Rule::Touch);
-        } else if frame_v >= 12.0 {
-            judgment.unsure.insert(Rule::Touch);
-        }
-        if let What::Did(Action::Refuel) = moment.what {
-            // 20 °C + 380 K e^(-t/400 s) stays above 100 °C for 623 s.
-            let engine = &moment.conditions.engine;
-            let hot = engine.stopped_at.map(|at| moment.at.since(at).seconds());
-            if stand.running() || hot.is_some_and(|s| s < 400.0 * portable::ln(380.0 / 80.0)) {
-                judgment.broken.insert(Rule::FuelFire);
-            }
-        }
-        if let Some(next) = moments.get(index + 1) {
-            air.pass(&stand, next.at.since(moment.at).seconds());
-        }
-    }
-    for (rule, reached) in [(Rule::Gas, air.alarmed), (Rule::Overcome, air.most / 40.0)] {
-        if (0.97..1.03).contains(&reached) {
-            judgment.unsure.insert(rule);
-        } else if reached >= 1.0 {
-            judgment.broken.insert(rule);
-        }
-    }
-    judgment
-}
 
 /// The shipped drill with its story told in a minute, and with this much air in the house; a small house has a small garage.
 fn fast(name: &str, air_m3: f64) -> Arc<Scenario> {
@@ -387,7 +180,7 @@ fn play(start: &Drill, moves: &Moves, dice: &mut Dice) -> Drill {
 /// How often each rule was broken, how many runs broke none, and how many judgments were left open.
 #[derive(Default)]
 struct Tally {
-    met: BTreeMap<Rule, u32>,
+    met: BTreeMap<&'static str, u32>,
     clean: u32,
     unsure: u32,
 }
@@ -432,25 +225,34 @@ fn stock() -> Vec<Stock> {
     stock.into()
 }
 
+/// The critical rules that a verdict finds broken, by name.
+fn critical(verdict: &Verdict) -> BTreeSet<&'static str> {
+    let breaches = verdict.findings.iter().filter(|f| f.breach);
+    let critical = breaches.filter(|f| f.rule.criterion().is_critical());
+    critical.map(|f| f.rule.name()).collect()
+}
+
 /// Plays, marks and judges one run, and compares.
 fn compare(stock: &Stock, run: u32, dice: &mut Dice, tally: &mut Tally) {
     let scenario = &stock.scenario;
     let drill = play(dice.pick(&stock.starts), &stock.moves, dice);
     let verdict = mark(scenario, drill.trace());
-    let breaches = verdict.findings.iter().filter(|f| f.breach);
-    let marked: BTreeSet<Rule> = breaches
-        .map(|f| f.rule)
-        .filter(|r| r.criterion().is_critical())
-        .collect();
+    let marked = critical(&verdict);
     let own = judge(scenario, &drill.trace().moments);
-    for rule in CRITICAL.into_iter().filter(|r| !own.unsure.contains(r)) {
+    let told = || format!("{}{}", write_run(drill.run(), scenario), events(&drill));
+    for rule in COVERED.into_iter().filter(|r| !own.unsure.contains(r)) {
+        let found = own.broken.contains(rule);
         assert_eq!(
-            marked.contains(&rule),
-            own.broken.contains(&rule),
-            "run {run}: {rule:?}\n{}{}",
-            write_run(drill.run(), scenario),
-            events(&drill)
+            marked.contains(rule),
+            found,
+            "run {run}: {rule}\n{}",
+            told()
         );
+    }
+    let third = by_name::broken(scenario, &drill.trace().moments);
+    for rule in by_name::RULES {
+        let found = own.broken.contains(rule);
+        assert_eq!(third.contains(rule), found, "run {run}: {rule}\n{}", told());
     }
     assert!(
         marked.is_empty() || !verdict.passed,
@@ -497,7 +299,7 @@ fn the_marking_and_a_judge_of_raw_readings_agree_on_every_critical_rule_in_a_hun
     // here the judges agree on that, and lists of actions meet the rest.
     let never = [Rule::Touch, Rule::Overcome];
     for rule in CRITICAL {
-        let met = tally.met.get(&rule).copied().unwrap_or_default();
+        let met = tally.met.get(rule.name()).copied().unwrap_or_default();
         let enough = if never.contains(&rule) {
             met == 0
         } else {
@@ -555,7 +357,7 @@ fn the_two_judges_agree_on_a_pair_of_breakers_with_its_bar_and_without() {
         for run in 0..EACH {
             compare(&stock, run, &mut dice, &mut tally);
         }
-        move |rule| tally.met.get(&rule).copied().unwrap_or_default()
+        move |rule: Rule| tally.met.get(rule.name()).copied().unwrap_or_default()
     });
     let [sound, loose] = met;
     for rule in [Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision] {
