@@ -77,18 +77,22 @@ fn lugs(site: &Site, transfer: &Transfer, trace: &Trace, found: &mut Vec<Finding
 
 /// Where the higher volts behind the cover stand.
 fn live_side(moment: &Moment) -> &'static str {
-    let volts = |point: &str| moment.readings.point(point).volts_across;
-    if volts("service") >= volts("generator-outlet") {
+    if side_v(moment, "service") >= side_v(moment, "generator-outlet") {
         "utility"
     } else {
         "generator"
     }
 }
 
-/// The highest volts on a lug behind the cover, between the hots: what comes from the service, and what comes from the set.
+/// The highest volts on the lugs behind the cover: what comes from the service, and what comes from the set.
 fn live_lug_v(moment: &Moment) -> f64 {
-    let volts = |point: &str| moment.readings.point(point).volts_across;
-    volts("service").max(volts("generator-outlet"))
+    side_v(moment, "service").max(side_v(moment, "generator-outlet"))
+}
+
+/// The highest volts of a side, between the hots or to neutral: with one leg lost there are none between them.
+fn side_v(moment: &Moment, point: &str) -> f64 {
+    let reading = moment.readings.point(point);
+    reading.volts.max(reading.volts_across)
 }
 
 /// Whether the cover is open on a set that isn't locked out.

@@ -39,6 +39,7 @@ fn the_two_judges_agree_on_every_learner_and_each_rule_broken_on_purpose_is_caug
     for broken in broken_rules(&outcomes) {
         assert!(broken.caught_in > 0, "{broken:?}");
     }
+    // The heat of a cord hangs on hours of current and on how it lies: `cords` holds it to small steps, the second judge has no arithmetic for it.
     let unknown: Vec<&str> = not_judged(&outcomes).into_keys().collect();
     assert_eq!(unknown, ["cord-fire"], "critical and not judged");
     let counts = counts(&outcomes);

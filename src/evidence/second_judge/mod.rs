@@ -22,7 +22,7 @@ use crate::site::{ControlId, Interlock};
 use crate::units::DrillTime;
 
 /// The rules that it judges, by name: isolation first, then people, then the line.
-pub const COVERED: [&str; 29] = [
+pub const COVERED: [&str; 31] = [
     "line-fed",
     "no-transfer-equipment",
     "collision",
@@ -44,6 +44,8 @@ pub const COVERED: [&str; 29] = [
     "wrong-volts",
     "not-locked-out",
     "caught-by-engine",
+    "live-lugs",
+    "hand-transfer-live",
     "said-dead",
     "no-visible-break",
     "not-tested",

@@ -1,4 +1,4 @@
-//! Rules of panels, covers and neutrals, by raw volts: water in the panel, legs that stand too high, hands in a set, no bond.
+//! Rules of panels, covers and neutrals, by raw volts: water in the panel, legs that stand too high, hands in a set or at live lugs, no bond.
 
 use crate::apparatus::auto_transfer::Order;
 use crate::drill::{Action, Moment, What};
@@ -29,6 +29,7 @@ pub(super) fn judge(scenario: &Scenario, moments: &[Moment], judgment: &mut Judg
             judgment.find("wet-panel", scenario.wet_panel && in_panel && live);
         }
         in_the_set(&before, &after, judgment);
+        at_the_lugs(&before, &after, judgment);
     }
 }
 
@@ -65,4 +66,22 @@ fn in_the_set(before: &Stand<'_>, after: &Stand<'_>, judgment: &mut Judgment) {
     let cranks = |s: &Stand<'_>| s.moment.conditions.controller.order == Order::Crank;
     let begins = cranks(after) && !cranks(before);
     judgment.find("caught-by-engine", open(after) && begins);
+}
+
+/// A transfer switch that stands open beside what is live, or is moved by hand there.
+fn at_the_lugs(before: &Stand<'_>, after: &Stand<'_>, judgment: &mut Judgment) {
+    let live = |s: &Stand<'_>| s.volts("service").max(s.volts("generator-outlet")) >= LIVE_V;
+    for transfer in &after.scenario.site.transfers {
+        let Some(cover) = transfer.cover else {
+            continue;
+        };
+        for stand in [before, after] {
+            let bare = stand.at(cover, "open") && live(stand);
+            judgment.find("live-lugs", bare);
+        }
+        let deed = &after.moment.what;
+        let by_hand = matches!(deed, What::Did(Action::Set(c, _)) if *c == transfer.handle);
+        let beside = live(before) || live(after);
+        judgment.find("hand-transfer-live", by_hand && beside);
+    }
 }
