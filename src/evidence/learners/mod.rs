@@ -125,9 +125,10 @@ impl Stock {
                 let lines = deeds::at_random(&play.scenario, &play.lines, &mut chance);
                 (play, None, lines)
             }
-            Kind::CarefulButWrong if turn.is_multiple_of(2) => {
+            // Three of four take a list that fails, so that few runs come by each of them.
+            Kind::CarefulButWrong if turn % 4 < 3 => {
                 let made = self.plays.iter().filter(|p| !p.passes);
-                let play = nth(made, turn / 2)?;
+                let play = nth(made, turn - turn / 4)?;
                 (play, play.mistake.clone(), play.lines.clone())
             }
             Kind::CarefulButWrong => {
@@ -135,7 +136,7 @@ impl Stock {
                 // The next list that gives room for the mistake.
                 (first..first + self.plays.len()).find_map(|number| {
                     let play = passing(number)?;
-                    let (way, lines) = deeds::wrong(&play.scenario, &play.lines, turn / 2)?;
+                    let (way, lines) = deeds::wrong(&play.scenario, &play.lines, turn / 4)?;
                     Some((play, Some(way.to_owned()), lines))
                 })?
             }

@@ -84,8 +84,14 @@ fn touch(site: &Site, action: &Action, seen: &[&Moment], judgment: &mut Judgment
     // Worn insulation lies in the way of the current as the body does.
     let worn = site.appliances.iter().filter_map(|a| a.leak_ohm);
     let worn_ohm = worn.fold(0.0, f64::max);
-    let cut_short = site.generator.receptacles.iter().any(|r| r.gfci.is_some())
-        || site.circuits.iter().any(|c| c.gfci.is_some());
+    let sockets = site.generator.receptacles.iter().filter_map(|r| r.gfci);
+    let mut devices = sockets.chain(site.circuits.iter().filter_map(|c| c.gfci));
+    let moves = |device: ControlId| {
+        let mut stood = seen.iter().map(|m| m.positions.get(device));
+        let first = stood.next();
+        stood.any(|now| Some(now) != first)
+    };
+    let cut_short = devices.any(moves);
     if volts * BODY_OHM / (BODY_OHM + worn_ohm) >= HOLDS_V && !cut_short {
         judgment.find("touch", true);
     } else if volts >= FELT_V {
