@@ -42,7 +42,7 @@ use crate::words::{Message, OFFERED, Words, find};
 
 pub use crate::drill::parse_clock;
 pub use command::{Command, Notice, Practice};
-pub use practise::{Played, play, replay};
+pub use practise::{Played, play, remark, replay};
 pub use prove::{ProofRead, PropertyRead, Prover, proof_digest};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
 pub use read_cords::CordRead;

@@ -1,6 +1,6 @@
 //! Doing and waiting: from a line to an action, from what followed to notices.
 
-use crate::drill::{Action, NotAnAction, What, parse_line};
+use crate::drill::{Action, Drill, NotAnAction, What, parse_line};
 use crate::file::{Diagnostic, Library, Source, not_understood, read_actions, read_run};
 use crate::marking::{Verdict, mark, mark_so_far};
 use crate::scenario::variation;
@@ -69,17 +69,7 @@ pub fn replay(
     language: &str,
     run_file: Source<'_>,
 ) -> Result<Played, Vec<Diagnostic>> {
-    let run = read_run(run_file, library)?;
-    let broken = |detail: String| {
-        let message = Message::new("session-broken-site").with("detail", Arg::Verbatim(detail));
-        vec![run_file.whole(message)]
-    };
-    let scenario = library
-        .scenario(&run.scenario)
-        .ok_or_else(|| broken(run.scenario.clone()))?;
-    let drill = run
-        .replay(scenario)
-        .map_err(|error| broken(error.to_string()))?;
+    let drill = replayed(library, run_file)?;
     let mut session = Session::new(library.clone(), language);
     session.open = Some(Open {
         drill,
@@ -91,6 +81,39 @@ pub fn replay(
         asking: Asking::default(),
     });
     Ok(finished(session))
+}
+
+/// Plays a saved run again and marks it; nothing is said of it.
+///
+/// # Errors
+/// As those of [`replay`].
+pub fn remark(
+    library: &Library,
+    run_file: Source<'_>,
+) -> Result<(Drill, Verdict), Vec<Diagnostic>> {
+    let drill = replayed(library, run_file)?;
+    let verdict = mark(drill.scenario(), drill.trace());
+    Ok((drill, verdict))
+}
+
+/// The drill of a saved run, at its end.
+fn replayed(library: &Library, run_file: Source<'_>) -> Result<Drill, Vec<Diagnostic>> {
+    let run = read_run(run_file, library)?;
+    let broken = |detail: String| {
+        let message = Message::new("session-broken-site").with("detail", Arg::Verbatim(detail));
+        vec![run_file.whole(message)]
+    };
+    let scenario = library
+        .scenario(&run.scenario)
+        .ok_or_else(|| broken(run.scenario.clone()))?;
+    let drill = run
+        .replay(scenario)
+        .map_err(|error| broken(error.to_string()))?;
+    let again = drill.run();
+    if (&again.actions, again.ended_at) != (&run.actions, run.ended_at) {
+        return Err(vec![run_file.whole(Message::new("error-run-edited"))]);
+    }
+    Ok(drill)
 }
 
 fn finished(mut session: Session) -> Played {
@@ -126,7 +149,7 @@ impl Session {
     }
 
     /// Lets the drill do something and tells what followed.
-    pub(super) fn pass(&mut self, step: impl FnOnce(&mut crate::drill::Drill)) -> Vec<Notice> {
+    pub(super) fn pass(&mut self, step: impl FnOnce(&mut Drill)) -> Vec<Notice> {
         let Some(open) = self.open.as_mut().filter(|o| o.verdict.is_none()) else {
             return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
         };

@@ -51,14 +51,9 @@ pub(super) enum Ask {
     /// Plays a drill as text, from the keyboard or from a file of actions.
     Play(Play),
     /// Plays saved runs again and marks them.
-    Mark {
-        /// Run files.
-        #[arg(required = true, value_name = "FILE")]
-        files: Vec<PathBuf>,
-        /// Prints one JSON document instead of text.
-        #[arg(long)]
-        json: bool,
-    },
+    ///
+    /// A folder stands for every file in it, and is told as a roster: one row for each run.
+    Mark(Mark),
     /// Reads scenario files, reports every fault, and proves what holds of each drill.
     Check(Check),
     /// Shows the readings of a site with its controls in given positions.
@@ -155,6 +150,20 @@ pub(super) struct Play {
     /// Writes the run to a file, to be marked again later.
     #[arg(long, value_name = "FILE")]
     pub(super) save: Option<PathBuf>,
+}
+
+/// Which saved runs to mark, and how they are told.
+#[derive(Debug, Args)]
+pub(super) struct Mark {
+    /// Run files, or folders of them.
+    #[arg(required = true, value_name = "PATH")]
+    pub(super) paths: Vec<PathBuf>,
+    /// Prints a roster, and writes it to a file as comma-separated values.
+    #[arg(long, value_name = "FILE", conflicts_with = "json")]
+    pub(super) roster: Option<PathBuf>,
+    /// Prints one JSON document instead of text.
+    #[arg(long)]
+    pub(super) json: bool,
 }
 
 /// What to check, and how.

@@ -16,7 +16,7 @@ use crate::words::{Arg, Message, Words};
 
 use super::arguments::Evidence;
 use super::output::Output;
-use super::{DONE, JSON_VERSION, NOT_PASSED, faults, learners, mistakes};
+use super::{DONE, JSON_VERSION, NOT_PASSED, faults, learners, mistakes, table};
 
 /// Columns of the table: the message of the heading, and whether numbers stand in it.
 const COLUMNS: [(&str, bool); 8] = [
@@ -75,32 +75,16 @@ fn report(rows: &[Compared], as_json: bool, output: &mut Output<'_>) -> u8 {
 /// Every row as a line under the headings, and below it what is to be said of it.
 fn table(rows: &[Compared], words: &Words) -> Vec<String> {
     let heads = COLUMNS.map(|(id, _)| words.say_id(id));
-    let cells: Vec<[String; 8]> = rows.iter().map(|row| cells(row, words)).collect();
-    let widths: Vec<usize> = (0..COLUMNS.len())
-        .map(|column| {
-            let own = cells.iter().chain([&heads]).map(|row| &row[column]);
-            own.map(|cell| cell.chars().count()).max().unwrap_or(0)
-        })
-        .collect();
-    let line = |cells: &[String; 8]| {
-        let padded = cells.iter().zip(&widths).zip(COLUMNS);
-        let padded: Vec<String> = padded
-            .map(|((cell, width), (_, number))| {
-                if number {
-                    format!("{cell:>width$}")
-                } else {
-                    format!("{cell:<width$}")
-                }
-            })
-            .collect();
-        padded.join("  ").trim_end().to_owned()
-    };
-    let mut lines = vec![line(&heads)];
-    for (row, cells) in rows.iter().zip(&cells) {
-        lines.push(line(cells));
-        lines.extend(remark(row, words));
-    }
+    let cells = rows.iter().map(|row| cells(row, words));
+    let cells: Vec<[String; 8]> = [heads].into_iter().chain(cells).collect();
+    let aligned = table::aligned(&cells, COLUMNS.map(|(_, number)| number));
+    let remarks = rows.iter().map(|row| remark(row, words));
+    let remarks = [None].into_iter().chain(remarks);
+    let lines = aligned.into_iter().zip(remarks);
     lines
+        .flat_map(|(line, remark)| [Some(line), remark])
+        .flatten()
+        .collect()
 }
 
 fn cells(row: &Compared, words: &Words) -> [String; 8] {

@@ -13,8 +13,7 @@ use super::output::Output;
 /// Prints every fault.
 pub(super) fn print(faults: &[Diagnostic], output: &mut Output<'_>) {
     for fault in faults {
-        let what = output.words.say(&fault.message);
-        output.error(&format!("{}: {what}", place(fault)));
+        output.error(&line(fault, &output.words));
         if let Some(lines) = underlined(fault) {
             for line in lines {
                 output.error(&line);
@@ -31,6 +30,11 @@ pub(super) fn print(faults: &[Diagnostic], output: &mut Output<'_>) {
             output.error(&format!("  {hint}"));
         }
     }
+}
+
+/// A fault as one line: where and what.
+pub(super) fn line(fault: &Diagnostic, words: &Words) -> String {
+    format!("{}: {}", place(fault), words.say(&fault.message))
 }
 
 /// Prints every fault, and that nothing was done because of them.

@@ -17,6 +17,8 @@ mod play;
 mod predict;
 mod report;
 mod reports;
+mod roster;
+mod table;
 mod variations;
 mod work;
 
@@ -173,7 +175,7 @@ fn report(
         Ask::Actions { name } => actions::run(name, library, output),
         Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
-        Ask::Mark { files, json } => reports::mark(files, *json, &library, output),
+        Ask::Mark(ask) => roster::mark(ask, &library, output),
         Ask::Check(ask) => check::run(ask, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
         Ask::Evidence { what } => evidence::run(what, output),
@@ -195,6 +197,13 @@ fn text_of(path: &Path) -> Result<String, Box<Diagnostic>> {
     fs::read(path)
         .map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
         .map_err(|error| Box::new(unreadable(path, &error)))
+}
+
+/// Says that a file can't be written.
+fn unwritable(file: &Path, error: &io::Error) -> Message {
+    Message::new("terminal-file-unwritable")
+        .with("file", Arg::Verbatim(file.display().to_string()))
+        .with("reason", Arg::Verbatim(error.to_string()))
 }
 
 /// The fault of a file or folder that can't be read.

@@ -69,7 +69,7 @@ impl<'a> Output<'a> {
 }
 
 /// The text without the marks that isolate the other writing direction; some terminals show them as boxes.
-fn plain(text: &str) -> String {
+pub(super) fn plain(text: &str) -> String {
     text.chars()
         .filter(|c| !('\u{2066}'..='\u{2069}').contains(c))
         .collect()

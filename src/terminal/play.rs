@@ -337,9 +337,5 @@ fn save(session: &Session, file: Option<&Path>) -> Result<(), Message> {
     beside.push(".part");
     let text = write_run(drill.run(), drill.scenario());
     let written = fs::write(&beside, text).and_then(|()| fs::rename(&beside, file));
-    written.map_err(|error| {
-        Message::new("terminal-file-unwritable")
-            .with("file", Arg::Verbatim(file.display().to_string()))
-            .with("reason", Arg::Verbatim(error.to_string()))
-    })
+    written.map_err(|error| super::unwritable(file, &error))
 }

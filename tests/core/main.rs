@@ -63,6 +63,8 @@ mod protection_drills;
 #[cfg(test)]
 mod published;
 #[cfg(test)]
+mod roster;
+#[cfg(test)]
 mod runs;
 #[cfg(test)]
 mod same_bits;

@@ -27,6 +27,7 @@ error-run-version = The run file has version { $found }. This program reads vers
 error-run-changed = The drill “{ $name }” has changed since this run was saved. Play it again to mark it.
 error-run-seed = The seed has to be a whole number.
 error-run-line = This line does not belong here. Each line before the end needs a time, such as @0:48.
+error-run-edited = This run was changed after it was saved: it has what no drill could hold. Use the file as it was saved.
 error-run-backwards = The times of the actions run backwards. Use the file as it was saved.
 
 # Kinds of names, as in “There is no … named …”.

@@ -247,3 +247,22 @@ learners-how-never-found = never found
 learners-how-always-found = always found
 learners-how-inverted = turned around
 learners-again = { $runs } runs were marked again in { $elapsed }. { $same } came to the same.
+
+# The roster of many saved runs: headings, verdicts and counts.
+roster-learner = Learner
+roster-drill = Drill
+roster-seed = Seed
+roster-verdict = Verdict
+roster-findings = Broken
+roster-fault = Why it is not marked
+roster-passed = passed
+roster-not-passed = not passed
+roster-progress = { $done } of { $all } files are read.
+roster-marked = { $runs ->
+    [one] One run was marked: { $passed } passed.
+   *[other] { $runs } runs were marked: { $passed } passed.
+}
+roster-not-marked = { $files ->
+    [one] One file could not be marked:
+   *[other] { $files } files could not be marked:
+}

@@ -26,6 +26,7 @@ error-run-version = El archivo de ejecución tiene la versión { $found }. Este 
 error-run-changed = El simulacro “{ $name }” cambió desde que se guardó esta ejecución. Hágalo de nuevo para evaluarlo.
 error-run-seed = La semilla debe ser un número entero.
 error-run-line = Esta línea no va aquí. Cada línea antes del final lleva una hora, como @0:48.
+error-run-edited = Esta ejecución se cambió después de guardarla: contiene lo que ningún simulacro permite. Use el archivo tal como se guardó.
 error-run-backwards = Las horas de las acciones van hacia atrás. Use el archivo tal como se guardó.
 
 error-kind-verb = acción o mando

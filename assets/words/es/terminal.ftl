@@ -230,3 +230,22 @@ learners-how-never-found = nunca hallada
 learners-how-always-found = siempre hallada
 learners-how-inverted = al revés
 learners-again = { $runs } partidas se calificaron otra vez en { $elapsed }. { $same } dieron lo mismo.
+
+# The roster of many saved runs: headings, verdicts and counts.
+roster-learner = Participante
+roster-drill = Simulacro
+roster-seed = Semilla
+roster-verdict = Resultado
+roster-findings = No se cumplió
+roster-fault = Por qué no se evaluó
+roster-passed = aprobó
+roster-not-passed = no aprobó
+roster-progress = Se leyeron { $done } de { $all } archivos.
+roster-marked = { $runs ->
+    [one] Se evaluó una ejecución: { $passed } aprobaron.
+   *[other] Se evaluaron { $runs } ejecuciones: { $passed } aprobaron.
+}
+roster-not-marked = { $files ->
+    [one] No se pudo evaluar un archivo:
+   *[other] No se pudieron evaluar { $files } archivos:
+}

@@ -4,7 +4,8 @@
 
 use std::collections::BTreeSet;
 
-use super::super::second_judge::COVERED;
+use crate::evidence::second_judge::COVERED;
+
 use super::{Outcome, differing};
 
 /// How the marking of a rule is broken.

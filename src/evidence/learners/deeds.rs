@@ -126,9 +126,12 @@ fn engine_near(scenario: &Scenario, lines: &[Line]) -> Option<Vec<Line>> {
     let usable = set.places.iter().enumerate().filter(|(_, p)| p.usable);
     let (near, _) = usable.min_by(|(_, a), (_, b)| a.opening_ft.total_cmp(&b.opening_ft))?;
     let near = PositionId(u8::try_from(near).ok()?);
-    replaced(lines, |action| match action {
-        Action::Set(id, to) if *id == set.placement && *to != near => Some(Action::Set(*id, near)),
-        _ => None,
+    replaced(lines, |action| {
+        let Action::Set(id, to) = action else {
+            return None;
+        };
+        let farther = *id == set.placement && *to != near;
+        farther.then_some(Action::Set(*id, near))
     })
 }
 

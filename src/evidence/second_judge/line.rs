@@ -39,7 +39,7 @@ pub(super) fn judge(scenario: &Scenario, moments: &[Moment], judgment: &mut Judg
         notes.read(&new.moment.what);
         for pole in line.trusted(old, new) {
             let rule = notes.lacking(&pole, work);
-            rule.into_iter().for_each(|rule| judgment.find(rule, true));
+            judgment.broken.extend(rule);
         }
         back |= new.moment.what == What::Happened(Event::Line(LineEvent::CustomersBack));
         let (was, is) = (line.served(old), line.served(new));

@@ -141,7 +141,7 @@ pub(crate) const MAP: &[Module] = &[
     module(
         "terminal",
         &["units", "words", "file", "evidence", "session"],
-        &["clap", "serde_json", "strsim", "sys_locale"],
+        &["clap", "csv", "serde_json", "strsim", "sys_locale"],
     ),
     module(
         "window",

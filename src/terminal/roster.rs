@@ -1,0 +1,227 @@
+//! Saved runs of many learners marked at once: a row for each, as a table and as a file for a spreadsheet.
+//!
+//! Runs are shared among the machine's cores; rows stand in the order of the files.
+//! A run file holds no name: a learner is called by the file's.
+//! What can't be marked is told with its reason, on the error stream and in the file's last column, and keeps nothing else from it.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+
+use crate::file::{Diagnostic, Library, Source};
+use crate::session::remark;
+use crate::words::{Arg, Message, Words};
+
+use super::arguments::Mark;
+use super::output::{Output, plain};
+use super::work::{cores, share};
+use super::{BAD_INPUT, DONE, NOT_PASSED, faults, reports, table};
+
+/// Columns: the message of the heading, and whether numbers stand in it. The file has one more, for faults.
+const COLUMNS: [(&str, bool); 5] = [
+    ("roster-learner", false),
+    ("roster-drill", false),
+    ("roster-seed", true),
+    ("roster-verdict", false),
+    ("roster-findings", false),
+];
+
+/// What a run came to.
+struct Row {
+    drill: String,
+    seed: u64,
+    passed: bool,
+    /// The rules that were broken, each once.
+    broken: BTreeSet<&'static str>,
+}
+
+/// A file, and what came of it.
+struct Marked {
+    file: PathBuf,
+    came: Result<Row, Vec<Diagnostic>>,
+}
+
+/// The files that are meant: of a folder all that aren't hidden or half written, by name.
+///
+/// # Errors
+/// What can't be listed.
+fn files(paths: &[PathBuf]) -> Result<Vec<PathBuf>, Box<Diagnostic>> {
+    let mut all = Vec::new();
+    for path in paths {
+        if path.is_dir() {
+            let found = listed(path).map_err(|error| super::unreadable(path, &error))?;
+            all.extend(found);
+        } else {
+            all.push(path.clone());
+        }
+    }
+    Ok(all)
+}
+
+fn listed(folder: &Path) -> io::Result<Vec<PathBuf>> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder)? {
+        let path = entry?.path();
+        let hidden = path
+            .file_name()
+            .is_some_and(|n| n.to_string_lossy().starts_with('.'));
+        let half = path.extension().is_some_and(|e| e == "part");
+        if path.is_file() && !hidden && !half {
+            found.push(path);
+        }
+    }
+    found.sort();
+    Ok(found)
+}
+
+/// Marks saved runs: as a roster if that is asked for or a folder is given, and otherwise each in full.
+pub(super) fn mark(ask: &Mark, library: &Library, output: &mut Output<'_>) -> u8 {
+    let sheet = ask.roster.as_deref();
+    let mut files = match files(&ask.paths) {
+        Ok(files) => files,
+        Err(fault) => return faults::print_and_stop(&[*fault], output),
+    };
+    // The sheet of last time may lie in the same folder.
+    files.retain(|f| Some(f.as_path()) != sheet);
+    let folder = ask.paths.iter().any(|p| p.is_dir());
+    if ask.json || sheet.is_none() && !folder {
+        reports::mark(&files, ask.json, library, output)
+    } else {
+        in_rows(&files, sheet, library, output)
+    }
+}
+
+/// Marks saved runs and prints a row for each; `sheet` is the file for a spreadsheet.
+fn in_rows(
+    files: &[PathBuf],
+    sheet: Option<&Path>,
+    library: &Library,
+    output: &mut Output<'_>,
+) -> u8 {
+    let mark = |number: usize, _: &dyn Fn(usize)| {
+        let file = files.get(number)?.clone();
+        let came = marked(&file, library);
+        Some(Marked { file, came })
+    };
+    let all = share(files.len(), cores(), mark, |progress| {
+        let done = counted("roster-progress", "done", progress.done);
+        output.say_error(&done.with("all", count(files.len())));
+    });
+    let all: Vec<Marked> = all.into_iter().flatten().collect();
+    say(&all, output);
+    let written = sheet.map_or(Ok(()), |file| {
+        let text = sheet_of(&all, &output.words);
+        text.and_then(|bytes| fs::write(file, bytes))
+            .map_err(|e| super::unwritable(file, &e))
+    });
+    if let Err(why) = &written {
+        output.say_error(why);
+    }
+    let failed = all.iter().any(|m| m.came.as_ref().is_ok_and(|r| !r.passed));
+    match (
+        written.is_err() || all.iter().any(|m| m.came.is_err()),
+        failed,
+    ) {
+        (true, _) => BAD_INPUT,
+        (false, true) => NOT_PASSED,
+        (false, false) => DONE,
+    }
+}
+
+/// Plays a run out again and marks it.
+fn marked(path: &Path, library: &Library) -> Result<Row, Vec<Diagnostic>> {
+    let text = super::text_of(path).map_err(|wrong| vec![*wrong])?;
+    let file = path.display().to_string();
+    let source = Source {
+        file: &file,
+        text: &text,
+    };
+    let (drill, verdict) = remark(library, source)?;
+    let breaches = verdict.findings.iter().filter(|f| f.breach);
+    Ok(Row {
+        drill: drill.scenario().name.clone(),
+        seed: drill.run().seed,
+        passed: verdict.passed,
+        broken: breaches.map(|f| f.rule.name()).collect(),
+    })
+}
+
+fn say(all: &[Marked], output: &mut Output<'_>) {
+    let rows = || all.iter().filter_map(|m| Some((m, m.came.as_ref().ok()?)));
+    let mut lines = vec![COLUMNS.map(|(id, _)| output.words.say_id(id))];
+    lines.extend(rows().map(|(of, row)| cells(&of.file, row, &output.words)));
+    let lines = table::aligned(&lines, COLUMNS.map(|(_, number)| number));
+    output.lines(&lines);
+    output.blank();
+    let passed = rows().filter(|(_, row)| row.passed).count();
+    let marked = counted("roster-marked", "runs", rows().count());
+    output.say(&marked.with("passed", count(passed)));
+    let wrong: Vec<&Vec<Diagnostic>> = all.iter().filter_map(|m| m.came.as_ref().err()).collect();
+    if !wrong.is_empty() {
+        output.say_error(&counted("roster-not-marked", "files", wrong.len()));
+    }
+    for faults in wrong {
+        faults::print(faults, output);
+    }
+}
+
+fn cells(file: &Path, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
+    let verdict = if row.passed {
+        "roster-passed"
+    } else {
+        "roster-not-passed"
+    };
+    let broken: Vec<&str> = row.broken.iter().copied().collect();
+    [
+        learner(file),
+        row.drill.clone(),
+        row.seed.to_string(),
+        words.say_id(verdict),
+        broken.join(", "),
+    ]
+}
+
+/// What a learner is called: the file's name without its ending.
+fn learner(file: &Path) -> String {
+    let name = file.file_stem().unwrap_or_default();
+    name.to_string_lossy().into_owned()
+}
+
+/// The roster as comma-separated values.
+fn sheet_of(all: &[Marked], words: &Words) -> io::Result<Vec<u8>> {
+    let mut sheet = csv::Writer::from_writer(Vec::new());
+    let heads = COLUMNS.iter().map(|(id, _)| *id).chain(["roster-fault"]);
+    sheet.write_record(heads.map(|id| cell(&words.say_id(id))))?;
+    for of in all {
+        let (cells, fault) = match &of.came {
+            Ok(row) => (cells(&of.file, row, words), String::new()),
+            Err(faults) => {
+                let mut cells = COLUMNS.map(|_| String::new());
+                cells[0] = learner(&of.file);
+                let told = faults.iter().map(|f| faults::line(f, words));
+                (cells, told.collect::<Vec<_>>().join("; "))
+            }
+        };
+        sheet.write_record(cells.iter().chain([&fault]).map(|text| cell(text)))?;
+    }
+    sheet.into_inner().map_err(csv::IntoInnerError::into_error)
+}
+
+/// A cell that no spreadsheet takes for a formula.
+fn cell(text: &str) -> String {
+    let text = plain(text);
+    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        format!("'{text}")
+    } else {
+        text
+    }
+}
+
+fn count(n: usize) -> Arg {
+    Arg::Count(i64::try_from(n).unwrap_or(i64::MAX))
+}
+
+fn counted(id: &'static str, name: &'static str, n: usize) -> Message {
+    Message::new(id).with(name, count(n))
+}

@@ -1,0 +1,194 @@
+//! Many saved runs marked at once: a row for each learner, whatever else lies in the folder.
+
+use std::fs;
+use std::path::Path;
+
+use crate::terminal::{Answered, drill_in};
+
+/// Lists that are played, and whether they pass.
+const LISTS: [(&str, &str, bool); 2] = [
+    ("there-and-back", "slide-branches-first", true),
+    ("open-the-box", "open-the-box-live-lugs", false),
+];
+
+/// Saves the run of a list, and gives its text.
+fn save(folder: &Path, (drill, list, passes): (&str, &str, bool), name: &str) -> String {
+    let list = format!("{}/tests/drills/{list}.actions", env!("CARGO_MANIFEST_DIR"));
+    let play = ["play", drill, "--actions", &list, "--save", name];
+    let answered = drill_in(folder, "", &play);
+    assert_eq!(
+        answered.status,
+        Some(i32::from(!passes)),
+        "{}",
+        answered.err
+    );
+    fs::read_to_string(folder.join(name)).unwrap()
+}
+
+/// A folder with the runs of two learners.
+fn class() -> tempfile::TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    fs::create_dir(folder.path().join("class")).unwrap();
+    save(folder.path(), LISTS[0], "class/ana.run");
+    save(folder.path(), LISTS[1], "class/ben.run");
+    folder
+}
+
+/// The cells of a sheet, the headings first.
+fn sheet(path: &Path) -> Vec<Vec<String>> {
+    let mut reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .from_path(path)
+        .unwrap();
+    let rows = reader.records().map(|row| {
+        let row = row.unwrap();
+        row.iter().map(str::to_owned).collect()
+    });
+    rows.collect()
+}
+
+fn roster(folder: &Path, language: &str) -> Answered {
+    let mark = ["mark", "class", "--roster", "class/sheet.csv"];
+    drill_in(folder, "", &[&mark[..], &["--language", language]].concat())
+}
+
+#[test]
+fn a_folder_of_runs_is_marked_with_a_row_for_each_learner() {
+    let folder = class();
+    let answered = drill_in(folder.path(), "", &["mark", "class"]);
+    assert_eq!(answered.status, Some(1), "{}", answered.err);
+    let lines: Vec<Vec<&str>> = answered
+        .out
+        .lines()
+        .map(|line| {
+            line.split("  ")
+                .map(str::trim)
+                .filter(|c| !c.is_empty())
+                .collect()
+        })
+        .collect();
+    assert_eq!(lines[0], ["Learner", "Drill", "Seed", "Verdict", "Broken"]);
+    assert_eq!(lines[1], ["ana", "there-and-back", "1", "passed"]);
+    assert_eq!(lines[2][..4], ["ben", "open-the-box", "1", "not passed"]);
+    assert!(lines[2][4].contains("live-lugs"), "{:?}", lines[2]);
+    assert!(
+        answered.out.contains("2 runs were marked: 1 passed."),
+        "{}",
+        answered.out
+    );
+    fs::remove_file(folder.path().join("class/ben.run")).unwrap();
+    let answered = drill_in(folder.path(), "", &["mark", "class"]);
+    assert_eq!(answered.status, Some(0), "{}", answered.err);
+}
+
+#[test]
+fn what_is_no_run_is_told_with_its_reason_and_stops_nothing() {
+    let folder = class();
+    let room = folder.path().join("class");
+    let ana = fs::read_to_string(room.join("ana.run")).unwrap();
+    let end = ana.rfind("end ").unwrap();
+    let digest = ana.find("digest ").unwrap() + 7;
+    let faulty = [
+        (
+            "a-letter.txt",
+            "Dear Ana\n".to_owned(),
+            "not the head of a run file",
+        ),
+        ("cut.run", ana[..end].to_owned(), "cut short"),
+        (
+            "edited.run",
+            format!("{}@599:00.000 look street\nend 599:00.000\n", &ana[..end]),
+            "changed after it was saved",
+        ),
+        (
+            "older.run",
+            format!("{}0000{}", &ana[..digest], &ana[digest + 4..]),
+            "has changed since",
+        ),
+    ];
+    for (name, text, _) in &faulty {
+        fs::write(room.join(name), text).unwrap();
+    }
+    fs::write(room.join(".hidden"), "no run").unwrap();
+    for _ in 0..2 {
+        // The second time the sheet lies there too, and is no run of a learner's.
+        let answered = roster(folder.path(), "en");
+        assert_eq!(answered.status, Some(2), "{}", answered.err);
+        assert!(
+            answered.out.contains("2 runs were marked: 1 passed."),
+            "{}",
+            answered.out
+        );
+        assert!(
+            answered.err.contains("4 files could not be marked"),
+            "{}",
+            answered.err
+        );
+        let rows = sheet(&room.join("sheet.csv"));
+        assert_eq!(rows.len(), 1 + 2 + faulty.len(), "{rows:?}");
+        for (name, _, why) in &faulty {
+            assert!(
+                answered.err.contains(&format!("class/{name}")),
+                "{}",
+                answered.err
+            );
+            let stem = name.split('.').next().unwrap();
+            let row = rows.iter().find(|row| row[0] == stem).unwrap();
+            assert!(row[5].contains(why), "{row:?}");
+            assert_eq!(row[3], "", "no verdict: {row:?}");
+        }
+        let ana = rows.iter().find(|row| row[0] == "ana").unwrap();
+        assert_eq!(ana[1..], ["there-and-back", "1", "passed", "", ""]);
+    }
+}
+
+#[test]
+fn no_cell_of_the_sheet_is_a_formula() {
+    let folder = class();
+    let room = folder.path().join("class");
+    for name in ["=1+1", "+1", "-1", "@now"] {
+        fs::copy(room.join("ana.run"), room.join(format!("{name}.run"))).unwrap();
+    }
+    roster(folder.path(), "en");
+    let rows = sheet(&room.join("sheet.csv"));
+    let names: Vec<&str> = rows.iter().map(|row| row[0].as_str()).collect();
+    assert_eq!(
+        names,
+        ["Learner", "'+1", "'-1", "'=1+1", "'@now", "ana", "ben"]
+    );
+    let first = |cell: &String| cell.chars().next();
+    let formula = |cell: &String| first(cell).is_some_and(|c| "=+-@".contains(c));
+    assert!(!rows.iter().flatten().any(formula), "{rows:?}");
+}
+
+#[test]
+fn a_roster_speaks_the_language_and_says_where_it_cannot_be_written() {
+    let folder = class();
+    let answered = roster(folder.path(), "es");
+    assert!(answered.out.contains("no aprobó"), "{}", answered.out);
+    assert_eq!(
+        sheet(&folder.path().join("class/sheet.csv"))[0][0],
+        "Participante"
+    );
+    let gone = ["mark", "class", "--roster", "gone/sheet.csv"];
+    let answered = drill_in(folder.path(), "", &gone);
+    assert_eq!(answered.status, Some(2));
+    assert!(answered.err.contains("gone/sheet.csv"), "{}", answered.err);
+    assert!(
+        answered.out.contains("ana"),
+        "the table stands: {}",
+        answered.out
+    );
+}
+
+#[test]
+fn a_folder_is_told_in_full_as_json() {
+    let folder = class();
+    let document = |paths: &[&str]| -> serde_json::Value {
+        let answered = drill_in(folder.path(), "", &[&["mark"], paths, &["--json"]].concat());
+        serde_json::from_str(&answered.out).unwrap()
+    };
+    let whole = document(&["class"]);
+    assert_eq!(whole, document(&["class/ana.run", "class/ben.run"]));
+    assert_eq!(whole["runs"].as_array().unwrap().len(), 2);
+}
