@@ -44,7 +44,7 @@ pub use line_work::{LineCondition, LineEvent};
 pub use machine::{MachineCondition, MachineEvent};
 pub use next::whole_millis;
 pub use protection::{Astray, ProtectionEvent};
-pub use run::{Run, Timed};
+pub use run::{Beside, Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use story::take_place;
 pub use touch::{Metal, Touched};

@@ -1,6 +1,7 @@
 //! A run: the only thing that is stored of a drill.
 //!
 //! Scenario digest, seed and timed actions; everything else is recomputed.
+//! Beside it a file may keep what can't be: the learner's own words.
 
 use std::sync::Arc;
 
@@ -20,6 +21,15 @@ pub struct Timed {
     pub action: Action,
 }
 
+/// What a learner's file keeps beside a run; nothing of it changes how the run plays or is marked.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Beside {
+    /// What happened, in the learner's own words, in one line.
+    pub happened: String,
+    /// How it felt, in one line.
+    pub felt: String,
+}
+
 /// What was done in a drill.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Run {
@@ -33,6 +43,8 @@ pub struct Run {
     pub actions: Vec<Timed>,
     /// The drill clock at the end.
     pub ended_at: DrillTime,
+    /// What is kept beside it.
+    pub beside: Beside,
 }
 
 impl Run {
@@ -44,6 +56,7 @@ impl Run {
             seed,
             actions: Vec::new(),
             ended_at: DrillTime::ZERO,
+            beside: Beside::default(),
         }
     }
 

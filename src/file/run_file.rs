@@ -9,15 +9,17 @@
 //! digest 6f0c…
 //! seed 1
 //! @0:48.000 set generator-place yard
+//! happened I turned the main off late.
 //! end 41:07.250
 //! ```
 //!
+//! `happened` and `felt` hold the learner's own words, a line each, and may be left out.
 //! The end line is how a file that was cut short is told from a whole one.
 
 use std::sync::Arc;
 
 use crate::drill::{
-    Expected, Line, NotAnAction, Run, Timed, parse_clock, parse_line, write_action,
+    Beside, Expected, Line, NotAnAction, Run, Timed, parse_clock, parse_line, write_action,
 };
 use crate::scenario::Scenario;
 use crate::scenario::variation;
@@ -65,9 +67,30 @@ pub fn write_run(run: &Run, scenario: &Scenario) -> String {
         let action = write_action(&scenario.site, &timed.action);
         lines.push(format!("@{} {action}", timed.at));
     }
+    for (key, text) in own_words(&run.beside) {
+        lines.extend(Some(format!("{key}{text}")).filter(|_| !text.is_empty()));
+    }
     lines.push(format!("end {}", run.ended_at));
     lines.push(String::new());
     lines.join("\n")
+}
+
+/// The lines that hold the learner's own words: how each begins, and the text.
+fn own_words(beside: &Beside) -> [(&'static str, &String); 2] {
+    [("happened ", &beside.happened), ("felt ", &beside.felt)]
+}
+
+/// Takes a line with the learner's own words; says whether it was one.
+fn take_own_words(beside: &mut Beside, line: &str) -> bool {
+    let keys = own_words(beside).map(|(key, _)| key);
+    let texts = [&mut beside.happened, &mut beside.felt];
+    for (key, text) in keys.into_iter().zip(texts) {
+        if let Some(rest) = line.strip_prefix(key) {
+            rest.trim().clone_into(text);
+            return true;
+        }
+    }
+    false
 }
 
 /// Reads a run file against the scenarios there are.
@@ -127,6 +150,9 @@ fn read_body<'a>(
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
+        if !ended && take_own_words(&mut run.beside, text) {
+            continue;
+        }
         let end = text
             .strip_prefix("end ")
             .and_then(|t| parse_clock(t.trim()));

@@ -23,6 +23,7 @@ mod protection;
 mod restoration;
 mod second_source;
 mod service;
+mod skill;
 mod touch;
 mod two_plugs;
 mod wet_panel;

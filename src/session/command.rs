@@ -46,6 +46,12 @@ pub enum Command {
     Counts(Vec<(String, u32)>),
     /// Ends the drill and opens the debrief.
     Finish,
+    /// Turns to the next page of the debrief.
+    Onward,
+    /// Turns to the page of the debrief before.
+    Back,
+    /// Keeps what the learner says in their own words on the page that is open.
+    Reflect(String),
     /// Opens the same drill from its start with the same seed.
     Retry,
     /// Opens the same drill from its start with the next seed: another one of those that its file offers, or the same with other chances.

@@ -1,14 +1,17 @@
 //! Consequence and debrief, as views.
 
-use crate::drill::{Drill, Moment};
+use crate::drill::{Beside, Drill, Moment};
 use crate::explain::{Explanation, Stage, explain};
-use crate::marking::Finding;
-use crate::site::Fed as FedBy;
+use crate::marking::{Finding, Verdict};
+use crate::scenario::Criterion;
+use crate::site::{ControlId, Fed as FedBy};
 use crate::words::{Arg, Message};
 
+use super::command::Notice;
 use super::conductors::{fed_by, fed_word};
 use super::view::{
-    ConsequenceView, CriterionView, DebriefView, Fed, FindingView, SeriesView, StageView, TrackView,
+    ConsequenceView, CriterionView, DebriefView, Fed, FindingView, PHASES, PageView, Phase,
+    PinView, StageView, StoodView, TrackView,
 };
 use super::{Open, Session};
 
@@ -46,7 +49,18 @@ impl Session {
             "debrief-summary-not-passed"
         };
         let count = Arg::Count(i64::try_from(n_breaches).unwrap_or(i64::MAX));
+        let pins = verdict.findings.iter().enumerate();
         Some(DebriefView {
+            phase: open.phase,
+            pages: self.pages(open),
+            stood: self.stood(&open.drill),
+            pins: pins
+                .map(|(finding, f)| PinView {
+                    second: f.at.millis() / 1000,
+                    finding,
+                })
+                .collect(),
+            next: self.next(open, verdict),
             heading: self.words.say_id(heading),
             passed: verdict.passed,
             summary: self
@@ -61,20 +75,7 @@ impl Session {
             } else {
                 String::new()
             },
-            criteria: verdict
-                .criteria
-                .iter()
-                .map(|(criterion, met)| CriterionView {
-                    title: self
-                        .words
-                        .say_id(&format!("criterion-{}-title", criterion.name())),
-                    met: *met,
-                    critical: criterion.is_critical(),
-                    text: self
-                        .words
-                        .say_id(&format!("criterion-{}-text", criterion.name())),
-                })
-                .collect(),
+            criteria: self.criteria(verdict),
             findings: verdict
                 .findings
                 .iter()
@@ -86,6 +87,20 @@ impl Session {
             length_ms: open.drill.trace().end().millis(),
             log: self.log_lines(open),
         })
+    }
+
+    fn criteria(&self, verdict: &Verdict) -> Vec<CriterionView> {
+        let say = |criterion: &Criterion, part: &str| {
+            let id = format!("criterion-{}-{part}", criterion.name());
+            self.words.say_id(&id)
+        };
+        let view = |(criterion, met): &(Criterion, bool)| CriterionView {
+            title: say(criterion, "title"),
+            met: *met,
+            critical: criterion.is_critical(),
+            text: say(criterion, "text"),
+        };
+        verdict.criteria.iter().map(view).collect()
     }
 
     fn finding(&self, drill: &Drill, finding: &Finding) -> FindingView {
@@ -167,40 +182,68 @@ impl Session {
         stretches
     }
 
-    fn series(&self, drill: &Drill) -> Vec<SeriesView> {
-        let spec = &drill.site().generator.spec;
-        let moments = &drill.trace().moments;
-        let points = |value: &dyn Fn(&Moment) -> f64| {
-            moments.iter().map(|m| (m.at.millis(), value(m))).collect()
+    /// The head of each page, with what the learner said there.
+    fn pages(&self, open: &Open) -> Vec<PageView> {
+        let page = |phase: Phase| {
+            let name = phase.name();
+            PageView {
+                phase,
+                title: self.words.say_id(&format!("debrief-{name}-title")),
+                ask: self.words.say_id(&format!("debrief-{name}-ask")),
+                answers: said_on(&open.beside, phase).is_some(),
+                said: said_on(&open.beside, phase).cloned().unwrap_or_default(),
+            }
         };
-        let line = &drill.site().line;
-        let pole = line
-            .poles
-            .get(line.crew_pole)
-            .map_or("", |p| p.name.as_str());
-        let label = |id: &str| self.words.say_id(id);
-        vec![
-            SeriesView {
-                label: label("series-load"),
-                points: points(&|m| m.readings.generator.watts.max(0.0)),
-                limit: Some(spec.rated_w),
-                limit_label: label("series-load-limit"),
-            },
-            SeriesView {
-                label: label("series-line"),
-                points: points(&|m| m.readings.point(pole).volts),
-                limit: None,
-                limit_label: String::new(),
-            },
-            SeriesView {
-                label: label("series-air"),
-                points: points(&|m| m.conditions.ppm()),
-                limit: Some(ALARM_PPM),
-                limit_label: label("series-air-limit"),
-            },
-        ]
+        PHASES.into_iter().map(page).collect()
+    }
+
+    /// What stands otherwise at the end than at the start.
+    fn stood(&self, drill: &Drill) -> Vec<StoodView> {
+        let site = drill.site();
+        let start = &drill.scenario().start;
+        let ids = (0..).map(ControlId).zip(&site.controls);
+        let moved = ids.filter(|(id, _)| start.get(*id) != drill.positions().get(*id));
+        moved
+            .map(|(id, control)| StoodView {
+                label: self.name(&control.name),
+                start: self.name(site.position_name(start, id)),
+                end: self.name(site.position_name(drill.positions(), id)),
+            })
+            .collect()
+    }
+
+    /// Turns to the next page, or to the one before.
+    pub(super) fn turn(&mut self, onward: bool) -> Vec<Notice> {
+        if let Some(open) = self.open.as_mut().filter(|o| o.verdict.is_some()) {
+            let at = PHASES
+                .iter()
+                .position(|p| *p == open.phase)
+                .unwrap_or_default();
+            let to = if onward { at + 1 } else { at.saturating_sub(1) };
+            open.phase = PHASES.get(to).copied().unwrap_or(open.phase);
+        }
+        Vec::new()
+    }
+
+    /// Keeps what the learner says on the page that is open; the pages that tell keep nothing.
+    pub(super) fn reflect(&mut self, text: &str) -> Vec<Notice> {
+        if let Some(open) = self.open.as_mut().filter(|o| o.verdict.is_some()) {
+            let said = match open.phase {
+                Phase::Happened => &mut open.beside.happened,
+                Phase::Felt => &mut open.beside.felt,
+                Phase::Why | Phase::Next | Phase::Verdict => return Vec::new(),
+            };
+            let words: Vec<&str> = text.split_whitespace().collect();
+            *said = words.join(" ");
+        }
+        Vec::new()
     }
 }
 
-/// Parts per million from which an alarm has to sound within four hours: UL 2034, checked.
-const ALARM_PPM: f64 = 70.0;
+fn said_on(beside: &Beside, phase: Phase) -> Option<&String> {
+    match phase {
+        Phase::Happened => Some(&beside.happened),
+        Phase::Felt => Some(&beside.felt),
+        Phase::Why | Phase::Next | Phase::Verdict => None,
+    }
+}

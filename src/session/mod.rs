@@ -19,6 +19,7 @@ mod log;
 mod log_indoors;
 mod log_line;
 mod log_machine;
+mod next;
 mod practise;
 mod prove;
 mod read;
@@ -26,6 +27,7 @@ mod read_cords;
 mod read_gfcis;
 mod read_sources;
 mod rewind;
+mod series;
 mod shelf;
 mod street;
 mod vary;
@@ -33,8 +35,8 @@ pub mod view;
 
 use std::sync::Arc;
 
-use crate::drill::{Drill, Known};
-use crate::file::Library;
+use crate::drill::{Beside, Drill, Known, Run};
+use crate::file::{Library, write_run};
 use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
 use crate::units::DrillTime;
@@ -51,7 +53,7 @@ pub use rewind::Rewind;
 pub use vary::{VariantRead, offered};
 
 use ask::Step;
-use view::LanguageView;
+use view::{LanguageView, Phase};
 
 /// The longest time that waiting for something to happen may take.
 const LONGEST_WAIT: DrillTime = DrillTime::from_secs(600);
@@ -84,6 +86,10 @@ struct Open {
     verdict: Option<Verdict>,
     /// How often the learner went back.
     rewound: u32,
+    /// What is kept beside the run.
+    beside: Beside,
+    /// The page of the debrief that is open.
+    phase: Phase,
     /// What was asked to be foretold, and what is being asked.
     asking: ask::Asking,
 }
@@ -150,6 +156,9 @@ impl Session {
             Command::Counts(counts) => self.count(&counts),
             Command::Rewind(rewind) => self.rewind(rewind),
             Command::Finish => self.finish(),
+            Command::Onward => self.turn(true),
+            Command::Back => self.turn(false),
+            Command::Reflect(text) => self.reflect(&text),
             Command::Do(line) => self.act(&line),
             Command::Wait(time) => self.step(Step::Wait(time)),
             Command::WaitForEvent => self.step(Step::WaitForEvent),
@@ -196,6 +205,16 @@ impl Session {
         self.open.as_ref().map(|o| &o.drill)
     }
 
+    /// The text of the run file of the drill that is open.
+    pub fn saved(&self) -> Option<String> {
+        let open = self.open.as_ref()?;
+        let run = Run {
+            beside: open.beside.clone(),
+            ..open.drill.run().clone()
+        };
+        Some(write_run(&run, open.drill.scenario()))
+    }
+
     /// The verdict of the drill that is open, once it is over.
     pub fn verdict(&self) -> Option<&Verdict> {
         self.open.as_ref().and_then(|o| o.verdict.as_ref())
@@ -221,6 +240,8 @@ impl Session {
                     held: Vec::new(),
                     verdict: None,
                     rewound: 0,
+                    beside: Beside::default(),
+                    phase: Phase::default(),
                     asking: ask::Asking::default(),
                 });
                 self.hold_for_due();

@@ -1,6 +1,6 @@
 //! Doing and waiting: from a line to an action, from what followed to notices.
 
-use crate::drill::{Action, Drill, NotAnAction, What, parse_line};
+use crate::drill::{Action, Beside, Drill, NotAnAction, What, parse_line};
 use crate::file::{Diagnostic, Library, Source, not_understood, read_actions, read_run};
 use crate::marking::{Verdict, mark, mark_so_far};
 use crate::scenario::variation;
@@ -9,6 +9,7 @@ use crate::words::{Arg, Message};
 use super::ask::{Asking, Step};
 use super::command::{Command, Notice, Practice};
 use super::log::{event_message, learnt_message, refused_message};
+use super::view::Phase;
 use super::{Open, Session};
 
 /// What a list of actions came to.
@@ -69,7 +70,7 @@ pub fn replay(
     language: &str,
     run_file: Source<'_>,
 ) -> Result<Played, Vec<Diagnostic>> {
-    let drill = replayed(library, run_file)?;
+    let (drill, beside) = replayed(library, run_file)?;
     let mut session = Session::new(library.clone(), language);
     session.open = Some(Open {
         drill,
@@ -78,6 +79,8 @@ pub fn replay(
         held: Vec::new(),
         verdict: None,
         rewound: 0,
+        beside,
+        phase: Phase::default(),
         asking: Asking::default(),
     });
     Ok(finished(session))
@@ -91,13 +94,13 @@ pub fn remark(
     library: &Library,
     run_file: Source<'_>,
 ) -> Result<(Drill, Verdict), Vec<Diagnostic>> {
-    let drill = replayed(library, run_file)?;
+    let (drill, _) = replayed(library, run_file)?;
     let verdict = mark(drill.scenario(), drill.trace());
     Ok((drill, verdict))
 }
 
-/// The drill of a saved run, at its end.
-fn replayed(library: &Library, run_file: Source<'_>) -> Result<Drill, Vec<Diagnostic>> {
+/// The drill of a saved run, at its end, and what its file keeps beside it.
+fn replayed(library: &Library, run_file: Source<'_>) -> Result<(Drill, Beside), Vec<Diagnostic>> {
     let run = read_run(run_file, library)?;
     let broken = |detail: String| {
         let message = Message::new("session-broken-site").with("detail", Arg::Verbatim(detail));
@@ -113,7 +116,7 @@ fn replayed(library: &Library, run_file: Source<'_>) -> Result<Drill, Vec<Diagno
     if (&again.actions, again.ended_at) != (&run.actions, run.ended_at) {
         return Err(vec![run_file.whole(Message::new("error-run-edited"))]);
     }
-    Ok(drill)
+    Ok((drill, run.beside))
 }
 
 fn finished(mut session: Session) -> Played {

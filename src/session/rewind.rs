@@ -4,11 +4,12 @@
 //! A drill that is open as a test can't be rewound until it is over; then it goes on with explanations.
 //! The branch that is left is not kept.
 
-use crate::drill::Action;
+use crate::drill::{Action, Beside};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::command::{Notice, Practice};
+use super::view::Phase;
 use super::{Open, Session};
 
 /// How far to go back.
@@ -45,6 +46,8 @@ impl Session {
         open.told.retain(|(_, told)| *told <= drill.now());
         open.held.clear();
         open.verdict = None;
+        open.phase = Phase::default();
+        open.beside = Beside::default();
         open.practice = Practice::Coached;
         open.rewound += 1;
         let clock = Arg::Clock(drill.now());

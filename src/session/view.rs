@@ -5,11 +5,16 @@
 //! Ids are those of the site and are stable; every other text is finished and in the session's language.
 
 mod asked;
+mod debrief;
 mod face;
 mod scene;
 mod shelf;
 
 pub use asked::{AnswerView, AskedView, BarView, CalibrationView, PredictionLine, RevealView};
+pub use debrief::{
+    CriterionView, DebriefView, FindingView, NextView, PHASES, PageView, Phase, PinView,
+    SeriesView, StoodView, TrackView,
+};
 pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
     SocketView,
@@ -448,93 +453,4 @@ pub struct ConsequenceView {
     pub now: String,
     /// Whether somebody is harmed.
     pub harm: bool,
-}
-
-/// A criterion of the debrief.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct CriterionView {
-    /// Name.
-    pub title: String,
-    /// Met or not.
-    pub met: bool,
-    /// Whether a breach of it fails the run by itself.
-    pub critical: bool,
-    /// What it asks, in a sentence.
-    pub text: String,
-}
-
-/// A finding, explained.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct FindingView {
-    /// Rule id.
-    pub rule: String,
-    /// Drill clock.
-    pub clock: String,
-    /// Drill clock in milliseconds.
-    pub clock_ms: u64,
-    /// Whether it belongs to a critical criterion.
-    pub critical: bool,
-    /// What happened.
-    pub what: String,
-    /// The way of energy, stage by stage, with numbers.
-    pub path: Vec<StageView>,
-    /// Why it matters.
-    pub why: String,
-    /// What to do instead.
-    pub instead: String,
-    /// Source: standard or publication with its section, and how it is known.
-    pub source: String,
-}
-
-/// A row of the timeline: one thing over time.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct TrackView {
-    /// Label.
-    pub label: String,
-    /// Stretches: from and to in milliseconds, what feeds it, the word.
-    pub stretches: Vec<(u64, u64, Fed, String)>,
-}
-
-/// A curve of the debrief.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct SeriesView {
-    /// Label with its unit.
-    pub label: String,
-    /// Milliseconds and value.
-    pub points: Vec<(u64, f64)>,
-    /// The limit to compare with, if there is one.
-    pub limit: Option<f64>,
-    /// The limit's label.
-    pub limit_label: String,
-}
-
-/// The debrief.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct DebriefView {
-    /// Passed or not, in words.
-    pub heading: String,
-    /// Passed or not.
-    pub passed: bool,
-    /// One or two sentences that sum it up.
-    pub summary: String,
-    /// The number under which exactly this drill can be asked for again.
-    pub seed: String,
-    /// Everything that was varied in it; empty when nothing was.
-    pub variation: String,
-    /// How often the learner went back; empty if never.
-    pub rewound: String,
-    /// Criteria.
-    pub criteria: Vec<CriterionView>,
-    /// Findings, first things first.
-    pub findings: Vec<FindingView>,
-    /// What was foretold; it counts for nothing.
-    pub predictions: CalibrationView,
-    /// Timeline rows.
-    pub tracks: Vec<TrackView>,
-    /// Curves.
-    pub series: Vec<SeriesView>,
-    /// Length of the drill in milliseconds.
-    pub length_ms: u64,
-    /// What was done, line by line.
-    pub log: Vec<LogLine>,
 }

@@ -298,26 +298,29 @@ impl Plant {
     ) -> Readings {
         let solution = self.solver.solve();
         let wiring = &self.wiring;
-        let points = wiring.points.iter().map(|p| PointReading {
-            volts: p
-                .hots
-                .iter()
-                .map(|h| volts_to_neutral(solution, *h, p.neutral))
-                .fold(0.0, f64::max),
-            volts_across: match p.hots.as_slice() {
-                [one, two] => solution.volts_between(*one, *two),
-                _ => 0.0,
-            },
-            volts_to_earth: p
-                .hots
-                .iter()
-                .filter_map(|h| solution.volts(*h))
-                .reduce(f64::max),
-            fed: p
-                .hots
-                .iter()
-                .map(|h| fed_at(solution, wiring, *h))
-                .fold(Fed::default(), Fed::or),
+        let points = wiring.points.iter().map(|p| {
+            let leg = |hot: Option<&NodeId>| {
+                hot.map_or(0.0, |h| volts_to_neutral(solution, *h, p.neutral))
+            };
+            let legs_v = [leg(p.hots.first()), leg(p.hots.get(1))];
+            PointReading {
+                volts: legs_v[0].max(legs_v[1]),
+                legs_v,
+                volts_across: match p.hots.as_slice() {
+                    [one, two] => solution.volts_between(*one, *two),
+                    _ => 0.0,
+                },
+                volts_to_earth: p
+                    .hots
+                    .iter()
+                    .filter_map(|h| solution.volts(*h))
+                    .reduce(f64::max),
+                fed: p
+                    .hots
+                    .iter()
+                    .map(|h| fed_at(solution, wiring, *h))
+                    .fold(Fed::default(), Fed::or),
+            }
         });
         let amps = wiring.meters.iter().map(|m| {
             m.branches

@@ -42,6 +42,8 @@ pub struct Range {
 pub struct PointReading {
     /// The higher of its hots' volts to neutral.
     pub volts: f64,
+    /// Volts to neutral of its first and its second hot; 0 for one that isn't there.
+    pub legs_v: [f64; 2],
     /// Volts between its two hots; 0 where there is one.
     pub volts_across: f64,
     /// The higher of its hots' volts to remote earth; `None` where its island isn't referenced to earth.

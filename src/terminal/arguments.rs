@@ -54,6 +54,10 @@ pub(super) enum Ask {
     ///
     /// A folder stands for every file in it, and is told as a roster: one row for each run.
     Mark(Mark),
+    /// Walks through the debrief of a saved run, page by page.
+    ///
+    /// What you say on the first two pages is kept in the run's file and isn't marked.
+    Debrief(Debrief),
     /// Reads scenario files, reports every fault, and proves what holds of each drill.
     Check(Check),
     /// Shows the readings of a site with its controls in given positions.
@@ -164,6 +168,20 @@ pub(super) struct Mark {
     /// Prints one JSON document instead of text.
     #[arg(long)]
     pub(super) json: bool,
+}
+
+/// Which debrief, and in what form.
+#[derive(Debug, Args)]
+pub(super) struct Debrief {
+    /// Run file.
+    #[arg(value_name = "FILE")]
+    pub(super) file: PathBuf,
+    /// Prints everything at once as one JSON document.
+    #[arg(long)]
+    pub(super) json: bool,
+    /// Writes the curves to a file as comma-separated values, a row for each second, and stops there.
+    #[arg(long, value_name = "FILE", conflicts_with = "json")]
+    pub(super) series: Option<PathBuf>,
 }
 
 /// What to check, and how.

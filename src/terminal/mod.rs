@@ -7,6 +7,7 @@
 mod actions;
 mod arguments;
 mod check;
+mod debrief;
 mod evidence;
 mod faults;
 mod learners;
@@ -176,6 +177,7 @@ fn report(
         Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
         Ask::Mark(ask) => roster::mark(ask, &library, output),
+        Ask::Debrief(ask) => debrief::run(ask, &library, typed, input, output),
         Ask::Check(ask) => check::run(ask, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
         Ask::Evidence { what } => evidence::run(what, output),

@@ -9,13 +9,13 @@ use std::fs;
 use std::io::BufRead;
 use std::path::Path;
 
-use crate::file::{Library, Source, write_run};
+use crate::file::{Library, Source};
 use crate::session::{Command, Notice, Practice, Rewind, Session, parse_clock, play};
 use crate::words::{Arg, Message};
 
 use super::arguments::Play;
 use super::output::Output;
-use super::{BAD_INPUT, DONE, NOT_PASSED, faults, predict, report, variations};
+use super::{BAD_INPUT, DONE, NOT_PASSED, debrief, faults, predict, report, variations};
 
 /// The grammar of an action line.
 const GRAMMAR: [&str; 9] = [
@@ -53,7 +53,7 @@ pub(super) fn run(
 ) -> u8 {
     match &ask.actions {
         Some(file) => from_file(ask, file, &library, output),
-        None => by_hand(ask, library, typed, input, output),
+        None => by_hand(ask, library, Lines { input, typed }, output),
     }
 }
 
@@ -80,6 +80,9 @@ fn from_file(ask: &Play, file: &Path, library: &Library, output: &mut Output<'_>
                 }
                 output.blank();
             }
+            let view = played.session.debrief().unwrap_or_default();
+            let lines = report::debrief(&output.words, &view);
+            output.lines(&lines);
             end(&played.session, ask, output)
         }
         Err(wrong) => faults::print_and_stop(&wrong, output),
@@ -95,13 +98,7 @@ pub(super) fn unknown_drill(name: &str, library: &Library, output: &mut Output<'
     BAD_INPUT
 }
 
-fn by_hand(
-    ask: &Play,
-    library: Library,
-    typed: bool,
-    input: &mut dyn BufRead,
-    output: &mut Output<'_>,
-) -> u8 {
+fn by_hand(ask: &Play, library: Library, mut lines: Lines<'_>, output: &mut Output<'_>) -> u8 {
     let seed = match seed(ask, &library, output) {
         Ok(seed) => seed,
         Err(status) => return status,
@@ -112,12 +109,12 @@ fn by_hand(
         Practice::Coached
     };
     let mut session = Session::new(library, output.words.tag()).asking();
-    let open = Command::Open {
+    let command = Command::Open {
         drill: ask.name.clone(),
         practice,
         seed,
     };
-    if let Some(Notice::Unknown(text)) = session.apply(open).first() {
+    if let Some(Notice::Unknown(text)) = session.apply(command).first() {
         output.error(text);
         return BAD_INPUT;
     }
@@ -126,37 +123,82 @@ fn by_hand(
         output.say_error(&error);
         return BAD_INPUT;
     }
-    let opening = report::opening(&output.words, &session, practice);
+    begin(&session, practice, output);
+    if rehearse(
+        &mut session,
+        practice,
+        ask.save.as_deref(),
+        &mut lines,
+        output,
+    ) {
+        return end(&session, ask, output);
+    }
+    output.say_id("terminal-left");
+    NOT_PASSED
+}
+
+/// Tells what a drill that was opened just now is about, and asks what is asked.
+fn begin(session: &Session, practice: Practice, output: &mut Output<'_>) {
+    let opening = report::opening(&output.words, session, practice);
     output.lines(&opening);
-    predict::ask(&session, output);
-    while session.verdict().is_none() {
-        output.prompt(&session.log().clock);
-        let line = next_line(input);
-        if !typed {
-            output.line(line.as_deref().unwrap_or_default());
-        }
-        match line.as_deref() {
-            Some("another") => {
-                session.apply(Command::Another);
-                let opening = report::opening(&output.words, &session, practice);
-                output.lines(&opening);
-                predict::ask(&session, output);
+    predict::ask(session, output);
+}
+
+/// Plays line by line to the verdict and through the debrief, as often as the learner goes back from there; says whether they stayed to its end.
+pub(super) fn rehearse(
+    session: &mut Session,
+    practice: Practice,
+    file: Option<&Path>,
+    lines: &mut Lines<'_>,
+    output: &mut Output<'_>,
+) -> bool {
+    loop {
+        while session.verdict().is_none() {
+            output.prompt(&session.log().clock);
+            let line = lines.next(output);
+            match line.as_deref() {
+                Some("another") => {
+                    session.apply(Command::Another);
+                    begin(session, practice, output);
+                }
+                Some("quit") => return false,
+                line => step(session, line.unwrap_or("finish"), output),
             }
-            Some("quit") => {
-                output.say_id("terminal-left");
-                return NOT_PASSED;
+            // The last line's failure is told with the verdict.
+            if session.verdict().is_none()
+                && let Err(error) = save(session, file)
+            {
+                output.say_error(&error);
             }
-            line => step(&mut session, line.unwrap_or("finish"), output),
         }
-        // The last line's failure is told with the verdict.
-        if session.verdict().is_none()
-            && let Err(error) = save(&session, ask.save.as_deref())
-        {
-            output.say_error(&error);
+        output.blank();
+        if debrief::walk(session, lines, output) {
+            return true;
         }
     }
-    output.blank();
-    end(&session, ask, output)
+}
+
+/// Lines as they are typed, or as they are piped in.
+pub(super) struct Lines<'a> {
+    /// Where they come from.
+    pub(super) input: &'a mut dyn BufRead,
+    /// Whether a person types them, so that they stand on the screen already.
+    pub(super) typed: bool,
+}
+
+impl Lines<'_> {
+    /// The next line without white space around it; `None` at the end of the input.
+    pub(super) fn next(&mut self, output: &mut Output<'_>) -> Option<String> {
+        let mut bytes = Vec::new();
+        let line = match self.input.read_until(b'\n', &mut bytes) {
+            Ok(1..) => Some(String::from_utf8_lossy(&bytes).trim().to_owned()),
+            Ok(0) | Err(_) => None,
+        };
+        if !self.typed {
+            output.line(line.as_deref().unwrap_or_default());
+        }
+        line
+    }
 }
 
 /// The seed that was asked for, outright or by a variant's name; otherwise the status to end with.
@@ -171,15 +213,6 @@ fn seed(ask: &Play, library: &Library, output: &mut Output<'_>) -> Result<u64, u
         output.say_error(&wrong);
         BAD_INPUT
     })
-}
-
-/// The next line without white space around it; `None` at the end of the input.
-fn next_line(input: &mut dyn BufRead) -> Option<String> {
-    let mut bytes = Vec::new();
-    match input.read_until(b'\n', &mut bytes) {
-        Ok(1..) => Some(String::from_utf8_lossy(&bytes).trim().to_owned()),
-        Ok(0) | Err(_) => None,
-    }
 }
 
 /// Does what one line asks, and tells what followed.
@@ -309,11 +342,8 @@ fn tell(session: &mut Session, seen: usize, notices: &[Notice], output: &mut Out
     }
 }
 
-/// Prints the debrief and saves the run; the status to end with.
+/// Saves the run; the status to end with.
 fn end(session: &Session, ask: &Play, output: &mut Output<'_>) -> u8 {
-    let view = session.debrief().unwrap_or_default();
-    let lines = report::debrief(&output.words, &view);
-    output.lines(&lines);
     if let Err(error) = save(session, ask.save.as_deref()) {
         output.say_error(&error);
         output.say_error(&Message::new("terminal-saved-not"));
@@ -324,18 +354,31 @@ fn end(session: &Session, ask: &Play, output: &mut Output<'_>) -> u8 {
         output.blank();
         output.say(&Message::new("terminal-saved").with("file", file));
     }
-    if view.passed { DONE } else { NOT_PASSED }
+    passed(session)
+}
+
+/// The status of a drill that is over.
+pub(super) fn passed(session: &Session) -> u8 {
+    if session.verdict().is_some_and(|v| v.passed) {
+        DONE
+    } else {
+        NOT_PASSED
+    }
 }
 
 /// Writes the run as far as it has come, if that was asked for; otherwise says what went wrong.
 fn save(session: &Session, file: Option<&Path>) -> Result<(), Message> {
-    let (Some(file), Some(drill)) = (file, session.drill()) else {
+    let (Some(file), Some(text)) = (file, session.saved()) else {
         return Ok(());
     };
+    write(file, &text)
+}
+
+/// Writes a file whole or not at all; otherwise says what went wrong.
+pub(super) fn write(file: &Path, text: &str) -> Result<(), Message> {
     // Beside it first, then in its place: a machine that stops leaves the old file or the new one, never half of one.
     let mut beside = file.as_os_str().to_owned();
     beside.push(".part");
-    let text = write_run(drill.run(), drill.scenario());
     let written = fs::write(&beside, text).and_then(|()| fs::rename(&beside, file));
     written.map_err(|error| super::unwritable(file, &error))
 }

@@ -223,6 +223,16 @@ pub(super) fn consequence(words: &Words, view: &ConsequenceView) -> Vec<String> 
 
 /// The verdict with everything it rests on.
 pub(super) fn debrief(words: &Words, view: &DebriefView) -> Vec<String> {
+    [
+        verdict(words, view),
+        vec![String::new()],
+        findings(words, view),
+    ]
+    .concat()
+}
+
+/// The verdict, the criteria and the predictions.
+pub(super) fn verdict(words: &Words, view: &DebriefView) -> Vec<String> {
     let mut lines = vec![
         view.heading.clone(),
         view.summary.clone(),
@@ -245,9 +255,14 @@ pub(super) fn debrief(words: &Words, view: &DebriefView) -> Vec<String> {
         ));
     }
     lines.extend(predict::debrief(words, &view.predictions));
-    lines.push(String::new());
+    lines
+}
+
+/// What was found, each with the way of the energy.
+pub(super) fn findings(words: &Words, view: &DebriefView) -> Vec<String> {
     let n_findings = i64::try_from(view.findings.len()).unwrap_or(i64::MAX);
-    lines.push(words.say(&Message::new("terminal-findings").with("count", Arg::Count(n_findings))));
+    let count = Message::new("terminal-findings").with("count", Arg::Count(n_findings));
+    let mut lines = vec![words.say(&count)];
     for (index, finding) in view.findings.iter().enumerate() {
         lines.push(String::new());
         lines.extend(finding_lines(words, index + 1, finding));

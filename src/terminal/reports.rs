@@ -150,7 +150,7 @@ pub(super) fn languages(output: &mut Output<'_>) -> u8 {
     status
 }
 
-fn verdict_json(file: &str, view: &DebriefView) -> Value {
+pub(super) fn verdict_json(file: &str, view: &DebriefView) -> Value {
     let stage =
         |stage: &StageView| json!({ "at": stage.at, "text": stage.text, "value": stage.value });
     let criteria: Vec<Value> = view

@@ -221,7 +221,13 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.stage = 0;
             desk.arrivals += 1;
         }
-        Command::Do(_) | Command::Wait(_) | Command::WaitForEvent | Command::Speak(_) => {}
+        Command::Do(_)
+        | Command::Wait(_)
+        | Command::WaitForEvent
+        | Command::Speak(_)
+        | Command::Onward
+        | Command::Back
+        | Command::Reflect(_) => {}
     }
     if !held && holds(session) {
         desk.stage = 0;

@@ -33,6 +33,8 @@ mod cords;
 #[cfg(test)]
 mod coverage;
 #[cfg(test)]
+mod debrief;
+#[cfg(test)]
 mod drills;
 #[cfg(test)]
 mod drills_sources;

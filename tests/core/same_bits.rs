@@ -6,7 +6,7 @@ use crate::playing::{every_bit, list, play_text, shipped};
 
 /// SHA-256 over every bit of every moment of the runs below.
 /// It changes when the model, a shipped scenario or a list of actions changes, and then only by intention.
-const GOLDEN: &str = "fb2e0d0e460425e9fc2b1232b814ee570ec897db462d800d0c2c5ea630088e45";
+const GOLDEN: &str = "735dddc5fac14954e4bc4db6de1ac7e329dee111904d77f6e2698882bc72e97b";
 
 const LISTS: &[(&str, &str)] = &[
     ("slide-branches-first", "there-and-back"),

@@ -49,6 +49,13 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("close-", &[""], "session, from a place"),
     ("caution-", &[""], "session, by number"),
     ("variation-", &[""], "session, from the change of a variant"),
+    (
+        "debrief-",
+        &["-title", "-ask"],
+        "session, from the page of the debrief",
+    ),
+    ("series-", &[""], "session, from what a curve is of"),
+    ("skill-", &[""], "session, from the outcome of a drill"),
     ("way-", &[""], "session, from the way a drill is about"),
     ("track-", &[""], "session, from whom a drill is for"),
     ("lesson-", &["-title", "-about"], "session, from a lesson"),

@@ -175,10 +175,10 @@ debrief-summary-not-passed = { $findings ->
 track-line = Line at the crew's pole
 track-house = Panel
 track-inlet = Power inlet
-series-load = Generator load, watts
+series-load = Generator load
 series-load-limit = rated load
-series-line = Line at the crew's pole, volts
-series-air = Carbon monoxide indoors, parts per million
+series-line = Line at the crew's pole
+series-air = Carbon monoxide indoors
 series-air-limit = alarm point
 
 # Equipment of the house, from afar and close.
@@ -262,3 +262,44 @@ answer-generator = the generator
 answer-battery = the battery
 answer-several = more than one source
 answer-nothing = nothing
+
+# The debrief, page by page: the learner's own words first, the verdict last.
+debrief-happened-title = What happened
+debrief-happened-ask = What happened, in your own words? Below is what was done, and nothing more.
+debrief-felt-title = How it felt
+debrief-felt-ask = How did it feel? Where were you sure, and where were you not? Nothing you say here is marked.
+debrief-why-title = Why
+debrief-why-ask = Here is what was found, each at its moment, and what the machines did.
+debrief-next-title = What next
+debrief-next-ask = Practice these next.
+debrief-next-new = The drill you just did does not ask for it. It comes next.
+debrief-verdict-title = The verdict
+debrief-verdict-ask = This is what the run comes to.
+
+# Skills: what can be practiced next.
+skill-place-engine = Place the engine and keep gas out
+skill-isolate = Part the house from the line before you feed it
+skill-show-source = Show what each part is fed by
+skill-choose-loads = Choose loads that the source can carry, one after another
+skill-choose-cords = Choose, lay and check cords
+skill-run-engine = Start, load, refuel, cool and stop the engine
+skill-go-back = Go back to the utility without an overlap
+skill-recognize = Spot unsafe wiring, refuse it and make it safe
+skill-grounding = Match neutral, ground and ground-fault devices
+skill-emergency = Act in an emergency
+skill-explain-harm = Explain how harm travels to others
+skill-lock-out = Lock out and test before you service a set
+skill-dead-line = Make a line dead, tagged, tested and grounded
+skill-release = Take grounds off and give the line back
+skill-second-source = Find a second source and part it
+skill-hand-over = Brief others and hand over
+
+# Curves.
+series-battery = Battery load
+series-solar = Solar output
+series-leg-one = Panel, first leg
+series-leg-two = Panel, second leg
+series-frequency = Generator frequency
+series-air-garage = Carbon monoxide in the garage
+series-air-next-door = Carbon monoxide next door
+series-heat-limit = most its insulation stands

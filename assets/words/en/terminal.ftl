@@ -266,3 +266,14 @@ roster-not-marked = { $files ->
     [one] One file could not be marked:
    *[other] { $files } files could not be marked:
 }
+
+# The debrief, page by page. $title is the page's own, $text what the learner said.
+terminal-debrief-page = { $number }. { $title }
+terminal-debrief-said = You said: { $text }
+terminal-debrief-on = Type what you want to say, or nothing, and go on with enter. “back” goes back a page.
+terminal-debrief-stood = What stands otherwise at the end than at the start:
+terminal-debrief-curves = How far it went, by the second:
+terminal-debrief-peak = { $label }: { $value } at most, at { $clock }.
+terminal-debrief-peak-limit = { $label }: { $value } at most, at { $clock }. For comparison, { $what }: { $limit }.
+# $skill is what to practice, $title and $drill the drill that trains it.
+terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).

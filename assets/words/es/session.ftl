@@ -175,10 +175,10 @@ debrief-summary-not-passed = { $findings ->
 track-line = Línea en el poste de la cuadrilla
 track-house = Tablero
 track-inlet = Entrada de corriente
-series-load = Carga del generador, en vatios
+series-load = Carga del generador
 series-load-limit = capacidad del generador
-series-line = Línea en el poste de la cuadrilla, en voltios
-series-air = Monóxido de carbono en la casa, en partes por millón
+series-line = Línea en el poste de la cuadrilla
+series-air = Monóxido de carbono en la casa
 series-air-limit = punto de alarma
 
 # Equipo de la casa, de lejos y de cerca.
@@ -262,3 +262,44 @@ answer-generator = el generador
 answer-battery = la batería
 answer-several = más de una fuente
 answer-nothing = nada
+
+# El repaso, página por página: primero las palabras de quien aprende, al final el resultado.
+debrief-happened-title = Qué pasó
+debrief-happened-ask = ¿Qué pasó, en sus palabras? Abajo está lo que se hizo, y nada más.
+debrief-felt-title = Cómo se sintió
+debrief-felt-ask = ¿Cómo se sintió? ¿Dónde tenías seguridad y dónde no? Nada de lo que digas aquí se califica.
+debrief-why-title = Por qué
+debrief-why-ask = Aquí está lo que se encontró, cada cosa en su momento, y lo que hicieron las máquinas.
+debrief-next-title = Qué sigue
+debrief-next-ask = Practique esto ahora.
+debrief-next-new = El simulacro que acaba de hacer no lo pide. Es lo que sigue.
+debrief-verdict-title = El resultado
+debrief-verdict-ask = Esto es lo que resulta de esta ejecución.
+
+# Destrezas: lo que se puede practicar después.
+skill-place-engine = Ubicar el generador y no dejar entrar el gas
+skill-isolate = Separar la casa de la línea antes de alimentarla
+skill-show-source = Mostrar qué alimenta cada parte
+skill-choose-loads = Elegir cargas que la fuente aguante, una tras otra
+skill-choose-cords = Elegir, tender y revisar los cables
+skill-run-engine = Arrancar, cargar, reabastecer, enfriar y parar el motor
+skill-go-back = Volver a la red sin que se crucen las fuentes
+skill-recognize = Reconocer una instalación insegura, rechazarla y dejarla segura
+skill-grounding = Combinar bien neutro, tierra y protectores de falla a tierra
+skill-emergency = Actuar en una emergencia
+skill-explain-harm = Explicar cómo llega el daño a otros
+skill-lock-out = Bloquear y probar antes de dar servicio a un generador
+skill-dead-line = Dejar una línea muerta, rotulada, probada y puesta a tierra
+skill-release = Quitar las tierras y devolver la línea
+skill-second-source = Encontrar otra fuente y separarla
+skill-hand-over = Explicar a otros y entregar
+
+# Curvas.
+series-battery = Carga de la batería
+series-solar = Producción solar
+series-leg-one = Tablero, primera fase
+series-leg-two = Tablero, segunda fase
+series-frequency = Frecuencia del generador
+series-air-garage = Monóxido de carbono en el garaje
+series-air-next-door = Monóxido de carbono en la casa de al lado
+series-heat-limit = lo más que aguanta su aislamiento

@@ -249,3 +249,14 @@ roster-not-marked = { $files ->
     [one] No se pudo evaluar un archivo:
    *[other] No se pudieron evaluar { $files } archivos:
 }
+
+# El repaso, página por página. $title es el de la página, $text lo que dijo quien aprende.
+terminal-debrief-page = { $number }. { $title }
+terminal-debrief-said = Usted dijo: { $text }
+terminal-debrief-on = Escriba lo que quiera decir, o nada, y siga con Intro. “back” vuelve una página.
+terminal-debrief-stood = Lo que al final está distinto que al principio:
+terminal-debrief-curves = Hasta dónde llegó, segundo a segundo:
+terminal-debrief-peak = { $label }: a lo más { $value }, a los { $clock }.
+terminal-debrief-peak-limit = { $label }: a lo más { $value }, a los { $clock }. Para comparar, { $what }: { $limit }.
+# $skill es lo que se practica, $title y $drill el simulacro que lo enseña.
+terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).

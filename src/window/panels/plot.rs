@@ -16,7 +16,7 @@ const HEIGHT: f32 = 118.0;
 
 /// One curve.
 pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
-    subheading(ui, &view.label);
+    subheading(ui, &format!("{}, {}", view.label, view.unit));
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
     let painter = ui.painter_at(rect);
     let area = Rect::from_min_max(
@@ -60,7 +60,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
     let line: Vec<egui::Pos2> = view
         .points
         .iter()
-        .map(|(at, value)| pos2(scale.x(*at), y(*value)))
+        .map(|(second, value)| pos2(scale.x(*second * 1000), y(*value)))
         .collect();
     painter.line(line, Stroke::new(2.2, theme::ORANGE.egui()));
     axis(&painter, area, &scale);

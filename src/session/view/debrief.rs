@@ -1,0 +1,205 @@
+//! The debrief, page by page.
+
+use super::{CalibrationView, Fed, LogLine, StageView};
+
+/// A criterion of the debrief.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct CriterionView {
+    /// Name.
+    pub title: String,
+    /// Met or not.
+    pub met: bool,
+    /// Whether a breach of it fails the run by itself.
+    pub critical: bool,
+    /// What it asks, in a sentence.
+    pub text: String,
+}
+
+/// A finding, explained.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct FindingView {
+    /// Rule id.
+    pub rule: String,
+    /// Drill clock.
+    pub clock: String,
+    /// Drill clock in milliseconds.
+    pub clock_ms: u64,
+    /// Whether it belongs to a critical criterion.
+    pub critical: bool,
+    /// What happened.
+    pub what: String,
+    /// The way of energy, stage by stage, with numbers.
+    pub path: Vec<StageView>,
+    /// Why it matters.
+    pub why: String,
+    /// What to do instead.
+    pub instead: String,
+    /// Source: standard or publication with its section, and how it is known.
+    pub source: String,
+}
+
+/// A row of the timeline: one thing over time.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct TrackView {
+    /// Label.
+    pub label: String,
+    /// Stretches: from and to in milliseconds, what feeds it, the word.
+    pub stretches: Vec<(u64, u64, Fed, String)>,
+}
+
+/// A curve of the debrief: one reading at whole seconds of the drill clock.
+///
+/// A second whose value is that of the seconds before and after it is left out.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct SeriesView {
+    /// Its name, as the head of a column.
+    pub name: String,
+    /// What it is of.
+    pub label: String,
+    /// The sign of its unit.
+    pub unit: &'static str,
+    /// Seconds and value.
+    pub points: Vec<(u64, f64)>,
+    /// The rating or limit to compare with, if there is one.
+    pub limit: Option<f64>,
+    /// What that is.
+    pub limit_label: String,
+}
+
+impl SeriesView {
+    /// The value at a second.
+    pub fn at(&self, second: u64) -> f64 {
+        let until = self.points.partition_point(|(at, _)| *at <= second);
+        let last = until.checked_sub(1).and_then(|i| self.points.get(i));
+        last.map_or(0.0, |(_, value)| *value)
+    }
+}
+
+/// A page of the debrief, in the order in which a learner comes to them: their own words first, the verdict last.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum Phase {
+    /// What happened, in the learner's words, beside the facts.
+    #[default]
+    Happened,
+    /// How it felt.
+    Felt,
+    /// Why: what was found, at its moment, and the curves.
+    Why,
+    /// What to practice next.
+    Next,
+    /// The verdict.
+    Verdict,
+}
+
+/// All pages, in their order.
+pub const PHASES: [Phase; 5] = [
+    Phase::Happened,
+    Phase::Felt,
+    Phase::Why,
+    Phase::Next,
+    Phase::Verdict,
+];
+
+impl Phase {
+    /// Its name in word files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Happened => "happened",
+            Self::Felt => "felt",
+            Self::Why => "why",
+            Self::Next => "next",
+            Self::Verdict => "verdict",
+        }
+    }
+}
+
+/// What stands at the head of a page of the debrief.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct PageView {
+    /// The page.
+    pub phase: Phase,
+    /// Its title.
+    pub title: String,
+    /// What the learner is asked there, or what the page tells.
+    pub ask: String,
+    /// Whether the learner answers in their own words.
+    pub answers: bool,
+    /// What they said; it isn't marked.
+    pub said: String,
+}
+
+/// How something stood at the start and stands at the end.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct StoodView {
+    /// What.
+    pub label: String,
+    /// At the start.
+    pub start: String,
+    /// At the end.
+    pub end: String,
+}
+
+/// Where a finding is pinned to the curves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct PinView {
+    /// The whole second of the drill clock in which it began.
+    pub second: u64,
+    /// Its place among the findings: `Rewind::Finding` goes back to before it.
+    pub finding: usize,
+}
+
+/// Something to practice next.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct NextView {
+    /// Name of the skill.
+    pub skill: String,
+    /// The skill in words.
+    pub title: String,
+    /// Why it is named here.
+    pub because: String,
+    /// Name of the drill that trains it.
+    pub drill: String,
+    /// Its title.
+    pub drill_title: String,
+}
+
+/// The debrief.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct DebriefView {
+    /// The page that is open; what belongs to a later one isn't shown yet.
+    pub phase: Phase,
+    /// The head of each page, in their order.
+    pub pages: Vec<PageView>,
+    /// What stands otherwise at the end than at the start.
+    pub stood: Vec<StoodView>,
+    /// Where the findings are pinned to the curves.
+    pub pins: Vec<PinView>,
+    /// What to practice next, three things at most.
+    pub next: Vec<NextView>,
+    /// Passed or not, in words.
+    pub heading: String,
+    /// Passed or not.
+    pub passed: bool,
+    /// One or two sentences that sum it up.
+    pub summary: String,
+    /// The number under which exactly this drill can be asked for again.
+    pub seed: String,
+    /// Everything that was varied in it; empty when nothing was.
+    pub variation: String,
+    /// How often the learner went back; empty if never.
+    pub rewound: String,
+    /// Criteria.
+    pub criteria: Vec<CriterionView>,
+    /// Findings, first things first.
+    pub findings: Vec<FindingView>,
+    /// What was foretold; it counts for nothing.
+    pub predictions: CalibrationView,
+    /// Timeline rows.
+    pub tracks: Vec<TrackView>,
+    /// Curves.
+    pub series: Vec<SeriesView>,
+    /// Length of the drill in milliseconds.
+    pub length_ms: u64,
+    /// What was done, line by line.
+    pub log: Vec<LogLine>,
+}

@@ -1,0 +1,208 @@
+//! The debrief as text: one page after another, the learner's own words first and the verdict last.
+//!
+//! A line on the first two pages is kept; on any page an empty line goes on and `back` goes back.
+//! Where the input ends, the pages that are left follow each other.
+//!
+//! - `--json`: what `mark` gives for a run, and `pages` (`phase`, `title`, `said`), `stood` (`label`, `start`, `end`), `pins` (`second`, `finding`), `next` (`skill`, `title`, `because`, `drill`), `series` (`name`, `label`, `unit`, `limit`, `points` as pairs of second and value; between two points a value runs straight).
+//! - `--series`: a head with each curve's name and unit, then a row for each whole second.
+
+use std::io::BufRead;
+use std::path::Path;
+
+use serde_json::Value;
+use serde_json::json;
+
+use crate::file::{Library, Source};
+use crate::session::view::{DebriefView, Phase, SeriesView};
+use crate::session::{Command, Practice, Session, replay};
+use crate::units::DrillTime;
+use crate::words::{Arg, Message, Words};
+
+use super::arguments::Debrief;
+use super::output::Output;
+use super::play::Lines;
+use super::{BAD_INPUT, DONE, JSON_VERSION, faults, play, report, reports};
+
+/// The debrief of a saved run; the status to end with.
+pub(super) fn run(
+    ask: &Debrief,
+    library: &Library,
+    typed: bool,
+    input: &mut dyn BufRead,
+    output: &mut Output<'_>,
+) -> u8 {
+    let file = ask.file.display().to_string();
+    let text = match super::text_of(&ask.file) {
+        Ok(text) => text,
+        Err(wrong) => return faults::print_and_stop(&[*wrong], output),
+    };
+    let source = Source {
+        file: &file,
+        text: &text,
+    };
+    let mut session = match replay(library, output.words.tag(), source) {
+        Ok(played) => played.session,
+        Err(wrong) => return faults::print_and_stop(&wrong, output),
+    };
+    let view = session.debrief().unwrap_or_default();
+    if let Some(path) = &ask.series {
+        return write(path, &comma_separated(&view), DONE, output);
+    }
+    if ask.json {
+        reports::print_json(&as_json(&file, &view), output);
+        return play::passed(&session);
+    }
+    let mut lines = Lines { input, typed };
+    play::rehearse(&mut session, Practice::Coached, None, &mut lines, output);
+    let went_back = session.debrief().is_none_or(|v| !v.rewound.is_empty());
+    match session.saved().filter(|saved| !went_back && *saved != text) {
+        Some(saved) => write(&ask.file, &saved, play::passed(&session), output),
+        None => play::passed(&session),
+    }
+}
+
+/// Writes a file and says so; `status` unless that went wrong.
+fn write(path: &Path, text: &str, status: u8, output: &mut Output<'_>) -> u8 {
+    if let Err(error) = play::write(path, text) {
+        output.say_error(&error);
+        return BAD_INPUT;
+    }
+    let file = Arg::Verbatim(path.display().to_string());
+    output.say(&Message::new("check-written").with("path", file));
+    status
+}
+
+/// Walks through the pages to the end of the last; says whether the drill is still over then.
+pub(super) fn walk(session: &mut Session, lines: &mut Lines<'_>, output: &mut Output<'_>) -> bool {
+    let mut ended = false;
+    loop {
+        let Some(view) = session.debrief() else {
+            return false;
+        };
+        let page = page(&output.words, &view);
+        output.lines(&page);
+        if view.phase == Phase::Verdict {
+            return true;
+        }
+        let line = if ended {
+            None
+        } else {
+            output.say_id("terminal-debrief-on");
+            output.prompt(&session.log().clock);
+            lines.next(output)
+        };
+        ended = line.is_none();
+        output.blank();
+        match line.as_deref() {
+            Some("back") => session.apply(Command::Back),
+            None | Some("") => session.apply(Command::Onward),
+            Some(words) => {
+                session.apply(Command::Reflect(words.to_owned()));
+                session.apply(Command::Onward)
+            }
+        };
+    }
+}
+
+/// The page that is open.
+fn page(words: &Words, view: &DebriefView) -> Vec<String> {
+    let heads = view.pages.iter().zip(1_i64..);
+    let mut lines = Vec::new();
+    for (head, number) in heads.filter(|(head, _)| head.phase == view.phase) {
+        let title = Message::new("terminal-debrief-page")
+            .with("number", Arg::Count(number))
+            .with("title", Arg::Verbatim(head.title.clone()));
+        lines.extend([words.say(&title), head.ask.clone()]);
+        if !head.said.is_empty() {
+            lines.push(report::with(
+                words,
+                "terminal-debrief-said",
+                "text",
+                &head.said,
+            ));
+        }
+    }
+    match view.phase {
+        Phase::Happened => {
+            lines.extend(view.log.iter().map(|l| report::log_line(words, l)));
+            lines.push(words.say_id("terminal-debrief-stood"));
+            let stood = view.stood.iter();
+            lines.extend(stood.map(|s| format!("  {}: {} → {}", s.label, s.start, s.end)));
+        }
+        Phase::Felt => {}
+        Phase::Why => {
+            lines.extend(report::findings(words, view));
+            lines.extend([String::new(), words.say_id("terminal-debrief-curves")]);
+            lines.extend(view.series.iter().map(|s| format!("  {}", peak(words, s))));
+        }
+        Phase::Next => {
+            for next in &view.next {
+                let text = Message::new("terminal-debrief-next")
+                    .with("skill", Arg::Verbatim(next.title.clone()))
+                    .with("title", Arg::Verbatim(next.drill_title.clone()))
+                    .with("drill", Arg::Verbatim(next.drill.clone()));
+                lines.push(format!("  {}", words.say(&text)));
+                lines.push(format!("    {}", next.because));
+            }
+        }
+        Phase::Verdict => lines.extend(report::verdict(words, view)),
+    }
+    lines
+}
+
+/// The highest point of a curve, beside its limit.
+fn peak(words: &Words, series: &SeriesView) -> String {
+    let most = series.points.iter().max_by(|a, b| a.1.total_cmp(&b.1));
+    let (second, value) = most.copied().unwrap_or_default();
+    let amount = |value: f64| Arg::Verbatim(format!("{value:.0} {}", series.unit));
+    let message = match series.limit {
+        Some(limit) => Message::new("terminal-debrief-peak-limit")
+            .with("limit", amount(limit))
+            .with("what", Arg::Verbatim(series.limit_label.clone())),
+        None => Message::new("terminal-debrief-peak"),
+    };
+    let message = message
+        .with("label", Arg::Verbatim(series.label.clone()))
+        .with("value", amount(value))
+        .with("clock", Arg::Clock(DrillTime::from_secs(second)));
+    words.say(&message)
+}
+
+fn as_json(file: &str, view: &DebriefView) -> Value {
+    let pages = view
+        .pages
+        .iter()
+        .map(|p| json!({ "phase": p.phase.name(), "title": p.title, "said": p.said }));
+    let stood = view.stood.iter();
+    let stood = stood.map(|s| json!({ "label": s.label, "start": s.start, "end": s.end }));
+    let pins = view.pins.iter();
+    let pins = pins.map(|p| json!({ "second": p.second, "finding": p.finding }));
+    let next = view.next.iter().map(
+        |n| json!({ "skill": n.skill, "title": n.title, "because": n.because, "drill": n.drill }),
+    );
+    let series = view.series.iter().map(|s| {
+        json!({
+            "name": s.name, "label": s.label, "unit": s.unit, "limit": s.limit, "points": s.points,
+        })
+    });
+    json!({
+        "version": JSON_VERSION, "run": reports::verdict_json(file, view),
+        "pages": pages.collect::<Vec<Value>>(), "stood": stood.collect::<Vec<Value>>(),
+        "pins": pins.collect::<Vec<Value>>(), "next": next.collect::<Vec<Value>>(),
+        "series": series.collect::<Vec<Value>>(),
+    })
+}
+
+/// The curves, a column for each and a row for each whole second.
+fn comma_separated(view: &DebriefView) -> String {
+    let heads = view.series.iter().map(|s| format!("{} {}", s.name, s.unit));
+    let head: Vec<String> = ["second".to_owned()].into_iter().chain(heads).collect();
+    let mut rows = vec![head.join(",")];
+    for second in 0..=view.length_ms / 1000 {
+        let values = view.series.iter().map(|s| format!("{:.3}", s.at(second)));
+        let row: Vec<String> = [second.to_string()].into_iter().chain(values).collect();
+        rows.push(row.join(","));
+    }
+    rows.push(String::new());
+    rows.join("\n")
+}
