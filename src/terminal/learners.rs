@@ -22,8 +22,8 @@ use super::output::Output;
 use super::work::{cores, now, share};
 use super::{DONE, JSON_VERSION, NOT_PASSED, faults};
 
-/// How many runs are marked again, at most.
-const MARKED_AGAIN: usize = 1000;
+/// Of so many runs one is marked again.
+const MARKED_AGAIN: usize = 4;
 
 /// What is told of the runs.
 struct Told<'a> {
@@ -79,7 +79,7 @@ pub(super) fn run(runs: usize, seed: u64, as_json: bool, output: &mut Output<'_>
 
 /// Marks the first runs again, on all cores.
 fn again(outcomes: &[Outcome]) -> Again {
-    let runs = outcomes.len().min(MARKED_AGAIN);
+    let runs = outcomes.len().div_ceil(MARKED_AGAIN);
     let began = now();
     let mark = |number: usize, _: &dyn Fn(usize)| outcomes.get(number).is_some_and(mark_again);
     let same = share(runs, cores(), mark, |_| {});

@@ -7,6 +7,8 @@ use outage_drill::evidence::learners::{
     Kind, Outcome, Stock, agreement, counts, mark_again, not_judged, passed_with_a_breach,
 };
 
+use crate::terminal::drill;
+
 /// Runs of this many come by each kept list that fails at least once.
 const RUNS: usize = 1200;
 
@@ -51,6 +53,14 @@ fn the_two_judges_agree_on_every_learner_and_each_rule_broken_on_purpose_is_caug
     for kind in [Kind::Random, Kind::CarefulButWrong, Kind::Forgetful] {
         assert!(failed(kind) > RUNS / 16, "{kind:?}: {counts:?}");
     }
+}
+
+#[test]
+fn too_few_runs_to_catch_each_rule_broken_on_purpose_are_no_pass() {
+    let answered = drill(&["evidence", "learners", "--runs", "4"]);
+    assert_eq!(answered.status, Some(1), "{}", answered.out);
+    let missed = "shock, never found: no run gives it away.";
+    assert!(answered.err.contains(missed), "{}", answered.err);
 }
 
 #[test]
