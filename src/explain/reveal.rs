@@ -4,11 +4,12 @@
 //! Every number is a reading, a rating or a part of the site; nothing is computed here but a ratio of two readings, and the rest of a whole.
 
 use crate::drill::Drill;
-use crate::site::{ApplianceReading, Fed, PositionId};
+use crate::site::{ApplianceReading, Fed, PositionId, Supply};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
-use super::{Stage, along, value};
+use super::way::{along, source};
+use super::{Stage, value};
 
 /// Amps and volts that are not worth a word.
 const LEAST: f64 = 0.05;
@@ -18,10 +19,18 @@ pub fn volts(drill: &Drill, point: &str) -> Vec<Stage> {
     let readings = drill.readings();
     let at = readings.point(point);
     let own = at.fed.generator && !readings.generator.tied;
+    let stands = (drill.positions(), readings);
+    let from = Supply::Generator;
     let way = own
-        .then(|| drill.plant().way_to_point(drill.positions(), point))
+        .then(|| drill.plant().way(stands, from, point, &|_| false))
         .flatten();
-    let mut stages = way.map_or_else(Vec::new, |way| along(drill, readings, &way));
+    let mut stages = Vec::new();
+    if let Some(way) = way {
+        let line = &drill.site().line;
+        let outward = point == "service" || line.poles.iter().any(|p| p.name == point);
+        stages.push(source(drill, readings, from));
+        stages.extend(along(drill, readings, &way, outward));
+    }
     if let Some(index) = stages.iter().position(|s| s.at == "transformer") {
         stages.insert(index + 1, ratio(drill));
     }

@@ -6,7 +6,7 @@
 
 use crate::drill::{Action, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::scenario::question::{Question, answer_said};
+use crate::scenario::question::{About, Question, answer_said};
 use crate::words::Arg;
 
 use super::finding::{Finding, Rule};
@@ -33,6 +33,9 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .with("asked", said_in_words(question.asked(&scenario.site)))
             .with("said", said_in_words(answer_said(answer)))
             .with("truth", said_in_words(answer_said(&truth)));
+        if let (About::Live(point), Rule::SaidDead) = (&question.about, rule) {
+            return Some(finding.reaching(point));
+        }
         Some(finding)
     };
     scenario.questions.iter().filter_map(wrong).collect()

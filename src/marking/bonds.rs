@@ -25,8 +25,16 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         }
         .with("volts", Arg::Quantity(most, Unit::Volts))
         .with("lasted", Arg::lasting(episode.length()))
+        .reaching(fed_inlet(site, trace.moments.get(episode.first)))
     });
     found.collect()
+}
+
+/// The inlet that the set feeds in a moment.
+fn fed_inlet(site: &Site, moment: Option<&Moment>) -> String {
+    let fed = |name: &str| moment.is_some_and(|m| m.readings.point(name).fed.generator);
+    let inlet = site.inlets.iter().find(|i| fed(&i.name));
+    inlet.map(|i| i.name.clone()).unwrap_or_default()
 }
 
 /// Whether the set feeds the house's wiring with no bond anywhere.

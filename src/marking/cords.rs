@@ -25,7 +25,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(event) = &moment.what {
-            found.extend(of_event(site, index, moment, event));
+            found.extend(of_event(site, trace, index, moment, event));
         }
     }
     for (index, cord) in site.cords.iter().enumerate() {
@@ -38,14 +38,27 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     found
 }
 
-fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
-    if let Event::CordFire { cord, celsius } = event {
-        let cord = site.cords.get(*cord)?;
+fn of_event(
+    site: &Site,
+    trace: &Trace,
+    index: usize,
+    moment: &Moment,
+    event: &Event,
+) -> Option<Finding> {
+    if let Event::CordFire {
+        cord: which,
+        celsius,
+    } = event
+    {
+        let cord = site.cords.get(*which)?;
+        let before = trace.moments.get(..index).unwrap_or_default();
+        let hot = |m: &&Moment| m.conditions.cord(*which).hottest_c() > cord.make.rated_c();
+        let since = before.iter().rev().take_while(hot).last();
+        let lasted = moment.at.since(since.map_or(moment.at, |m| m.at));
         let finding = Finding::breach(Rule::CordFire, moment.at, index)
-            .with("cord", said(&cord.name))
             .with("reached", Arg::Quantity(*celsius, Unit::Celsius))
-            .with("lies", said(cord.rest(&moment.positions).name()));
-        return Some(finding);
+            .with("lasted", Arg::lasting(lasted));
+        return Some(with_chain(finding, site, cord, *which, before));
     }
     let Event::PlugScorched { cord, celsius } = event else {
         return None;
@@ -58,16 +71,35 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
             .with("cord", said(&cord.name))
             .with("reached", Arg::Quantity(*celsius, Unit::Celsius))
             .with("limit", Arg::Quantity(SCORCHED_C, Unit::Celsius))
+            .with("ohm", Arg::Quantity(plug.contact_ohm(), Unit::Ohms))
             .with("amps", Arg::Quantity(amps, Unit::Amps))
             .with("heat", Arg::Quantity(plug.heat_w(amps), Unit::Watts)),
     )
 }
 
-/// The chain of a cord that is too hot, at its hottest moment with current and conductors apart.
+/// A cord that is too hot, with its chain.
 fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Finding {
     let moments = episode.moments(trace);
     let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
     let reached = moments.iter().map(hottest).fold(0.0, f64::max);
+    let finding = Finding {
+        lasted: episode.length(),
+        ..Finding::breach(Rule::CordHot, episode.from, episode.first)
+    }
+    .with("reached", Arg::Quantity(reached, Unit::Celsius))
+    .with("lasted", Arg::lasting(episode.length()));
+    with_chain(finding, site, cord, index, moments)
+}
+
+/// The chain of a cord, at the hottest of these moments with current and conductors apart.
+fn with_chain(
+    finding: Finding,
+    site: &Site,
+    cord: &Cord,
+    index: usize,
+    moments: &[Moment],
+) -> Finding {
+    let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
     let amps_at = |m: &Moment| m.readings.amps_of(&cord.name);
     let whole = |m: &&Moment| m.conditions.cord(index).harm.fate == Fate::Whole;
     let peak = moments
@@ -89,27 +121,22 @@ fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: us
     let does = cord_that_would_do(cord.make.kind(), &need);
     let lies = peak.map_or("flat", |m| cord.rest(&m.positions).name());
     let ohm = if amps > 0.0 { lost / amps } else { 0.0 };
-    Finding {
-        lasted: episode.length(),
-        ..Finding::breach(Rule::CordHot, episode.from, episode.first)
-    }
-    .with("cord", said(&cord.name))
-    .with("reached", Arg::Quantity(reached, Unit::Celsius))
-    .with("rated", Arg::Quantity(cord.make.rated_c(), Unit::Celsius))
-    .with("gauge", awg(cord.make.awg()))
-    .with("length", Arg::Quantity(cord.make.length_ft(), Unit::Feet))
-    .with("lies", said(lies))
-    .with("ohm", Arg::Quantity(ohm, Unit::Ohms))
-    .with("amps", Arg::Quantity(amps, Unit::Amps))
-    .with("volts", Arg::Quantity(far_v, Unit::Volts))
-    .with("lost", Arg::Quantity(lost, Unit::Volts))
-    .with("heat", Arg::Quantity(lost * amps, Unit::Watts))
-    .with("carries", Arg::Quantity(cord.make.ampacity_a(), Unit::Amps))
-    .with("lasted", Arg::lasting(episode.length()))
-    .with(
-        "does",
-        does.map_or(Arg::Verbatim("none".to_owned()), |d| awg(d.awg)),
-    )
+    finding
+        .with("cord", said(&cord.name))
+        .with("rated", Arg::Quantity(cord.make.rated_c(), Unit::Celsius))
+        .with("gauge", awg(cord.make.awg()))
+        .with("length", Arg::Quantity(cord.make.length_ft(), Unit::Feet))
+        .with("lies", said(lies))
+        .with("ohm", Arg::Quantity(ohm, Unit::Ohms))
+        .with("amps", Arg::Quantity(amps, Unit::Amps))
+        .with("volts", Arg::Quantity(far_v, Unit::Volts))
+        .with("lost", Arg::Quantity(lost, Unit::Volts))
+        .with("heat", Arg::Quantity(lost * amps, Unit::Watts))
+        .with("carries", Arg::Quantity(cord.make.ampacity_a(), Unit::Amps))
+        .with(
+            "does",
+            does.map_or(Arg::Verbatim("none".to_owned()), |d| awg(d.awg)),
+        )
 }
 
 /// What a cord in use isn't made for: one finding a fault, from its first use to its last.
@@ -162,7 +189,8 @@ fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
             .with("cord", said(&cord.name))
             .with("fault", Arg::Verbatim(fault.to_owned()))
             .with("letters", Arg::Verbatim(cord.make.kind().to_string()))
-            .with("lasted", Arg::lasting(lasted)),
+            .with("lasted", Arg::lasting(lasted))
+            .reaching(format!("{}-far-end", cord.name)),
         );
     }
     found

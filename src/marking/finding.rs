@@ -319,6 +319,8 @@ pub struct Finding {
     pub breach: bool,
     /// The numbers and names that prove it, as arguments of its messages.
     pub evidence: Vec<(&'static str, Arg)>,
+    /// The point of the network that energy reached or may reach, where the rule is about that.
+    pub reaches: Option<String>,
 }
 
 impl Finding {
@@ -331,6 +333,7 @@ impl Finding {
             moment,
             breach: true,
             evidence: Vec::new(),
+            reaches: None,
         }
     }
 
@@ -338,6 +341,13 @@ impl Finding {
     #[must_use]
     pub(super) fn with(mut self, name: &'static str, arg: Arg) -> Self {
         self.evidence.push((name, arg));
+        self
+    }
+
+    /// This finding with the point that energy reached or may reach.
+    #[must_use]
+    pub(super) fn reaching(mut self, point: impl Into<String>) -> Self {
+        self.reaches = Some(point.into());
         self
     }
 }

@@ -49,7 +49,8 @@ fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Optio
         .with("worst", Arg::Quantity(amps.high, Unit::Amps))
         .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
         .with("torque", Arg::Quantity(torque.high, Unit::Plain))
-        .with("crew", Arg::Count(i64::from(site.line_work.is_some())));
+        .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
+        .reaching("generator-outlet");
     Some(finding)
 }
 
@@ -131,6 +132,23 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     )
     .with("lasted", Arg::lasting(episode.length()))
     .with("tied", Arg::Count(i64::from(tied)))
+    .reaching(
+        trace
+            .moments
+            .get(episode.first)
+            .map_or("service", |m| line_point(site, m)),
+    )
+}
+
+/// Where on the utility's side a customer's power stands: at the crew's pole if it gets there.
+fn line_point<'a>(site: &'a Site, moment: &Moment) -> &'a str {
+    let pole = site
+        .line
+        .poles
+        .get(site.line.crew_pole)
+        .map(|p| p.name.as_str());
+    let fed = |point: &&str| moment.readings.point(point).fed.customer();
+    pole.filter(fed).unwrap_or("service")
 }
 
 fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
@@ -151,6 +169,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("lasted", Arg::lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))
     .with("interlock", Arg::Count(relied_on(site)))
+    .reaching("service")
 }
 
 /// What was relied upon where transfer equipment should be: 1 an interlock that doesn't fit, 2 one that was taken apart, 0 nothing.

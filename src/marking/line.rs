@@ -68,10 +68,14 @@ fn holds_line(site: &Site, moment: &Moment) -> bool {
     site.stands(&moment.positions, site.line.crew, "hands-on")
 }
 
+/// The name of a pole.
+fn pole_name(site: &Site, pole: usize) -> &str {
+    site.line.poles.get(pole).map_or("", |p| p.name.as_str())
+}
+
 /// Volts to earth on the conductor at a pole.
 fn volts_at(site: &Site, moment: &Moment, pole: usize) -> f64 {
-    let name = site.line.poles.get(pole).map_or("", |p| p.name.as_str());
-    let reading = moment.readings.point(name);
+    let reading = moment.readings.point(pole_name(site, pole));
     reading.volts_to_earth.unwrap_or(reading.volts)
 }
 
@@ -96,7 +100,9 @@ fn standing_finding(
         lasted: episode.length(),
         ..Finding::breach(rule, episode.from, episode.first)
     };
-    let finding = finding.with("volts", Arg::Quantity(volts, Unit::Volts));
+    let finding = finding
+        .with("volts", Arg::Quantity(volts, Unit::Volts))
+        .reaching(pole_name(site, site.line.crew_pole));
     if rule == Rule::GroundsWrong {
         finding
             .with("how", Arg::Count(ELSEWHERE))
@@ -129,7 +135,8 @@ fn clamps(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> {
             Finding::breach(Rule::GroundsWrong, after.at, index)
                 .with("volts", Arg::Quantity(volts, Unit::Volts))
                 .with("how", Arg::Count(how))
-                .with("sets", Arg::Count(i64::try_from(sets).unwrap_or_default())),
+                .with("sets", Arg::Count(i64::try_from(sets).unwrap_or_default()))
+                .reaching(pole_name(site, moved.pole)),
         )
     })
 }
@@ -158,7 +165,11 @@ fn tests(site: &Site, work: &LineWork, trace: &Trace) -> Vec<Finding> {
             }
         };
         if found.iter().all(|f| f.rule != finding.rule) {
-            found.push(finding.with("volts", Arg::Quantity(volts, Unit::Volts)));
+            found.push(
+                finding
+                    .with("volts", Arg::Quantity(volts, Unit::Volts))
+                    .reaching(pole_name(site, pole)),
+            );
         }
     }
     found
@@ -187,7 +198,7 @@ enum Lacking {
 
 /// Whether the line was shown to be dead at a pole.
 fn shown_dead(site: &Site, work: &LineWork, seen: &[Moment], pole: usize) -> Result<(), Lacking> {
-    let name = site.line.poles.get(pole).map_or("", |p| p.name.as_str());
+    let name = pole_name(site, pole);
     let closed = seen.iter().rposition(
         |m| matches!(&m.what, What::Did(Action::Set(c, p)) if joins(site, work, *c, *p)),
     );
@@ -261,8 +272,20 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
     Some(
         Finding::breach(Rule::GroundsLeft, moment.at, index)
             .with("amps", Arg::Quantity(amps(moment), Unit::Amps))
-            .with("sets", Arg::Count(sets)),
+            .with("sets", Arg::Count(sets))
+            .reaching(pole_name(site, most_loaded(site, work, moment))),
     )
+}
+
+/// The pole whose grounds carry most.
+fn most_loaded(site: &Site, work: &LineWork, moment: &Moment) -> usize {
+    let amps = |control: ControlId| {
+        let name = site.control(control).map_or("", |c| c.name.as_str());
+        moment.readings.amps_of(name)
+    };
+    let grounds = work.grounds.iter().map(|g| (g.pole, amps(g.control)));
+    let most = grounds.reduce(|most, next| if next.1 > most.1 { next } else { most });
+    most.map_or(site.line.crew_pole, |(pole, _)| pole)
 }
 
 /// The utility reaches the customers before these have said that they are off their own sources.
@@ -281,7 +304,8 @@ fn not_asked(trace: &Trace) -> Option<Finding> {
             return Some(
                 Finding::breach(Rule::NotAsked, after.at, index)
                     .with("asked", Arg::Count(i64::from(asked)))
-                    .with("running", Arg::Count(i64::from(running))),
+                    .with("running", Arg::Count(i64::from(running)))
+                    .reaching("service"),
             );
         }
     }

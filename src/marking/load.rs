@@ -71,7 +71,7 @@ fn starved(site: &Site, trace: &Trace) -> Vec<Finding> {
         for episode in episodes(trace, low) {
             if episode.length() >= BRIEF {
                 let lowest = |pick: fn(&ApplianceReading) -> f64| {
-                    let moments = episode.moments(trace).iter();
+                    let moments = episode.moments(trace).iter().filter(|m| low(m));
                     let read = moments.map(|m| pick(&m.readings.appliance(index)));
                     read.fold(f64::INFINITY, f64::min)
                 };

@@ -158,6 +158,7 @@ fn live_plug(
             .with("plug", Arg::Said(Box::new(name_of(&moved.name))))
             .with("volts", Arg::Quantity(volts, Unit::Volts))
             .with("amps", Arg::Quantity(amps, Unit::Amps))
+            .reaching(point)
     })
 }
 

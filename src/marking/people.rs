@@ -36,6 +36,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .iter()
             .map(|m| bare_volts(site, m))
             .fold(0.0, f64::max);
+        let first = trace.moments.get(episode.first);
+        let contact = first.and_then(|m| bare_contact(site, m));
         // Who finds them so hasn't made them so, as long as they are soon made safe.
         let made = episode.first > 0 || episode.length() > MADE_SAFE_IN;
         found.push(
@@ -45,7 +47,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::LiveBlades, episode.from, episode.first)
             }
             .with("volts", Arg::Quantity(volts, Unit::Volts))
-            .with("lasted", Arg::lasting(episode.length())),
+            .with("lasted", Arg::lasting(episode.length()))
+            .reaching(contact.map(|(point, _)| point).unwrap_or_default()),
         );
     }
     found
@@ -72,6 +75,12 @@ fn of_event(
             .with(
                 "zone",
                 Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),
+            )
+            .reaching(
+                site.line
+                    .poles
+                    .get(site.line.crew_pole)
+                    .map_or("", |p| p.name.as_str()),
             );
         return Some(finding);
     }
@@ -133,20 +142,21 @@ pub(super) fn bare_contacts(site: &Site, moment: &Moment) -> bool {
     bare_volts(site, moment) >= GUARDED_V
 }
 
-/// Volts on bare contacts within reach: blades of a two-plug cord that hang free, pins of an inlet without its cord.
+/// Volts on bare contacts within reach, at the contact where they are highest.
 fn bare_volts(site: &Site, moment: &Moment) -> f64 {
-    let mut volts: f64 = 0.0;
+    bare_contact(site, moment).map_or(0.0, |(_, volts)| volts)
+}
+
+/// The bare contact within reach with the highest volts: a blade of a two-plug cord that hangs free, a pin of an inlet without its cord.
+fn bare_contact(site: &Site, moment: &Moment) -> Option<(String, f64)> {
+    let mut bare: Vec<String> = Vec::new();
     let mut covered = vec![false; site.inlets.len()];
     for cord in &site.cords {
         let near_free = site.stands(&moment.positions, cord.near, "stowed");
         match cord.far {
             FarEnd::Blades(end, _) => {
-                let far_free = site.stands(&moment.positions, end, "stowed");
-                if far_free {
-                    volts = volts.max(contact_volts(moment, &format!("{}-far-end", cord.name)));
-                }
-                if near_free {
-                    volts = volts.max(contact_volts(moment, &format!("{}-near-end", cord.name)));
+                if site.stands(&moment.positions, end, "stowed") {
+                    bare.push(format!("{}-far-end", cord.name));
                 }
             }
             FarEnd::Inlet(end) => {
@@ -154,17 +164,20 @@ fn bare_volts(site: &Site, moment: &Moment) -> f64 {
                 if let Some(slot) = at.and_then(|i| covered.get_mut(i)) {
                     *slot = true;
                 }
-                if near_free {
-                    volts = volts.max(contact_volts(moment, &format!("{}-near-end", cord.name)));
-                }
             }
-            FarEnd::Connector => {}
+            FarEnd::Connector => continue,
+        }
+        if near_free {
+            bare.push(format!("{}-near-end", cord.name));
         }
     }
-    for (inlet, _) in site.inlets.iter().zip(covered).filter(|(_, c)| !c) {
-        volts = volts.max(contact_volts(moment, &inlet.name));
-    }
-    volts
+    let inlets = site.inlets.iter().zip(covered).filter(|(_, c)| !c);
+    bare.extend(inlets.map(|(inlet, _)| inlet.name.clone()));
+    let contacts = bare.into_iter().map(|point| {
+        let volts = contact_volts(moment, &point);
+        (point, volts)
+    });
+    contacts.reduce(|most, next| if next.1 > most.1 { next } else { most })
 }
 
 fn contact_volts(moment: &Moment, point: &str) -> f64 {

@@ -12,7 +12,7 @@ use crate::apparatus::gfci::Gfci;
 use crate::apparatus::tolerance;
 use crate::drill::{Astray, Event, Moment, ProtectionEvent, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::Site;
+use crate::site::{ControlId, Cord, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -61,6 +61,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                     Arg::Quantity(residual_a * 1000.0, Unit::Milliamps),
                 )
                 .with("took", Arg::Quantity(Gfci::USUAL.trip_s, Unit::Seconds))
+                .reaching(guarded_point(site, moment, control))
                 .with(
                     "longest",
                     Arg::Quantity(longest.unwrap_or_default(), Unit::Seconds),
@@ -70,6 +71,23 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     found.extend(grounds_that_carry(site, trace));
     found.extend(electronics_destroyed(site, trace));
     found
+}
+
+/// What a ground-fault device guards: the outlet of its circuit, or the cord in its outlet on the set.
+fn guarded_point(site: &Site, moment: &Moment, device: ControlId) -> String {
+    let circuit = site.circuits.iter().find(|c| c.gfci == Some(device));
+    let in_it = |cord: &&Cord| match cord.near_spot(&moment.positions) {
+        Spot::Receptacle(index) => {
+            let outlet = site.generator.receptacles.get(index);
+            outlet.is_some_and(|r| r.gfci == Some(device))
+        }
+        Spot::Stowed | Spot::CordEnd(_) | Spot::Outlet(_) | Spot::Inlet(_) => false,
+    };
+    match (circuit, site.cords.iter().find(in_it)) {
+        (Some(circuit), _) => format!("outlet-{}", circuit.name),
+        (None, Some(cord)) => format!("{}-near-end", cord.name),
+        (None, None) => "generator-outlet".to_owned(),
+    }
 }
 
 /// A cord's ground that carries the load's current back, because neutral and ground are joined at both ends.
@@ -90,7 +108,8 @@ fn grounds_that_carry(site: &Site, trace: &Trace) -> Vec<Finding> {
                 finding
                     .with("cord", Arg::Said(Box::new(name_of(&cord.name))))
                     .with("amps", Arg::Quantity(most, Unit::Amps))
-                    .with("lasted", Arg::lasting(episode.length())),
+                    .with("lasted", Arg::lasting(episode.length()))
+                    .reaching(format!("{}-far-end", cord.name)),
             );
         }
     }
@@ -138,10 +157,18 @@ fn electronics_destroyed(site: &Site, trace: &Trace) -> Vec<Finding> {
                 .with(
                     "allowed",
                     Arg::Quantity(tolerance::allowed_s(volts / rated_v), Unit::Seconds),
-                ),
+                )
+                .reaching(outlet_of(site, appliance)),
         );
     }
     found
+}
+
+/// The outlet of an appliance's circuit.
+fn outlet_of(site: &Site, appliance: usize) -> String {
+    let circuit = site.appliances.get(appliance).map(|a| a.circuit);
+    let circuit = circuit.and_then(|c| site.circuits.get(c));
+    circuit.map_or_else(String::new, |c| format!("outlet-{}", c.name))
 }
 
 /// Stretches for which a leg of the main panel stands above what hangs on it is made for, and nobody switches it off.
@@ -161,7 +188,8 @@ fn wrong_volts(trace: &Trace) -> Vec<Finding> {
         found.push(
             finding
                 .with("volts", Arg::Quantity(most, Unit::Volts))
-                .with("lasted", Arg::lasting(episode.length())),
+                .with("lasted", Arg::lasting(episode.length()))
+                .reaching("bus"),
         );
     }
     found

@@ -33,12 +33,14 @@ fn of_event(
             let rated = scenario.site.generator.spec.rated_w;
             let sun = scenario.site.solar.as_ref().map_or(0.0, |s| s.watts);
             let finding = breach(Rule::SunOnGenerator)
+                .reaching("generator-outlet")
                 .with("sun", Arg::Quantity(sun, Unit::Watts))
                 .with("rated", Arg::Quantity(rated, Unit::Watts));
             Some(finding)
         }
         SourceEvent::GeneratorPushed { watts } => {
-            Some(breach(Rule::PushedBack).with("watts", Arg::Quantity(*watts, Unit::Watts)))
+            let finding = breach(Rule::PushedBack).reaching("generator-outlet");
+            Some(finding.with("watts", Arg::Quantity(*watts, Unit::Watts)))
         }
         SourceEvent::BatteryOverloaded { watts } => {
             let rated = scenario.site.battery.as_ref().map_or(0.0, |b| b.rated_w);

@@ -55,6 +55,10 @@ fn lugs(site: &Site, transfer: &Transfer, trace: &Trace, found: &mut Vec<Finding
         Finding::breach(rule, at, index)
             .with("volts", Arg::Quantity(live_lug_v(moment), Unit::Volts))
             .with("side", Arg::Said(Box::new(name_of(live_side(moment)))))
+            .reaching(match live_side(moment) {
+                "utility" => "service",
+                _ => "generator-outlet",
+            })
     };
     for episode in episodes(trace, |m| open(m) && live(m)) {
         if let Some(moment) = trace.moments.get(episode.first) {

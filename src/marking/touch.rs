@@ -45,7 +45,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                     "zone",
                     Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),
                 )
-                .with("cleared", Arg::Count(i64::from(cleared_by.is_some()))),
+                .with("cleared", Arg::Count(i64::from(cleared_by.is_some())))
+                .reaching(metal.point(site)),
         );
     }
     found

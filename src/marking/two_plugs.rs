@@ -47,7 +47,12 @@ fn pulled(site: &Site, index: usize, before: &Moment, after: &Moment) -> Option<
         };
         let finding = Finding::breach(Rule::WrongEndFirst, after.at, index)
             .with("cord", Arg::Said(Box::new(name_of(&cord.name))))
-            .with("fault", Arg::Count(fault));
+            .with("fault", Arg::Count(fault))
+            .reaching(match fault {
+                1 => format!("{}-near-end", cord.name),
+                2 => format!("outlet-{}", site.circuits.get(circuit)?.name),
+                _ => format!("{}-far-end", cord.name),
+            });
         return Some(finding);
     }
     None

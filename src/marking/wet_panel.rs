@@ -29,7 +29,13 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         let Some(moved) = site.control(*control).filter(|c| c.place == "panel") else {
             continue;
         };
-        let volts = live(site, before).max(live(site, after));
+        let (volts, point) = live(site, after);
+        let (volts_before, point_before) = live(site, before);
+        let (volts, point) = if volts_before > volts {
+            (volts_before, point_before)
+        } else {
+            (volts, point)
+        };
         found.push(
             Finding {
                 breach: volts >= LIVE_V,
@@ -37,19 +43,24 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             }
             .with("control", Arg::Said(Box::new(name_of(&moved.name))))
             .with("live", Arg::Count(i64::from(volts >= LIVE_V)))
-            .with("volts", Arg::Quantity(volts, Unit::Volts)),
+            .with("volts", Arg::Quantity(volts, Unit::Volts))
+            .reaching(point),
         );
     }
     found
 }
 
-/// The highest volts in the panel.
-fn live(site: &Site, moment: &Moment) -> f64 {
+/// The highest volts in the panel, and where they stand.
+fn live(site: &Site, moment: &Moment) -> (f64, String) {
     let subs = site.subpanels.iter().map(|s| format!("bus-{}", s.name));
     let points = ["service".to_owned(), "bus".to_owned()].into_iter();
     let volts = points.chain(subs).map(|point| {
         let reading = moment.readings.point(&point);
-        reading.volts.max(reading.volts_across)
+        (reading.volts.max(reading.volts_across), point)
     });
-    volts.fold(0.0, f64::max)
+    let service = (0.0, "service".to_owned());
+    volts.fold(
+        service,
+        |most, next| if next.0 > most.0 { next } else { most },
+    )
 }

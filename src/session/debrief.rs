@@ -23,6 +23,7 @@ impl Session {
         let told = explain(&open.drill, finding);
         Some(ConsequenceView {
             title: self.words.say(&told.what),
+            heading: self.words.say(&told.heading),
             stages: self.stages(&told.path),
             why: self.words.say(&told.why),
             now: self.words.say(&told.now),
@@ -106,6 +107,7 @@ impl Session {
     fn finding(&self, drill: &Drill, finding: &Finding) -> FindingView {
         let Explanation {
             what,
+            heading,
             path,
             why,
             instead,
@@ -118,6 +120,7 @@ impl Session {
             clock_ms: finding.at.millis(),
             critical: finding.breach && finding.rule.criterion().is_critical(),
             what: self.words.say(&what),
+            heading: self.words.say(&heading),
             path: self.stages(&path),
             why: self.words.say(&why),
             instead: self.words.say(&instead),

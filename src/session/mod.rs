@@ -40,7 +40,7 @@ use crate::file::{Library, write_run};
 use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
 use crate::units::DrillTime;
-use crate::words::{Message, OFFERED, Words, find};
+use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
 pub use crate::drill::parse_clock;
 pub use command::{Command, Notice, Practice};
@@ -127,6 +127,11 @@ impl Session {
     #[must_use]
     pub fn asking(self) -> Self {
         Self { asks: true, ..self }
+    }
+
+    /// The words of the trade in a text that is shown, each where it first stands, with its meaning and source.
+    pub fn terms(&self, text: &str) -> Vec<FoundTerm> {
+        self.words.terms_in(text)
     }
 
     /// Carries out a command.

@@ -445,7 +445,9 @@ pub struct StageView {
 pub struct ConsequenceView {
     /// What happened, in a sentence.
     pub title: String,
-    /// Stages in the order in which energy travels.
+    /// What the stages are headed with.
+    pub heading: String,
+    /// Stages in the order in which one follows from the other.
     pub stages: Vec<StageView>,
     /// Why it matters.
     pub why: String,

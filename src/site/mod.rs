@@ -20,6 +20,7 @@ mod readings;
 mod rest;
 mod returns;
 mod touch;
+mod way;
 mod wiring;
 mod wiring_house;
 mod wiring_line;
@@ -46,3 +47,4 @@ pub use readings::{
 };
 pub use rest::{CordState, Found, Rest};
 pub use touch::{FEET_OHM, Felt};
+pub use way::{CARRIES_A, Passed, Supply};

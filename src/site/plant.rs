@@ -106,29 +106,6 @@ impl Plant {
         })
     }
 
-    /// The things passed on the way from the generator to the worker's hands, nearest the generator first.
-    pub fn way_to_crew(&self, positions: &Positions) -> Option<Vec<&str>> {
-        self.wiring.edges.way(
-            positions,
-            self.wiring.generator_hots[0],
-            self.wiring.crew_node,
-        )
-    }
-
-    /// The things passed on the way from the generator to a point.
-    pub fn way_to_point(&self, positions: &Positions, point: &str) -> Option<Vec<&str>> {
-        let hot = self
-            .wiring
-            .points
-            .iter()
-            .find(|p| p.name == point)?
-            .hots
-            .first()?;
-        self.wiring
-            .edges
-            .way(positions, self.wiring.generator_hots[0], *hot)
-    }
-
     /// Tells the solver how warm each cord is, in the order of the site's, and whether its conductors meet.
     pub fn set_cords(&mut self, site: &Site, states: &[CordState]) {
         let cords = site.cords.iter().zip(&self.wiring.cords).zip(states);

@@ -114,6 +114,8 @@ pub(super) struct Wiring {
     /// Metal that a hand may be on, with the place where a body can be put between it and earth.
     pub(super) frames: Vec<Frame>,
     pub(super) utility: BranchId,
+    /// Where the utility's sources put their hots.
+    pub(super) feeds: Vec<NodeId>,
     /// The second feed of a line that has one.
     pub(super) second: Option<BranchId>,
     /// The battery's inverter and its hots.
@@ -138,6 +140,7 @@ pub(super) struct Builder<'a> {
     returns: Returns,
     gfcis: Vec<Gfci>,
     frames: Vec<Frame>,
+    pub(super) feeds: Vec<NodeId>,
     pub(super) charger: Option<BranchId>,
 }
 
@@ -153,6 +156,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         returns: Returns::default(),
         gfcis: Vec::new(),
         frames: Vec::new(),
+        feeds: Vec::new(),
         charger: None,
     };
     let (utility, poles) = b.line();
@@ -197,6 +201,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         gfcis: b.gfcis,
         frames: b.frames,
         utility,
+        feeds: b.feeds,
         second,
         generator: set.branch,
         generator_hots: set.hots,
@@ -349,6 +354,7 @@ impl Builder<'_> {
             on: true,
             ceiling: None,
         });
+        self.feeds.push(src_a);
         self.electrode(src_n, line.source_electrode_ohm);
         let mut poles = Vec::new();
         for pole in &line.poles {

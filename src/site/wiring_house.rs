@@ -493,7 +493,7 @@ impl Builder<'_> {
         let (inside, outside) = (self.hot(), self.hot());
         self.contact(hot, inside, (cord.lay, PositionId(at)), &cord.name);
         let half = Complex::new(WET_OHM / 2.0, 0.0);
-        self.network.series(inside, outside, half);
+        self.series(inside, outside, half, &format!("{}-joint", cord.name));
         self.network.series(outside, NodeId::EARTH, half);
         self.frame(&format!("{}-joint", cord.name), outside, neutral);
     }
@@ -558,7 +558,8 @@ impl Builder<'_> {
         };
         if let Some(ohm) = appliance.leak_ohm {
             let worn = Complex::new(ohm, 0.0);
-            self.network.series(between.0, own.ground, worn);
+            let frame = format!("{}-frame", appliance.name);
+            self.series(between.0, own.ground, worn, &frame);
         }
         if appliance.leak_ohm.is_some() || !appliance.grounded {
             self.frame(

@@ -105,6 +105,7 @@ impl Builder<'_> {
             on: true,
             ceiling: None,
         });
+        self.feeds.push(src_a);
         self.electrode(src_n, line.source_electrode_ohm);
         self.network
             .series(src_n, n, Complex::new(CONTACT_OHM, 0.0));

@@ -86,6 +86,15 @@ pub(super) enum Ask {
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
+    /// Explains the words of the trade: all of them, or one.
+    Glossary {
+        /// The word, in the language that is spoken.
+        #[arg(value_name = "TERM")]
+        term: Vec<String>,
+        /// Prints one JSON document instead of text.
+        #[arg(long)]
+        json: bool,
+    },
     /// Shows how far each language is translated.
     Languages,
 }

@@ -10,6 +10,7 @@ mod check;
 mod debrief;
 mod evidence;
 mod faults;
+mod glossary;
 mod learners;
 mod list;
 mod mistakes;
@@ -182,6 +183,7 @@ fn report(
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
         Ask::Evidence { what } => evidence::run(what, output),
         Ask::Picture { .. } => no_window(&Message::new("terminal-no-window"), output),
+        Ask::Glossary { term, json } => glossary::run(term, *json, output),
         Ask::Languages => reports::languages(output),
     }
 }

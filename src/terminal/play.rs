@@ -1,6 +1,6 @@
 //! A drill as text: typed line by line, or played from a file of actions.
 //!
-//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `rewind`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `what TERM`, `rewind`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
 //! Typed by hand a drill holds for its predictions; played from a file it never stops.
 //! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
@@ -15,7 +15,7 @@ use crate::words::{Arg, Message};
 
 use super::arguments::Play;
 use super::output::Output;
-use super::{BAD_INPUT, DONE, NOT_PASSED, debrief, faults, predict, report, variations};
+use super::{BAD_INPUT, DONE, NOT_PASSED, debrief, faults, glossary, predict, report, variations};
 
 /// The grammar of an action line.
 const GRAMMAR: [&str; 9] = [
@@ -30,11 +30,12 @@ const GRAMMAR: [&str; 9] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 10] = [
+const OWN: [&str; 11] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
+    "terminal-help-what",
     "terminal-help-rewind",
     "terminal-help-predict",
     "terminal-help-counts",
@@ -233,6 +234,10 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
                 output.line(&line);
             }
             return;
+        }
+        ["what", term @ ..] => {
+            let lines = glossary::meaning(&output.words, &term.join(" "));
+            return output.lines(&lines);
         }
         ["at", place] => return at(session, place, output),
         ["at"] => return at(session, "", output),

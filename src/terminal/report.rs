@@ -210,7 +210,7 @@ pub(super) fn stages(stages: &[StageView]) -> Vec<String> {
 pub(super) fn consequence(words: &Words, view: &ConsequenceView) -> Vec<String> {
     let mut lines = vec![String::new(), view.title.clone()];
     if !view.stages.is_empty() {
-        lines.push(text(words, "terminal-path"));
+        lines.push(view.heading.clone());
         lines.extend(stages(&view.stages));
     }
     for (id, value) in [("terminal-why", &view.why), ("terminal-now", &view.now)] {
@@ -276,7 +276,7 @@ fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<Str
         lines.push(text(words, "terminal-finding-critical"));
     }
     if !finding.path.is_empty() {
-        lines.push(text(words, "terminal-path"));
+        lines.push(finding.heading.clone());
         lines.extend(stages(&finding.path));
     }
     for (id, value) in [

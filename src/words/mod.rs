@@ -7,6 +7,7 @@
 
 pub mod audit;
 mod files;
+mod glossary;
 mod language;
 mod message;
 mod number;
@@ -25,6 +26,7 @@ use unic_langid::CharacterDirection;
 use unic_langid::LanguageIdentifier;
 
 pub use files::{WordFile, word_files};
+pub use glossary::{FoundTerm, TERMS, Term};
 pub use language::{Language, OFFERED, PSEUDO, REFERENCE, choose, find};
 pub use message::{Arg, Message, Unit, name_of};
 pub use syntax::{Misread, ids, misread};

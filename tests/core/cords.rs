@@ -142,7 +142,10 @@ fn the_chain_of_a_hot_cord_follows_from_one_number_to_the_next() {
         );
         assert!(get("reached") > get("rated"), "{name}");
         let told = explain(&played.drill, finding);
-        assert_eq!(told.path.len(), 6, "{name}");
+        assert_eq!(told.path.len(), 7, "{name}");
+        let ids: Vec<&str> = told.path.iter().map(|s| s.text.id.as_str()).collect();
+        let warmed = ids.iter().position(|id| *id == "stage-cord-warmed");
+        assert_eq!(warmed, Some(3), "{name}: {ids:?}");
         for language in ["en", "es"] {
             let words = Words::new(language);
             for stage in &told.path {

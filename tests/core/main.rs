@@ -39,6 +39,10 @@ mod drills;
 #[cfg(test)]
 mod drills_sources;
 #[cfg(test)]
+mod explained;
+#[cfg(test)]
+mod glossary;
+#[cfg(test)]
 mod guide;
 #[cfg(test)]
 mod household_loads;

@@ -108,6 +108,19 @@ fn runs(played: &Played, appliance: &str) -> bool {
     played.drill.readings().appliance(index).watts > 1.0
 }
 
+/// Runs that find what no shipped drill does: a device set again, a ground that carries, a fuse that blows.
+pub(crate) fn found_by_no_shipped_drill() -> [Played; 3] {
+    let bare = changed(&[(PLATE, BONDED_BARE)], &[]);
+    [
+        play(
+            &with_worn_fridge(BONDED_GUARDED, "2000.0"),
+            "ground-fault-set-again",
+        ),
+        play(&bare, "ground-fault-house"),
+        play(&with_fused_furnace("Fast"), "fuse-replaced"),
+    ]
+}
+
 #[test]
 fn a_bonded_generator_on_a_bonded_panel_opens_its_device_with_no_fault_at_all() {
     let scenario = changed(&[(PLATE, BONDED_GUARDED)], &[]);

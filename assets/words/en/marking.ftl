@@ -1,4 +1,4 @@
-# Marking: criteria, findings, stages, sources.
+# Marking: criteria, findings, sources.
 
 criterion-isolation-title = Isolation
 criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment, and not one handle, keeps the two apart.
@@ -175,7 +175,7 @@ finding-wrong-end-first-now = Keep away from the blades. Stop the engine and tur
 finding-wrong-end-first-instead = Stop the engine and turn its output off. Turn the outlet's breaker off. Pull the house's end, then the generator's end.
 source-wrong-end-first = Common practice.
 
-finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }, and nothing joined its neutral to ground.
+finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }. Nothing joined its neutral to ground.
 finding-nothing-bonds-why = A worn machine can then put its hot wire on its frame, and no breaker trips. Nobody notices until a second fault or a hand closes the loop.
 finding-nothing-bonds-now = Turn the output breaker on the generator off and stop the engine.
 finding-nothing-bonds-instead = Match the set to the switch. A set whose neutral floats needs a switch that leaves the neutral solid. Ask a licensed electrician.
@@ -405,29 +405,6 @@ finding-not-back-instead = { $crew ->
    *[other] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
 }
 source-not-back = The goal of this drill.
-
-stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
-stage-cord = The { $name } carries { $amps }.
-stage-cord-wire = The { $cord }: { $length } of { $gauge } AWG, { $lies }. That is { $ohm } there and back.
-stage-cord-lost = At { $amps } it loses { $lost }. { $volts } are left at its end.
-stage-cord-heat = What it loses turns into { $heat } of heat along the cord.
-stage-cord-heated = In { $lasted } above its limit it reached { $reached }.
-stage-cord-limit = Its insulation is made for { $rated }.
-stage-cord-does = { $does ->
-    [none] The table lets it carry { $carries }, laid out flat. No single cord of this length would do.
-   *[other] The table lets it carry { $carries }, laid out flat. A cord of { $does } AWG would do.
-}
-stage-inlet = The power inlet takes in { $amps }.
-stage-branch = Through the { $name }, { $amps } flow the wrong way.
-stage-breaker = The { $name } lets { $amps } through.
-stage-live = The { $name } is live, with no current yet.
-stage-main = The { $name } is on. { $amps } leave the house.
-stage-drop = The { $name } carries { $amps } up to the pole.
-stage-transformer = The pole transformer turns { $low } into { $high }.
-stage-span = The { $name } stands at { $volts }.
-stage-neighbor = The { $name } gets { $volts } from your generator.
-stage-crew = The line worker's hands close the circuit: { $volts }, and { $amps } through the body.
-stage-crew-value = { $amps }
 
 name-zone-ac-1 = hardly felt
 name-zone-ac-2 = felt, no lasting harm

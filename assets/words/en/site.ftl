@@ -221,6 +221,7 @@ name-pole-4 = pole 4
 name-span-1 = line from pole 1 to pole 2
 name-span-2 = line from pole 2 to pole 3
 name-span-3 = line from pole 3 to pole 4
+name-transformer = pole transformer
 name-drop = service drop
 name-drop-neutral = neutral of the service drop
 name-drop-leg = second hot of the service drop

@@ -32,7 +32,6 @@ terminal-kind-mistake = Mistake
 terminal-kind-harm = Harm
 
 # A consequence and a finding. $text is a finished sentence or more.
-terminal-path = The way the energy takes:
 terminal-why = Why it matters: { $text }
 terminal-now = Now: { $text }
 terminal-instead = Next time: { $text }
@@ -113,6 +112,7 @@ terminal-help-at = at PLACE tells what is there and what you can do. A plain “
 terminal-help-status = status tells how things stand. A plain “wait” waits until something happens.
 terminal-help-log = log tells again what has been done and what has happened.
 terminal-help-rewind = rewind goes back to before the last mistake; rewind 12:30 goes back to that time.
+terminal-help-what = what NEUTRAL tells what a trade word means. A plain “what” lists the words.
 terminal-help-finish = finish ends the drill and marks it.
 terminal-help-quit = quit leaves without marks.
 

@@ -1,4 +1,4 @@
-# Evaluación: criterios, hallazgos, etapas, fuentes.
+# Evaluación: criterios, hallazgos, fuentes.
 
 criterion-isolation-title = Aislamiento
 criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no una sola palanca.
@@ -405,29 +405,6 @@ finding-not-back-instead = { $crew ->
    *[other] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
 }
 source-not-back = La meta de este simulacro.
-
-stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
-stage-cord = Lleva { $amps }: { $name }.
-stage-cord-wire = Cable: { $cord }. Son { $length } de calibre { $gauge } AWG; está así: { $lies }. Ida y vuelta son { $ohm }.
-stage-cord-lost = Con { $amps } pierde { $lost }. Al final quedan { $volts }.
-stage-cord-heat = Lo que pierde se vuelve calor a lo largo del cable: { $heat }.
-stage-cord-heated = En { $lasted } sobre su límite llegó a { $reached }.
-stage-cord-limit = Su aislamiento está hecho para { $rated }.
-stage-cord-does = { $does ->
-    [none] La tabla le permite { $carries }, extendido. Ningún cable solo de este largo basta.
-   *[other] La tabla le permite { $carries }, extendido. Basta un cable de calibre { $does } AWG.
-}
-stage-inlet = Por la entrada de corriente entran { $amps }.
-stage-branch = Deja pasar { $amps } al revés: { $name }.
-stage-breaker = Deja pasar { $amps }: { $name }.
-stage-live = Tiene voltaje, todavía sin corriente: { $name }.
-stage-main = Está encendido: { $name }. Salen { $amps } de la casa.
-stage-drop = Lleva { $amps } hasta el poste: { $name }.
-stage-transformer = El transformador del poste convierte { $low } en { $high }.
-stage-span = Tiene { $volts }: { $name }.
-stage-neighbor = Recibe { $volts } de su generador: { $name }.
-stage-crew = Las manos de quien trabaja en la línea cierran el circuito. Voltaje: { $volts }. Corriente por el cuerpo: { $amps }.
-stage-crew-value = { $amps }
 
 name-zone-ac-1 = apenas se siente
 name-zone-ac-2 = se siente, sin daño duradero

@@ -222,6 +222,7 @@ name-pole-4 = poste 4
 name-span-1 = línea del poste 1 al poste 2
 name-span-2 = línea del poste 2 al poste 3
 name-span-3 = línea del poste 3 al poste 4
+name-transformer = transformador del poste
 name-drop = acometida
 name-drop-neutral = neutro de la acometida
 name-drop-leg = segundo cable activo de la acometida

@@ -25,7 +25,6 @@ terminal-kind-learnt = Se supo
 terminal-kind-mistake = Error
 terminal-kind-harm = Daño
 
-terminal-path = El camino de la energía:
 terminal-why = Por qué importa: { $text }
 terminal-now = Ahora: { $text }
 terminal-instead = La próxima vez: { $text }
@@ -97,6 +96,7 @@ terminal-help-at = at LUGAR dice qué hay allí y qué puede hacer. Con “at”
 terminal-help-status = status dice cómo está todo. Con “wait” a secas se espera hasta que suceda algo.
 terminal-help-log = log repite lo que se ha hecho y lo que ha sucedido.
 terminal-help-rewind = rewind vuelve a antes del último error; rewind 12:30 vuelve a esa hora.
+terminal-help-what = what NEUTRO dice qué significa una palabra del oficio. Solo “what” enumera las palabras.
 terminal-help-finish = finish termina el simulacro y lo evalúa.
 terminal-help-quit = quit sale sin evaluar.
 

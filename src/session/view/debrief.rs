@@ -28,7 +28,9 @@ pub struct FindingView {
     pub critical: bool,
     /// What happened.
     pub what: String,
-    /// The way of energy, stage by stage, with numbers.
+    /// What its stages are headed with.
+    pub heading: String,
+    /// How it came about, stage by stage, with numbers.
     pub path: Vec<StageView>,
     /// Why it matters.
     pub why: String,

@@ -1,16 +1,15 @@
 //! Measures of plain English: sentences, words, and a published reading grade.
 
-/// Words of the trade that a reader meets again and again and that are explained where they first stand.
-/// They count as two syllables in the reading grade.
-const GLOSSARY: &[&str] = &[
+use std::collections::BTreeSet;
+
+use outage_drill::words::{REFERENCE, Words};
+
+/// Words that name a thing and have no shorter one, beside those of the glossary.
+const NAMES: &[&str] = &[
     "generator",
     "generators",
-    "utility",
+    "generator's",
     "utility's",
-    "transformer",
-    "transfer",
-    "equipment",
-    "interlock",
     "monoxide",
     "carbon",
     "appliance",
@@ -20,17 +19,35 @@ const GLOSSARY: &[&str] = &[
     "electrician",
     "electricity",
     "electrical",
-    "current",
-    "neutral",
     "neighbor",
     "neighbors",
     "neighbor's",
     "conditioner",
+    "emergency",
 ];
+
+/// The words that a grade leaves out by name: those of the glossary, and names of things.
+pub(crate) fn left_out() -> BTreeSet<String> {
+    let glossary = Words::new(REFERENCE).glossary().into_iter();
+    let forms = glossary.flat_map(|term| term.forms);
+    let words = forms.flat_map(|form| {
+        let words = form.split_whitespace().map(bare);
+        words.collect::<Vec<String>>()
+    });
+    words
+        .chain(NAMES.iter().map(|name| (*name).to_owned()))
+        .collect()
+}
+
+/// A word in small letters, without the marks around it.
+fn bare(word: &str) -> String {
+    let kept = |c: &char| c.is_alphabetic() || *c == '\'';
+    word.to_lowercase().chars().filter(kept).collect()
+}
 
 /// The sentences of a text.
 /// A point inside a number or before a small letter ends none.
-pub(super) fn sentences(text: &str) -> Vec<&str> {
+pub(crate) fn sentences(text: &str) -> Vec<&str> {
     let mut found = Vec::new();
     let mut from = 0;
     for (index, mark) in text.char_indices() {
@@ -48,7 +65,7 @@ pub(super) fn sentences(text: &str) -> Vec<&str> {
 }
 
 /// Words of a sentence: whatever has a letter or a digit.
-pub(super) fn count_words(sentence: &str) -> usize {
+pub(crate) fn count_words(sentence: &str) -> usize {
     sentence
         .split_whitespace()
         .filter(|word| word.chars().any(char::is_alphanumeric))
@@ -58,8 +75,9 @@ pub(super) fn count_words(sentence: &str) -> usize {
 /// The Flesch-Kincaid grade of texts together, and how many words it rests on.
 ///
 /// 0.39 words a sentence + 11.8 syllables a word - 15.59 (Kincaid and others 1975, from memory).
-pub(super) fn grade(texts: &[&str]) -> (f64, u32) {
-    let (mut n_sentences, mut n_words, mut n_syllables) = (0_u32, 0_u32, 0_u32);
+/// Words that are left out by name have no syllables, and the others' are not shared with them.
+pub(crate) fn grade(texts: &[&str], left_out: &BTreeSet<String>) -> (f64, u32) {
+    let (mut n_sentences, mut n_words, mut n_named, mut n_syllables) = (0_u32, 0_u32, 0_u32, 0_u32);
     for sentence in texts.iter().flat_map(|text| sentences(text)) {
         n_sentences += 1;
         for word in sentence
@@ -67,10 +85,14 @@ pub(super) fn grade(texts: &[&str]) -> (f64, u32) {
             .filter(|word| word.chars().any(char::is_alphanumeric))
         {
             n_words += 1;
-            n_syllables += syllables(word);
+            if left_out.contains(&bare(word)) {
+                n_named += 1;
+            } else {
+                n_syllables += syllables(word);
+            }
         }
     }
-    if n_words == 0 {
+    if n_words == n_named {
         return (0.0, 0);
     }
     let (s, w, y) = (
@@ -78,19 +100,13 @@ pub(super) fn grade(texts: &[&str]) -> (f64, u32) {
         f64::from(n_words),
         f64::from(n_syllables),
     );
-    (0.39 * w / s + 11.8 * y / w - 15.59, n_words)
+    let spoken = f64::from(n_words - n_named);
+    (0.39 * w / s + 11.8 * y / spoken - 15.59, n_words)
 }
 
 /// Syllables of a word, by its groups of vowels; a silent last `e` counts for none.
 fn syllables(word: &str) -> u32 {
-    let word: String = word
-        .to_lowercase()
-        .chars()
-        .filter(|c| c.is_alphabetic() || *c == '\'')
-        .collect();
-    if GLOSSARY.contains(&word.as_str()) {
-        return 2;
-    }
+    let word = bare(word);
     let vowel = |c: char| "aeiouy".contains(c);
     let mut groups = 0;
     let mut before = false;
@@ -120,11 +136,26 @@ fn sentences_end_at_marks_and_not_inside_numbers() {
 
 #[test]
 fn plain_text_has_a_low_grade_and_officialese_a_high_one() {
-    let (plain, _) =
-        grade(&["Turn the main off. Then start the set. Plug in one thing at a time."]);
-    let (stiff, _) = grade(&[
-        "Notwithstanding the aforementioned considerations, energization necessitates authorization.",
-    ]);
+    let named = left_out();
+    let (plain, _) = grade(
+        &["Turn the main off. Then start the set. Plug in one thing at a time."],
+        &named,
+    );
+    let (stiff, _) = grade(
+        &[
+            "Notwithstanding the aforementioned considerations, energization necessitates authorization.",
+        ],
+        &named,
+    );
     assert!(plain < 4.0, "{plain}");
     assert!(stiff > 12.0, "{stiff}");
+}
+
+#[test]
+fn a_word_that_is_left_out_by_name_makes_no_text_harder() {
+    let named = left_out();
+    assert!(named.contains("transfer") && named.contains("interlock"));
+    let with = grade(&["The interlock holds the bar."], &named);
+    let without = grade(&["The interlock holds the bar."], &BTreeSet::new());
+    assert!(with.0 < without.0, "{with:?} {without:?}");
 }

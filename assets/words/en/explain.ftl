@@ -1,0 +1,87 @@
+# How a finding came about: ways of energy, chains of heat, sums of loads.
+
+told-way = The way the energy takes:
+told-chain = How it got so hot:
+told-sum = What it adds up to:
+
+stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
+stage-cord = The { $name } carries { $amps }.
+stage-cord-wire = The { $cord }: { $length } of { $gauge } AWG, { $lies }. That is { $ohm } there and back.
+stage-cord-lost = At { $amps } it loses { $lost }. { $volts } are left at its end.
+stage-cord-heat = What it loses turns into { $heat } of heat along the cord.
+stage-cord-heated = In { $lasted } above its limit it reached { $reached }.
+stage-cord-limit = Its insulation is made for { $rated }.
+stage-cord-does = { $does ->
+    [none] The table lets it carry { $carries }, laid out flat. No single cord of this length would do.
+   *[other] The table lets it carry { $carries }, laid out flat. A cord of { $does } AWG would do.
+}
+stage-inlet = The power inlet takes in { $amps }.
+stage-branch = Through the { $name }, { $amps } flow the wrong way.
+stage-breaker = The { $name } lets { $amps } through.
+stage-live = The { $name } is live, with no current yet.
+stage-main = The { $name } is on. { $amps } leave the house.
+stage-drop = The { $name } carries { $amps } up to the pole.
+stage-transformer = The pole transformer turns { $low } into { $high }.
+stage-span = The { $name } stands at { $volts }.
+stage-neighbor = The { $name } gets { $volts } from your generator.
+stage-crew = The line worker's hands close the circuit: { $volts }, and { $amps } through the body.
+stage-generator-still = The generator stands still now.
+stage-battery = The battery makes { $volts } and delivers { $watts }.
+stage-sun = The solar inverter stands at { $volts }. The sun gives { $watts }.
+stage-utility = The utility's line is made for { $volts }.
+stage-carries = The { $name } carries { $amps } at { $volts }.
+stage-live-at = The { $name } is live at { $volts }, with no current yet.
+stage-open = Off or open here: the { $name }. This holds the energy back.
+stage-behind = Then comes the { $name }.
+stage-strays = From here it strays onto this metal: { $name }. That stands at { $volts }.
+stage-transformer-down = The pole transformer turns { $high } into { $low }.
+stage-line-live = So the line stands at up to { $volts }, for { $lasted }.
+stage-handles = { $main-open ->
+    [one] Only what is off here kept { $volts } from the street.
+   *[other] No lock and no slide kept { $volts } from the street.
+}
+stage-meet = Here the two meet, { $angle } apart. { $amps } surge through the generator.
+stage-hand = The hand closes the way to the ground: { $volts }, and { $body } through the body for { $seconds }.
+stage-bare = The bare metal ends here. A hand that touches it meets { $volts }.
+stage-wet-hand = Water joins it to the box and the floor. The hand meets { $volts }.
+stage-lug = The bare lugs behind the cover stand at { $volts }, close to the hand.
+stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
+stage-plug = The hand moves a plug that stands at { $volts }.
+stage-blades = The blades hang on this. They stand at { $stands } now.
+stage-no-bond = Neutral and ground are joined nowhere. With { $volts } on a frame, no breaker would trip.
+stage-work = Hands or clamps go on the line here. It stands at { $volts }.
+stage-grounds = The grounds make a short circuit of it: { $amps }.
+stage-customers = Here the customers get { $stands }. They have not called back.
+stage-said-dead = This is what you called dead: { $subject }. It stands at { $stands }.
+stage-wrong-volts = One side of the house gets { $volts }, for { $lasted }.
+stage-burnt = It gets { $volts } for { $stood }: { $appliance }. It stands { $most } for good.
+stage-astray = Here { $residual } go out and do not come back. The device opens in { $took }.
+stage-ground-wire = On the way back, { $amps } take the ground wire.
+stage-sun-joins = The sun's { $sun } can now flow toward a generator made for { $rated }.
+stage-pushed = { $watts } go into the generator, the wrong way.
+stage-unfit = So this cord is in use, for { $lasted }. Its far end stands at { $stands }.
+
+stage-cord-warmed = The load took it from { $start } to { $rated }. That took { $time }.
+stage-plug-ohm = The contacts of this plug have { $ohm }.
+stage-plug-heat = At { $amps } that makes { $heat } of heat in one small place.
+stage-plug-reached = The plug got to { $reached }.
+stage-plug-limit = At { $limit } a plug begins to scorch.
+stage-wire-made = The wire is { $gauge } AWG. The largest breaker for it is { $breaker }.
+stage-wire-carries = It carries { $amps }.
+stage-wire-reached = With that it got to { $reached }, inside the wall.
+stage-wire-limit = Its insulation stands { $limit }.
+
+stage-starting = The { $name } starts: { $amps } at { $volts }. That is { $watts } for a moment.
+stage-stalled = The { $name } tries to start and does not turn: { $amps } at { $volts }. That is { $watts }.
+stage-asked-battery = All in all the battery is asked for { $asked }. It is made for { $rated }.
+stage-opens = The { $name } saw { $amps }, { $times } times its rating. A cold one opens at that in { $seconds }.
+stage-turning = At such low volts the motor has { $torque } of its turning force.
+stage-low-volts = That leaves { $volts } for this: { $appliance }.
+stage-order-motor = An order that works, number { $number }: { $name }. All ask for { $start } at its start, then for { $then }.
+stage-order = An order that works, number { $number }: { $name }. All ask for { $then } then.
+stage-order-utility = An order that works, number { $number }: { $name }.
+stage-leave-asked = Leave this off: { $name }. With it, { $asked } would be asked for.
+stage-leave-through = Leave this off: { $name }. With it, { $amps } would go through the { $guard }.
+stage-leave-stands = Leave this off: { $name }. At { $share } of its volts a motor would not turn.
+stage-leave-starves = Leave this off: { $name }. With it, only { $share } of the volts would be left.
+stage-frame = The frame of the set hangs on its neutral and ground wires. They put { $volts } on it.

@@ -1,0 +1,87 @@
+# Cómo ocurrió un hallazgo: caminos de la energía, cadenas de calor, sumas de cargas.
+
+told-way = El camino de la energía:
+told-chain = Cómo llegó a calentarse tanto:
+told-sum = Lo que suma:
+
+stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
+stage-cord = Lleva { $amps }: { $name }.
+stage-cord-wire = Cable: { $cord }. Son { $length } de calibre { $gauge } AWG; está así: { $lies }. Ida y vuelta son { $ohm }.
+stage-cord-lost = Con { $amps } pierde { $lost }. Al final quedan { $volts }.
+stage-cord-heat = Lo que pierde se vuelve calor a lo largo del cable: { $heat }.
+stage-cord-heated = En { $lasted } sobre su límite llegó a { $reached }.
+stage-cord-limit = Su aislamiento está hecho para { $rated }.
+stage-cord-does = { $does ->
+    [none] La tabla le permite { $carries }, extendido. Ningún cable solo de este largo basta.
+   *[other] La tabla le permite { $carries }, extendido. Basta un cable de calibre { $does } AWG.
+}
+stage-inlet = Por la entrada de corriente entran { $amps }.
+stage-branch = Deja pasar { $amps } al revés: { $name }.
+stage-breaker = Deja pasar { $amps }: { $name }.
+stage-live = Tiene voltaje, todavía sin corriente: { $name }.
+stage-main = Está encendido: { $name }. Salen { $amps } de la casa.
+stage-drop = Lleva { $amps } hasta el poste: { $name }.
+stage-transformer = El transformador del poste convierte { $low } en { $high }.
+stage-span = Tiene { $volts }: { $name }.
+stage-neighbor = Recibe { $volts } de su generador: { $name }.
+stage-crew = Las manos de quien trabaja en la línea cierran el circuito. Voltaje: { $volts }. Corriente por el cuerpo: { $amps }.
+stage-generator-still = El generador está parado ahora.
+stage-battery = La batería da { $volts } y entrega { $watts }.
+stage-sun = El inversor solar está a { $volts }. El sol da { $watts }.
+stage-utility = La línea de la compañía está hecha para { $volts }.
+stage-carries = Lleva { $amps } a { $volts }: { $name }.
+stage-live-at = Tiene { $volts }, todavía sin corriente: { $name }.
+stage-open = Apagado o abierto aquí: { $name }. Esto detiene la energía.
+stage-behind = Luego viene: { $name }.
+stage-strays = De aquí se desvía a este metal: { $name }. Está a { $volts }.
+stage-transformer-down = El transformador del poste convierte { $high } en { $low }.
+stage-line-live = Así la línea llega hasta { $volts }, durante { $lasted }.
+stage-handles = { $main-open ->
+    [one] Solo lo que está apagado aquí separó { $volts } de la calle.
+   *[other] Ningún candado ni traba separó { $volts } de la calle.
+}
+stage-meet = Aquí se encuentran los dos, con { $angle } de diferencia. Por el generador pasan { $amps } de golpe.
+stage-hand = La mano cierra el camino a tierra: { $volts }, y { $body } por el cuerpo durante { $seconds }.
+stage-bare = Aquí termina el metal desnudo. Una mano que lo toca encuentra { $volts }.
+stage-wet-hand = El agua lo une con la caja y el piso. La mano encuentra { $volts }.
+stage-lug = Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
+stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
+stage-plug = La mano mueve un enchufe que está a { $volts }.
+stage-blades = Las patas cuelgan de esto. Ahora están a { $stands }.
+stage-no-bond = El neutro y la tierra no se unen en ningún lado. Con { $volts } en una carcasa no saltaría ningún interruptor.
+stage-work = Aquí van las manos o las pinzas a la línea. Está a { $volts }.
+stage-grounds = Las tierras la ponen en cortocircuito: { $amps }.
+stage-customers = Aquí los clientes reciben { $stands }. No han contestado.
+stage-said-dead = Esto es lo que usted dijo que no tenía voltaje: { $subject }. Está a { $stands }.
+stage-wrong-volts = Un lado de la casa recibe { $volts }, durante { $lasted }.
+stage-burnt = Recibe { $volts } durante { $stood }: { $appliance }. Para siempre aguanta { $most }.
+stage-astray = Aquí salen { $residual } y no vuelven. El dispositivo abre en { $took }.
+stage-ground-wire = En el camino de vuelta, { $amps } toman el cable de tierra.
+stage-sun-joins = Los { $sun } del sol pueden ir ahora hacia un generador hecho para { $rated }.
+stage-pushed = Entran { $watts } al generador, al revés.
+stage-unfit = Así se usa este cable, durante { $lasted }. Su extremo está a { $stands }.
+
+stage-cord-warmed = La carga lo llevó de { $start } a { $rated }. Tardó { $time }.
+stage-plug-ohm = Los contactos de este enchufe tienen { $ohm }.
+stage-plug-heat = Con { $amps } eso da { $heat } de calor en un lugar pequeño.
+stage-plug-reached = El enchufe llegó a { $reached }.
+stage-plug-limit = A { $limit } un enchufe empieza a quemarse.
+stage-wire-made = El alambre es de calibre { $gauge } AWG. El interruptor más grande para él es de { $breaker }.
+stage-wire-carries = Lleva { $amps }.
+stage-wire-reached = Con eso llegó a { $reached }, dentro de la pared.
+stage-wire-limit = Su aislamiento aguanta { $limit }.
+
+stage-starting = Arranca: { $name }. Toma { $amps } a { $volts }, es decir { $watts } por un momento.
+stage-stalled = Intenta arrancar y no gira: { $name }. Toma { $amps } a { $volts }, es decir { $watts }.
+stage-asked-battery = En total se le piden { $asked } a la batería. Está hecha para { $rated }.
+stage-opens = Vio { $amps }, { $times } veces su capacidad: { $name }. Frío, con eso abre en { $seconds }.
+stage-turning = Con tan poco voltaje el motor tiene { $torque } de su fuerza de giro.
+stage-low-volts = Así quedan { $volts } para esto: { $appliance }.
+stage-order-motor = Un orden que funciona, número { $number }: { $name }. En su arranque todo pide { $start }, luego { $then }.
+stage-order = Un orden que funciona, número { $number }: { $name }. Todo pide entonces { $then }.
+stage-order-utility = Un orden que funciona, número { $number }: { $name }.
+stage-leave-asked = Deje esto apagado: { $name }. Con eso se pedirían { $asked }.
+stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } por aquí: { $guard }.
+stage-leave-stands = Deje esto apagado: { $name }. Con { $share } de su voltaje un motor no giraría.
+stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo { $share } del voltaje.
+stage-frame = La carcasa del generador cuelga de sus cables de neutro y de tierra. Ellos le ponen { $volts }.

@@ -1,0 +1,177 @@
+# Qué significan las palabras del oficio. El primer mensaje tiene todas las formas, separadas por comas; la primera es el nombre.
+
+terminal-no-term = No hay tal palabra en el glosario: { $name }.
+terminal-terms = Las palabras: { $names }.
+terminal-term = { $name }: { $meaning } ({ $source })
+
+glossary-neutral = neutro, neutros
+glossary-neutral-meaning = El cable que devuelve la corriente a su fuente. Debe estar cerca de 0 V.
+glossary-neutral-source = NEC, artículo 100, de memoria.
+
+glossary-ground = cable de tierra, pata de tierra, tierra
+glossary-ground-meaning = El suelo, y el cable que une a él las cajas de metal. Solo lleva corriente cuando algo falla.
+glossary-ground-source = NEC, artículo 100, de memoria.
+
+glossary-grounds = puestas a tierra, tierras
+glossary-grounds-meaning = Pinzas y un cable grueso que la cuadrilla pone en la línea. Mantienen la línea al mismo voltaje que el poste.
+glossary-grounds-source = 29 CFR 1910.269(n), de memoria.
+
+glossary-hot = cable vivo, vivos, vivo
+glossary-hot-meaning = Un cable que tiene todo el voltaje respecto a tierra. Una casa tiene dos.
+glossary-hot-source = Práctica común.
+
+glossary-leg = fase, fases
+glossary-leg-meaning = Una de las dos mitades de la casa, cada una a 120 V del neutro. Las dos juntas dan 240 V.
+glossary-leg-source = Práctica común.
+
+glossary-backfeed = retroalimentación, retroalimentar
+glossary-backfeed-meaning = Electricidad que va al revés, de una casa hacia la calle. Puede matar a quien trabaja en la línea.
+glossary-backfeed-source = Práctica común.
+
+glossary-interlock = bloqueo mecánico
+glossary-interlock-meaning = Una pieza de metal que deja encender solo uno de dos interruptores. Así la casa recibe una fuente o la otra, nunca las dos.
+glossary-interlock-source = NEC 702.5, revisado en una copia.
+
+glossary-slide = corredera, correderas
+glossary-slide-meaning = La parte de metal del bloqueo que se mueve. Frena una palanca mientras la otra está encendida.
+glossary-slide-source = Práctica común.
+
+glossary-transfer-switch = interruptor de transferencia, interruptores de transferencia, equipo de transferencia
+glossary-transfer-switch-meaning = Un interruptor que pasa una carga de una fuente a otra. No puede unir las dos.
+glossary-transfer-switch-source = NEC, artículo 100, de memoria.
+
+glossary-inlet = entrada de corriente, entradas de corriente
+glossary-inlet-meaning = Un enchufe con patas, fijo en la pared de afuera. En él va el cable del generador.
+glossary-inlet-source = Práctica común.
+
+glossary-gfci = dispositivo de falla a tierra, protección de falla a tierra, GFCI
+glossary-gfci-meaning = Un dispositivo que corta cuando parte de la corriente no vuelve. Salva a quien toca un metal con voltaje.
+glossary-gfci-source = UL 943, clase A, revisado en parte.
+
+glossary-bond = unión a tierra, unión, uniones
+glossary-bond-meaning = El lugar donde se unen el neutro y la tierra. Debe haber solo uno por fuente.
+glossary-bond-source = NEC 250.24 y 250.30, de memoria.
+
+glossary-inrush = corriente de arranque
+glossary-inrush-meaning = La gran corriente que un motor toma por un momento al arrancar. Puede ser seis veces la que usa después.
+glossary-inrush-source = NEMA MG 1, de memoria.
+
+glossary-main-breaker = interruptor principal
+glossary-main-breaker-meaning = El interruptor grande entre la casa y la calle. Apagado, separa la casa de la línea.
+glossary-main-breaker-source = Práctica común.
+
+glossary-output-breaker = interruptor de salida
+glossary-output-breaker-meaning = El interruptor del generador mismo. Apagado, no sale electricidad de él.
+glossary-output-breaker-source = Práctica común.
+
+glossary-breaker = interruptor, interruptores
+glossary-breaker-meaning = Un interruptor que se apaga solo cuando pasa demasiada corriente. Protege el cable que sigue.
+glossary-breaker-source = UL 489, revisado en parte.
+
+glossary-fuse = fusible de retardo, fusible, fusibles
+glossary-fuse-meaning = Una tira de metal que se funde cuando pasa demasiada corriente. Sirve una vez y luego se cambia.
+glossary-fuse-source = UL 248, revisado en parte.
+
+glossary-panel = tablero, tableros
+glossary-panel-meaning = La caja de metal con los interruptores de la casa.
+glossary-panel-source = Práctica común.
+
+glossary-service-drop = acometida
+glossary-service-drop-meaning = Los cables del poste a la casa.
+glossary-service-drop-source = NEC, artículo 100, de memoria.
+
+glossary-utility = compañía
+glossary-utility-meaning = La empresa que lleva la electricidad a la calle.
+glossary-utility-source = Práctica común.
+
+glossary-recloser = reconectador
+glossary-recloser-meaning = Un interruptor en un poste que abre cuando hay una falla y puede cerrar solo.
+glossary-recloser-source = Práctica común.
+
+glossary-cutout = cortacircuitos
+glossary-cutout-meaning = Un fusible en un poste que se abre con una pértiga.
+glossary-cutout-source = Práctica común.
+
+glossary-pole-transformer = transformador del poste, transformador
+glossary-pole-transformer-meaning = El tanque del poste que cambia el voltaje de la línea en el de una casa. Funciona en las dos direcciones.
+glossary-pole-transformer-source = Práctica común.
+
+glossary-standby = generador fijo, planta de emergencia
+glossary-standby-meaning = Un generador instalado que arranca solo cuando falla la electricidad.
+glossary-standby-source = Práctica común.
+
+glossary-inverter = inversor
+glossary-inverter-meaning = Electrónica que hace corriente de casa con una batería, el sol o un motor.
+glossary-inverter-source = Práctica común.
+
+glossary-volt = voltios, voltaje
+glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Desde unos 50 V puede dañarle.
+glossary-volt-source = 29 CFR 1910.303(g)(2), de memoria.
+
+glossary-amp = amperios, amperio
+glossary-amp-meaning = Cuánta corriente pasa. Un cable se calienta cuando pasa demasiada.
+glossary-amp-source = Práctica común.
+
+glossary-watt = vatios, potencia
+glossary-watt-meaning = Cuánta potencia toma un aparato: más o menos voltios por amperios.
+glossary-watt-source = Práctica común.
+
+glossary-awg = AWG, calibre
+glossary-awg-meaning = Qué tan grueso es un cable. Un número pequeño es un cable grueso.
+glossary-awg-source = American Wire Gauge, ASTM B258, de memoria.
+
+glossary-insulation = aislamiento
+glossary-insulation-meaning = La funda de un cable que separa el metal de las manos y de otros cables.
+glossary-insulation-source = Práctica común.
+
+glossary-lug = bornes, borne
+glossary-lug-meaning = Una pinza de metal desnudo donde termina un cable grueso.
+glossary-lug-source = Práctica común.
+
+glossary-lockout = bloqueado, bloqueo
+glossary-lockout-meaning = Apagado con candado, para que nadie lo encienda mientras usted trabaja.
+glossary-lockout-source = 29 CFR 1910.147, de memoria.
+
+glossary-tag = etiquetas, etiqueta
+glossary-tag-meaning = Una tarjeta en un interruptor que dice: no lo mueva.
+glossary-tag-source = 29 CFR 1910.269(m), de memoria.
+
+glossary-jumper = puente, puentes
+glossary-jumper-meaning = Un cable que rodea un interruptor abierto. Con él puesto, el interruptor no corta nada.
+glossary-jumper-source = Práctica común.
+
+glossary-short-circuit = cortocircuito
+glossary-short-circuit-meaning = Un camino casi sin ohmios, así que pasa una corriente enorme.
+glossary-short-circuit-source = Práctica común.
+
+glossary-arc = arco, arcos
+glossary-arc-meaning = Corriente que salta por el aire como una chispa muy caliente.
+glossary-arc-source = Práctica común.
+
+glossary-frame = carcasa, carcasas
+glossary-frame-meaning = La caja de metal de una máquina. Su mano está en ella cuando la usa.
+glossary-frame-source = Práctica común.
+
+glossary-load = cargas, carga
+glossary-load-meaning = Lo que toma electricidad, y cuánta toma.
+glossary-load-source = NEC, artículo 100, de memoria.
+
+glossary-live = con voltaje
+glossary-live-meaning = Que tiene voltios. Le puede dar una descarga.
+glossary-live-source = NEC, artículo 100, de memoria.
+
+glossary-proving-source = fuente de prueba
+glossary-proving-source-meaning = Una caja pequeña con voltaje conocido, para ver si el probador funciona.
+glossary-proving-source-source = NFPA 70E, probar antes y después, revisado.
+
+glossary-out-of-step = fuera de paso, sin sincronía
+glossary-out-of-step-meaning = Dos fuentes cuyas ondas no coinciden. Si se unen, luchan.
+glossary-out-of-step-source = Práctica común.
+
+glossary-torque = par de giro, par
+glossary-torque-meaning = La fuerza con que gira un motor o un eje.
+glossary-torque-source = Práctica común.
+
+glossary-ppm = ppm, partes por millón
+glossary-ppm-meaning = Cuánto gas hay en el aire: partes en un millón. Desde 70, las alarmas deben sonar a tiempo.
+glossary-ppm-source = UL 2034, revisado en una copia.

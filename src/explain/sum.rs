@@ -1,0 +1,238 @@
+//! The sum of what ran: each load with its watts, what starts, what it comes to, what gave way, and an order that works.
+//!
+//! Read from the last moment in which it all still ran; the order is found by trying it on the solver.
+//! Not covered: what a load would have drawn later, when its thermostat asks.
+
+use crate::drill::{Drill, Event, Moment, Phase, TooMuch, What};
+use crate::marking::{Finding, Rule};
+use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId};
+use crate::words::{Arg, Message, Unit};
+
+use super::{Stage, of_evidence, value};
+
+/// The stages of a finding about what was asked for.
+pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+    let moments = &drill.trace().moments;
+    let Some(found) = moments.get(finding.moment) else {
+        return Vec::new();
+    };
+    let guard = tripped(found);
+    let Some(moment) = busiest(drill, finding, guard) else {
+        return of_guard(drill, found).into_iter().collect();
+    };
+    let ran = ran(drill, moment, guard);
+    let mut stages: Vec<Stage> = ran
+        .iter()
+        .map(|index| load(drill, moment, *index))
+        .collect();
+    stages.extend(total(drill, moment));
+    stages.extend(of_guard(drill, found));
+    stages.extend(gave_way(finding));
+    // No order makes it right to feed the street, or to use a cord whose conductors meet.
+    let street = moment.readings.point("service").fed.customer();
+    let shorted = moment.conditions.cords.iter().any(|c| c.state().shorted);
+    let wrong = street || shorted || moment.readings.generator.tied;
+    if !wrong && finding.rule != Rule::BatterySpent {
+        stages.extend(order(drill, moment, &ran));
+    }
+    stages
+}
+
+/// The breaker or fuse that opened in a moment, with its amps.
+fn tripped(moment: &Moment) -> Option<(ControlId, f64)> {
+    if let What::Happened(Event::Tripped { control, amps }) = moment.what {
+        return Some((control, amps));
+    }
+    None
+}
+
+/// The moment that shows what ran: with the highest watts asked at the finding's instant, else the last one before with any.
+fn busiest<'a>(
+    drill: &'a Drill,
+    finding: &Finding,
+    guard: Option<(ControlId, f64)>,
+) -> Option<&'a Moment> {
+    let moments = &drill.trace().moments;
+    let asked = |m: &Moment| -> f64 {
+        let all = ran(drill, m, guard).into_iter();
+        all.map(|i| m.readings.appliance(i).watts).sum()
+    };
+    let same = moments.iter().skip(finding.moment);
+    let same = same.take_while(|m| m.at == finding.at);
+    let before = moments.get(..finding.moment)?.iter().rev();
+    let just_before = before.clone().take_while(|m| m.at == finding.at);
+    let busy = |m: &&Moment| asked(m) > 0.0;
+    let at_once = same.chain(just_before).filter(busy);
+    at_once
+        .reduce(|most, m| if asked(m) > asked(most) { m } else { most })
+        .or_else(|| before.clone().find(busy))
+}
+
+/// The loads that drew something, the largest first: behind a guard that opened, else all that the house's own source fed.
+fn ran(drill: &Drill, moment: &Moment, guard: Option<(ControlId, f64)>) -> Vec<usize> {
+    let site = drill.site();
+    let readings = &moment.readings;
+    let own = |r: &ApplianceReading| r.fed.generator || r.fed.battery;
+    let guard = guard
+        .and_then(|(id, _)| site.control(id))
+        .map(|c| c.name.as_str());
+    let guards_one = site
+        .circuits
+        .iter()
+        .any(|c| Some(c.guard.as_str()) == guard);
+    let feeds = site
+        .subpanels
+        .iter()
+        .position(|s| Some(format!("breaker-{}", s.name).as_str()) == guard);
+    let meant = |index: usize, reading: &ApplianceReading| {
+        let circuit = site
+            .appliances
+            .get(index)
+            .and_then(|a| site.circuits.get(a.circuit));
+        circuit.is_some_and(|circuit| {
+            if guards_one {
+                Some(circuit.guard.as_str()) == guard
+            } else if let Some(sub) = feeds {
+                circuit.bus == Bus::Sub(sub)
+            } else if guard == Some("main") {
+                reading.fed.any()
+            } else {
+                own(reading)
+            }
+        })
+    };
+    let all = (0..site.appliances.len()).map(|i| (i, readings.appliance(i)));
+    let mut found: Vec<(usize, ApplianceReading)> = all
+        .filter(|(i, r)| r.amps >= CARRIES_A && meant(*i, r))
+        .collect();
+    found.sort_by(|(_, a), (_, b)| b.watts.total_cmp(&a.watts));
+    found.into_iter().map(|(index, _)| index).collect()
+}
+
+/// A load with what it draws, and whether that is its start.
+fn load(drill: &Drill, moment: &Moment, index: usize) -> Stage {
+    let reading = moment.readings.appliance(index);
+    let name = drill
+        .site()
+        .appliances
+        .get(index)
+        .map_or("", |a| a.name.as_str());
+    let phase = moment.conditions.appliances.get(index).map(|c| c.phase);
+    let id = match phase {
+        Some(Phase::Starting) => "stage-starting",
+        Some(Phase::Stalled) => "stage-stalled",
+        _ => "stage-load",
+    };
+    Stage {
+        at: name.to_owned(),
+        text: Message::new(id)
+            .name("name", name)
+            .quantity("watts", reading.watts, Unit::Watts)
+            .quantity("amps", reading.amps, Unit::Amps)
+            .quantity("volts", reading.volts, Unit::Volts),
+        value: value(reading.watts, Unit::Watts),
+    }
+}
+
+/// What the house's own source is asked for in all, beside what it is made for.
+fn total(drill: &Drill, moment: &Moment) -> Option<Stage> {
+    let site = drill.site();
+    let (generator, battery) = (&moment.readings.generator, &moment.readings.battery);
+    let (at, id, asked, rated) = if generator.asked_w > 0.0 {
+        let rated = site.generator.spec_at(&moment.positions).rated_w;
+        ("generator", "stage-asked", generator.asked_w, rated)
+    } else if battery.asked_w > 0.0 {
+        let rated = site.battery.as_ref()?.rated_w;
+        ("battery", "stage-asked-battery", battery.asked_w, rated)
+    } else {
+        return None;
+    };
+    Some(Stage {
+        at: at.to_owned(),
+        text: Message::new(id)
+            .quantity("asked", asked, Unit::Watts)
+            .quantity("rated", rated, Unit::Watts),
+        value: value(asked, Unit::Watts),
+    })
+}
+
+/// The breaker or fuse that opened: its amps, how often that is its rating, and how long a cold one stands it.
+fn of_guard(drill: &Drill, moment: &Moment) -> Option<Stage> {
+    let (id, amps) = tripped(moment)?;
+    let mut guards = drill.site().guards();
+    let (_, control, guard) = guards.find(|(own, ..)| *own == id)?;
+    let rated = guard.rating_a();
+    let text = Message::new("stage-opens")
+        .name("name", &control.name)
+        .quantity("amps", amps, Unit::Amps)
+        .quantity("times", amps / rated, Unit::Plain)
+        .quantity("seconds", guard.seconds_to_open(0.0, amps)?, Unit::Seconds);
+    Some(Stage {
+        at: control.name.clone(),
+        text,
+        value: value(amps, Unit::Amps),
+    })
+}
+
+/// What gave way, as the finding has found it.
+fn gave_way(finding: &Finding) -> Option<Stage> {
+    let (id, shown) = if finding.rule == Rule::TooSmallForMotor {
+        ("stage-turning", "torque")
+    } else if finding.rule == Rule::Starved {
+        ("stage-low-volts", "volts")
+    } else {
+        return None;
+    };
+    of_evidence(finding, "house", id, shown)
+}
+
+/// An order that works, and what has to be left out.
+fn order(drill: &Drill, moment: &Moment, wanted: &[usize]) -> Vec<Stage> {
+    let found = drill.one_by_one(moment, wanted);
+    let site = drill.site();
+    let name = |index: usize| site.appliances.get(index).map_or("", |a| a.name.as_str());
+    let stage = |index: usize, text: Message, shown: Message| Stage {
+        at: name(index).to_owned(),
+        text: text.name("name", name(index)),
+        value: shown,
+    };
+    let brought = (1..).zip(&found.order).map(|(number, brought)| {
+        let id = match brought.at_start_w {
+            Some(_) if brought.then_w > 0.0 => "stage-order-motor",
+            None if brought.then_w > 0.0 => "stage-order",
+            _ => "stage-order-utility",
+        };
+        let text = Message::new(id)
+            .with("number", Arg::Count(number))
+            .quantity("start", brought.at_start_w.unwrap_or_default(), Unit::Watts)
+            .quantity("then", brought.then_w, Unit::Watts);
+        stage(brought.appliance, text, value(brought.then_w, Unit::Watts))
+    });
+    let left_out = found.left_out.iter().map(|(index, why)| {
+        let (text, shown) = match *why {
+            TooMuch::Asked(watts) => (
+                Message::new("stage-leave-asked").quantity("asked", watts, Unit::Watts),
+                value(watts, Unit::Watts),
+            ),
+            TooMuch::Through(control, amps) => (
+                Message::new("stage-leave-through")
+                    .name(
+                        "guard",
+                        site.control(control).map_or("", |c| c.name.as_str()),
+                    )
+                    .quantity("amps", amps, Unit::Amps),
+                value(amps, Unit::Amps),
+            ),
+            TooMuch::Starves(pu) => (
+                Message::new("stage-leave-starves").quantity("share", 100.0 * pu, Unit::Percent),
+                value(100.0 * pu, Unit::Percent),
+            ),
+            TooMuch::Stands(pu) => (
+                Message::new("stage-leave-stands").quantity("share", 100.0 * pu, Unit::Percent),
+                value(100.0 * pu, Unit::Percent),
+            ),
+        };
+        stage(*index, text, shown)
+    });
+    brought.chain(left_out).collect()
+}

@@ -1,0 +1,389 @@
+//! The way of energy from its source to the harm, in the order in which it travels.
+//!
+//! Walked over the wiring with the contacts and the currents of the finding's moment: what feeds the point, and which things carry it there.
+//! Where nothing feeds the point, the way with the fewest open contacts is told, and these as what holds the energy back.
+//! Volts and amps are readings; what a stage cannot say, such as the amps of a ground-fault device, it leaves out.
+
+use crate::drill::{Drill, Moment};
+use crate::marking::{Finding, Rule};
+use crate::site::{CARRIES_A, ControlId, Kind, Passed, Readings, Supply};
+use crate::words::{Message, Unit};
+
+use super::{Stage, of_evidence, value};
+
+/// Volts below which a point counts as dead.
+const LEAST_V: f64 = 1.0;
+
+/// A way that was found: whose energy, in which moment, past what.
+struct Way<'a> {
+    from: Supply,
+    moment: &'a Moment,
+    passed: Vec<Passed<'a>>,
+    /// Whether it leads from a source of the house to the utility's side.
+    outward: bool,
+}
+
+/// The stages of a finding about energy that reaches something.
+pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+    let to = finding.reaches.as_deref().unwrap_or_default();
+    let straight = find(drill, finding, to);
+    let by_frame = straight.is_none() && to == "generator-frame";
+    let found = if by_frame {
+        find(drill, finding, "generator-outlet")
+    } else {
+        straight
+    };
+    let mut stages = found.as_ref().map_or_else(Vec::new, |way| told(drill, way));
+    if let (true, Some(way)) = (by_frame, &found) {
+        stages.push(frame(&way.moment.readings, to));
+    }
+    if let (Rule::LineFed, Some(way)) = (finding.rule, &found) {
+        stages.extend(neighbors(drill, &way.moment.readings));
+    }
+    stages.extend(harm(finding, found.as_ref()));
+    stages
+}
+
+/// A frame that no hot wire reaches: what its neutral and ground wires put on it.
+fn frame(readings: &Readings, point: &str) -> Stage {
+    let volts = readings.point(point).volts_to_earth.unwrap_or_default();
+    Stage {
+        at: point.to_owned(),
+        text: Message::new("stage-frame").quantity("volts", volts, Unit::Volts),
+        value: value(volts, Unit::Volts),
+    }
+}
+
+/// Moments that one deed and what follows from it at once may take.
+const OF_ONE_DEED: usize = 4;
+
+/// The way to a point: closed if there is one, just before the moment too, for what a deed has parted.
+fn find<'a>(drill: &'a Drill, finding: &Finding, to: &str) -> Option<Way<'a>> {
+    let moments = drill.trace().moments.get(..=finding.moment)?;
+    let at = moments.last()?;
+    let mut around: Vec<&Moment> = moments.iter().rev().take(OF_ONE_DEED).collect();
+    if finding.rule == Rule::PlugUnderLoad {
+        let watts = |m: &Moment| m.readings.generator.watts;
+        around.sort_by(|a, b| watts(b).total_cmp(&watts(a)));
+    }
+    let supplies = supplies(finding.rule);
+    let way = |from: Supply, moment: &'a Moment, crosses: &dyn Fn(ControlId) -> bool| {
+        let stands = (&moment.positions, &*moment.readings);
+        let passed = drill.plant().way(stands, from, to, crosses)?;
+        let line = drill.site().line.poles.iter().any(|p| p.name == to);
+        Some(Way {
+            from,
+            moment,
+            passed,
+            outward: from != Supply::Utility && (line || to == "service"),
+        })
+    };
+    let on = |from: &Supply, moment: &Moment| makes_v(drill, &moment.readings, *from) >= LEAST_V;
+    let closed = around.into_iter().find_map(|moment| {
+        let mut alive = supplies.iter().filter(|s| on(s, moment));
+        alive.find_map(|s| way(*s, moment, &|_| false))
+    });
+    closed.or_else(|| {
+        let all = supplies
+            .iter()
+            .filter_map(|s| way(*s, at, &|id| holds(drill, id)));
+        all.min_by_key(|way| way.passed.iter().filter(|p| p.open).count())
+    })
+}
+
+/// The sources that a rule asks about, the likeliest first.
+fn supplies(rule: Rule) -> &'static [Supply] {
+    const OF_THE_HOUSE: [Rule; 4] = [
+        Rule::LineFed,
+        Rule::NoTransferEquipment,
+        Rule::NothingBonds,
+        Rule::CordUnfit,
+    ];
+    const OF_THE_UTILITY: [Rule; 3] = [Rule::Collision, Rule::GroundsLeft, Rule::NotAsked];
+    const OF_THE_SUN: [Rule; 2] = [Rule::SunOnGenerator, Rule::PushedBack];
+    if OF_THE_HOUSE.contains(&rule) {
+        &[Supply::Generator, Supply::Battery]
+    } else if OF_THE_UTILITY.contains(&rule) {
+        &[Supply::Utility]
+    } else if OF_THE_SUN.contains(&rule) {
+        &[Supply::Sun]
+    } else {
+        &[Supply::Generator, Supply::Battery, Supply::Utility]
+    }
+}
+
+/// Whether an open contact of this control holds energy back: a switch and not a plug.
+fn holds(drill: &Drill, id: ControlId) -> bool {
+    let kind = drill.site().control(id).map(|c| c.kind);
+    kind.is_some_and(|kind| {
+        matches!(
+            kind,
+            Kind::Breaker
+                | Kind::Main
+                | Kind::Backfed
+                | Kind::Output
+                | Kind::Gfci
+                | Kind::Transfer
+                | Kind::Disconnect
+                | Kind::Line
+        )
+    })
+}
+
+/// Volts that a source makes.
+fn makes_v(drill: &Drill, readings: &Readings, from: Supply) -> f64 {
+    match from {
+        Supply::Generator => readings.generator.volts,
+        Supply::Battery => readings.battery.volts,
+        Supply::Sun => volts_at(readings, "solar-terminals"),
+        // Behind the open head switch the utility stands at the line's own volts.
+        Supply::Utility => drill.site().line.volts,
+    }
+}
+
+/// The higher of the volts at a point: between its hots, or of one to neutral.
+fn volts_at(readings: &Readings, point: &str) -> f64 {
+    let reading = readings.point(point);
+    reading.volts_across.max(reading.volts)
+}
+
+/// The source, then the things of a way from it.
+fn told(drill: &Drill, way: &Way<'_>) -> Vec<Stage> {
+    let readings = &way.moment.readings;
+    let outward = way.outward && !readings.generator.tied;
+    let mut stages = vec![source(drill, readings, way.from)];
+    stages.extend(along(drill, readings, &way.passed, outward));
+    stages
+}
+
+/// The things of a way, each with what it carries; a source's own breaker is told with the source.
+pub(super) fn along(
+    drill: &Drill,
+    readings: &Readings,
+    way: &[Passed<'_>],
+    outward: bool,
+) -> Vec<Stage> {
+    let own = |p: &&Passed<'_>| p.open || way.len() == 1 || p.thing != "generator-output";
+    let passed = way.iter().filter(own).enumerate();
+    let mut held = false;
+    let guards_behind =
+        |index: usize, guard: &str| way.iter().skip(index).any(|p| p.thing == guard);
+    let stages = passed.map(|(index, passed)| {
+        let circuits = &drill.site().circuits;
+        let branch = passed.thing.strip_prefix("branch-");
+        let circuit = branch.and_then(|name| circuits.iter().find(|c| c.name == name));
+        // Current that meets the wire of a circuit before its breaker flows the wrong way.
+        let backward = circuit.is_some_and(|c| guards_behind(index, &c.guard));
+        held |= passed.open;
+        stage(drill, readings, passed, (outward || backward, held))
+    });
+    stages.collect()
+}
+
+/// Where the energy comes from.
+pub(super) fn source(drill: &Drill, readings: &Readings, from: Supply) -> Stage {
+    let volts = makes_v(drill, readings, from);
+    let (at, text) = match from {
+        Supply::Generator if volts < LEAST_V => {
+            ("generator", Message::new("stage-generator-still"))
+        }
+        Supply::Generator => (
+            "generator",
+            Message::new("stage-generator")
+                .quantity("volts", volts, Unit::Volts)
+                .quantity("watts", readings.generator.watts, Unit::Watts)
+                .quantity("asked", readings.generator.asked_w, Unit::Watts),
+        ),
+        Supply::Battery => (
+            "battery",
+            Message::new("stage-battery")
+                .quantity("volts", volts, Unit::Volts)
+                .quantity("watts", readings.battery.watts, Unit::Watts),
+        ),
+        Supply::Sun => (
+            "solar",
+            Message::new("stage-sun")
+                .quantity("volts", volts, Unit::Volts)
+                .quantity("watts", readings.solar_w, Unit::Watts),
+        ),
+        Supply::Utility => (
+            "feeder",
+            Message::new("stage-utility").quantity("volts", volts, Unit::Volts),
+        ),
+    };
+    Stage {
+        at: at.to_owned(),
+        text,
+        value: value(volts, Unit::Volts),
+    }
+}
+
+/// Amps of a thing, where it has a meter.
+fn amps_of(drill: &Drill, readings: &Readings, thing: &str) -> Option<f64> {
+    let site = drill.site();
+    let branch = thing.strip_prefix("branch-");
+    let circuit = branch.and_then(|name| site.circuits.iter().find(|c| c.name == name));
+    let feeder = thing
+        .strip_prefix("feeder-")
+        .map(|sub| format!("breaker-{sub}"));
+    let meter = circuit.map_or(thing, |c| c.guard.as_str());
+    let meter = feeder.as_deref().unwrap_or(meter);
+    if readings.names.things.iter().any(|t| t == meter) {
+        return Some(readings.amps_of(meter));
+    }
+    let appliance = site.appliance_index(thing)?;
+    Some(readings.appliance(appliance).amps)
+}
+
+/// A stage at a thing; `outward` where current leaves the house by it, or flows the wrong way; `held` behind an open contact.
+fn stage(
+    drill: &Drill,
+    readings: &Readings,
+    passed: &Passed<'_>,
+    (outward, held): (bool, bool),
+) -> Stage {
+    let thing = passed.thing;
+    let volts = passed.point.map(|p| volts_at(readings, p));
+    let amps = amps_of(drill, readings, thing);
+    let with_volts = |id: &str, volts: f64| {
+        let text = Message::new(id).name("name", thing);
+        (
+            text.quantity("volts", volts, Unit::Volts),
+            value(volts, Unit::Volts),
+        )
+    };
+    let with_amps = |id: &str, amps: f64| {
+        let text = Message::new(id).name("name", thing);
+        (
+            text.quantity("amps", amps, Unit::Amps),
+            value(amps, Unit::Amps),
+        )
+    };
+    let bare = |id: &str| {
+        let here = volts.unwrap_or_default();
+        (
+            Message::new(id).name("name", thing),
+            value(here, Unit::Volts),
+        )
+    };
+    let strays = thing.ends_with("-frame") || thing.ends_with("-joint");
+    let (text, value) = match (amps, volts) {
+        _ if passed.open => bare("stage-open"),
+        (_, Some(v)) if strays => with_volts("stage-strays", v),
+        _ if volts.map_or(held, |v| v < LEAST_V) => bare("stage-behind"),
+        _ if thing == "transformer" => transformer(drill, readings, outward),
+        (_, Some(v)) if thing.starts_with("span-") => with_volts("stage-span", v),
+        (Some(a), _) if a < CARRIES_A => {
+            volts.map_or_else(|| bare("stage-live"), |v| with_volts("stage-live-at", v))
+        }
+        (Some(a), _) if outward && thing == "main" => with_amps("stage-main", a),
+        (Some(a), _) if outward && thing == "drop" => with_amps("stage-drop", a),
+        (Some(a), _) if outward && thing.starts_with("branch-") => with_amps("stage-branch", a),
+        (Some(a), Some(v)) => {
+            let (text, shown) = with_amps("stage-carries", a);
+            (text.quantity("volts", v, Unit::Volts), shown)
+        }
+        (Some(a), None) => with_amps("stage-breaker", a),
+        (None, _) => bare("stage-behind"),
+    };
+    Stage {
+        at: thing.to_owned(),
+        text,
+        value,
+    }
+}
+
+/// What the transformer makes of the volts, in the direction of the energy.
+fn transformer(drill: &Drill, readings: &Readings, outward: bool) -> (Message, Message) {
+    let line = &drill.site().line;
+    let pole = line.poles.get(line.transformer_pole);
+    let high = pole.map_or(0.0, |p| readings.point(&p.name).volts);
+    let low = readings.point("service").volts_across;
+    let (id, shown) = if outward {
+        ("stage-transformer", high)
+    } else {
+        ("stage-transformer-down", low)
+    };
+    let text =
+        Message::new(id)
+            .quantity("low", low, Unit::Volts)
+            .quantity("high", high, Unit::Volts);
+    (text, value(shown, Unit::Volts))
+}
+
+/// The neighbors that a source of the house reaches.
+fn neighbors(drill: &Drill, readings: &Readings) -> Vec<Stage> {
+    let all = drill.site().neighbors.iter();
+    let lit = all.filter(|n| readings.point(&n.name).fed.customer());
+    let stage = |name: &str| {
+        let volts = readings.point(name).volts;
+        Stage {
+            at: name.to_owned(),
+            text: Message::new("stage-neighbor").name("name", name).quantity(
+                "volts",
+                volts,
+                Unit::Volts,
+            ),
+            value: value(volts, Unit::Volts),
+        }
+    };
+    lit.map(|n| stage(&n.name)).collect()
+}
+
+/// The last stage of each rule: where, what is said, and the number of the finding that is shown; where none is, the volts at the point that is reached.
+const HARMS: &[(Rule, &str, &str, &str)] = &[
+    (Rule::LineFed, "crew", "stage-line-live", "volts"),
+    (Rule::NoTransferEquipment, "main", "stage-handles", "volts"),
+    (Rule::Collision, "generator", "stage-meet", "amps"),
+    (Rule::Shock, "crew", "stage-crew", "amps"),
+    (Rule::Touch, "hand", "stage-hand", "body"),
+    (Rule::NothingBonds, "generator", "stage-no-bond", "volts"),
+    (Rule::LiveBlades, "hand", "stage-bare", "volts"),
+    (Rule::WetPanel, "hand", "stage-wet-hand", "volts"),
+    (Rule::LiveLugs, "hand", "stage-lug", "volts"),
+    (Rule::HandTransferLive, "hand", "stage-lug", "volts"),
+    (Rule::NotTested, "crew", "stage-work", "volts"),
+    (Rule::TesterUnproved, "crew", "stage-work", "volts"),
+    (Rule::NotGrounded, "crew", "stage-work", "volts"),
+    (Rule::GroundsWrong, "crew", "stage-work", "volts"),
+    (Rule::NoVisibleBreak, "crew", "stage-work", "volts"),
+    (Rule::GroundsLeft, "crew", "stage-grounds", "amps"),
+    (Rule::PlugUnderLoad, "hand", "stage-plug-load", "amps"),
+    (Rule::LivePlug, "hand", "stage-plug", "volts"),
+    (Rule::WrongVolts, "house", "stage-wrong-volts", "volts"),
+    (Rule::Damaged, "house", "stage-burnt", "volts"),
+    (Rule::GroundFault, "house", "stage-astray", "residual"),
+    (Rule::ResetIntoFault, "house", "stage-astray", "residual"),
+    (Rule::TwoBonds, "house", "stage-astray", "residual"),
+    (Rule::GroundCarries, "cord", "stage-ground-wire", "amps"),
+    (Rule::SunOnGenerator, "generator", "stage-sun-joins", "sun"),
+    (Rule::PushedBack, "generator", "stage-pushed", "watts"),
+    (Rule::WrongEndFirst, "", "stage-blades", ""),
+    (Rule::NotAsked, "", "stage-customers", ""),
+    (Rule::SaidDead, "", "stage-said-dead", ""),
+    (Rule::CordUnfit, "", "stage-unfit", ""),
+];
+
+/// The last stage: what the energy meets, and what it does there.
+fn harm(finding: &Finding, way: Option<&Way<'_>>) -> Option<Stage> {
+    let (_, at, id, shown) = HARMS.iter().find(|(rule, ..)| *rule == finding.rule)?;
+    if shown.is_empty() {
+        return Some(at_the_end(finding, way, id));
+    }
+    of_evidence(finding, at, id, shown)
+}
+
+/// A last stage that shows the volts at the point that is reached.
+fn at_the_end(finding: &Finding, way: Option<&Way<'_>>, id: &str) -> Stage {
+    let to = finding.reaches.as_deref().unwrap_or_default();
+    let volts = way.map_or(0.0, |way| volts_at(&way.moment.readings, to));
+    Stage {
+        at: to.to_owned(),
+        text: Message {
+            id: id.to_owned(),
+            args: finding.evidence.clone(),
+        }
+        .quantity("stands", volts, Unit::Volts),
+        value: value(volts, Unit::Volts),
+    }
+}

@@ -1,0 +1,386 @@
+//! How each rule's findings come about is told, held to what the lists of `tests/drills` bring about.
+//!
+//! The table names every rule: a new one has to be given its way, chain or sum here, or the reason why it has none.
+//! Every finding of every list is then explained, in both languages, and has to be told as the table says.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::{Arc, OnceLock};
+use std::thread;
+
+use outage_drill::drill::Drill;
+use outage_drill::explain::{Explanation, Told, explain, told};
+use outage_drill::file::{Library, Source, read_heading};
+use outage_drill::marking::{Finding, Rule};
+use outage_drill::scenario::Scenario;
+use outage_drill::shipped::LISTS;
+use outage_drill::site::{CARRIES_A, Supply, Work};
+use outage_drill::words::{Arg, Message, OFFERED, REFERENCE, Words};
+
+use crate::playing::{list, play_text, shipped};
+use crate::protection_drills;
+use crate::words::plain::{count_words, grade, left_out, sentences};
+
+/// The table: a rule, how its findings are told, and why they have no stages where they have none.
+macro_rules! table {
+    ($($rule:ident: $told:ident $($why:literal)?,)+) => {
+        /// Every rule, how it is told, and why plainly where it is.
+        const TABLE: &[(Rule, Told, &str)] = &[$((Rule::$rule, Told::$told, concat!($($why)?))),+];
+
+        /// Fails to compile while a rule isn't in the table.
+        fn of(rule: Rule) -> Told {
+            match rule {
+                $(Rule::$rule => Told::$told,)+
+            }
+        }
+    };
+}
+
+table! {
+    LineFed: Way,
+    NoTransferEquipment: Way,
+    Collision: Way,
+    Shock: Way,
+    Touch: Way,
+    NothingBonds: Way,
+    LiveBlades: Way,
+    WetPanel: Way,
+    Indoors: Plainly "gas, which no wire carries",
+    Gas: Plainly "gas, which no wire carries",
+    Overcome: Plainly "gas, which no wire carries",
+    GasNextDoor: Plainly "gas, which no wire carries",
+    NoAlarm: Plainly "gas, which no wire carries",
+    StayedIn: Plainly "gas, which no wire carries",
+    FuelIndoors: Plainly "fuel, which no wire carries",
+    FuelFire: Plainly "fuel, which no wire carries",
+    NotLockedOut: Plainly "the harm is a shaft that turns, outside the network",
+    CaughtByEngine: Plainly "the harm is a shaft that turns, outside the network",
+    LiveLugs: Way,
+    HandTransferLive: Way,
+    NotTested: Way,
+    TesterUnproved: Way,
+    NotGrounded: Way,
+    GroundsWrong: Way,
+    NoVisibleBreak: Way,
+    GroundsLeft: Way,
+    NotAsked: Way,
+    PlugUnderLoad: Way,
+    LivePlug: Way,
+    WrongEndFirst: Way,
+    StartUnderLoad: Sum,
+    NotSettled: Sum,
+    AllAtOnce: Sum,
+    NoCoolDown: Plainly "a time without load, told in the finding",
+    BlindReturn: Plainly "a look that was left out",
+    Overload: Sum,
+    TooSmallForMotor: Sum,
+    ShutOff: Sum,
+    RanDry: Plainly "fuel or oil that ran out",
+    Tripped: Sum,
+    FuseBlown: Sum,
+    GroundFault: Way,
+    ResetIntoFault: Way,
+    TwoBonds: Way,
+    GroundCarries: Way,
+    Damaged: Way,
+    Starved: Sum,
+    CordHot: Chain,
+    WireHot: Chain,
+    CordFire: Chain,
+    PlugHot: Chain,
+    CordUnfit: Way,
+    SunOnGenerator: Way,
+    PushedBack: Way,
+    BatteryOverloaded: Sum,
+    BatterySpent: Sum,
+    TooNear: Plainly "gas, which no wire carries",
+    NotCalled: Plainly "a call that was left out",
+    GoalLate: Plainly "a time, told in the finding",
+    Lost: Plainly "a time, told in the finding",
+    NotRestored: Plainly "a handle that stands wrong, told in the finding",
+    NotBack: Plainly "a handle that stands wrong, told in the finding",
+    WrongVolts: Way,
+    SaidDead: Way,
+    SaidFit: Plainly "a slide that would not hold, with nothing on it yet",
+    SaidWrong: Plainly "an answer beside the truth, told in the finding",
+    Unanswered: Plainly "an answer that is missing",
+}
+
+/// Rules with stages that no list brings about yet.
+const NOT_PLAYED: [Rule; 2] = [Rule::StartUnderLoad, Rule::BatterySpent];
+
+#[test]
+fn every_rule_is_told_as_the_table_says_and_one_without_stages_has_a_reason() {
+    for (rule, told_so, why) in TABLE {
+        assert_eq!(told(*rule), *told_so, "{rule:?}");
+        assert_eq!(of(*rule), *told_so, "{rule:?}");
+        assert_eq!(why.is_empty(), *told_so != Told::Plainly, "{rule:?}");
+    }
+}
+
+/// What is wrong with how a finding is told.
+fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
+    let Explanation { path, .. } = explain(drill, finding);
+    let ids: Vec<&str> = path.iter().map(|s| s.text.id.as_str()).collect();
+    let any = |wanted: &[&str]| wanted.iter().any(|id| ids.contains(id));
+    let mut faults = Vec::new();
+    let told_so = match of(finding.rule) {
+        Told::Plainly => ids.is_empty(),
+        Told::Way => ids.first().is_some_and(|id| SOURCES.contains(id)) && ids.len() >= 2,
+        Told::Chain => ids.len() >= 3,
+        Told::Sum => any(&LOADS) || any(&["stage-opens"]),
+    };
+    if !told_so {
+        faults.push(format!("{:?} is told by {ids:?}", finding.rule));
+    }
+    if path
+        .last()
+        .is_some_and(|s| SOURCES.contains(&s.text.id.as_str()))
+    {
+        faults.push(format!("{:?} ends at its source", finding.rule));
+    }
+    for stage in &path {
+        let said = [&stage.text, &stage.value];
+        faults.extend(said.into_iter().flat_map(|m| of_words(words, m)));
+    }
+    faults
+}
+
+/// Stages that a way begins with.
+const SOURCES: [&str; 5] = [
+    "stage-generator",
+    "stage-generator-still",
+    "stage-battery",
+    "stage-sun",
+    "stage-utility",
+];
+/// Stages that tell of a load.
+const LOADS: [&str; 3] = ["stage-load", "stage-starting", "stage-stalled"];
+
+/// Gaps in the words of a stage, and numbers that are none.
+fn of_words(words: &[Words], message: &Message) -> Vec<String> {
+    let mut faults = Vec::new();
+    for words in words {
+        let said = words.say(message);
+        if said.contains(['[', ']', '{', '}']) {
+            faults.push(format!("{}: {said}", words.tag()));
+        }
+    }
+    let odd = |arg: &Arg| matches!(arg, Arg::Quantity(number, _) if !number.is_finite());
+    if message.args.iter().any(|(_, arg)| odd(arg)) {
+        faults.push(format!("{message:?}"));
+    }
+    faults
+}
+
+/// What a list brings about, explained.
+struct Explained {
+    drill: String,
+    rules: BTreeSet<Rule>,
+    /// What is wrong with how its findings are told.
+    faults: Vec<String>,
+    /// All that is said of its findings, in English.
+    said: Vec<String>,
+}
+
+/// Plays a list and explains what it brings about; none for a list without a heading.
+fn explained(library: &Library, file: &str, text: &str) -> Option<Explained> {
+    let heading = read_heading(Source { file, text }).unwrap()?;
+    let scenario = heading.scenarios(library).unwrap().into_iter().next()?;
+    Some(of_play(library, &scenario, file, text))
+}
+
+/// Plays a text of actions and explains what it brings about.
+fn of_play(library: &Library, scenario: &Arc<Scenario>, file: &str, text: &str) -> Explained {
+    let played = play_text(scenario, 1, text);
+    let findings = &played.verdict.findings;
+    let words = Words::new(REFERENCE).with(&library.words);
+    let languages = OFFERED.map(|l| Words::new(l.tag));
+    let faults = findings
+        .iter()
+        .flat_map(|f| faults(&languages, &played.drill, f));
+    let said = findings
+        .iter()
+        .flat_map(|f| said(&words, &explain(&played.drill, f)));
+    Explained {
+        drill: scenario.name.clone(),
+        rules: findings.iter().map(|f| f.rule).collect(),
+        faults: faults.map(|fault| format!("{file}: {fault}")).collect(),
+        said: said.collect(),
+    }
+}
+
+/// All that is said of a finding but its source.
+fn said(words: &Words, told: &Explanation) -> Vec<String> {
+    let ends = [&told.what, &told.why, &told.now, &told.instead];
+    let stages = told.path.iter().map(|stage| &stage.text);
+    ends.into_iter()
+        .chain(stages)
+        .map(|m| words.say(m))
+        .collect()
+}
+
+/// What every list brings about, and what comes of doing nothing in each drill; played once for all tests.
+fn all() -> &'static [Explained] {
+    static ALL: OnceLock<Vec<Explained>> = OnceLock::new();
+    ALL.get_or_init(|| {
+        let (library, _) = Library::shipped();
+        let half = |odd: usize| {
+            let lists = LISTS.iter().skip(odd).step_by(2);
+            let lists = lists.filter_map(|(file, text)| explained(&library, file, text));
+            let idle = library.scenarios.iter().skip(odd).step_by(2);
+            let idle = idle.map(|s| of_play(&library, &shipped(&s.name), "nothing done", ""));
+            lists.chain(idle).collect::<Vec<Explained>>()
+        };
+        thread::scope(|scope| {
+            let other = scope.spawn(|| half(1));
+            let mut all = half(0);
+            all.extend(other.join().unwrap());
+            all
+        })
+    })
+}
+
+#[test]
+fn every_finding_of_every_list_is_told_as_the_table_says() {
+    let mut wrong: Vec<String> = all().iter().flat_map(|e| e.faults.clone()).collect();
+    let mut met: BTreeSet<Rule> = all().iter().flat_map(|e| e.rules.clone()).collect();
+    for own in protection_drills::found_by_no_shipped_drill() {
+        for finding in &own.verdict.findings {
+            met.insert(finding.rule);
+            // Its site is made for a test, and its things have no words.
+            wrong.extend(faults(&[], &own.drill, finding));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    let not_met = TABLE.iter().filter(|(rule, ..)| !met.contains(rule));
+    let not_met = not_met.filter(|(_, told, _)| *told != Told::Plainly);
+    let not_met: Vec<Rule> = not_met.map(|(rule, ..)| *rule).collect();
+    assert_eq!(not_met, NOT_PLAYED);
+}
+
+/// The highest reading grade of what is said of a drill's mistakes.
+const MOST_GRADE: f64 = 6.9;
+/// The fewest words that a grade may rest on.
+const LEAST_WORDS: u32 = 100;
+
+/// What a drill's marking asks: the titles and the texts of its criteria.
+fn asked_of(words: &Words, scenario: &Scenario) -> Vec<String> {
+    let criteria = scenario.criteria.iter().map(|c| c.name());
+    let ids = criteria.flat_map(|c| ["title", "text"].map(|part| format!("criterion-{c}-{part}")));
+    ids.map(|id| words.say_id(&id)).collect()
+}
+
+#[test]
+fn what_is_said_of_each_drill_s_mistakes_is_for_the_sixth_grade() {
+    let named = left_out();
+    let mut drills: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
+    for explained in all() {
+        let said = explained.said.iter().map(String::as_str);
+        drills.entry(&explained.drill).or_default().extend(said);
+    }
+    let (library, _) = Library::shipped();
+    let words = Words::new(REFERENCE);
+    let asks: BTreeMap<&str, Vec<String>> = library
+        .scenarios
+        .iter()
+        .map(|s| (s.name.as_str(), asked_of(&words, s)))
+        .collect();
+    for (drill, texts) in &asks {
+        let said = drills.entry(drill).or_default();
+        said.extend(texts.iter().map(String::as_str));
+    }
+    let mut wrong = Vec::new();
+    for (drill, said) in drills {
+        let texts: Vec<&str> = said.into_iter().collect();
+        let (grade, n_words) = grade(&texts, &named);
+        if n_words < LEAST_WORDS || grade > MOST_GRADE {
+            wrong.push(format!("{drill}: grade {grade:.1} over {n_words} words"));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn no_sentence_of_an_explanation_has_more_than_twenty_words() {
+    let texts = all().iter().flat_map(|e| &e.said);
+    let long = texts
+        .flat_map(|text| sentences(text))
+        .filter(|s| count_words(s) > 20);
+    let long: BTreeSet<&str> = long.collect();
+    assert!(long.is_empty(), "{long:#?}");
+}
+
+/// The first finding of a rule in a list, with the drill it is of.
+fn found(drill: &str, actions: &str, rule: Rule) -> (Drill, Finding) {
+    let played = play_text(&shipped(drill), 1, &list(actions));
+    let mut findings = played.verdict.findings.into_iter();
+    let finding = findings.find(|f| f.rule == rule).unwrap();
+    (played.drill, finding)
+}
+
+#[test]
+fn the_way_to_a_fed_line_passes_only_what_is_closed_and_carries_current() {
+    let (drill, finding) = found("no-slide", "deadly-two-plugs", Rule::LineFed);
+    let moment = &drill.trace().moments[finding.moment];
+    let stands = (&moment.positions, &*moment.readings);
+    let to = finding.reaches.as_deref().unwrap();
+    let way = drill
+        .plant()
+        .way(stands, Supply::Generator, to, &|_| false)
+        .unwrap();
+    let things: Vec<&str> = way.iter().map(|p| p.thing).collect();
+    for thing in [
+        "two-plug-cord",
+        "breaker-dryer",
+        "main",
+        "drop",
+        "transformer",
+    ] {
+        assert!(things.contains(&thing), "{things:?}");
+    }
+    assert!(way.iter().all(|p| !p.open), "{way:?}");
+    let metered = |thing: &&str| moment.readings.names.things.iter().any(|t| t == thing);
+    for thing in things.iter().copied().filter(metered) {
+        assert!(moment.readings.amps_of(thing) >= CARRIES_A, "{thing}");
+    }
+    assert_eq!(drill.plant().way(stands, Supply::Sun, to, &|_| true), None);
+}
+
+#[test]
+fn where_nothing_feeds_a_point_the_open_contacts_on_the_way_are_told() {
+    let (drill, finding) = found(
+        "one-plug-two-ends",
+        "one-plug-two-ends-wrong-end",
+        Rule::WrongEndFirst,
+    );
+    let told = explain(&drill, &finding).path;
+    let open = told.iter().filter(|s| s.text.id == "stage-open");
+    let open: Vec<&str> = open.map(|s| s.at.as_str()).collect();
+    assert_eq!(open.last(), Some(&"main"), "{told:?}");
+}
+
+#[test]
+fn the_order_that_is_told_has_the_largest_motor_first_and_asks_no_more_than_the_set_is_made_for() {
+    let (drill, finding) = found("big-three", "big-three-together", Rule::AllAtOnce);
+    let moment = &drill.trace().moments[finding.moment];
+    let site = drill.site();
+    let wanted: Vec<usize> = (0..site.appliances.len()).collect();
+    let found = drill.one_by_one(moment, &wanted);
+    let rated_w = site.generator.spec_at(&moment.positions).rated_w;
+    let standstill = |index: usize| match &site.appliances[index].work {
+        Work::Motor(motor) => motor.locked_rotor_amps() * motor.volts,
+        Work::Resistive { .. } | Work::Electronic { .. } => 0.0,
+    };
+    let sizes: Vec<f64> = found
+        .order
+        .iter()
+        .map(|b| standstill(b.appliance))
+        .collect();
+    assert!(sizes.first().is_some_and(|size| *size > 0.0), "{found:?}");
+    assert!(sizes.is_sorted_by(|a, b| a >= b), "{found:?}");
+    assert!(
+        found.order.iter().all(|b| b.then_w <= rated_w * 1.001),
+        "{found:?}"
+    );
+    assert_eq!(found.order.len() + found.left_out.len(), wanted.len());
+}
