@@ -33,6 +33,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         "ron",
         &mut code,
     )?;
+    list(&root, "LOCAL", &plain("scenarios"), "ron", &mut code)?;
     list(&root, "WORDS_EN", &words("en"), "ftl", &mut code)?;
     list(&root, "WORDS_ES", &words("es"), "ftl", &mut code)?;
     list(&root, "LISTS", &plain("tests/drills"), "actions", &mut code)?;

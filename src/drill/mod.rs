@@ -48,7 +48,7 @@ pub use one_by_one::{BroughtOn, OneByOne, TooMuch};
 pub use protection::{Astray, ProtectionEvent};
 pub use run::{Beside, Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
-pub use story::take_place;
+pub use story::{event_of, take_place};
 pub use touch::{Metal, Touched};
 pub use trace::{Moment, Trace, What};
 pub use wires::WALL_C;

@@ -56,7 +56,7 @@ fn stand(site: &Site, positions: &mut Positions, control: ControlId, position: &
 }
 
 /// The event that tells that the story has done this.
-pub(super) fn event_of(what: Happening) -> Event {
+pub fn event_of(what: Happening) -> Event {
     match what {
         Happening::Outage => Event::Outage,
         Happening::CrewArrives => Event::CrewArrived,

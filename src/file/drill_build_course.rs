@@ -64,7 +64,8 @@ fn direction(file: DirectionFile) -> Direction {
     }
 }
 
-fn outcome(file: OutcomeFile) -> Outcome {
+/// The outcome of a file.
+pub(super) fn outcome(file: OutcomeFile) -> Outcome {
     match file {
         OutcomeFile::PlaceEngine => Outcome::PlaceEngine,
         OutcomeFile::Isolate => Outcome::Isolate,

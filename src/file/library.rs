@@ -1,8 +1,9 @@
 //! The scenarios there are: those that are shipped, or those of a folder.
 //!
-//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `lessons/*.ron` and `words/<language>/*.ftl`; files are read in order of their names.
+//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `lessons/*.ron`, `words/<language>/*.ftl` and `local.ron`; files are read in order of their names.
 //! The shipped ones are part of the program, so that the terminal needs no folder beside it.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -14,7 +15,8 @@ use crate::scenario::Scenario;
 use crate::scenario::lesson::Lesson;
 use crate::shipped;
 use crate::site::Interlock;
-use crate::words::{Arg, Message};
+use crate::words;
+use crate::words::{Arg, Message, REFERENCE, word_files};
 
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build::{
@@ -22,7 +24,9 @@ use super::drill_build::{
 };
 use super::drill_build_variants::variants;
 use super::drill_file::{DrillFile, InterlockFile};
-use super::lesson_file::read_lesson;
+use super::lesson_build::{Known, build_lesson};
+use super::lesson_file::{LessonFile, parse_lesson};
+use super::local_facts::LocalFacts;
 use super::site_build::{Fitted, build_site, parse_site, site_loses_names};
 use super::site_file::SiteFile;
 use super::words_folder::{WordText, missing_words, read_words};
@@ -34,6 +38,8 @@ pub struct Library {
     pub scenarios: Vec<Arc<Scenario>>,
     /// The lessons that could be read.
     pub lessons: Vec<Arc<Lesson>>,
+    /// What is known of the place where it is taught.
+    pub local: LocalFacts,
     /// Words that came with a folder: a language's folder and a text in Fluent syntax.
     pub words: Vec<(String, String)>,
     /// Messages that the drills of a folder need and that are missing; the drills can be played all the same.
@@ -70,6 +76,8 @@ impl Library {
             shipped::SITES.iter().map(own).collect(),
             shipped::DRILLS.iter().map(own).collect(),
             shipped::LESSONS.iter().map(own).collect(),
+            &shipped::LOCAL.iter().map(own).collect::<Vec<_>>(),
+            &[],
         )
     }
 
@@ -84,13 +92,15 @@ impl Library {
         } else {
             Vec::new()
         };
-        let (mut library, mut found) = Self::read(sites, drills, lessons);
+        let mut local = texts(folder, &mut faults);
+        local.retain(|t| Path::new(&t.file).ends_with("local.ron"));
         let folder = folder.join("words");
         let words = read_words(&folder, &mut faults);
+        let (mut library, mut found) = Self::read(sites, drills, lessons, &local, &words);
         faults.append(&mut found);
         // What can't be read may hold what is missing.
         if faults.is_empty() {
-            library.missing_words = missing_words(&folder, &words, &library.scenarios);
+            library.missing_words = missing_words(&folder, &words, &library);
         }
         library.words = words.iter().map(WordText::said).collect();
         (library, faults)
@@ -110,6 +120,8 @@ impl Library {
         site_texts: Vec<Text>,
         drill_texts: Vec<Text>,
         lesson_texts: Vec<Text>,
+        local_texts: &[Text],
+        words: &[WordText],
     ) -> (Self, Vec<Diagnostic>) {
         let mut faults = Vec::new();
         let mut sites = Vec::new();
@@ -149,21 +161,54 @@ impl Library {
         }
         let mut library = Self {
             scenarios,
-            lessons: Vec::new(),
-            words: Vec::new(),
-            missing_words: Vec::new(),
+            ..Self::default()
         };
         // A lesson may name a drill whose own faults are told already.
         if faults.is_empty() {
-            for text in &lesson_texts {
-                match read_lesson(source(text), &library.names()) {
-                    Ok(lesson) => library.lessons.push(Arc::new(lesson)),
-                    Err(mut wrong) => faults.append(&mut wrong),
-                }
+            let read = read_lessons(&lesson_texts, &library.scenarios, words, &mut faults);
+            library.lessons = read;
+        }
+        for text in local_texts {
+            match LocalFacts::read(source(text)) {
+                Ok(local) => library.local = local,
+                Err(mut wrong) => faults.append(&mut wrong),
             }
         }
         (library, faults)
     }
+}
+
+/// The lessons, each held to the drills and to the messages of any language.
+fn read_lessons(
+    texts: &[Text],
+    scenarios: &[Arc<Scenario>],
+    words: &[WordText],
+    faults: &mut Vec<Diagnostic>,
+) -> Vec<Arc<Lesson>> {
+    let shipped = word_files(REFERENCE).into_iter().map(|f| f.text);
+    let all = shipped.chain(words.iter().map(|w| w.text.text.as_str()));
+    // Reading all words takes a while, and only lessons need it.
+    let all = all.filter(|_| !texts.is_empty());
+    let ids: BTreeSet<String> = all.flat_map(words::ids).collect();
+    let known = Known {
+        scenarios,
+        ids: &ids,
+    };
+    let mut lessons = Vec::new();
+    for text in texts {
+        let lesson = parse_lesson(&source(text)).map_err(|misread| {
+            let judge = |file: &LessonFile, own: Source<'_>| {
+                let lesson = build_lesson(&own, file, known);
+                lesson.err().unwrap_or_default()
+            };
+            misread.told(&source(text), |_, _| false, judge)
+        });
+        match lesson.and_then(|file| build_lesson(&source(text), &file, known)) {
+            Ok(lesson) => lessons.push(Arc::new(lesson)),
+            Err(mut wrong) => faults.append(&mut wrong),
+        }
+    }
+    lessons
 }
 
 /// The faults of a site, every part of it looked at, whichever cords a drill takes.

@@ -1,20 +1,21 @@
-//! The words that come with a folder of scenarios: read, and held to what its drills need.
+//! The words that come with a folder of scenarios: read, and held to what its drills and lessons need.
 //!
 //! A fault of form is told with its place.
 //! A drill can be played without words, so a message that it lacks is told apart from the other faults.
-//! Each language that has a folder is held to all drills; without any folder it is the reference.
+//! Each language that has a folder is held to all drills and lessons; without any folder it is the reference.
 
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use crate::scenario::Scenario;
+use crate::scenario::lesson::{Hold, Lesson};
 use crate::scenario::variation::variants;
 use crate::words;
 use crate::words::{Arg, Language, Message, OFFERED, Words};
 
 use super::diagnostic::{Diagnostic, Source};
-use super::library::{Text, files, source};
+use super::library::{Library, Text, files, source};
 
 /// Most letters by which a misspelt id differs from the one that was meant: assumption.
 const MISSPELT_BY: usize = 2;
@@ -47,11 +48,11 @@ pub(super) fn read_words(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Wor
     read
 }
 
-/// The messages that the drills need and that no word file has, each with the file in which it has to stand.
+/// The messages that the drills and lessons need and that no word file has, each with the file in which it has to stand.
 pub(super) fn missing_words(
     folder: &Path,
     texts: &[WordText],
-    scenarios: &[Arc<Scenario>],
+    library: &Library,
 ) -> Vec<Diagnostic> {
     let all: Vec<(String, String)> = texts.iter().map(WordText::said).collect();
     let has_folder = |l: &&Language| texts.iter().any(|t| t.language == l.tag);
@@ -59,7 +60,9 @@ pub(super) fn missing_words(
     if languages.is_empty() {
         languages.extend(OFFERED.first());
     }
-    let mut wanted: Vec<(String, &str)> = scenarios.iter().flat_map(needed).collect();
+    let scenarios = library.scenarios.iter();
+    let mut wanted: Vec<(String, String)> = scenarios.flat_map(needed).collect();
+    wanted.extend(library.lessons.iter().flat_map(|l| needed_by_lesson(l)));
     wanted.sort_by(|a, b| a.0.cmp(&b.0));
     wanted.dedup_by(|a, b| a.0 == b.0);
     let mut faults = Vec::new();
@@ -73,8 +76,8 @@ pub(super) fn missing_words(
             let ids = ids.filter(|id| !shipped.has(id) && wanted.iter().all(|w| w.0 != *id));
             spare.extend(ids.map(|id| (&own.text, id)));
         }
-        for (id, drill) in wanted.iter().filter(|(id, _)| !spoken.has(id)) {
-            let file = folder.join(language.tag).join(format!("{drill}.ftl"));
+        for (id, of) in wanted.iter().filter(|(id, _)| !spoken.has(id)) {
+            let file = folder.join(language.tag).join(format!("{of}.ftl"));
             faults.push(missing(id, &file, &spare));
         }
     }
@@ -88,15 +91,45 @@ impl WordText {
     }
 }
 
-/// The ids that a drill needs, and its name.
-fn needed(scenario: &Arc<Scenario>) -> impl Iterator<Item = (String, &str)> {
+/// The ids that a drill needs, and the file for them.
+fn needed(scenario: &Arc<Scenario>) -> impl Iterator<Item = (String, String)> {
     let name = scenario.name.as_str();
     let parts = ["title", "summary", "goal"].into_iter();
     let parts = parts.map(move |part| format!("drill-{name}-{part}"));
     let variants = variants(scenario).into_iter();
     let changes = variants.flat_map(|v| v.changes.clone());
     let changes = changes.map(|change| format!("variation-{}", change.name));
-    parts.chain(changes).map(move |id| (id, name))
+    parts.chain(changes).map(move |id| (id, name.to_owned()))
+}
+
+/// The ids that a lesson needs, and the file for them.
+fn needed_by_lesson(lesson: &Lesson) -> Vec<(String, String)> {
+    let named = |begin: &str, names: &[String]| -> Vec<String> {
+        names.iter().map(|name| format!("{begin}-{name}")).collect()
+    };
+    let mut ids = vec![
+        format!("lesson-{}-title", lesson.name),
+        format!("lesson-{}-about", lesson.name),
+    ];
+    ids.extend(named("prepare", &lesson.prepare));
+    ids.extend(named("prebrief", &lesson.prebrief));
+    ids.extend(named("handout", &lesson.handout));
+    let objectives = lesson.objectives.iter();
+    ids.extend(objectives.map(|o| format!("objective-{}", o.name)));
+    let sittings = lesson.sittings.iter();
+    ids.extend(sittings.map(|s| format!("sitting-{}", s.name)));
+    ids.extend(lesson.debrief.iter().flat_map(|(_, p)| named("prompt", p)));
+    for step in lesson.steps() {
+        ids.push(format!("step-{}", step.say));
+        ids.extend(named("question", &step.ask));
+        let moments = step.holds.iter().filter_map(|hold| match hold {
+            Hold::After(_, ask) => Some(format!("moment-{ask}")),
+            Hold::Prediction(_) => None,
+        });
+        ids.extend(moments);
+    }
+    let file = format!("lessons-{}", lesson.name);
+    ids.into_iter().map(|id| (id, file.clone())).collect()
 }
 
 /// The fault of a message that is missing: at the one that looks like it, misspelt, if there is one.

@@ -108,7 +108,7 @@ impl Session {
     }
 
     /// The question in the drill's own words, or one that is put together.
-    fn question(&self, site: &Site, prediction: &Prediction) -> String {
+    pub(super) fn question(&self, site: &Site, prediction: &Prediction) -> String {
         let own = format!("predict-{}", prediction.name);
         if self.words.has(&own) {
             self.words.say_id(&own)

@@ -15,6 +15,7 @@ mod equipment;
 mod faces;
 mod faces_generator;
 mod furnish;
+mod lesson;
 mod log;
 mod log_indoors;
 mod log_line;

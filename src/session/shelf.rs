@@ -4,11 +4,11 @@ use std::sync::Arc;
 
 use crate::scenario::Scenario;
 use crate::scenario::course::{Direction, TRACKS, Track};
-use crate::scenario::lesson::{Doing, Lesson, Part, Sitting};
+use crate::scenario::lesson::{Lesson, Sitting, Step};
 use crate::words::{Arg, Message};
 
-use super::Practice;
 use super::Session;
+use super::lesson::to_open;
 use super::view::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
 
 const N_CAUTIONS: usize = 8;
@@ -29,19 +29,19 @@ impl Session {
                 .library
                 .lessons
                 .iter()
-                .map(|l| self.lesson(l))
+                .map(|l| self.lesson_card(l))
                 .collect(),
             lessons_title: self.words.say_id("shelf-lessons"),
             drills: self.cards(),
         }
     }
 
-    fn lesson(&self, lesson: &Lesson) -> LessonCard {
+    fn lesson_card(&self, lesson: &Lesson) -> LessonCard {
         let about = |part: &str| self.words.say_id(&format!("lesson-{}-{part}", lesson.name));
         let sitting = |sitting: &Sitting| SittingView {
             title: self.words.say_id(&format!("sitting-{}", sitting.name)),
-            minutes: self.minutes(sitting.minutes()),
-            parts: sitting.parts.iter().map(|p| self.part(p)).collect(),
+            minutes: self.minutes(sitting.minutes),
+            parts: sitting.steps.iter().map(|s| self.part(s)).collect(),
         };
         LessonCard {
             name: lesson.name.clone(),
@@ -53,24 +53,15 @@ impl Session {
         }
     }
 
-    fn part(&self, part: &Part) -> PartView {
-        let title = |drill: &str| Message::new(format!("drill-{drill}-title"));
-        let (text, drill) = match &part.what {
-            Doing::Talk(name) => (Message::new(format!("talk-{name}")), None),
-            Doing::Practice(drill) => (title(drill), Some((drill.clone(), Practice::Coached))),
-            Doing::Test(drill) => (
-                Message::new("shelf-test").said("drill", title(drill)),
-                Some((drill.clone(), Practice::Assessed)),
-            ),
-        };
+    fn part(&self, step: &Step) -> PartView {
         PartView {
-            minutes: self.minutes(part.minutes),
-            text: self.words.say(&text),
-            drill,
+            minutes: self.minutes(step.minutes),
+            text: self.step_title(step),
+            drill: to_open(step),
         }
     }
 
-    fn minutes(&self, minutes: u32) -> String {
+    pub(super) fn minutes(&self, minutes: u32) -> String {
         let minutes = Arg::Count(i64::from(minutes));
         self.words
             .say(&Message::new("shelf-minutes").with("minutes", minutes))

@@ -7,6 +7,7 @@
 mod asked;
 mod debrief;
 mod face;
+mod lesson;
 mod scene;
 mod shelf;
 
@@ -18,6 +19,9 @@ pub use debrief::{
 pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
     SocketView,
+};
+pub use lesson::{
+    HandoutView, LessonView, MomentView, ObjectiveView, PhaseView, SessionPlanView, StepView,
 };
 pub use scene::{ApplianceKind, GeneratorForm, OutletView, Room, StandView, WireKind};
 pub use shelf::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};

@@ -24,6 +24,9 @@ pub(super) struct Arguments {
     /// Folder with scenarios of your own (sites, drills, lessons, words), in place of the shipped ones.
     #[arg(long, global = true, value_name = "DIR")]
     pub(super) scenarios: Option<PathBuf>,
+    /// File with what is true of the place where you teach, for the sheets of lessons.
+    #[arg(long, global = true, value_name = "FILE")]
+    pub(super) local_facts: Option<PathBuf>,
 }
 
 /// The commands.
@@ -38,6 +41,8 @@ pub(super) enum Ask {
         #[arg(long)]
         json: bool,
     },
+    /// Lists the lessons, or prints one as its instructor follows it.
+    Lesson(Lesson),
     /// Shows what can be operated in a drill, and how an action is written.
     Actions {
         /// Name of the drill.
@@ -138,6 +143,22 @@ pub(super) enum Evidence {
         #[arg(long)]
         json: bool,
     },
+}
+
+/// Which lesson, and what of it.
+#[derive(Debug, Args)]
+pub(super) struct Lesson {
+    /// Name of the lesson; all are listed if left out.
+    pub(super) name: Option<String>,
+    /// Prints only this session's plan, counted from 1.
+    #[arg(long, value_name = "N", requires = "name", conflicts_with = "handout")]
+    pub(super) session: Option<usize>,
+    /// Prints the sheet that learners take home.
+    #[arg(long, requires = "name")]
+    pub(super) handout: bool,
+    /// Prints one JSON document instead of text.
+    #[arg(long)]
+    pub(super) json: bool,
 }
 
 /// How to play.

@@ -61,6 +61,10 @@ pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
             say_all(variants, output);
         }
         say_totals(&drills, seconds, ask.as_written, output);
+        let n_lessons = libraries.iter().map(|l| l.lessons.len()).sum();
+        if n_lessons > 0 {
+            output.say(&Message::new("check-lessons").with("count", count(n_lessons)));
+        }
     }
     let all: Vec<Checked> = drills.into_iter().flatten().collect();
     if let Some(folder) = &ask.counterexamples

@@ -7,7 +7,7 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::file::Library;
-use crate::session::view::{DrillCard, ShelfView, TrackCard};
+use crate::session::view::{DrillCard, LessonCard, ShelfView, TrackCard};
 use crate::session::{Session, offered};
 use crate::words::{Arg, Message};
 
@@ -59,22 +59,7 @@ fn shelf(view: &ShelfView, output: &Output<'_>) -> Vec<String> {
     let mut lines = vec![view.title.clone(), view.intro.clone(), String::new()];
     lines.extend(report::cautions(view));
     lines.push(String::new());
-    for lesson in &view.lessons {
-        let head = [
-            &view.lessons_title,
-            ": ",
-            &lesson.title,
-            ", ",
-            &lesson.minutes,
-        ];
-        lines.push(head.map(|s: &str| s).concat());
-        lines.push(format!("  {}", lesson.about));
-        for sitting in &lesson.sittings {
-            lines.push(format!("  {}, {}", sitting.title, sitting.minutes));
-            let parts = sitting.parts.iter();
-            lines.extend(parts.map(|p| format!("    {}: {}", p.minutes, p.text)));
-        }
-    }
+    lines.extend(lessons(&view.lessons, &view.lessons_title));
     for track in &view.tracks {
         let title = Arg::Verbatim(track.title.clone());
         let head = Message::new("terminal-drills").with("track", title);
@@ -86,6 +71,17 @@ fn shelf(view: &ShelfView, output: &Output<'_>) -> Vec<String> {
         lines.extend(own.flat_map(|card| drill(card, output)));
     }
     lines
+}
+
+/// The lessons, each with its name, its length and what it is for.
+pub(super) fn lessons(cards: &[LessonCard], title: &str) -> Vec<String> {
+    let lines = cards.iter().flat_map(|lesson| {
+        let head = format!("  {}", lesson.name);
+        let title = format!("    {}, {}", lesson.title, lesson.minutes);
+        [head, title, format!("    {}", lesson.about)]
+    });
+    let head = Some(format!("{title}:")).filter(|_| !cards.is_empty());
+    head.into_iter().chain(lines).collect()
 }
 
 /// A drill: its name, and below it what it is about.

@@ -12,6 +12,7 @@ mod evidence;
 mod faults;
 mod glossary;
 mod learners;
+mod lesson;
 mod list;
 mod mistakes;
 mod output;
@@ -36,7 +37,7 @@ use std::path::Path;
 
 use clap::Parser as _;
 
-use crate::file::{Diagnostic, Library, Source};
+use crate::file::{Diagnostic, Library, LocalFacts, Source};
 use crate::session::Session;
 use crate::words;
 use crate::words::{Arg, Message, Words};
@@ -126,10 +127,16 @@ pub fn run(
         };
         output.words = Words::new(language.tag);
     }
-    let (library, faults) = match &arguments.scenarios {
+    let (mut library, mut faults) = match &arguments.scenarios {
         Some(folder) => Library::load(folder),
         None => Library::shipped(),
     };
+    if let Some(path) = &arguments.local_facts {
+        match local_facts(path) {
+            Ok(local) => library.local = local,
+            Err(mut wrong) => faults.append(&mut wrong),
+        }
+    }
     output.words = output.words.with(&library.words);
     if !faults.is_empty() {
         return faults::print_and_stop(&faults, &mut output);
@@ -174,6 +181,7 @@ fn report(
 ) -> u8 {
     match ask {
         Ask::List { track, json } => list::run(track.as_deref(), *json, library, output),
+        Ask::Lesson(ask) => lesson::run(ask, library, output),
         Ask::Actions { name } => actions::run(name, library, output),
         Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
@@ -194,6 +202,16 @@ fn no_window(why: &Message, output: &mut Output<'_>) -> u8 {
     let command = Arg::Verbatim(format!("outage-drill play {FIRST_DRILL}"));
     output.say_error(&Message::new("terminal-as-text").with("command", command));
     BAD_INPUT
+}
+
+/// The local facts of a file.
+fn local_facts(path: &Path) -> Result<LocalFacts, Vec<Diagnostic>> {
+    let text = text_of(path).map_err(|fault| vec![*fault])?;
+    let file = path.display().to_string();
+    LocalFacts::read(Source {
+        file: &file,
+        text: &text,
+    })
 }
 
 /// The text of a file that was named, whatever bytes stand in it.

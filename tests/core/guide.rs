@@ -32,10 +32,22 @@ fn write(folder: &Path) {
 }
 
 #[test]
+fn the_guide_s_own_lesson_is_printed_without_a_gap() {
+    let folder = tempfile::tempdir().unwrap();
+    write(folder.path());
+    for more in [&[][..], &["--handout"], &["--session", "1"]] {
+        let own = ["--scenarios", ".", "lesson", "cabin-hour"];
+        let told = drill_in(folder.path(), "", &[&own[..], more].concat());
+        assert_eq!(told.status, Some(0), "{}", told.err);
+        assert!(!told.out.contains('['), "a gap in the words: {}", told.out);
+    }
+}
+
+#[test]
 fn the_guide_s_own_drill_is_sound_and_its_list_of_actions_passes() {
     let folder = tempfile::tempdir().unwrap();
     write(folder.path());
-    assert_eq!(files().len(), 4);
+    assert_eq!(files().len(), 6);
     let checked = drill_in(folder.path(), "", &["check", "."]);
     assert_eq!(checked.status, Some(0), "{}{}", checked.out, checked.err);
     let own = ["--scenarios", ".", "play", "cold-milk"];

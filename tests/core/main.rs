@@ -51,6 +51,8 @@ mod layout;
 #[cfg(test)]
 mod learners;
 #[cfg(test)]
+mod lessons;
+#[cfg(test)]
 mod line_work;
 #[cfg(test)]
 mod lists;
@@ -90,6 +92,8 @@ mod terminal_drill;
 mod time_law;
 #[cfg(test)]
 mod touch;
+#[cfg(test)]
+mod training;
 #[cfg(test)]
 mod traps;
 #[cfg(test)]

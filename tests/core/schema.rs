@@ -132,13 +132,13 @@ fn in_words(kind: &str) -> String {
 fn schema() -> String {
     let mut text = String::from(
         "# The fields of scenario files\n\n\
-         Site, drill and lesson files are RON: fields in round brackets, lists in square ones, texts in quotes, `//` before a comment.\n\
+         Site, drill, lesson and local files are RON: fields in round brackets, lists in square ones, texts in quotes, `//` before a comment.\n\
          Units stand in the names of fields or in their meaning.\n\
          A field that may be left out says what it is then; all others have to be there, and a misspelt one is refused.\n\
          `GUIDE.md` shows how to write a drill from the beginning.\n",
     );
     let mut sections = sections();
-    let first = ["Site", "Drill", "Lesson"];
+    let first = ["Site", "Drill", "Lesson", "LocalFacts"];
     sections.sort_by_key(|s| {
         first
             .iter()

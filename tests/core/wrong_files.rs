@@ -39,11 +39,11 @@ fn place(text: &str, after: &str, what: &str) -> (usize, usize) {
     )
 }
 
-struct Case {
+pub(crate) struct Case {
     /// What is replaced.
-    from: &'static str,
+    pub(crate) from: &'static str,
     /// By what.
-    to: &'static str,
+    pub(crate) to: &'static str,
     /// The message that has to come.
     id: &'static str,
     /// After this text the fault stands.
@@ -54,7 +54,7 @@ struct Case {
     hint: Option<&'static str>,
 }
 
-const fn case(
+pub(crate) const fn case(
     from: &'static str,
     to: &'static str,
     id: &'static str,
@@ -72,7 +72,7 @@ const fn case(
     }
 }
 
-fn check(text: &str, case: &Case, faults: &[Diagnostic], file: &str) {
+pub(crate) fn check(text: &str, case: &Case, faults: &[Diagnostic], file: &str) {
     let told = faults
         .iter()
         .map(|f| (&f.message.id, f.line, f.column, &f.text))
@@ -97,8 +97,8 @@ fn check(text: &str, case: &Case, faults: &[Diagnostic], file: &str) {
     );
 }
 
-const NEAREST: Option<&str> = Some("error-hint-nearest");
-const KNOWN: Option<&str> = Some("error-hint-known");
+pub(crate) const NEAREST: Option<&str> = Some("error-hint-nearest");
+pub(crate) const KNOWN: Option<&str> = Some("error-hint-known");
 
 const SITE_CASES: &[Case] = &[
     case(

@@ -68,7 +68,6 @@ error-tracks = Name at least one of the tracks: Class, Apprentice, Home.
 error-teaches = Name one to four things that the drill teaches.
 error-heading = This line of the heading is not understood: { $line }
 error-heading-passes = A heading says whether the run passes: "# passes: yes" or "# passes: no".
-error-empty-sitting = A sitting has at least one part.
 error-kind-question = question
 error-kind-answer = answer
 error-name-twice = This name is there twice: { $name }.

@@ -10,7 +10,6 @@ shelf-cautions-accept = I have read this
 shelf-facts = { $way }. Up to { $minutes } minutes on the drill clock. A panel with { $circuits } circuits.
 shelf-minutes = { $minutes } minutes
 shelf-lessons = Lessons
-shelf-test = { $drill }, as a test
 track-home = At home
 track-class = For a class
 track-apprentice = For apprentices

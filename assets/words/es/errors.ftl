@@ -66,7 +66,6 @@ error-tracks = Nombre al menos uno de los públicos: Class, Apprentice, Home.
 error-teaches = Nombre de una a cuatro cosas que enseña el simulacro.
 error-heading = No se entiende esta línea del encabezado: { $line }
 error-heading-passes = El encabezado dice si se aprueba: "# passes: yes" o "# passes: no".
-error-empty-sitting = Cada reunión tiene al menos una parte.
 error-kind-question = pregunta
 error-kind-answer = respuesta
 error-name-twice = Este nombre está dos veces: { $name }.

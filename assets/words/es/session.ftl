@@ -10,7 +10,6 @@ shelf-cautions-accept = Ya leí esto
 shelf-facts = { $way }. Hasta { $minutes } minutos en el reloj del simulacro. Un tablero con { $circuits } circuitos.
 shelf-minutes = { $minutes } minutos
 shelf-lessons = Lecciones
-shelf-test = { $drill }, como prueba
 track-home = En casa
 track-class = Para una clase
 track-apprentice = Para aprendices

@@ -58,7 +58,7 @@ pub struct SittingView {
 pub struct PartView {
     /// How long it is given, short.
     pub minutes: String,
-    /// What is said or done.
+    /// What kind of step it is, and the drill's title if it has one.
     pub text: String,
     /// The drill to open, and how it is practised; none for a talk.
     pub drill: Option<(String, Practice)>,

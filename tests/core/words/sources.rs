@@ -9,10 +9,16 @@ use std::path::Path;
 use std::path::PathBuf;
 
 /// Literals of the front ends that are no text for people, or for people only who write files.
-const NOT_FOR_LEARNERS: &[(&str, &str)] = &[(
-    "outage-drill play {FIRST_DRILL}",
-    "a command to type, the same in every language",
-)];
+const NOT_FOR_LEARNERS: &[(&str, &str)] = &[
+    (
+        "outage-drill play {FIRST_DRILL}",
+        "a command to type, the same in every language",
+    ),
+    (
+        "outage-drill play {drill}{how}",
+        "a command to type, the same in every language",
+    ),
+];
 
 /// Files of the front ends that hold scripts of wishes, in the grammar of action files, and no text for people.
 const SCRIPTS: &[&str] = &["src/window/gallery.rs"];

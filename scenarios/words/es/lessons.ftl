@@ -1,0 +1,60 @@
+# Lo que comparten las lecciones: cómo empezar, cómo mirar atrás, qué se lleva a casa.
+
+prepare-play-all = Juegue usted todos los simulacros del plan, como quien aprende. Apruebe la prueba antes de darla.
+prepare-first-light-at-home = Pida que jueguen “first-light” antes de venir. Toma cinco minutos.
+prepare-room = Pruebe pantalla, sonido y asientos. Deje sitio para salir. Quienes comparten una máquina se turnan.
+prepare-local-facts = Llene los datos locales: compañía eléctrica, oficina de permisos, teléfonos, época de tormentas.
+prepare-job-rules = Traiga las reglas de candados y de línea de su empresa. Van antes que todo lo de aquí.
+prepare-paper = Tenga papel y lápiz. Sepa dónde está su tablero.
+
+prebrief-roles = Yo guío. Ustedes hacen los simulacros con sus manos. Una persona maneja; las otras miran y dicen por qué.
+prebrief-alone = Usted guía y usted aprende. Nadie ve lo que hace. Tome una noche a la vez.
+prebrief-plan = Diga cuánto dura, cuándo es la pausa y en qué orden se hace todo.
+prebrief-goals = Lea en voz alta lo que podrán hacer después.
+prebrief-marked = Solo una prueba da un resultado. Pregunta qué pasó: cualquier orden seguro vale. La práctica no cuenta.
+prebrief-record = Este programa no guarda nombres ni envía nada. Dígalo, y diga si usted anota algo.
+prebrief-room = Lo que pasa en esta sala se queda aquí. Nadie se ríe de un error. Ningún resultado va a la pantalla grande.
+prebrief-real = Los voltios, los amperios y el gas se calculan. La casa y las personas son inventadas. Actúe como si fuera real.
+prebrief-supervised = Aprobar aquí no es aprobar en el trabajo. Allí trabaja con supervisión hasta que su empresa diga otra cosa.
+prebrief-step-back = Algunos simulacros hablan de personas muy heridas. Cualquiera puede parar o salir cuando quiera.
+prebrief-questions = Pregunte: ¿qué más necesitan saber antes de empezar?
+
+prompt-what-you-saw = Cuente lo que vio, paso a paso. Nadie dice todavía si estuvo bien.
+prompt-what-you-did = ¿Qué hizo usted y qué resultó de eso?
+prompt-how-it-felt = ¿Cómo fue trabajar a oscuras, con gente esperando?
+prompt-when-unsure = ¿Cuándo dudó? ¿Qué le ayudó?
+prompt-why-so = Vuelva a lo primero que salió mal. ¿Por qué fue así?
+prompt-other-safe-order = ¿Qué otro orden habría sido igual de seguro? ¿Qué lo hace seguro?
+prompt-what-if-night = ¿Qué sería más difícil a las dos de la mañana, con lluvia?
+prompt-which-reading = ¿Qué lectura se lo dijo? ¿Cuál no tomó?
+prompt-next-time = ¿Qué hará de otra manera la próxima vez?
+prompt-one-thing-at-home = ¿Qué cosa cambiará en casa, y para cuándo?
+prompt-on-the-job = ¿Dónde encontrará esto en el trabajo? ¿A quién pregunta primero?
+
+handout-never-two-plugs = Nunca use un cable con dos enchufes. Pone voltaje en la calle apagada.
+handout-engine-outside = El motor va afuera, al menos a 20 pies de toda abertura, con el escape lejos de la casa.
+handout-order-out = Hacia el generador: primero apagar el interruptor principal, luego encender el del generador. Después una carga tras otra.
+handout-order-back = De vuelta a la compañía: cargas apagadas, interruptor del generador apagado y solo entonces el principal. Deje enfriar el motor.
+handout-cords-flat = Ponga los cables planos y abiertos, nunca enrollados. Un cable tibio lleva demasiado.
+handout-line-down = Una línea en el suelo tiene voltaje. Aléjese, mantenga lejos a los demás y llame.
+handout-test-before-touch = Mida antes de tocar: el medidor en una parte con voltaje, luego en la que no tiene, y otra vez en la primera.
+handout-lock-yourself = Ponga usted el candado y guarde la llave. Una máquina con control puede arrancar con sus manos adentro.
+handout-line-is-live = Una línea tiene voltaje hasta que está abierta a la vista, marcada, medida y puesta a tierra.
+handout-sim-is-not-field = Esto se mostró en simulación. No es una licencia ni prueba de habilidad en el trabajo.
+
+step-pause = Una pausa. Deje la calle en la pantalla, para que la gente hable de ella.
+step-look-back = Haga las preguntas de abajo en su orden. Deje hablar primero a quienes aprenden; el resultado va al final.
+step-welcome = Diga las líneas de “antes de empezar”. Tómese su tiempo: se aprende cuando no hay miedo a fallar.
+
+question-which-way = ¿Cuál de las seis maneras tiene en casa? ¿Cuál necesita antes un electricista y un permiso?
+question-recall-return = De memoria: ¿cuáles son los pasos de vuelta a la compañía, en orden?
+question-one-change = ¿Qué cosa cambiará antes de la próxima tormenta?
+moment-both-there = La compañía ha vuelto y el motor sigue en marcha. ¿Qué los mantiene separados ahora mismo?
+
+objective-gas-out = Poner el motor de modo que su gas se quede afuera.
+objective-tell-the-way = Contar el camino de la energía desde un error hasta la persona que hiere.
+objective-refuse-unsafe = Reconocer una instalación insegura, dejarla apagada y hacerla segura.
+objective-apart-first = Separar la casa de la línea antes de que otra cosa la alimente.
+objective-back-clean = Volver a la compañía de modo que las dos fuentes nunca se encuentren.
+objective-fit-cord = Elegir un cable, ponerlo y revisarlo mientras trabaja.
+objective-say-what-feeds = Decir qué alimenta cada parte y mostrar qué lo indica.
