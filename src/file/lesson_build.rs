@@ -110,7 +110,7 @@ impl<'a> Reader<'a> {
                 let quoted = quoted(name);
                 let message =
                     Message::new("error-name-twice").with("name", Arg::Verbatim(name.clone()));
-                self.fault(&[field, &quoted, &quoted], message);
+                self.fault(&[field, &quoted, "name:", &quoted], message);
             }
         }
     }

@@ -87,7 +87,7 @@ impl Library {
         let sites = texts(&folder.join("sites"), &mut faults);
         let drills = texts(&folder.join("drills"), &mut faults);
         let lessons = folder.join("lessons");
-        let lessons = if lessons.is_dir() {
+        let mut lessons = if lessons.is_dir() {
             texts(&lessons, &mut faults)
         } else {
             Vec::new()
@@ -95,7 +95,12 @@ impl Library {
         let mut local = texts(folder, &mut faults);
         local.retain(|t| Path::new(&t.file).ends_with("local.ron"));
         let folder = folder.join("words");
+        let n_faults = faults.len();
         let words = read_words(&folder, &mut faults);
+        if faults.len() > n_faults {
+            // A message that a lesson names may be lost in what can't be read.
+            lessons.clear();
+        }
         let (mut library, mut found) = Self::read(sites, drills, lessons, &local, &words);
         faults.append(&mut found);
         // What can't be read may hold what is missing.

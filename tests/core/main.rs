@@ -104,3 +104,5 @@ mod words;
 mod wrong_drills;
 #[cfg(test)]
 mod wrong_files;
+#[cfg(test)]
+mod wrong_lessons;

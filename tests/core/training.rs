@@ -109,7 +109,7 @@ fn no_signal_word_stands_in_running_text() {
         "PRECAUCIÓN",
         "AVISO",
     ];
-    for file in OFFERED.iter().flat_map(|l| word_files(l.folder)) {
+    for file in OFFERED.iter().flat_map(|l| word_files(l.tag)) {
         let found = WORDS.iter().find(|w| file.text.contains(*w));
         assert_eq!(found, None, "{}", file.name);
     }
