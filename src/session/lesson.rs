@@ -155,9 +155,10 @@ impl Session {
 
 /// The drill that a step opens, and how it is practiced.
 pub(super) fn to_open(step: &Step) -> Option<(String, Practice)> {
-    let practice = match step.what {
-        Doing::Assessment(_) => Practice::Assessed,
-        _ => Practice::Coached,
+    let practice = if matches!(step.what, Doing::Assessment(_)) {
+        Practice::Assessed
+    } else {
+        Practice::Coached
     };
     step.what.drill().map(|drill| (drill.to_owned(), practice))
 }
