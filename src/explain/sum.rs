@@ -3,7 +3,7 @@
 //! Read from the last moment in which it all still ran; the order is found by trying it on the solver.
 //! Not covered: what a load would have drawn later, when its thermostat asks.
 
-use crate::drill::{Drill, Event, Moment, Phase, TooMuch, What};
+use crate::drill::{Drill, Event, MachineEvent, Moment, Phase, SourceEvent, TooMuch, What};
 use crate::marking::{Finding, Rule};
 use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId};
 use crate::words::{Arg, Message, Unit};
@@ -46,6 +46,20 @@ fn tripped(moment: &Moment) -> Option<(ControlId, f64)> {
     None
 }
 
+/// Whether what fed the loads opens, stops or shuts off in a moment.
+fn gives_way(moment: &Moment) -> bool {
+    matches!(
+        moment.what,
+        What::Happened(
+            Event::Tripped { .. }
+                | Event::EngineStalled { .. }
+                | Event::ProtectorOpened { .. }
+                | Event::Machine(MachineEvent::ShutOff { .. })
+                | Event::Source(SourceEvent::BatteryOverloaded { .. } | SourceEvent::BatteryEmpty)
+        )
+    )
+}
+
 /// The moment that shows what ran: with the highest watts asked at the finding's instant, else the last one before with any.
 fn busiest<'a>(
     drill: &'a Drill,
@@ -57,8 +71,10 @@ fn busiest<'a>(
         let all = ran(drill, m, guard).into_iter();
         all.map(|i| m.readings.appliance(i).watts).sum()
     };
+    // Where something gave way in the moment itself, it stands open already.
+    let gone = moments.get(finding.moment).is_some_and(gives_way);
     let same = moments.iter().skip(finding.moment);
-    let same = same.take_while(|m| m.at == finding.at);
+    let same = same.take_while(|m| m.at == finding.at && !gone);
     let before = moments.get(..finding.moment)?.iter().rev();
     let just_before = before.clone().take_while(|m| m.at == finding.at);
     let busy = |m: &&Moment| asked(m) > 0.0;

@@ -37,7 +37,9 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     if let (true, Some(way)) = (by_frame, &found) {
         stages.push(frame(&way.moment.readings, to));
     }
-    if let (Rule::LineFed, Some(way)) = (finding.rule, &found) {
+    if let (Rule::LineFed, Some(way)) = (finding.rule, &found)
+        && !way.moment.readings.generator.tied
+    {
         stages.extend(neighbors(drill, &way.moment.readings));
     }
     stages.extend(harm(finding, found.as_ref()));
@@ -187,6 +189,10 @@ pub(super) fn source(drill: &Drill, readings: &Readings, from: Supply) -> Stage 
         Supply::Generator if volts < LEAST_V => {
             ("generator", Message::new("stage-generator-still"))
         }
+        Supply::Generator if readings.generator.tied => (
+            "generator",
+            Message::new("stage-generator-tied").quantity("volts", volts, Unit::Volts),
+        ),
         Supply::Generator => (
             "generator",
             Message::new("stage-generator")
@@ -354,7 +360,7 @@ const HARMS: &[(Rule, &str, &str, &str)] = &[
     (Rule::Damaged, "house", "stage-burnt", "volts"),
     (Rule::GroundFault, "house", "stage-astray", "residual"),
     (Rule::ResetIntoFault, "house", "stage-astray", "residual"),
-    (Rule::TwoBonds, "house", "stage-astray", "residual"),
+    (Rule::TwoBonds, "house", "stage-two-bonds", "took"),
     (Rule::GroundCarries, "cord", "stage-ground-wire", "amps"),
     (Rule::SunOnGenerator, "generator", "stage-sun-joins", "sun"),
     (Rule::PushedBack, "generator", "stage-pushed", "watts"),

@@ -146,8 +146,9 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
 }
 
 /// Stages that a way begins with.
-const SOURCES: [&str; 5] = [
+const SOURCES: [&str; 6] = [
     "stage-generator",
+    "stage-generator-tied",
     "stage-generator-still",
     "stage-battery",
     "stage-sun",
@@ -165,8 +166,14 @@ fn of_words(words: &[Words], message: &Message) -> Vec<String> {
             faults.push(format!("{}: {said}", words.tag()));
         }
     }
-    let odd = |arg: &Arg| matches!(arg, Arg::Quantity(number, _) if !number.is_finite());
-    if message.args.iter().any(|(_, arg)| odd(arg)) {
+    let odd = |name: &str, arg: &Arg| {
+        let Arg::Quantity(number, _) = arg else {
+            return false;
+        };
+        // A share of nothing means that the source was tried while it was off.
+        !number.is_finite() || name == "share" && *number < 1.0
+    };
+    if message.args.iter().any(|(name, arg)| odd(name, arg)) {
         faults.push(format!("{message:?}"));
     }
     faults
