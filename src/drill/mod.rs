@@ -46,7 +46,7 @@ pub use machine::{MachineCondition, MachineEvent};
 pub use next::whole_millis;
 pub use one_by_one::{BroughtOn, OneByOne, TooMuch};
 pub use protection::{Astray, ProtectionEvent};
-pub use run::{Beside, Run, Timed};
+pub use run::{Beside, Practice, Run, Timed};
 pub use second_source::{BatteryCondition, Follows, SolarCondition, SourceEvent};
 pub use story::{event_of, take_place};
 pub use touch::{Metal, Touched};

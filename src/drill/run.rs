@@ -1,7 +1,7 @@
 //! A run: the only thing that is stored of a drill.
 //!
 //! Scenario digest, seed and timed actions; everything else is recomputed.
-//! Beside it a file may keep what can't be: the learner's own words.
+//! Beside it a file may keep what can't be: how it was practised, and the learner's own words.
 
 use std::sync::Arc;
 
@@ -21,9 +21,34 @@ pub struct Timed {
     pub action: Action,
 }
 
+/// How a drill is practised.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum Practice {
+    /// Mistakes are explained as they happen, and the truth is shown.
+    #[default]
+    Coached,
+    /// No help and no truth beyond what was looked at or tested, until the end.
+    Assessed,
+}
+
+impl Practice {
+    /// Both of them.
+    pub const ALL: [Self; 2] = [Self::Coached, Self::Assessed];
+
+    /// Its name in run files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Coached => "coached",
+            Self::Assessed => "assessed",
+        }
+    }
+}
+
 /// What a learner's file keeps beside a run; nothing of it changes how the run plays or is marked.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Beside {
+    /// How the drill was practised; none for a list of actions, or where the file doesn't say.
+    pub practice: Option<Practice>,
     /// What happened, in the learner's own words, in one line.
     pub happened: String,
     /// How it felt, in one line.

@@ -8,18 +8,21 @@
 //! scenario there-and-back
 //! digest 6f0c…
 //! seed 1
+//! practice coached
 //! @0:48.000 set generator-place yard
 //! happened I turned the main off late.
 //! end 41:07.250
 //! ```
 //!
+//! `practice` says how it was practised; a list of actions leaves it out.
 //! `happened` and `felt` hold the learner's own words, a line each, and may be left out.
 //! The end line is how a file that was cut short is told from a whole one.
 
 use std::sync::Arc;
 
 use crate::drill::{
-    Beside, Expected, Line, NotAnAction, Run, Timed, parse_clock, parse_line, write_action,
+    Beside, Expected, Line, NotAnAction, Practice, Run, Timed, parse_clock, parse_line,
+    write_action,
 };
 use crate::scenario::Scenario;
 use crate::scenario::variation;
@@ -32,6 +35,7 @@ use super::library::Library;
 pub const RUN_VERSION: u32 = 1;
 
 const MAGIC: &str = "outage-drill run ";
+const PRACTICE: &str = "practice ";
 
 /// Reads an action file; every line that isn't understood is reported.
 ///
@@ -63,6 +67,8 @@ pub fn write_run(run: &Run, scenario: &Scenario) -> String {
         format!("digest {}", run.digest),
         format!("seed {}", run.seed),
     ];
+    let practice = run.beside.practice;
+    lines.extend(practice.map(|p| format!("{PRACTICE}{}", p.name())));
     for timed in &run.actions {
         let action = write_action(&scenario.site, &timed.action);
         lines.push(format!("@{} {action}", timed.at));
@@ -91,6 +97,14 @@ fn take_own_words(beside: &mut Beside, line: &str) -> bool {
         }
     }
     false
+}
+
+/// Takes a line that says how the drill was practised; says whether it was one.
+fn take_practice(beside: &mut Beside, line: &str) -> bool {
+    let said = line.strip_prefix(PRACTICE).map(str::trim);
+    let practice = Practice::ALL.into_iter().find(|p| said == Some(p.name()));
+    beside.practice = practice.or(beside.practice);
+    practice.is_some()
 }
 
 /// Reads a run file against the scenarios there are.
@@ -150,7 +164,8 @@ fn read_body<'a>(
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
-        if !ended && take_own_words(&mut run.beside, text) {
+        let beside = &mut run.beside;
+        if !ended && (take_own_words(beside, text) || take_practice(beside, text)) {
             continue;
         }
         let end = text

@@ -2,17 +2,9 @@
 
 use crate::units::DrillTime;
 
-use super::rewind::Rewind;
+pub use crate::drill::Practice;
 
-/// How a drill is practised.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
-pub enum Practice {
-    /// Mistakes are explained as they happen, and the truth is shown.
-    #[default]
-    Coached,
-    /// No help and no truth beyond what was looked at or tested, until the end.
-    Assessed,
-}
+use super::rewind::Rewind;
 
 /// A wish of the learner.
 /// The window and the terminal send the same ones.

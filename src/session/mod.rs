@@ -246,7 +246,10 @@ impl Session {
                     held: Vec::new(),
                     verdict: None,
                     rewound: 0,
-                    beside: Beside::default(),
+                    beside: Beside {
+                        practice: Some(practice),
+                        ..Beside::default()
+                    },
                     phase: Phase::default(),
                     asking: ask::Asking::default(),
                 });

@@ -51,6 +51,8 @@ pub fn play(
         seed,
     });
     if let Some(open) = session.open.as_mut() {
+        // A list is nobody's practice.
+        open.beside.practice = None;
         for line in &lines {
             match line.at {
                 Some(at) => open.drill.act_at(at, &line.action),
@@ -86,17 +88,17 @@ pub fn replay(
     Ok(finished(session))
 }
 
-/// Plays a saved run again and marks it; nothing is said of it.
+/// Plays a saved run again and marks it, and tells what its file keeps beside it; nothing is said of it.
 ///
 /// # Errors
 /// As those of [`replay`].
 pub fn remark(
     library: &Library,
     run_file: Source<'_>,
-) -> Result<(Drill, Verdict), Vec<Diagnostic>> {
-    let (drill, _) = replayed(library, run_file)?;
+) -> Result<(Drill, Verdict, Beside), Vec<Diagnostic>> {
+    let (drill, beside) = replayed(library, run_file)?;
     let verdict = mark(drill.scenario(), drill.trace());
-    Ok((drill, verdict))
+    Ok((drill, verdict, beside))
 }
 
 /// The drill of a saved run, at its end, and what its file keeps beside it.

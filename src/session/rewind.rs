@@ -47,7 +47,10 @@ impl Session {
         open.held.clear();
         open.verdict = None;
         open.phase = Phase::default();
-        open.beside = Beside::default();
+        open.beside = Beside {
+            practice: Some(Practice::Coached),
+            ..Beside::default()
+        };
         open.practice = Practice::Coached;
         open.rewound += 1;
         let clock = Arg::Clock(drill.now());

@@ -10,7 +10,7 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use crate::file::{Diagnostic, Library, Source};
-use crate::session::remark;
+use crate::session::{Practice, remark};
 use crate::words::{Arg, Message, Words};
 
 use super::arguments::Mark;
@@ -19,10 +19,11 @@ use super::work::{cores, share};
 use super::{BAD_INPUT, DONE, NOT_PASSED, faults, reports, table};
 
 /// Columns: the message of the heading, and whether numbers stand in it. The file has one more, for faults.
-const COLUMNS: [(&str, bool); 5] = [
+const COLUMNS: [(&str, bool); 6] = [
     ("roster-learner", false),
     ("roster-drill", false),
     ("roster-seed", true),
+    ("roster-practice", false),
     ("roster-verdict", false),
     ("roster-findings", false),
 ];
@@ -31,6 +32,7 @@ const COLUMNS: [(&str, bool); 5] = [
 struct Row {
     drill: String,
     seed: u64,
+    practice: Option<Practice>,
     passed: bool,
     /// The rules that were broken, each once.
     broken: BTreeSet<&'static str>,
@@ -137,11 +139,12 @@ fn marked(path: &Path, library: &Library) -> Result<Row, Vec<Diagnostic>> {
         file: &file,
         text: &text,
     };
-    let (drill, verdict) = remark(library, source)?;
+    let (drill, verdict, beside) = remark(library, source)?;
     let breaches = verdict.findings.iter().filter(|f| f.breach);
     Ok(Row {
         drill: drill.scenario().name.clone(),
         seed: drill.run().seed,
+        practice: beside.practice,
         passed: verdict.passed,
         broken: breaches.map(|f| f.rule.name()).collect(),
     })
@@ -172,11 +175,17 @@ fn cells(file: &Path, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
     } else {
         "roster-not-passed"
     };
+    let practice = match row.practice {
+        Some(Practice::Coached) => "roster-coached",
+        Some(Practice::Assessed) => "roster-assessed",
+        None => "roster-practice-unknown",
+    };
     let broken: Vec<&str> = row.broken.iter().copied().collect();
     [
         learner(file),
         row.drill.clone(),
         row.seed.to_string(),
+        words.say_id(practice),
         words.say_id(verdict),
         broken.join(", "),
     ]

@@ -67,10 +67,19 @@ fn a_folder_of_runs_is_marked_with_a_row_for_each_learner() {
                 .collect()
         })
         .collect();
-    assert_eq!(lines[0], ["Learner", "Drill", "Seed", "Verdict", "Broken"]);
-    assert_eq!(lines[1], ["ana", "there-and-back", "1", "passed"]);
-    assert_eq!(lines[2][..4], ["ben", "open-the-box", "1", "not passed"]);
-    assert!(lines[2][4].contains("live-lugs"), "{:?}", lines[2]);
+    assert_eq!(
+        lines[0],
+        ["Learner", "Drill", "Seed", "Practice", "Verdict", "Broken"]
+    );
+    assert_eq!(
+        lines[1],
+        ["ana", "there-and-back", "1", "not known", "passed"]
+    );
+    assert_eq!(
+        lines[2][..5],
+        ["ben", "open-the-box", "1", "not known", "not passed"]
+    );
+    assert!(lines[2][5].contains("live-lugs"), "{:?}", lines[2]);
     assert!(
         answered.out.contains("2 runs were marked: 1 passed."),
         "{}",
@@ -134,11 +143,14 @@ fn what_is_no_run_is_told_with_its_reason_and_stops_nothing() {
             );
             let stem = name.split('.').next().unwrap();
             let row = rows.iter().find(|row| row[0] == stem).unwrap();
-            assert!(row[5].contains(why), "{row:?}");
-            assert_eq!(row[3], "", "no verdict: {row:?}");
+            assert!(row[6].contains(why), "{row:?}");
+            assert_eq!(row[4], "", "no verdict: {row:?}");
         }
         let ana = rows.iter().find(|row| row[0] == "ana").unwrap();
-        assert_eq!(ana[1..], ["there-and-back", "1", "passed", "", ""]);
+        assert_eq!(
+            ana[1..],
+            ["there-and-back", "1", "not known", "passed", "", ""]
+        );
     }
 }
 
@@ -191,4 +203,27 @@ fn a_folder_is_told_in_full_as_json() {
     let whole = document(&["class"]);
     assert_eq!(whole, document(&["class/ana.run", "class/ben.run"]));
     assert_eq!(whole["runs"].as_array().unwrap().len(), 2);
+}
+
+#[test]
+fn a_row_says_whether_it_was_a_test_as_the_run_file_does() {
+    let folder = tempfile::tempdir().unwrap();
+    fs::create_dir(folder.path().join("class")).unwrap();
+    for (name, how) in [
+        ("class/cy.run", "--assessed"),
+        ("class/di.run", "--coached"),
+    ] {
+        let play = ["play", "there-and-back", how, "--save", name];
+        drill_in(folder.path(), "finish\n", &play);
+    }
+    roster(folder.path(), "en");
+    let rows = sheet(&folder.path().join("class/sheet.csv"));
+    assert_eq!(rows[1][..4], ["cy", "there-and-back", "1", "test"]);
+    assert_eq!(rows[2][..4], ["di", "there-and-back", "1", "coached"]);
+    // A spoilt word is told.
+    let path = folder.path().join("class/cy.run");
+    let text = fs::read_to_string(&path).unwrap();
+    fs::write(&path, text.replace("practice assessed", "practice asleep")).unwrap();
+    let answered = roster(folder.path(), "en");
+    assert!(answered.err.contains("“practice”"), "{}", answered.err);
 }
