@@ -157,6 +157,27 @@ impl Source<'_> {
 }
 
 impl Diagnostic {
+    /// Where it stands, as `file:line:column`, which editors and people both find.
+    pub fn place(&self) -> String {
+        if self.line == 0 {
+            self.file.clone()
+        } else {
+            format!("{}:{}:{}", self.file, self.line, self.column)
+        }
+    }
+
+    /// Its line in three: what comes before the offending text, that text, and what comes after; none for a fault without a place.
+    pub fn marked(&self) -> Option<[&str; 3]> {
+        let before = self.column.checked_sub(1)?;
+        if self.line == 0 || self.shown.trim().is_empty() {
+            return None;
+        }
+        let width = self.text.lines().next().map_or(1, |t| t.chars().count());
+        let (start, rest) = self.shown.split_at(nth(&self.shown, before));
+        let (text, end) = rest.split_at(nth(rest, width.max(1)));
+        Some([start, text, end])
+    }
+
     /// This fault with the nearest of the known names, or all of them if none is near.
     #[must_use]
     pub fn with_nearest<'a>(mut self, known: impl IntoIterator<Item = &'a str>) -> Self {
@@ -164,6 +185,12 @@ impl Diagnostic {
         self.hint = nearest(&self.text, &known);
         self
     }
+}
+
+/// Where the character of this number begins, in bytes; the end if there are fewer.
+fn nth(text: &str, number: usize) -> usize {
+    let found = text.char_indices().nth(number);
+    found.map_or(text.len(), |(at, _)| at)
 }
 
 /// The hint that names the nearest known name, or lists the known ones.

@@ -33,6 +33,7 @@ mod site_build_supply;
 mod site_file;
 mod site_file_cords;
 mod site_file_line;
+mod watch;
 mod words_folder;
 
 pub use diagnostic::{Diagnostic, Source};
@@ -40,3 +41,4 @@ pub use library::{Library, digest};
 pub use list_heading::{Heading, passing_lists, read_heading};
 pub use local_facts::LocalFacts;
 pub use run_file::{RUN_VERSION, not_understood, read_actions, read_run, write_run};
+pub use watch::Watched;

@@ -27,6 +27,7 @@ mod read;
 mod read_cords;
 mod read_gfcis;
 mod read_sources;
+mod renew;
 mod rewind;
 mod series;
 mod shelf;
@@ -37,7 +38,7 @@ pub mod view;
 use std::sync::Arc;
 
 use crate::drill::{Beside, Drill, Known, Run};
-use crate::file::{Library, write_run};
+use crate::file::{Diagnostic, Library, write_run};
 use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
 use crate::units::DrillTime;
@@ -72,6 +73,8 @@ pub struct Session {
     asks: bool,
     /// What was foretold in all drills of this session.
     forecasts: Vec<Forecast>,
+    /// What is wrong with the scenarios since they were last sound, while an author writes.
+    faults: Vec<Diagnostic>,
 }
 
 /// A drill that is open.
@@ -121,6 +124,7 @@ impl Session {
             next_seed: 2,
             asks: false,
             forecasts: Vec::new(),
+            faults: Vec::new(),
         }
     }
 

@@ -460,3 +460,25 @@ pub struct ConsequenceView {
     /// Whether somebody is harmed.
     pub harm: bool,
 }
+
+/// What is wrong with the scenarios that an author is writing.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct FaultsView {
+    /// How many there are, and what is shown meanwhile.
+    pub title: String,
+    /// Each fault.
+    pub faults: Vec<FaultView>,
+}
+
+/// A fault of a file.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct FaultView {
+    /// File, line and column.
+    pub place: String,
+    /// What is wrong.
+    pub what: String,
+    /// The line: before the offending text, that text, after it; none if the fault is the file's as a whole.
+    pub line: Option<[String; 3]>,
+    /// What to do.
+    pub hint: Option<String>,
+}

@@ -1,6 +1,4 @@
 //! Faults of files as lines: where, what, and what to do.
-//!
-//! The place comes first and in the form `file:line:column`, which editors and people both find.
 
 use serde_json::Value;
 use serde_json::json;
@@ -34,7 +32,7 @@ pub(super) fn print(faults: &[Diagnostic], output: &mut Output<'_>) {
 
 /// A fault as one line: where and what.
 pub(super) fn line(fault: &Diagnostic, words: &Words) -> String {
-    format!("{}: {}", place(fault), words.say(&fault.message))
+    format!("{}: {}", fault.place(), words.say(&fault.message))
 }
 
 /// Prints every fault, and that nothing was done because of them.
@@ -60,27 +58,12 @@ pub(super) fn json(fault: &Diagnostic, words: &Words) -> Value {
 
 /// The line with the fault, and below it the offending text underlined; none for a fault without a place.
 fn underlined(fault: &Diagnostic) -> Option<[String; 2]> {
-    let before = fault.column.checked_sub(1)?;
-    if fault.line == 0 || fault.shown.trim().is_empty() {
-        return None;
-    }
+    let [before, text, _] = fault.marked()?;
     // Tabs stay tabs, so that the mark stands below what it marks.
-    let lead: String = fault
-        .shown
+    let lead: String = before
         .chars()
-        .take(before)
         .map(|c| if c == '\t' { '\t' } else { ' ' })
         .collect();
-    let width = fault.text.lines().next().map_or(1, |t| t.chars().count());
-    let rest = fault.shown.chars().count().saturating_sub(before);
-    let mark = "^".repeat(width.clamp(1, rest.max(1)));
+    let mark = "^".repeat(text.chars().count().max(1));
     Some([format!("  | {}", fault.shown), format!("  | {lead}{mark}")])
-}
-
-fn place(fault: &Diagnostic) -> String {
-    if fault.line == 0 {
-        fault.file.clone()
-    } else {
-        format!("{}:{}:{}", fault.file, fault.line, fault.column)
-    }
 }

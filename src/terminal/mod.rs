@@ -85,8 +85,8 @@ impl Surroundings {
 /// What goes wrong comes back as a message.
 #[derive(Debug, Clone, Copy)]
 pub struct Window {
-    /// Opens it and stays until it is closed.
-    pub open: fn(Session) -> Result<(), Message>,
+    /// Opens it and stays until it is closed; scenarios from a folder are read again as they change.
+    pub open: fn(Session, Option<&Path>) -> Result<(), Message>,
     /// Draws the screens of these names into a folder.
     pub draw: fn(&Session, &[String], &Path) -> Result<(), Message>,
 }
@@ -147,7 +147,8 @@ pub fn run(
             no_window(&Message::new("window-no-display"), &mut output)
         }
         (None, Some(window)) => {
-            let opened = (window.open)(Session::new(library, output.words.tag()).asking());
+            let session = Session::new(library, output.words.tag()).asking();
+            let opened = (window.open)(session, arguments.scenarios.as_deref());
             opened.map_or_else(|why| no_window(&why, &mut output), |()| DONE)
         }
         (Some(Ask::Picture { screens, out }), Some(window)) => {

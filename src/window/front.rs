@@ -7,12 +7,16 @@ use crate::words::Message;
 
 use super::{Options, pictures, run};
 
-/// Opens the window and stays until it is closed.
+/// Opens the window and stays until it is closed; scenarios from a folder are read again as they change.
 ///
 /// # Errors
 /// Why it could not open, or that it stopped, as a message.
-pub fn open(session: Session) -> Result<(), Message> {
-    run(session, Options::default()).map_err(|why| why.message())
+pub fn open(session: Session, folder: Option<&Path>) -> Result<(), Message> {
+    let options = Options {
+        folder: folder.map(Path::to_owned),
+        ..Options::default()
+    };
+    run(session, options).map_err(|why| why.message())
 }
 
 /// Draws the screens of these names into a folder; `all` stands for every screen.

@@ -7,8 +7,8 @@
 use bevy::prelude::*;
 
 use crate::session::view::{
-    AskedView, CloseView, ConsequenceView, DebriefView, LanguageView, LogView, RevealView,
-    ShelfView, StreetView,
+    AskedView, CloseView, ConsequenceView, DebriefView, FaultsView, LanguageView, LogView,
+    RevealView, ShelfView, StreetView,
 };
 use crate::session::{Command, Notice, Session};
 
@@ -55,6 +55,7 @@ pub(super) struct Views {
     pub(super) reveal: Option<RevealView>,
     pub(super) debrief: Option<DebriefView>,
     pub(super) languages: Vec<LanguageView>,
+    pub(super) faults: Option<FaultsView>,
 }
 
 impl Views {
@@ -75,6 +76,7 @@ impl Views {
             reveal: session.reveal(),
             debrief: session.debrief(),
             languages: session.languages(),
+            faults: session.faults(),
         }
     }
 }

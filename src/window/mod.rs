@@ -5,6 +5,7 @@
 //! Start reading at `link.rs`: the only place that changes the session.
 //! It does not cover sound, touch gestures, or a screen reader's tree.
 
+mod authoring;
 mod error;
 mod fonts;
 mod front;
@@ -18,7 +19,7 @@ mod scene;
 mod screens;
 pub mod theme;
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use bevy::app::PluginGroupBuilder;
 use bevy::log::LogPlugin;
@@ -39,7 +40,7 @@ use picture::Picture;
 use probe::probe;
 
 /// How the window opens.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Options {
     /// Whether the environment names a display.
     pub display: bool,
@@ -47,6 +48,8 @@ pub struct Options {
     pub size: (u32, u32),
     /// Whether things stand still from the start.
     pub still: bool,
+    /// A folder of scenarios that is being written in.
+    pub folder: Option<PathBuf>,
 }
 
 impl Default for Options {
@@ -55,6 +58,7 @@ impl Default for Options {
             display: true,
             size: (1280, 720),
             still: false,
+            folder: None,
         }
     }
 }
@@ -91,11 +95,15 @@ pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
     };
     let mut app = App::new();
     app.add_plugins(engine(Some(window), backends));
+    let rest = options.folder.as_ref().map_or(REST, |_| authoring::LOOK);
     app.insert_resource(WinitSettings {
-        focused_mode: UpdateMode::reactive_low_power(REST),
-        unfocused_mode: UpdateMode::reactive_low_power(REST),
+        focused_mode: UpdateMode::reactive_low_power(rest),
+        unfocused_mode: UpdateMode::reactive_low_power(rest),
     });
     build(&mut app, session, options.still);
+    if let Some(folder) = &options.folder {
+        authoring::watch(&mut app, folder);
+    }
     app.add_systems(Startup, |mut commands: Commands<'_, '_>| {
         commands.spawn(scene::camera());
     });

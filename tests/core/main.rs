@@ -75,6 +75,8 @@ mod roster;
 #[cfg(test)]
 mod runs;
 #[cfg(test)]
+mod renewing;
+#[cfg(test)]
 mod same_bits;
 #[cfg(test)]
 mod schema;

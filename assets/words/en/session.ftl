@@ -302,3 +302,13 @@ series-frequency = Generator frequency
 series-air-garage = Carbon monoxide in the garage
 series-air-next-door = Carbon monoxide next door
 series-heat-limit = most its insulation stands
+
+# While an author writes
+
+session-renewed = The scenario files have changed. They were read again.
+session-renewed-drill = The files of this drill have changed. It begins again.
+session-renewed-gone = The drill { $name } is no longer there. Choose another.
+session-faults = { $count ->
+    [one] The scenario files have a fault. Until it is mended you see them as they last were sound.
+   *[other] The scenario files have { $count } faults. Until they are mended you see them as they last were sound.
+}

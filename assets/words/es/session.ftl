@@ -302,3 +302,13 @@ series-frequency = Frecuencia del generador
 series-air-garage = Monóxido de carbono en el garaje
 series-air-next-door = Monóxido de carbono en la casa de al lado
 series-heat-limit = lo más que aguanta su aislamiento
+
+# Mientras un autor escribe
+
+session-renewed = Los archivos de escenarios han cambiado. Se han leído de nuevo.
+session-renewed-drill = Los archivos de este ejercicio han cambiado. Empieza de nuevo.
+session-renewed-gone = El ejercicio { $name } ya no está. Elija otro.
+session-faults = { $count ->
+    [one] Los archivos de escenarios tienen una falta. Hasta que se corrija los ve como estaban cuando eran correctos.
+   *[other] Los archivos de escenarios tienen { $count } faltas. Hasta que se corrijan los ve como estaban cuando eran correctos.
+}

@@ -9,6 +9,7 @@ pub(super) mod close;
 pub(super) mod consequence;
 pub(super) mod debrief;
 pub(super) mod faces;
+pub(super) mod faults;
 pub(super) mod log;
 pub(super) mod plot;
 pub(super) mod shelf;

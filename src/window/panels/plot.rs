@@ -1,72 +1,144 @@
-//! A curve over the drill with the limit it is held to.
+//! A curve over the drill with the limit it is held to, drawn by the plotting library under the strips of the timeline.
 //!
-//! It does not cover more than one curve in a plot.
+//! Resting the pointer on it reads time and value; all plots show the same moment.
+//! It does not cover zoom, nor more than one curve in a plot.
 
-use bevy_egui::egui;
-use bevy_egui::egui::{Align2, CornerRadius, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
+use bevy_egui::egui::{Ui, Vec2b};
+use egui_plot::{GridInput, GridMark, HLine, HoverPosition, Line, LineStyle, Plot, PlotPoints};
 
 use crate::session::view::SeriesView;
-use crate::window::fonts;
 use crate::window::theme;
 
 use super::subheading;
-use super::timeline::{LABEL, Scale, axis};
+use super::timeline::{LABEL, minute_step};
 
-const HEIGHT: f32 = 118.0;
+const HEIGHT: f32 = 128.0;
+/// Room above the highest value, as a share of it.
+const HEADROOM: f64 = 0.12;
 
 /// One curve.
 pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
-    subheading(ui, &format!("{}, {}", view.label, view.unit));
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
-    let painter = ui.painter_at(rect);
-    let area = Rect::from_min_max(
-        pos2(rect.left() + LABEL, rect.top() + 6.0),
-        pos2(rect.right() - 6.0, rect.bottom() - 18.0),
-    );
-    painter.rect_filled(area, CornerRadius::same(4), theme::INK.egui());
-    let high = view
-        .points
-        .iter()
-        .map(|(_, v)| *v)
-        .chain(view.limit)
-        .fold(0.0, f64::max);
-    if high <= 0.0 {
-        return;
+    subheading(ui, &view.label);
+    let values = view.points.iter().map(|(_, value)| *value);
+    let high = values.chain(view.limit).fold(0.0, f64::max);
+    let step = f64::from(minute_step(length_ms));
+    let name = view.label.clone();
+    Plot::new(&view.label)
+        .height(HEIGHT)
+        .width(ui.available_width())
+        .allow_zoom(false)
+        .allow_scroll(false)
+        .allow_drag(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .show_grid(Vec2b::new(true, false))
+        .link_cursor("curves", Vec2b::new(true, false))
+        .default_x_bounds(0.0, minutes(length_ms.max(1)))
+        .default_y_bounds(
+            0.0,
+            if high > 0.0 {
+                high * (1.0 + HEADROOM)
+            } else {
+                1.0
+            },
+        )
+        .y_axis_min_width(LABEL)
+        .x_grid_spacer(move |input| marks(&input, step))
+        .x_axis_formatter(|mark, _| clock(mark.value))
+        .y_axis_formatter(|mark, _| whole(mark.value))
+        .label_formatter(move |at| read(at, &name))
+        .show(ui, |plot| {
+            if let Some(limit) = view.limit {
+                plot.hline(
+                    HLine::new(&view.limit_label, limit)
+                        .color(theme::YELLOW.egui())
+                        .width(2.0)
+                        .style(LineStyle::dashed_loose()),
+                );
+            }
+            let points: PlotPoints<'_> = view
+                .points
+                .iter()
+                .map(|(at, value)| [minutes(*at), *value])
+                .collect();
+            plot.line(
+                Line::new(&view.label, points)
+                    .color(theme::ORANGE.egui())
+                    .width(2.2),
+            );
+        });
+    if view.limit.is_some() {
+        ui.horizontal(|ui| {
+            ui.add_space(LABEL);
+            super::aside(ui, &view.limit_label);
+        });
     }
-    let top = high * 1.12;
-    let scale = Scale {
-        left: area.left(),
-        width: area.width(),
-        length_ms: length_ms.max(1),
-    };
-    let y = |value: f64| area.bottom() - share(value, top) * area.height();
-    if let Some(limit) = view.limit {
-        let at = y(limit);
-        let dashes = Shape::dashed_line(
-            &[pos2(area.left(), at), pos2(area.right(), at)],
-            Stroke::new(2.0, theme::YELLOW.egui()),
-            8.0,
-            5.0,
-        );
-        painter.extend(dashes);
-        painter.text(
-            pos2(area.left() - 6.0, at),
-            Align2::RIGHT_CENTER,
-            &view.limit_label,
-            fonts::regular(12.5),
-            theme::YELLOW.egui(),
-        );
-    }
-    let line: Vec<egui::Pos2> = view
-        .points
-        .iter()
-        .map(|(second, value)| pos2(scale.x(*second * 1000), y(*value)))
-        .collect();
-    painter.line(line, Stroke::new(2.2, theme::ORANGE.egui()));
-    axis(&painter, area, &scale);
 }
 
-#[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
-fn share(value: f64, top: f64) -> f32 {
-    (value / top).clamp(0.0, 1.0) as f32
+/// What is under the pointer: the curve's or the limit's name, the moment and the value.
+fn read(at: &HoverPosition<'_>, own: &str) -> Option<String> {
+    match at {
+        HoverPosition::NearDataPoint {
+            plot_name,
+            position,
+            ..
+        } => Some(if *plot_name == own {
+            format!("{}\n{own}: {}", clock(position.x), whole(position.y))
+        } else {
+            (*plot_name).to_owned()
+        }),
+        HoverPosition::Elsewhere { .. } => None,
+    }
+}
+
+/// A mark at every so many minutes.
+fn marks(input: &GridInput, step: f64) -> Vec<GridMark> {
+    let (from, to) = input.bounds;
+    let mut at = (from / step).ceil() * step;
+    let mut marks = Vec::new();
+    while at <= to {
+        marks.push(GridMark {
+            value: at,
+            step_size: step,
+        });
+        at += step;
+    }
+    marks
+}
+
+/// Minutes as minutes and seconds of the drill.
+fn clock(minutes: f64) -> String {
+    let seconds = (minutes * 60.0).round().max(0.0);
+    format!("{:.0}:{:02.0}", (seconds / 60.0).floor(), seconds % 60.0)
+}
+
+/// A value to the whole unit: a curve on a screen is no finer.
+fn whole(value: f64) -> String {
+    format!("{:.0}", value.abs())
+}
+
+#[expect(clippy::cast_precision_loss, reason = "a screen is coarser")]
+fn minutes(at_ms: u64) -> f64 {
+    at_ms as f64 / 60_000.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_moment_is_read_as_minutes_and_seconds() {
+        assert_eq!(clock(2.5), "2:30");
+        assert_eq!(clock(1.999_99), "2:00");
+    }
+
+    #[test]
+    fn marks_stand_at_whole_steps_within_the_bounds() {
+        let input = GridInput {
+            bounds: (0.0, 23.0),
+            base_step_size: 1.0,
+        };
+        let at: Vec<f64> = marks(&input, 10.0).iter().map(|m| m.value).collect();
+        assert_eq!(at, [0.0, 10.0, 20.0]);
+    }
 }

@@ -72,10 +72,10 @@ pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
 }
 
 /// Time to the screen.
-pub(super) struct Scale {
-    pub(super) left: f32,
-    pub(super) width: f32,
-    pub(super) length_ms: u64,
+struct Scale {
+    left: f32,
+    width: f32,
+    length_ms: u64,
 }
 
 impl Scale {
@@ -84,7 +84,7 @@ impl Scale {
         clippy::cast_possible_truncation,
         reason = "a screen is coarser"
     )]
-    pub(super) fn x(&self, at_ms: u64) -> f32 {
+    fn x(&self, at_ms: u64) -> f32 {
         self.left + self.width * (at_ms as f64 / self.length_ms as f64).min(1.0) as f32
     }
 }
@@ -187,13 +187,19 @@ fn chevron(painter: &Painter, at: Pos2, ink: egui::Color32) {
     painter.line(points, Stroke::new(2.0, ink));
 }
 
-/// Minutes along the bottom.
-pub(super) fn axis(painter: &Painter, bars: Rect, scale: &Scale) {
-    let minutes = scale.length_ms / 60_000;
-    let step = [1, 2, 5, 10, 20, 30, 60]
+/// Minutes between two marks along a drill of this length.
+pub(super) fn minute_step(length_ms: u64) -> u32 {
+    let minutes = length_ms / 60_000;
+    [1, 2, 5, 10, 20, 30, 60]
         .into_iter()
-        .find(|s| minutes / s <= 10)
-        .unwrap_or(120);
+        .find(|step| minutes / u64::from(*step) <= 10)
+        .unwrap_or(120)
+}
+
+/// Minutes along the bottom.
+fn axis(painter: &Painter, bars: Rect, scale: &Scale) {
+    let minutes = scale.length_ms / 60_000;
+    let step = u64::from(minute_step(scale.length_ms));
     let mut minute = 0;
     while minute <= minutes {
         let x = scale.x(minute * 60_000);

@@ -20,7 +20,7 @@ use bevy_egui::{
 
 use super::fonts;
 use super::link::{Desk, Open, Pulse, Views, Wish};
-use super::panels::Page;
+use super::panels::{Page, faults};
 use super::scene::Drawn;
 use super::theme;
 
@@ -91,6 +91,9 @@ fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
         drill::screen(&mut ui, scene, page);
     } else {
         shelf::screen(&mut ui, scene, page);
+    }
+    if let Some(view) = &scene.views.faults {
+        faults::sheet(ctx, view);
     }
 }
 
