@@ -71,11 +71,11 @@ mod protection_drills;
 #[cfg(test)]
 mod published;
 #[cfg(test)]
+mod renewing;
+#[cfg(test)]
 mod roster;
 #[cfg(test)]
 mod runs;
-#[cfg(test)]
-mod renewing;
 #[cfg(test)]
 mod same_bits;
 #[cfg(test)]

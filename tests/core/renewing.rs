@@ -62,10 +62,19 @@ fn a_fault_is_told_with_its_place_and_the_open_drill_stays() {
     let [fault] = faults.faults.as_slice() else {
         panic!("{faults:?}");
     };
-    assert!(fault.place.ends_with("there-and-back.ron:14:9"), "{}", fault.place);
+    assert!(
+        fault.place.ends_with("there-and-back.ron:14:9"),
+        "{}",
+        fault.place
+    );
     let marked = fault.line.as_ref().map(|[_, text, _]| text.as_str());
     assert_eq!(marked, Some("\"two-gabels\""));
-    assert!(fault.hint.as_ref().is_some_and(|h| h.contains("two-gables")));
+    assert!(
+        fault
+            .hint
+            .as_ref()
+            .is_some_and(|h| h.contains("two-gables"))
+    );
     assert_eq!(deeds(&session), 1);
 
     rewrite(

@@ -170,7 +170,7 @@ fn a_file_that_cannot_be_read_is_named() {
     assert_refused(&drill_in(folder.path(), "", &["check", "gone"]), &["gone"]);
 }
 
-/// A folder with a copy of the shipped scenarios in which one text of one file is replaced.
+/// A folder with a copy of one shipped drill and all sites, in which one text of one file is replaced.
 fn changed(file: &str, from: &str, to: &str) -> tempfile::TempDir {
     let folder = tempfile::tempdir().unwrap();
     let shipped = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
@@ -179,6 +179,9 @@ fn changed(file: &str, from: &str, to: &str) -> tempfile::TempDir {
         for entry in fs::read_dir(shipped.join(part)).unwrap() {
             let path = entry.unwrap().path();
             let name = path.file_name().unwrap();
+            if part == "drills" && name != "there-and-back.ron" {
+                continue;
+            }
             let mut text = fs::read_to_string(&path).unwrap();
             if name == Path::new(file).file_name().unwrap() {
                 assert!(text.contains(from), "{file} no longer has {from}");
@@ -263,7 +266,8 @@ fn a_breaker_too_large_for_its_wire_is_named() {
     assert_eq!(wrong.status, Some(1), "{}", wrong.err);
     let named = "Too large for the wire behind it: breaker-fridge";
     assert!(wrong.out.contains(named), "{}", wrong.out);
-    assert!(!drill(&["check", "--as-written"]).out.contains("Too large"));
+    let right = check_changed("sites/two-gables.ron", from, from);
+    assert!(!right.out.contains("Too large"), "{}", right.out);
 }
 
 /// A saved run of a short, unfinished drill.
