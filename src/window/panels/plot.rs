@@ -4,9 +4,12 @@
 //! It does not cover zoom, nor more than one curve in a plot.
 
 use bevy_egui::egui::{Ui, Vec2b};
-use egui_plot::{GridInput, GridMark, HLine, HoverPosition, Line, LineStyle, Plot, PlotPoints};
+use egui_plot::{
+    AxisHints, GridInput, GridMark, HLine, HoverPosition, Line, LineStyle, Plot, PlotPoints,
+};
 
 use crate::session::view::SeriesView;
+use crate::window::fonts;
 use crate::window::theme;
 
 use super::subheading;
@@ -21,7 +24,17 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
     subheading(ui, &view.label);
     let values = view.points.iter().map(|(_, value)| *value);
     let high = values.chain(view.limit).fold(0.0, f64::max);
-    let step = f64::from(minute_step(length_ms));
+    let top = if high > 0.0 {
+        high * (1.0 + HEADROOM)
+    } else {
+        1.0
+    };
+    let (minute, unit) = (f64::from(minute_step(length_ms)), value_step(high));
+    let look = |axis: AxisHints<'static>| {
+        axis.label_spacing(0.0..=1.0)
+            .tick_label_color(theme::MUTED.egui())
+            .tick_label_font(fonts::regular(12.0))
+    };
     let name = view.label.clone();
     Plot::new(&view.label)
         .height(HEIGHT)
@@ -34,18 +47,17 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
         .show_grid(Vec2b::new(true, false))
         .link_cursor("curves", Vec2b::new(true, false))
         .default_x_bounds(0.0, minutes(length_ms.max(1)))
-        .default_y_bounds(
-            0.0,
-            if high > 0.0 {
-                high * (1.0 + HEADROOM)
-            } else {
-                1.0
-            },
-        )
-        .y_axis_min_width(LABEL)
-        .x_grid_spacer(move |input| marks(&input, step))
-        .x_axis_formatter(|mark, _| clock(mark.value))
-        .y_axis_formatter(|mark, _| whole(mark.value))
+        .default_y_bounds(0.0, top)
+        .x_grid_spacer(move |input| marks(&input, minute))
+        .y_grid_spacer(move |input| marks(&input, unit))
+        .custom_x_axes(vec![
+            look(AxisHints::new_x()).formatter(|mark, _| clock(mark.value)),
+        ])
+        .custom_y_axes(vec![
+            look(AxisHints::new_y())
+                .min_thickness(LABEL)
+                .formatter(|mark, _| whole(mark.value)),
+        ])
         .label_formatter(move |at| read(at, &name))
         .show(ui, |plot| {
             if let Some(limit) = view.limit {
@@ -91,7 +103,7 @@ fn read(at: &HoverPosition<'_>, own: &str) -> Option<String> {
     }
 }
 
-/// A mark at every so many minutes.
+/// A mark at every whole step.
 fn marks(input: &GridInput, step: f64) -> Vec<GridMark> {
     let (from, to) = input.bounds;
     let mut at = (from / step).ceil() * step;
@@ -104,6 +116,14 @@ fn marks(input: &GridInput, step: f64) -> Vec<GridMark> {
         at += step;
     }
     marks
+}
+
+/// Values between two marks: 1, 2 or 5 times a power of ten, three marks at most; 1 where nothing is to be seen.
+fn value_step(high: f64) -> f64 {
+    let tens = [1.0, 10.0, 100.0, 1e3, 1e4, 1e5];
+    let steps = tens.into_iter().flat_map(|ten| [ten, 2.0 * ten, 5.0 * ten]);
+    let mut found = steps.filter(|step| high / step < 3.5);
+    found.next().unwrap_or(1.0)
 }
 
 /// Minutes as minutes and seconds of the drill.
@@ -130,6 +150,12 @@ mod tests {
     fn a_moment_is_read_as_minutes_and_seconds() {
         assert_eq!(clock(2.5), "2:30");
         assert_eq!(clock(1.999_99), "2:00");
+    }
+
+    #[test]
+    fn a_scale_has_three_marks_at_most() {
+        let steps = [0.0, 3.4, 12.0, 120.0, 2_407.0, 9_400.0].map(value_step);
+        assert_eq!(steps, [1.0, 1.0, 5.0, 50.0, 1_000.0, 5_000.0]);
     }
 
     #[test]
