@@ -89,6 +89,8 @@ pub(super) fn wish(line: &str) -> Wish {
         ("understood", "") => Wish::Do(Command::Understood),
         ("until", "") => Wish::Do(Command::WaitForEvent),
         ("finish", "") => Wish::Do(Command::Finish),
+        ("onward", "") => Wish::Do(Command::Onward),
+        ("reflect", words) => Wish::Do(Command::Reflect(words.to_owned())),
         _ => Wish::Do(Command::Do(line.to_owned())),
     }
 }

@@ -223,12 +223,11 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.stage = 0;
             desk.arrivals += 1;
         }
+        Command::Onward | Command::Back => desk.arrivals += 1,
         Command::Do(_)
         | Command::Wait(_)
         | Command::WaitForEvent
         | Command::Speak(_)
-        | Command::Onward
-        | Command::Back
         | Command::Reflect(_) => {}
     }
     if !held && holds(session) {

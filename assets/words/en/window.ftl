@@ -87,3 +87,9 @@ window-stopped = The window stopped because of a fault in its engine.
 window-no-screen = There is no screen named “{ $name }”. Use one of these: { $known }.
 window-no-picture = The screen “{ $name }” was not drawn: no picture came back.
 window-another = Another one
+
+# The debrief.
+window-onward = Go on
+window-page-back = Page before
+window-said = Write here, if you like. It is not marked.
+window-stood = At the start → at the end

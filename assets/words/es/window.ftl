@@ -87,3 +87,9 @@ window-stopped = La ventana se detuvo por una falla de su motor gráfico.
 window-no-screen = No existe la vista “{ $name }”. Use una de estas: { $known }.
 window-no-picture = La vista “{ $name }” no se dibujó: no llegó ninguna imagen.
 window-another = Otro
+
+# El repaso.
+window-onward = Seguir
+window-page-back = Página anterior
+window-said = Escriba aquí, si quiere. No se califica.
+window-stood = Al principio → al final

@@ -1,18 +1,18 @@
-//! The debrief: verdict, criteria, findings with the way of energy, timeline, curves, what was done.
+//! The debrief page by page: what the learner says, what to practice next, and last the verdict with its criteria.
 //!
 //! Met and not met are told by a shape and a word.
-//! It does not cover replay.
+//! What happened and why is told beside it: see [`super::story`].
 
 use bevy_egui::egui;
 use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2};
 
-use crate::session::view::{CriterionView, DebriefView, FindingView};
-use crate::session::{Command, Rewind};
+use crate::session::view::{CriterionView, DebriefView, PageView, Phase};
+use crate::session::{Command, Practice};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, card, heading, plot, timeline};
+use super::{Page, aside, body, card, heading, shelf};
 
 /// The verdict, the criteria, and where to go from here.
 pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
@@ -45,7 +45,7 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
             }
         });
     ui.add_space(4.0);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let retry = page.say("window-retry");
         page.lead(ui, &retry, || Wish::Do(Command::Retry));
         let another = page.say("window-another");
@@ -53,7 +53,96 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
             .on_hover_text(&view.seed);
         let leave = page.say("window-leave");
         page.button(ui, &leave, || Wish::Do(Command::Leave));
+        back(ui, page);
     });
+}
+
+/// The names of all pages, the open one in bold, and what it asks or tells.
+pub(crate) fn pages(ui: &mut Ui, view: &DebriefView) {
+    for (number, head) in (1..).zip(&view.pages) {
+        let here = head.phase == view.phase;
+        let (font, ink) = if here {
+            (fonts::bold(16.0), theme::LEAD)
+        } else {
+            (fonts::regular(14.0), theme::MUTED)
+        };
+        let title = RichText::new(format!("{number}. {}", head.title));
+        ui.label(title.font(font).color(ink.egui()));
+    }
+    ui.add_space(8.0);
+    if let Some(head) = open(view) {
+        body(ui, &head.ask);
+    }
+}
+
+/// What the learner says in their own words, if the page asks for it, and the way on.
+pub(crate) fn reflection(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    if let Some(head) = open(view).filter(|head| head.answers) {
+        said(ui, head, page);
+    }
+    ui.add_space(4.0);
+    ui.horizontal_wrapped(|ui| {
+        let onward = page.say("window-onward");
+        page.lead(ui, &onward, || Wish::Do(Command::Onward));
+        if view.phase != Phase::Happened {
+            back(ui, page);
+        }
+    });
+}
+
+fn open(view: &DebriefView) -> Option<&PageView> {
+    view.pages.iter().find(|head| head.phase == view.phase)
+}
+
+fn back(ui: &mut Ui, page: &mut Page<'_>) {
+    let text = page.say("window-page-back");
+    page.button(ui, &text, || Wish::Do(Command::Back));
+}
+
+/// A field to write in: what stands in it, and what the session held when it was last sent there.
+fn said(ui: &mut Ui, head: &PageView, page: &mut Page<'_>) {
+    let id = egui::Id::new(("said", head.phase.name()));
+    let kept = ui.data_mut(|data| data.get_temp::<(String, String)>(id));
+    let (mut text, mut held) = kept.unwrap_or_default();
+    if head.said != held {
+        let squeezed = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        if head.said != squeezed {
+            text.clone_from(&head.said);
+        }
+        held.clone_from(&head.said);
+    }
+    let field = egui::TextEdit::multiline(&mut text)
+        .desired_rows(6)
+        .desired_width(f32::INFINITY)
+        .hint_text(page.say("window-said"));
+    let response = ui.add(field);
+    if response.changed() {
+        page.out.push(Wish::Do(Command::Reflect(text.clone())));
+    }
+    ui.data_mut(|data| data.insert_temp(id, (text, held)));
+}
+
+/// What to practice next, each with the drill that trains it.
+pub(crate) fn next(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    ScrollArea::vertical()
+        .id_salt("next")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            for next in &view.next {
+                card(ui, theme::OUTLINE, |ui| {
+                    heading(ui, &next.title);
+                    body(ui, &next.because);
+                    page.button(ui, &next.drill_title, || {
+                        Wish::Do(Command::Open {
+                            drill: next.drill.clone(),
+                            practice: Practice::Coached,
+                            seed: shelf::SEED,
+                        })
+                    });
+                });
+                ui.add_space(6.0);
+            }
+        });
 }
 
 fn criterion(ui: &mut Ui, view: &CriterionView, page: &Page<'_>) {
@@ -106,109 +195,4 @@ fn mark(painter: &egui::Painter, at: egui::Pos2, met: bool) {
         painter.line_segment([p(-5.0, -5.0), p(5.0, 5.0)], stroke);
         painter.line_segment([p(-5.0, 5.0), p(5.0, -5.0)], stroke);
     }
-}
-
-/// Timeline, findings, curves and log, in one scroll.
-pub(crate) fn story(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
-    ScrollArea::vertical()
-        .id_salt("story")
-        .auto_shrink([false, false])
-        .show(ui, |ui| {
-            heading(ui, &page.say("window-timeline"));
-            timeline::panel(ui, view, page);
-            ui.add_space(8.0);
-            heading(ui, &page.say("window-findings"));
-            if view.findings.is_empty() {
-                body(ui, &page.say("window-no-findings"));
-            }
-            for (index, finding) in view.findings.iter().enumerate() {
-                self::finding(ui, finding, index, page);
-                ui.add_space(4.0);
-            }
-            for series in &view.series {
-                plot::panel(ui, series, view.length_ms);
-                ui.add_space(6.0);
-            }
-            heading(ui, &page.say("window-log"));
-            for line in &view.log {
-                aside(
-                    ui,
-                    &format!(
-                        "{}  {}: {}",
-                        line.clock,
-                        page.say(theme::log_look(line.kind).1),
-                        line.text
-                    ),
-                );
-            }
-        });
-}
-
-fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
-    let edge = if view.critical {
-        theme::PURPLE
-    } else {
-        theme::OUTLINE
-    };
-    card(ui, edge, |ui| {
-        ui.horizontal_wrapped(|ui| {
-            ui.label(
-                RichText::new(&view.clock)
-                    .font(fonts::bold(15.5))
-                    .color(theme::LEAD.egui()),
-            );
-            ui.label(
-                RichText::new(&view.what)
-                    .font(fonts::bold(15.5))
-                    .color(theme::CREAM.egui()),
-            );
-        });
-        if !view.path.is_empty() {
-            ui.horizontal_wrapped(|ui| {
-                for (i, stage) in view.path.iter().enumerate() {
-                    if i > 0 {
-                        ui.label(
-                            RichText::new("›")
-                                .font(fonts::bold(18.0))
-                                .color(theme::ORANGE.egui()),
-                        );
-                    }
-                    let shown = if stage.value.is_empty() {
-                        &stage.text
-                    } else {
-                        &stage.value
-                    };
-                    ui.label(
-                        RichText::new(shown)
-                            .font(fonts::bold(15.5))
-                            .color(theme::LEAD.egui()),
-                    )
-                    .on_hover_text(&stage.text);
-                }
-            });
-            for stage in &view.path {
-                aside(ui, &stage.text);
-            }
-        }
-        for (id, text) in [
-            ("window-why", &view.why),
-            ("window-instead", &view.instead),
-            ("window-source", &view.source),
-        ] {
-            if !text.is_empty() {
-                ui.horizontal_top(|ui| {
-                    ui.vertical(|ui| {
-                        ui.set_width(108.0);
-                        let label = RichText::new(page.say(id)).font(fonts::bold(14.0));
-                        ui.label(label.color(theme::MUTED.egui()));
-                    });
-                    ui.vertical(|ui| body(ui, text));
-                });
-            }
-        }
-        let here = page.say("window-from-here");
-        page.button(ui, &here, || {
-            Wish::Do(Command::Rewind(Rewind::Finding(index)))
-        });
-    });
 }

@@ -13,6 +13,7 @@ pub(super) mod faults;
 pub(super) mod log;
 pub(super) mod plot;
 pub(super) mod shelf;
+pub(super) mod story;
 pub(super) mod timeline;
 pub(super) mod top;
 pub(super) mod words;

@@ -21,7 +21,8 @@ const HEADROOM: f64 = 0.12;
 
 /// One curve.
 pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
-    subheading(ui, &view.label);
+    let name = format!("{}, {}", view.label, view.unit);
+    subheading(ui, &name);
     let values = view.points.iter().map(|(_, value)| *value);
     let high = values.chain(view.limit).fold(0.0, f64::max);
     let top = if high > 0.0 {
@@ -35,8 +36,8 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
             .tick_label_color(theme::MUTED.egui())
             .tick_label_font(fonts::regular(12.0))
     };
-    let name = view.label.clone();
-    Plot::new(&view.label)
+    let curve = name.clone();
+    Plot::new(&view.name)
         .height(HEIGHT)
         .width(ui.available_width())
         .allow_zoom(false)
@@ -71,10 +72,10 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
             let points: PlotPoints<'_> = view
                 .points
                 .iter()
-                .map(|(at, value)| [minutes(*at), *value])
+                .map(|(second, value)| [minutes(*second * 1_000), *value])
                 .collect();
             plot.line(
-                Line::new(&view.label, points)
+                Line::new(curve, points)
                     .color(theme::ORANGE.egui())
                     .width(2.2),
             );

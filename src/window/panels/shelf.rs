@@ -14,7 +14,7 @@ use super::{Page, aside, body, card, heading, subheading};
 
 /// What is drawn by chance in a drill that is opened from the shelf.
 /// One value, so that a class sees the same drill on every machine.
-const SEED: u64 = 1;
+pub(super) const SEED: u64 = 1;
 
 /// The cautions, until they have been read.
 pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {

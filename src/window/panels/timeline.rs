@@ -5,7 +5,7 @@
 use bevy_egui::egui;
 use bevy_egui::egui::{Align2, CornerRadius, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
 
-use crate::session::view::{DebriefView, Fed, TrackView};
+use crate::session::view::{DebriefView, Fed, Phase, TrackView};
 use crate::window::fonts;
 use crate::window::theme;
 use crate::window::theme::Pattern;
@@ -16,7 +16,7 @@ pub(super) const LABEL: f32 = 176.0;
 const ROW: f32 = 38.0;
 const HEAD: f32 = 22.0;
 
-/// All tracks over the length of the drill.
+/// All tracks over the length of the drill, with findings as pins once they are told.
 pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
     let n_rows = (0..view.tracks.len()).fold(0.0, |n, _| n + 1.0);
     let (rect, _) = ui.allocate_exact_size(
@@ -39,7 +39,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
         top += ROW;
     }
     axis(&painter, bars, &scale);
-    for finding in &view.findings {
+    for finding in view.findings.iter().filter(|_| view.phase >= Phase::Why) {
         let x = scale.x(finding.clock_ms);
         let ink = if finding.critical {
             theme::PURPLE

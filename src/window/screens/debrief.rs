@@ -1,10 +1,11 @@
-//! The debrief: verdict and criteria at the left, the story at the right.
+//! The debrief: the pages and the learner's words at the left, and last the verdict; the facts at the right, and later the whole story.
 
 use bevy_egui::egui;
 use bevy_egui::egui::{Align, Layout, Ui};
 
+use crate::session::view::Phase;
 use crate::window::link::Sheet;
-use crate::window::panels::{Page, debrief, top, words};
+use crate::window::panels::{Page, debrief, story, top, words};
 use crate::window::theme;
 
 use super::{Scene, edge};
@@ -23,7 +24,13 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             ui.with_layout(Layout::bottom_up(Align::LEFT), |ui| {
                 ui.horizontal(|ui| top::ends(ui, &scene.views.languages, page));
                 ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
-                    debrief::verdict(ui, view, page);
+                    debrief::pages(ui, view);
+                    ui.add_space(6.0);
+                    if view.phase == Phase::Verdict {
+                        debrief::verdict(ui, view, page);
+                    } else {
+                        debrief::reflection(ui, view, page);
+                    }
                 });
             });
         });
@@ -33,8 +40,12 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     egui::CentralPanel::default().frame(frame).show(ui, |ui| {
         if scene.desk.sheet == Some(Sheet::Keys) {
             words::keys(ui, page);
-        } else {
-            debrief::story(ui, view, page);
+            return;
+        }
+        match view.phase {
+            Phase::Happened | Phase::Felt => story::facts(ui, view, page),
+            Phase::Next => debrief::next(ui, view, page),
+            Phase::Why | Phase::Verdict => story::whole(ui, view, page),
         }
     });
 }

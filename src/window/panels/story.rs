@@ -1,0 +1,136 @@
+//! What happened in a drill: its timeline, the findings with the way of energy, curves, what was done.
+//!
+//! It does not cover replay.
+
+use bevy_egui::egui::{RichText, ScrollArea, Ui};
+
+use crate::session::view::{DebriefView, FindingView};
+use crate::session::{Command, Rewind};
+use crate::window::fonts;
+use crate::window::link::Wish;
+use crate::window::theme;
+
+use super::{Page, aside, body, card, heading, plot, timeline};
+
+/// The facts alone: the timeline, how things stood at the start and at the end, what was done.
+pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
+    ScrollArea::vertical()
+        .id_salt("facts")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            heading(ui, &page.say("window-timeline"));
+            timeline::panel(ui, view, page);
+            ui.add_space(8.0);
+            heading(ui, &page.say("window-stood"));
+            for stood in &view.stood {
+                body(
+                    ui,
+                    &format!("{}: {} → {}", stood.label, stood.start, stood.end),
+                );
+            }
+            ui.add_space(8.0);
+            log(ui, view, page);
+        });
+}
+
+/// Timeline, findings, curves and log, in one scroll.
+pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    ScrollArea::vertical()
+        .id_salt("story")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            heading(ui, &page.say("window-timeline"));
+            timeline::panel(ui, view, page);
+            ui.add_space(8.0);
+            heading(ui, &page.say("window-findings"));
+            if view.findings.is_empty() {
+                body(ui, &page.say("window-no-findings"));
+            }
+            for (index, finding) in view.findings.iter().enumerate() {
+                self::finding(ui, finding, index, page);
+                ui.add_space(4.0);
+            }
+            for series in &view.series {
+                plot::panel(ui, series, view.length_ms);
+                ui.add_space(6.0);
+            }
+            log(ui, view, page);
+        });
+}
+
+fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
+    let edge = if view.critical {
+        theme::PURPLE
+    } else {
+        theme::OUTLINE
+    };
+    card(ui, edge, |ui| {
+        ui.horizontal_wrapped(|ui| {
+            ui.label(
+                RichText::new(&view.clock)
+                    .font(fonts::bold(15.5))
+                    .color(theme::LEAD.egui()),
+            );
+            ui.label(
+                RichText::new(&view.what)
+                    .font(fonts::bold(15.5))
+                    .color(theme::CREAM.egui()),
+            );
+        });
+        if !view.path.is_empty() {
+            ui.horizontal_wrapped(|ui| {
+                for (i, stage) in view.path.iter().enumerate() {
+                    if i > 0 {
+                        ui.label(
+                            RichText::new("›")
+                                .font(fonts::bold(18.0))
+                                .color(theme::ORANGE.egui()),
+                        );
+                    }
+                    let shown = if stage.value.is_empty() {
+                        &stage.text
+                    } else {
+                        &stage.value
+                    };
+                    ui.label(
+                        RichText::new(shown)
+                            .font(fonts::bold(15.5))
+                            .color(theme::LEAD.egui()),
+                    )
+                    .on_hover_text(&stage.text);
+                }
+            });
+            for stage in &view.path {
+                aside(ui, &stage.text);
+            }
+        }
+        for (id, text) in [
+            ("window-why", &view.why),
+            ("window-instead", &view.instead),
+            ("window-source", &view.source),
+        ] {
+            if !text.is_empty() {
+                ui.horizontal_top(|ui| {
+                    ui.vertical(|ui| {
+                        ui.set_width(108.0);
+                        let label = RichText::new(page.say(id)).font(fonts::bold(14.0));
+                        ui.label(label.color(theme::MUTED.egui()));
+                    });
+                    ui.vertical(|ui| body(ui, text));
+                });
+            }
+        }
+        let here = page.say("window-from-here");
+        page.button(ui, &here, || {
+            Wish::Do(Command::Rewind(Rewind::Finding(index)))
+        });
+    });
+}
+
+fn log(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
+    heading(ui, &page.say("window-log"));
+    for line in &view.log {
+        let kind = page.say(theme::log_look(line.kind).1);
+        aside(ui, &format!("{}  {kind}: {}", line.clock, line.text));
+    }
+}
