@@ -27,18 +27,21 @@ pub enum Practice {
     /// Mistakes are explained as they happen, and the truth is shown.
     #[default]
     Coached,
+    /// As coached, and the next safe step is shown with its reason.
+    Guided,
     /// No help and no truth beyond what was looked at or tested, until the end.
     Assessed,
 }
 
 impl Practice {
-    /// Both of them.
-    pub const ALL: [Self; 2] = [Self::Coached, Self::Assessed];
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Coached, Self::Guided, Self::Assessed];
 
     /// Its name in run files.
     pub fn name(self) -> &'static str {
         match self {
             Self::Coached => "coached",
+            Self::Guided => "guided",
             Self::Assessed => "assessed",
         }
     }

@@ -53,6 +53,16 @@ pub(super) enum Place {
     SecondFeed,
 }
 
+impl Place {
+    /// The place of a bus.
+    pub(super) fn of(bus: Bus) -> Self {
+        match bus {
+            Bus::Main => Self::Bus,
+            Bus::Sub(sub) => Self::Sub(sub),
+        }
+    }
+}
+
 /// Two places and what has to stand so that they are joined.
 #[derive(Debug, Clone)]
 struct Joint {
@@ -213,10 +223,7 @@ impl Joints {
 
     fn circuits(&mut self, site: &Site) {
         for (index, circuit) in site.circuits.iter().enumerate() {
-            let bus = match circuit.bus {
-                Bus::Main => Place::Bus,
-                Bus::Sub(sub) => Place::Sub(sub),
-            };
+            let bus = Place::of(circuit.bus);
             let own = Some(index);
             self.join(bus, Place::Branch(index), &[(circuit.breaker, SECOND)], own);
             let moved = |t: &Transfer| t.load == Moved::Circuit(index);

@@ -6,14 +6,14 @@
 
 use std::sync::Arc;
 
-use crate::drill::{Action, Drill, Listener, Outcome};
-use crate::marking::mark;
+use crate::drill::{Action, Drill, Event, LineEvent, Listener, Outcome};
 use crate::scenario::Scenario;
 use crate::site::{
     At, Clamps, ControlId, Grounds, HandTester, LineWork, PROVING_SOURCE, PositionId, Site,
 };
 use crate::units::DrillTime;
 
+use super::step::{Aim, Step, add, to_say};
 use super::way::Way;
 
 /// Longer than customers take to go back.
@@ -26,45 +26,76 @@ pub(super) fn safe_way(scenario: &Arc<Scenario>, work: &LineWork, seed: u64) -> 
     let Ok(drill) = Drill::start(scenario, seed) else {
         return Way::None;
     };
-    let site = Arc::clone(&scenario.site);
-    let mut walk = Walk {
-        site: Arc::clone(&site),
-        drill,
-        done: Vec::new(),
-    };
-    let asks = |control: ControlId, position: &str| {
-        let mut asked = scenario.goal.at_end.iter();
-        asked.any(|(c, names)| *c == control && names.iter().all(|n| n == position))
-    };
-    walk.answer(scenario);
-    walk.cut_off(work);
-    if asks(site.line.span_state, "whole") || asks(site.line.crew, "clear") {
-        walk.test(work);
-        walk.work(work);
-    }
-    walk.unground(work);
-    walk.act(Action::Tell(Listener::Neighbors));
-    walk.act(Action::Wait(CUSTOMERS));
-    walk.wait_out_the_story(scenario);
-    walk.close(scenario, work);
-    walk.drill.end();
-    if mark(scenario, walk.drill.trace()).passed {
-        Way::Passed(walk.done)
-    } else {
-        Way::NotPassed(walk.done)
-    }
+    let mut walk = LineWalk::new(scenario, drill);
+    walk.home(scenario, work);
+    Way::marked(scenario, walk.drill, &walk.done)
 }
 
-struct Walk {
+/// A line crew's drill that is walked to its goal.
+pub(super) struct LineWalk {
     site: Arc<Site>,
-    drill: Drill,
-    done: Vec<Action>,
+    /// How far it has come.
+    pub(super) drill: Drill,
+    /// What was done for that.
+    pub(super) done: Vec<Step>,
+    aim: Aim,
 }
 
-impl Walk {
+impl LineWalk {
+    /// A walk from where a drill stands.
+    pub(super) fn new(scenario: &Scenario, drill: Drill) -> Self {
+        Self {
+            site: Arc::clone(&scenario.site),
+            drill,
+            done: Vec::new(),
+            aim: Aim::Answer,
+        }
+    }
+
+    /// Goes on to the goal and to the end, leaving out what stands right already.
+    pub(super) fn home(&mut self, scenario: &Scenario, work: &LineWork) {
+        let line = &self.site.line;
+        let (crew, span) = (line.crew, line.span_state);
+        let asks = |control: ControlId, position: &str| {
+            let mut asked = scenario.goal.at_end.iter();
+            asked.any(|(c, names)| *c == control && names.iter().all(|n| n == position))
+        };
+        let works = asks(span, "whole") || asks(crew, "clear");
+        self.answer();
+        self.step_clear();
+        let worked = works && self.has_worked();
+        if !worked {
+            self.aim = Aim::CutOff;
+            self.cut_off(work);
+        }
+        if works && !worked {
+            if !self.hands_on() {
+                self.aim = Aim::Test;
+                self.test(work);
+                self.aim = Aim::Ground;
+                self.ground(work);
+            }
+            self.aim = Aim::Work;
+            self.work();
+        }
+        self.aim = Aim::Unground;
+        self.unground(work);
+        self.aim = Aim::Ask;
+        self.ask();
+        self.aim = Aim::Return;
+        self.wait_out_the_story(scenario);
+        self.aim = Aim::Close;
+        self.close(scenario, work);
+    }
+
     fn act(&mut self, action: Action) {
         if self.drill.act(&action) == Outcome::Done {
-            self.done.push(action);
+            let step = Step {
+                action,
+                aim: self.aim,
+                at: self.drill.now(),
+            };
+            add(&mut self.done, step);
         }
     }
 
@@ -75,17 +106,35 @@ impl Walk {
     }
 
     /// Says what is so, once things have had time to begin.
-    fn answer(&mut self, scenario: &Scenario) {
-        if !scenario.questions.is_empty() {
-            self.act(Action::Wait(STEP));
+    fn answer(&mut self) {
+        if self.drill.now() < STEP && !to_say(&self.drill).is_empty() {
+            self.act(Action::Wait(STEP.since(self.drill.now())));
         }
-        for question in &scenario.questions {
-            let truth =
-                question
-                    .about
-                    .truth(&self.site, self.drill.positions(), self.drill.readings());
-            self.act(Action::Say(question.name.clone(), truth));
+        for action in to_say(&self.drill) {
+            self.act(action);
         }
+    }
+
+    fn hands_on(&self) -> bool {
+        let positions = self.drill.positions();
+        self.site.stands(positions, self.site.line.crew, "hands-on")
+    }
+
+    /// Takes hands off a line that isn't cut off and grounded.
+    fn step_clear(&mut self) {
+        let positions = self.drill.positions();
+        let safe = self.site.in_zone(positions) && !self.site.way_left(positions);
+        if self.hands_on() && !safe {
+            self.aim = Aim::StepClear;
+            self.set(self.site.line.crew, 3);
+        }
+    }
+
+    /// Whether the span is whole and nobody's hands are on it.
+    fn has_worked(&self) -> bool {
+        let positions = self.drill.positions();
+        let line = &self.site.line;
+        positions.get(line.span_state) == PositionId(0) && positions.get(line.crew) == PositionId(3)
     }
 
     /// Opens head, breaks and cutouts, and hangs tags.
@@ -115,20 +164,49 @@ impl Walk {
         }
         let pole = self.site.line.poles.get(self.site.line.crew_pole);
         let pole = pole.map_or_else(String::new, |p| p.name.clone());
-        for point in [PROVING_SOURCE, &pole, PROVING_SOURCE] {
+        let points = [PROVING_SOURCE, &pole, PROVING_SOURCE];
+        let tested = self.tested(work);
+        let done = (0..=points.len()).rev();
+        let done = done.into_iter().find(|n| {
+            let first = points.iter().take(*n);
+            tested.ends_with(&first.map(|p| (*p).to_owned()).collect::<Vec<_>>())
+        });
+        for point in points.into_iter().skip(done.unwrap_or_default()) {
             self.act(Action::Test(point.to_owned()));
         }
     }
 
-    /// Grounds at the work, mends, and steps clear.
-    fn work(&mut self, work: &LineWork) {
-        let (crew, span) = (self.site.line.crew, self.site.line.span_state);
+    /// Where the line was tested since anything but grounds was moved.
+    fn tested(&self, work: &LineWork) -> Vec<String> {
+        let grounds = |control: &ControlId| work.grounds.iter().any(|g| g.control == *control);
+        let mut tested = Vec::new();
+        for timed in &self.drill.run().actions {
+            if let Action::Test(point) = &timed.action {
+                tested.push(point.clone());
+            } else if let Action::Set(control, _) = &timed.action
+                && !grounds(control)
+            {
+                tested.clear();
+            }
+        }
+        tested
+    }
+
+    /// Grounds at the work, earth end first.
+    fn ground(&mut self, work: &LineWork) {
         let at = self.site.line.crew_pole;
         let here = |g: &&Grounds| g.pole == at;
-        if let Some(grounds) = work.grounds.iter().find(here) {
+        if let Some(grounds) = work.grounds.iter().find(here)
+            && grounds.clamps(self.drill.positions()) != Clamps::BothEnds
+        {
             self.set(grounds.control, 1);
             self.set(grounds.control, 2);
         }
+    }
+
+    /// Mends, and steps clear.
+    fn work(&mut self) {
+        let (crew, span) = (self.site.line.crew, self.site.line.span_state);
         self.set(crew, 2);
         self.set(span, 0);
         self.set(crew, 3);
@@ -142,6 +220,18 @@ impl Walk {
             }
             self.set(grounds.control, 0);
         }
+    }
+
+    /// Asks the customers whether they are off their own sources, and gives them time.
+    fn ask(&mut self) {
+        let back = |e: &Event| matches!(e, Event::Line(LineEvent::CustomersBack));
+        if self.drill.trace().events().any(|(_, e)| back(e)) {
+            return;
+        }
+        if self.drill.conditions().line.customers_due.is_none() {
+            self.act(Action::Tell(Listener::Neighbors));
+        }
+        self.act(Action::Wait(CUSTOMERS));
     }
 
     fn wait_out_the_story(&mut self, scenario: &Scenario) {

@@ -9,6 +9,7 @@ mod begin;
 mod bench;
 mod drift;
 mod found;
+mod guide;
 mod hurry;
 mod joints;
 mod judge;
@@ -19,8 +20,11 @@ mod plan;
 mod prepare;
 mod search;
 mod space;
+mod step;
 mod table;
 mod topic;
+mod walk;
+mod walk_goal;
 mod way;
 
 use std::collections::BTreeSet;
@@ -37,9 +41,11 @@ use crate::site::ControlId;
 use crate::units::DrillTime;
 
 pub use drift::Part;
+pub use guide::{Advice, Guide};
 pub use judge::Stand;
 pub use model::{Model, ModelMarker, Move, State};
 pub use search::Watch;
+pub use step::{Aim, Step};
 pub use topic::Topic;
 pub use way::Way;
 
@@ -51,7 +57,7 @@ use search::{reaches, search};
 use space::Space;
 
 /// The version of what is proved and how: a result kept from another version is worth nothing.
-pub const VERSION: u32 = 1;
+pub const VERSION: u32 = 2;
 
 /// How far a property is established.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -11,18 +11,16 @@ use super::model::Move;
 use super::space::{Code, Space};
 use super::table::Table;
 
-/// States that a plan may look at.
-const MOST_STATES: usize = 2_000_000;
-
 /// There are too many states for a plan.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct TooLarge;
 
-/// The fewest careful moves to a state that is a goal, of all that leave these controls `still`.
+/// The fewest careful moves to a state that is a goal, of all that leave these controls `still`; no more than `most_states` are looked at.
 pub(super) fn plan(
     space: &Space<'_>,
     start: Code,
     still: &[ControlId],
+    most_states: usize,
     goal: impl Fn(&Positions) -> bool,
 ) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {
     let (judge, site) = (space.judge, &space.scenario.site);
@@ -62,7 +60,7 @@ pub(super) fn plan(
                 from.push(Some((next, control, position)));
             }
         });
-        if from.len() > MOST_STATES {
+        if from.len() > most_states {
             return Err(TooLarge);
         }
         next += 1;
@@ -78,10 +76,7 @@ fn is_sound(judge: &Judge<'_>, site: &Site, positions: &Positions) -> bool {
         automatic.open(positions) && !lock_out.safe_for_service()
     });
     let pushed = site.solar.as_ref().is_some_and(|solar| {
-        let place = match solar.bus {
-            Bus::Main => Place::Bus,
-            Bus::Sub(sub) => Place::Sub(sub),
-        };
+        let place = Place::of(solar.bus);
         let joined = [solar.breaker, solar.disconnect]
             .into_iter()
             .all(|c| positions.get(c) == PositionId(1));
@@ -111,12 +106,29 @@ fn careful(
             &judge.joints.reach(positions, Place::Winding),
             Place::SetOutlet,
         ),
+        Some(Kind::Breaker) => !on || comes_back(judge, site, positions, control),
         // Contacts that a controller works are left to it.
         Some(Kind::Transfer) if automatic(site, control) => false,
         Some(Kind::Transfer) => position != PositionId(2) || running,
         Some(Kind::Lock) => false,
         _ => true,
     }
+}
+
+/// Whether a hand brings a generator to a bus: its branches are off then, and come back one by one.
+pub(super) fn is_fed_by_hand(site: &Site, bus: Bus) -> bool {
+    bus != Bus::Main || site.panel.has_slide()
+}
+
+/// Whether a branch is turned on with power there already, where a generator is brought by hand.
+fn comes_back(judge: &Judge<'_>, site: &Site, positions: &Positions, breaker: ControlId) -> bool {
+    let branch = site.circuits.iter().find(|c| c.breaker == breaker);
+    branch.is_none_or(|c| {
+        let bus = Place::of(c.bus);
+        !is_fed_by_hand(site, c.bus)
+            || judge.own_reaches(positions, bus)
+            || judge.utility_reaches(positions, bus)
+    })
 }
 
 fn automatic(site: &Site, handle: ControlId) -> bool {

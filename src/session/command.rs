@@ -50,6 +50,8 @@ pub enum Command {
     Another,
     /// Goes back in the drill that is open, to try it another way.
     Rewind(Rewind),
+    /// Shows the next safe step and its reason, in any practice that is not a test.
+    Hint,
     /// Goes back to the shelf.
     Leave,
     /// Speaks another language.

@@ -76,6 +76,13 @@ impl Session {
             } else {
                 String::new()
             },
+            helped: if open.help.n_shown > 0 {
+                let times = Arg::Count(i64::from(open.help.n_shown));
+                let message = Message::new("debrief-helped").with("times", times);
+                self.words.say(&message)
+            } else {
+                String::new()
+            },
             criteria: self.criteria(verdict),
             findings: verdict
                 .findings

@@ -15,6 +15,7 @@ mod equipment;
 mod faces;
 mod faces_generator;
 mod furnish;
+mod guide;
 mod lesson;
 mod log;
 mod log_indoors;
@@ -41,6 +42,7 @@ use crate::drill::{Beside, Drill, Known, Run};
 use crate::file::{Diagnostic, Library, write_run};
 use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
+use crate::scenario::course::Way;
 use crate::units::DrillTime;
 use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
@@ -75,6 +77,8 @@ pub struct Session {
     forecasts: Vec<Forecast>,
     /// What is wrong with the scenarios since they were last sound, while an author writes.
     faults: Vec<Diagnostic>,
+    /// Ways of bringing power of which a drill was passed in this session.
+    passed: Vec<Way>,
 }
 
 /// A drill that is open.
@@ -96,11 +100,13 @@ struct Open {
     phase: Phase,
     /// What was asked to be foretold, and what is being asked.
     asking: ask::Asking,
+    /// The hints that are shown.
+    help: guide::Help,
 }
 
 impl Open {
     fn truth_is_shown(&self) -> bool {
-        self.practice == Practice::Coached || self.verdict.is_some()
+        self.practice != Practice::Assessed || self.verdict.is_some()
     }
 
     /// Whether volts and amps are shown that weren't tested: not while just these may be what is asked.
@@ -125,6 +131,7 @@ impl Session {
             asks: false,
             forecasts: Vec::new(),
             faults: Vec::new(),
+            passed: Vec::new(),
         }
     }
 
@@ -142,6 +149,12 @@ impl Session {
     /// Carries out a command.
     pub fn apply(&mut self, command: Command) -> Vec<Notice> {
         self.revision += 1;
+        let notices = self.obey(command);
+        self.guide();
+        notices
+    }
+
+    fn obey(&mut self, command: Command) -> Vec<Notice> {
         match command {
             Command::Open {
                 drill,
@@ -165,6 +178,7 @@ impl Session {
             Command::Predict { answer, sure } => self.predict(&answer, sure),
             Command::Counts(counts) => self.count(&counts),
             Command::Rewind(rewind) => self.rewind(rewind),
+            Command::Hint => self.hint(),
             Command::Finish => self.finish(),
             Command::Onward => self.turn(true),
             Command::Back => self.turn(false),
@@ -256,6 +270,7 @@ impl Session {
                     },
                     phase: Phase::default(),
                     asking: ask::Asking::default(),
+                    help: guide::Help::default(),
                 });
                 self.hold_for_due();
                 Vec::new()

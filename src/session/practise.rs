@@ -8,6 +8,7 @@ use crate::words::{Arg, Message};
 
 use super::ask::{Asking, Step};
 use super::command::{Command, Notice, Practice};
+use super::guide::Help;
 use super::log::{event_message, learnt_message, refused_message};
 use super::view::Phase;
 use super::{Open, Session};
@@ -84,6 +85,7 @@ pub fn replay(
         beside,
         phase: Phase::default(),
         asking: Asking::default(),
+        help: Help::default(),
     });
     Ok(finished(session))
 }
@@ -210,7 +212,7 @@ impl Session {
         let Some(open) = self
             .open
             .as_mut()
-            .filter(|o| o.practice == Practice::Coached)
+            .filter(|o| o.practice != Practice::Assessed)
         else {
             return false;
         };
@@ -234,6 +236,10 @@ impl Session {
             return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
         };
         end_and_mark(open);
+        let way = open.drill.scenario().course.way;
+        if self.verdict().is_some_and(|v| v.passed) && !self.passed.contains(&way) {
+            self.passed.push(way);
+        }
         vec![Notice::Over]
     }
 }

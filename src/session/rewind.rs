@@ -46,12 +46,15 @@ impl Session {
         open.told.retain(|(_, told)| *told <= drill.now());
         open.held.clear();
         open.verdict = None;
+        if open.practice == Practice::Assessed {
+            open.practice = Practice::Coached;
+        }
         open.phase = Phase::default();
         open.beside = Beside {
-            practice: Some(Practice::Coached),
+            practice: Some(open.practice),
             ..Beside::default()
         };
-        open.practice = Practice::Coached;
+        open.help.rewound();
         open.rewound += 1;
         let clock = Arg::Clock(drill.now());
         open.asking.rewound(&drill);

@@ -22,11 +22,13 @@ impl Session {
         let scenario = drill.scenario();
         let site = drill.site();
         let about = |part: &str| self.drill_words(&scenario.name, part);
+        let hint = self.hint_said(open);
         let minutes = u32::try_from(drill.now().millis() / 60_000).unwrap_or_default();
         Some(StreetView {
             title: about("title"),
             goal: about("goal"),
-            hint: String::new(),
+            hint: hint.text,
+            hint_line: hint.line,
             seed: self.seed_said(open),
             variation: self.variation_said(open),
             poles: self.poles(site),

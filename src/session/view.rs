@@ -234,6 +234,8 @@ pub struct StreetView {
     pub goal: String,
     /// What to do next, as far as this way of practising offers it; empty when nothing is offered.
     pub hint: String,
+    /// What is to be typed for it; empty where nothing is.
+    pub hint_line: String,
     /// The number under which exactly this drill can be asked for again.
     pub seed: String,
     /// What is varied in it, as far as the learner is told; empty when nothing is.

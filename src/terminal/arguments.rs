@@ -169,6 +169,9 @@ pub(super) struct Play {
     /// Explains mistakes as they happen; this is how it is played unless asked otherwise.
     #[arg(long, conflicts_with = "assessed")]
     pub(super) coached: bool,
+    /// As coached, and shows the next safe step with its reason.
+    #[arg(long, conflicts_with_all = ["coached", "assessed"])]
+    pub(super) guided: bool,
     /// Gives no help until the end.
     #[arg(long)]
     pub(super) assessed: bool,

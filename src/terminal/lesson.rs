@@ -146,6 +146,7 @@ fn step_lines(step: &StepView, output: &Output<'_>) -> Vec<String> {
     if let Some((drill, practice)) = &step.drill {
         let how = match practice {
             Practice::Coached => "",
+            Practice::Guided => " --guided",
             Practice::Assessed => " --assessed",
         };
         let command = Arg::Verbatim(format!("outage-drill play {drill}{how}"));

@@ -1,6 +1,6 @@
 //! A drill as text: typed line by line, or played from a file of actions.
 //!
-//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `what TERM`, `rewind`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `what TERM`, `rewind`, `hint`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
 //! Typed by hand a drill holds for its predictions; played from a file it never stops.
 //! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
@@ -30,13 +30,14 @@ const GRAMMAR: [&str; 9] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 11] = [
+const OWN: [&str; 12] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
     "terminal-help-what",
     "terminal-help-rewind",
+    "terminal-help-hint",
     "terminal-help-predict",
     "terminal-help-counts",
     "terminal-help-finish",
@@ -104,10 +105,10 @@ fn by_hand(ask: &Play, library: Library, mut lines: Lines<'_>, output: &mut Outp
         Ok(seed) => seed,
         Err(status) => return status,
     };
-    let practice = if ask.assessed {
-        Practice::Assessed
-    } else {
-        Practice::Coached
+    let practice = match (ask.assessed, ask.guided) {
+        (true, _) => Practice::Assessed,
+        (false, true) => Practice::Guided,
+        (false, false) => Practice::Coached,
     };
     let mut session = Session::new(library, output.words.tag()).asking();
     let command = Command::Open {
@@ -247,6 +248,7 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
             None => Command::Do(line.to_owned()),
         },
         ["predict" | "counts" | "skip", ..] => return predict::answer(session, &words, output),
+        ["hint"] => Command::Hint,
         ["finish"] => Command::Finish,
         ["wait"] => Command::WaitForEvent,
         _ => Command::Do(line.to_owned()),
@@ -268,10 +270,22 @@ pub(super) fn carry_out(
     output: &mut Output<'_>,
 ) -> Vec<Notice> {
     let told = session.log().lines.len();
+    let shown = hint(session, output);
+    let asked = command == Command::Hint;
     let notices = session.apply(command);
     tell(session, told, &notices, output);
     predict::ask(session, output);
+    let hint = hint(session, output);
+    if asked || hint != shown {
+        output.lines(&hint);
+    }
     notices
+}
+
+/// The hint that is shown, if one is.
+fn hint(session: &Session, output: &Output<'_>) -> Vec<String> {
+    let street = session.street().unwrap_or_default();
+    report::hint(&output.words, &street)
 }
 
 /// How an action line is written.

@@ -65,18 +65,30 @@ pub(super) fn opening(words: &Words, session: &Session, practice: Practice) -> V
     let how = match practice {
         Practice::Assessed => "terminal-begin-assessed",
         Practice::Coached => "terminal-begin-coached",
+        Practice::Guided => "terminal-begin-guided",
     };
     lines.push(text(words, how));
     lines.push(text(words, "terminal-begin"));
+    lines.extend(hint(words, &street));
+    lines
+}
+
+/// The next step and what is to be typed for it, if one is shown.
+pub(super) fn hint(words: &Words, view: &StreetView) -> Vec<String> {
+    let mut lines = Vec::new();
+    if !view.hint.is_empty() {
+        lines.push(with(words, "terminal-hint", "hint", &view.hint));
+    }
+    if !view.hint_line.is_empty() {
+        lines.push(with(words, "terminal-hint-line", "line", &view.hint_line));
+    }
     lines
 }
 
 /// How everything stands, as far as this learner may be told.
 pub(super) fn street(words: &Words, view: &StreetView) -> Vec<String> {
     let mut lines = vec![with(words, "terminal-goal", "goal", &view.goal)];
-    if !view.hint.is_empty() {
-        lines.push(with(words, "terminal-hint", "hint", &view.hint));
-    }
+    lines.extend(hint(words, view));
     let people = view.people.iter().map(|person| person.sentence.clone());
     let neighbors = view.neighbors.iter().map(|n| n.sentence.clone());
     let generator = [view.generator.sentence.clone(), view.air.clone()];
@@ -240,6 +252,7 @@ pub(super) fn verdict(words: &Words, view: &DebriefView) -> Vec<String> {
         view.seed.clone(),
     ];
     lines.extend(Some(view.rewound.clone()).filter(|r| !r.is_empty()));
+    lines.extend(Some(view.helped.clone()).filter(|h| !h.is_empty()));
     lines.extend([String::new(), text(words, "terminal-criteria")]);
     for criterion in &view.criteria {
         let id = match (criterion.met, criterion.critical) {

@@ -177,6 +177,7 @@ fn cells(file: &Path, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
     };
     let practice = match row.practice {
         Some(Practice::Coached) => "roster-coached",
+        Some(Practice::Guided) => "roster-guided",
         Some(Practice::Assessed) => "roster-assessed",
         None => "roster-practice-unknown",
     };

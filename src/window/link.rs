@@ -227,6 +227,7 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
         Command::Do(_)
         | Command::Wait(_)
         | Command::WaitForEvent
+        | Command::Hint
         | Command::Speak(_)
         | Command::Reflect(_) => {}
     }

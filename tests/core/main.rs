@@ -45,6 +45,8 @@ mod glossary;
 #[cfg(test)]
 mod guide;
 #[cfg(test)]
+mod guided;
+#[cfg(test)]
 mod household_loads;
 #[cfg(test)]
 mod layout;

@@ -355,3 +355,29 @@ fn a_typed_drill_asks_before_it_tells_and_a_list_never_stops() {
         assert!(!test.out.contains("foresaw"), "{}", test.out);
     }
 }
+
+#[test]
+fn guided_practice_tells_the_next_step_and_a_test_refuses_to() {
+    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let play = |typed: &str, how: &[&str]| {
+        let ask: Vec<&str> = ["play", "there-and-back"]
+            .iter()
+            .chain(how)
+            .copied()
+            .collect();
+        drill_in(here, typed, &ask)
+    };
+    let guided = play("wait 1m\nfinish\n", &["--guided"]);
+    let told = [
+        "Next: You wait",
+        "Type: wait",
+        "Type: set ",
+        "was shown to you",
+    ];
+    assert_says(&guided.out, &told);
+    let asked = play("hint\nfinish\n", &[]);
+    assert_says(&asked.out, &["Next: You wait", "was shown to you once"]);
+    let test = play("hint\nfinish\n", &["--assessed"]);
+    assert_says(&test.err, &["In a test there are no hints"]);
+    assert!(!test.out.contains("Next:"), "{}", test.out);
+}

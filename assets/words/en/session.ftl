@@ -230,11 +230,16 @@ gauge-most = Can give
 socket-empty = Nothing is plugged in.
 socket-plugged = Plugged in: { $names }
 session-no-rewind = In a test you cannot go back. Finish it first.
+session-no-hint = In a test there are no hints. Finish it first, then practice with help.
 session-no-mistake = There is no mistake to go back to.
 session-rewound = You are back at { $clock }. Try another way.
 debrief-rewound = { $times ->
     [one] You went back once.
    *[other] You went back { $times } times.
+ }
+debrief-helped = { $times ->
+    [one] The next step was shown to you once.
+   *[other] The next step was shown to you { $times } times.
  }
 place-answers = Answers
 place-answers-about = Say what the drill asks.

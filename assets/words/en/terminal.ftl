@@ -15,6 +15,7 @@ terminal-drill = { $level }. { $directions }.
 terminal-place = At { $place }:
 terminal-stands = Now: { $position }.
 terminal-hint = Next: { $hint }
+terminal-hint-line = Type: { $line }
 
 # How everything stands.
 terminal-wires = Wires:
@@ -106,6 +107,7 @@ terminal-points = Points you can test: { $points }
 terminal-places = You can go to these places:
 terminal-begin = Type “help” to see what you can do. Type “status” to hear how things stand.
 terminal-begin-coached = Mistakes are explained as you make them.
+terminal-begin-guided = The next safe step is shown with its reason. Mistakes are explained as you make them.
 terminal-begin-assessed = This is a test. You get no help until the end, and you know only what you look at or test.
 terminal-help-clock = @12:30 before an action holds it until the clock shows 12:30. A “#” begins a comment.
 terminal-help-at = at PLACE tells what is there and what you can do. A plain “at” lists the places.
@@ -113,6 +115,7 @@ terminal-help-status = status tells how things stand. A plain “wait” waits u
 terminal-help-log = log tells again what has been done and what has happened.
 terminal-help-rewind = rewind goes back to before the last mistake; rewind 12:30 goes back to that time.
 terminal-help-what = what NEUTRAL tells what a trade word means. A plain “what” lists the words.
+terminal-help-hint = hint shows the next safe step and why. In a test there is none.
 terminal-help-finish = finish ends the drill and marks it.
 terminal-help-quit = quit leaves without marks.
 
@@ -254,6 +257,7 @@ roster-drill = Drill
 roster-seed = Seed
 roster-practice = Practice
 roster-coached = coached
+roster-guided = guided
 roster-assessed = test
 roster-practice-unknown = not known
 roster-verdict = Verdict

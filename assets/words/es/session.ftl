@@ -230,11 +230,16 @@ gauge-most = Puede dar
 socket-empty = No hay nada enchufado.
 socket-plugged = Enchufado: { $names }
 session-no-rewind = En una prueba no se puede volver atrás. Termínela primero.
+session-no-hint = En una prueba no hay indicaciones. Termínela primero y después practique con ayuda.
 session-no-mistake = No hay ningún error al que volver.
 session-rewound = Está de nuevo en { $clock }. Pruebe otra manera.
 debrief-rewound = { $times ->
     [one] Volvió atrás una vez.
    *[other] Volvió atrás { $times } veces.
+ }
+debrief-helped = { $times ->
+    [one] Se le mostró el siguiente paso una vez.
+   *[other] Se le mostró el siguiente paso { $times } veces.
  }
 place-answers = Respuestas
 place-answers-about = Diga lo que pregunta el simulacro.

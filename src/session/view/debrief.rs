@@ -190,6 +190,8 @@ pub struct DebriefView {
     pub variation: String,
     /// How often the learner went back; empty if never.
     pub rewound: String,
+    /// How often the next step was shown; empty when it never was.
+    pub helped: String,
     /// Criteria.
     pub criteria: Vec<CriterionView>,
     /// Findings, first things first.

@@ -39,6 +39,9 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
             if !view.rewound.is_empty() {
                 aside(ui, &view.rewound);
             }
+            if !view.helped.is_empty() {
+                aside(ui, &view.helped);
+            }
             ui.add_space(6.0);
             for criterion in &view.criteria {
                 self::criterion(ui, criterion, page);

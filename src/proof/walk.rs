@@ -1,0 +1,474 @@
+//! A walk to the goal: planned by positions, and played on a real drill, from its start or from wherever a learner has got it.
+//!
+//! The plan takes few moves, one appliance and one thing of the end after the other, and only careful ones: plugs are moved and the set is carried while the engine is still,
+//! loads are taken one by one from a source that has settled, the engine is stopped without load, and nothing that the judge calls a breach is passed through.
+//! What drifts is met by waiting: for the outage, for the engine to settle and to cool, for the utility to return.
+//! It is not the only safe way and need not be the quickest; that it passes is not planned but played and marked.
+
+use std::sync::Arc;
+
+use crate::drill::{Action, Drill, Event, Moment, Outcome, Sight, What, whole_millis};
+use crate::scenario::{Happening, Scenario};
+use crate::site::{Bus, ControlId, Kind, PositionId, Positions};
+use crate::units::DrillTime;
+
+use super::joints::Place;
+use super::judge::Judge;
+use super::plan::{TooLarge, is_fed_by_hand, plan};
+use super::prepare::preparations;
+use super::space::Space;
+use super::step::{Aim, Step, add, to_say};
+
+/// Between two loads that are switched on, so that one motor is at speed before the next starts.
+const BETWEEN_LOADS: DrillTime = DrillTime::from_secs(5);
+/// Longer than the cool-down asked for.
+const COOLING_MARGIN: DrillTime = DrillTime::from_secs(10);
+/// Long enough for a battery to take over what hangs on it.
+const AT_ONCE: DrillTime = DrillTime::from_secs(90);
+/// How often an engine that doesn't catch is pulled again.
+const MOST_PULLS: usize = 5;
+
+/// Which half of the way.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Leg {
+    /// To the house's own source.
+    There,
+    /// Back to the utility and to the end.
+    Back,
+}
+
+/// What became of planning.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Planned {
+    /// It was planned and done.
+    Done,
+    /// By positions there is no way.
+    None,
+    /// The search was too large.
+    TooLarge,
+}
+
+/// A drill that is walked to its goal.
+pub(super) struct Walk<'a> {
+    /// What is walked.
+    pub(super) scenario: &'a Arc<Scenario>,
+    /// Who judges how things stand.
+    pub(super) judge: &'a Judge<'a>,
+    /// How far it has come.
+    pub(super) drill: Drill,
+    /// What was done for that.
+    pub(super) done: Vec<Step>,
+    /// Which cord is thought of first.
+    pub(super) turn: usize,
+    /// States that a plan may look at.
+    most_states: usize,
+    /// What is being done.
+    aim: Aim,
+}
+
+impl<'a> Walk<'a> {
+    /// A walk from where a drill stands, thinking first of the cord that this `turn` gives, with plans that look at no more than `most_states`.
+    pub(super) fn new(
+        scenario: &'a Arc<Scenario>,
+        judge: &'a Judge<'a>,
+        drill: Drill,
+        turn: usize,
+        most_states: usize,
+    ) -> Self {
+        Self {
+            scenario,
+            judge,
+            drill,
+            done: Vec::new(),
+            turn,
+            most_states,
+            aim: Aim::Service,
+        }
+    }
+
+    /// Goes on to the goal and to the end, leaving out what is behind.
+    pub(super) fn home(&mut self) -> Planned {
+        let outage = |e: &Event| matches!(e, Event::Outage);
+        if !self.happened(outage) && self.is_serviced() == Planned::TooLarge {
+            return Planned::TooLarge;
+        }
+        self.aim = Aim::Safe;
+        if self.make_safe() == Planned::TooLarge {
+            return Planned::TooLarge;
+        }
+        self.aim = Aim::Outage;
+        self.wait_for(outage);
+        if !self.is_good_again() {
+            self.prepare();
+            self.aim = Aim::Shed;
+            self.shed();
+            let there = self.plan_and_do(Leg::There);
+            if there != Planned::Done {
+                return there;
+            }
+            self.aim = Aim::Return;
+            self.wait_for(|e| matches!(e, Event::UtilityReturned));
+            self.wait_for_good();
+        }
+        self.aim = Aim::Return;
+        if !self.has_looked() {
+            self.act(Action::Look(Sight::Street));
+        }
+        let back = self.plan_and_do(Leg::Back);
+        self.aim = Aim::Answer;
+        if back == Planned::Done {
+            self.answer();
+        }
+        back
+    }
+
+    fn happened(&self, event: impl Fn(&Event) -> bool) -> bool {
+        self.drill.trace().events().any(|(_, e)| event(e))
+    }
+
+    /// Says what the drill asks and hasn't been told, as it is.
+    fn answer(&mut self) {
+        for action in to_say(&self.drill) {
+            self.act(action);
+        }
+    }
+
+    fn act(&mut self, action: Action) {
+        if self.is_refused(&action, self.drill.positions()) {
+            return;
+        }
+        if self.drill.act(&action) != Outcome::Done {
+            return;
+        }
+        let step = Step {
+            action,
+            aim: self.aim,
+            at: self.drill.now(),
+        };
+        add(&mut self.done, step);
+    }
+
+    /// Whether what is built doesn't let it be done.
+    fn is_refused(&self, action: &Action, positions: &Positions) -> bool {
+        let Action::Set(control, to) = action else {
+            return false;
+        };
+        let site = &self.scenario.site;
+        site.refusal(positions, *control, *to).is_some()
+    }
+
+    /// Does something for another end, in the middle of what is being done.
+    fn meanwhile(&mut self, aim: Aim, wait: DrillTime) {
+        let before = std::mem::replace(&mut self.aim, aim);
+        self.wait(wait);
+        self.aim = before;
+    }
+
+    fn wait(&mut self, time: DrillTime) {
+        if time > DrillTime::ZERO {
+            self.act(Action::Wait(DrillTime::from_secs(
+                time.millis().div_ceil(1000),
+            )));
+        }
+    }
+
+    /// Waits until an event has happened, unless the story has none such.
+    fn wait_for(&mut self, event: impl Fn(&Event) -> bool) {
+        const STEP: DrillTime = DrillTime::from_secs(30);
+        let last = self.scenario.story.last();
+        let latest = last.map_or(DrillTime::ZERO, |t| {
+            t.at + DrillTime::from_secs(u64::from(t.spread_s))
+        });
+        while !self.happened(&event) && self.drill.now() < latest {
+            self.wait(STEP);
+        }
+    }
+
+    /// Waits until the utility that has come back doesn't fail any more, as the story goes.
+    fn wait_for_good(&mut self) {
+        let told = self.told_for_good();
+        while self.drill.conditions().story_done < told && !self.drill.over() {
+            self.wait(BETWEEN_LOADS);
+        }
+    }
+
+    /// How much of the story is told when the utility doesn't fail any more.
+    fn told_for_good(&self) -> usize {
+        let story = &self.scenario.story;
+        let last = |what| story.iter().rposition(|t| t.what == what);
+        // The return after the last failure is told with it.
+        let fails = last(Happening::UtilityFails).map_or(0, |index| index + 2);
+        let mended = last(Happening::DropMended).map_or(0, |index| index + 1);
+        story.len().min(fails.max(mended))
+    }
+
+    /// Whether the utility has come back for good.
+    fn is_good_again(&self) -> bool {
+        self.happened(|e| matches!(e, Event::UtilityReturned))
+            && self.drill.conditions().story_done >= self.told_for_good()
+    }
+
+    /// Whether somebody has looked at the street since the utility came back, or was lost for good.
+    fn has_looked(&self) -> bool {
+        let trace = self.drill.trace();
+        let since = trace.return_at().or(trace.outage_at());
+        let looked = |m: &Moment| m.what == What::Did(Action::Look(Sight::Street));
+        let mut later = trace.moments.iter().filter(|m| Some(m.at) >= since);
+        later.any(looked)
+    }
+
+    /// Sees to equipment that works by itself before the outage: what the end asks of it can be done while the utility feeds the house.
+    fn is_serviced(&mut self) -> Planned {
+        if self.scenario.site.generator.machine.automatic.is_none() {
+            return Planned::Done;
+        }
+        self.plan_all(Leg::Back)
+    }
+
+    /// Ends at once what is found unsafe.
+    fn make_safe(&mut self) -> Planned {
+        let here = self.drill.positions().clone();
+        if !self.judge.stand(&here).breach() {
+            return Planned::Done;
+        }
+        let (branches, also) = (self.branches(), self.also(Leg::There, 0));
+        let safe = |p: &Positions| !self.judge.stand(p).breach();
+        match self.plan_to(&branches, &also, &[Vec::new()], safe) {
+            Ok(Some(way)) => {
+                for (control, position) in way {
+                    self.act(Action::Set(control, position));
+                }
+                Planned::Done
+            }
+            Ok(None) => Planned::None,
+            Err(TooLarge) => Planned::TooLarge,
+        }
+    }
+
+    /// Sees to what drifts: where the set stands, how cords lie, the alarm, the fuel, the window.
+    fn prepare(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let wanted = preparations(self.scenario, self.drill.positions());
+        let mut stopped = self.drill.positions().clone();
+        stopped.set(site.generator.engine, PositionId(0));
+        let asks_still = |action: &Action| {
+            let Action::Set(control, _) = action else {
+                return false;
+            };
+            let kind = site.control(*control).map(|c| c.kind);
+            matches!(kind, Some(Kind::Plug | Kind::Placement)) && !self.is_refused(action, &stopped)
+        };
+        if self.judge.running(self.drill.positions()) && wanted.iter().any(asks_still) {
+            self.aim = Aim::Halt;
+            self.halt();
+        }
+        self.aim = Aim::Prepare;
+        for action in wanted {
+            self.act(action);
+        }
+    }
+
+    /// Stops the engine, freed of its load first if there is a careful way.
+    fn halt(&mut self) {
+        let engine = self.scenario.site.generator.engine;
+        let still = |p: &Positions| !self.judge.running(p);
+        let (branches, also) = (self.branches(), self.also(Leg::Back, 0));
+        match self.plan_to(&branches, &also, &[Vec::new()], still) {
+            Ok(Some(way)) => {
+                for (control, position) in way {
+                    self.act(Action::Set(control, position));
+                }
+            }
+            Ok(None) | Err(TooLarge) => self.act(Action::Set(engine, PositionId(0))),
+        }
+    }
+
+    /// A plan from here to where `goal` holds, leaving these controls `still`.
+    fn plan_to(
+        &self,
+        branches: &[usize],
+        also: &[ControlId],
+        still: &[Vec<ControlId>],
+        goal: impl Fn(&Positions) -> bool,
+    ) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {
+        let here = self.drill.positions();
+        let space = Space::new(self.scenario, self.judge, branches, also, here);
+        let space = space.ok_or(TooLarge)?;
+        let start = space.code(here, self.drill.conditions().story_done);
+        for still in still {
+            let planned = plan(&space, start, still, self.most_states, &goal)?;
+            if planned.is_some() {
+                return Ok(planned);
+            }
+        }
+        Ok(None)
+    }
+
+    /// Turns off the branches of every bus that a generator will feed: they come back one by one.
+    fn shed(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let off = site
+            .circuits
+            .iter()
+            .filter(|c| is_fed_by_hand(&site, c.bus));
+        let off = off.filter(|c| !self.is_fed(c.bus));
+        let off: Vec<ControlId> = off.map(|c| c.breaker).collect();
+        for breaker in off {
+            if self.drill.positions().get(breaker) == PositionId(1) {
+                self.act(Action::Set(breaker, PositionId(0)));
+            }
+        }
+    }
+
+    /// Whether a source of the house's own feeds a bus already.
+    fn is_fed(&self, bus: Bus) -> bool {
+        self.judge
+            .own_reaches(self.drill.positions(), Place::of(bus))
+    }
+
+    /// Lets equipment work that does so by itself, and plans what is left.
+    fn plan_and_do(&mut self, leg: Leg) -> Planned {
+        let scenario = Arc::clone(self.scenario);
+        let goal = &scenario.goal;
+        let n_goals = match leg {
+            Leg::There => goal.appliances.len(),
+            Leg::Back => 2 + goal.at_end.len(),
+        };
+        self.aim = Aim::ByItself;
+        self.let_it_work(leg, n_goals);
+        self.aim = match leg {
+            Leg::There => Aim::There,
+            Leg::Back => Aim::Back,
+        };
+        self.plan_all(leg)
+    }
+
+    /// Plans one thing after the other, each keeping what was reached before it, and does each plan at once.
+    fn plan_all(&mut self, leg: Leg) -> Planned {
+        let goal = &self.scenario.goal;
+        let n_goals = match leg {
+            Leg::There => goal.appliances.len(),
+            Leg::Back => 2 + goal.at_end.len(),
+        };
+        for reached in 1..=n_goals {
+            let (branches, also) = (self.branches(), self.also(leg, reached));
+            let at_goal = |p: &Positions| match leg {
+                Leg::There => self.supplied(p, reached),
+                Leg::Back => self.restored(p, reached),
+            };
+            let still = self.left_alone(leg, reached);
+            match self.plan_to(&branches, &also, &still, at_goal) {
+                Ok(Some(way)) => {
+                    for (control, position) in way {
+                        self.step(control, position);
+                    }
+                }
+                Ok(None) => return Planned::None,
+                Err(TooLarge) => return Planned::TooLarge,
+            }
+        }
+        Planned::Done
+    }
+
+    /// Gives equipment that works by itself the time to do so, as long as the goal leaves.
+    fn let_it_work(&mut self, leg: Leg, n_goals: usize) {
+        const STEP: DrillTime = DrillTime::from_secs(30);
+        let scenario = Arc::clone(self.scenario);
+        let site = &scenario.site;
+        if !site.transfers.iter().any(|t| t.automatic) {
+            return;
+        }
+        let own_start = site.generator.machine.automatic.is_some();
+        let trace = self.drill.trace();
+        let (outage, returned) = (trace.outage_at().unwrap_or_default(), trace.return_at());
+        // A controller that starts an engine needs its time; a battery's transfer is done at once.
+        let until = match leg {
+            Leg::There if own_start => outage + scenario.goal.within,
+            Leg::Back if own_start => scenario.ends_at,
+            Leg::There | Leg::Back => returned.unwrap_or(outage) + AT_ONCE,
+        };
+        while self.drill.now() + STEP < until {
+            let done = match leg {
+                Leg::There => self.supplied(self.drill.positions(), n_goals),
+                Leg::Back => self.restored(self.drill.positions(), 2),
+            };
+            if done {
+                return;
+            }
+            self.wait(STEP);
+        }
+    }
+
+    /// One move, with the waiting that it asks for before and after.
+    fn step(&mut self, control: ControlId, position: PositionId) {
+        let site = Arc::clone(&self.scenario.site);
+        let kind = site.control(control).map(|c| c.kind);
+        let spec = &site.generator.spec;
+        if kind == Some(Kind::Engine) && position == PositionId(0) {
+            let since = self.drill.conditions().engine.loaded_at;
+            let rested = since.map_or(DrillTime::ZERO, |at| self.drill.now().since(at));
+            let asked = whole_millis(spec.cooldown_s) + COOLING_MARGIN;
+            self.meanwhile(Aim::Cool, asked.since(rested));
+        }
+        let is_load = kind.is_some_and(is_load);
+        if is_load || kind == Some(Kind::Output) {
+            self.warm_up();
+        }
+        if is_load {
+            self.settle();
+        }
+        let on = position == PositionId(1);
+        if on && site.position_name(self.drill.positions(), control) == "tripped" {
+            self.act(Action::Set(control, PositionId(0)));
+        }
+        let starts = kind == Some(Kind::Engine) && on;
+        self.act(Action::Set(control, position));
+        if starts {
+            self.try_again(control, position);
+            self.warm_up();
+        } else if is_load {
+            self.settle();
+        }
+    }
+
+    /// Waits until a running engine has settled.
+    fn warm_up(&mut self) {
+        if let Some(since) = self.drill.conditions().engine.running_since {
+            let asked = whole_millis(self.scenario.site.generator.spec.warmup_s) + BETWEEN_LOADS;
+            let ran = self.drill.now().since(since);
+            self.meanwhile(Aim::WarmUp, asked.since(ran));
+        }
+    }
+
+    /// Waits until the load that was moved last has settled.
+    fn settle(&mut self) {
+        let site = &self.scenario.site;
+        let is_load = |action: &Action| {
+            let Action::Set(control, _) = action else {
+                return false;
+            };
+            site.control(*control).is_some_and(|c| is_load(c.kind))
+        };
+        let mut actions = self.drill.run().actions.iter().rev();
+        let last = actions.find(|timed| is_load(&timed.action)).map(|t| t.at);
+        if let Some(at) = last {
+            let since = self.drill.now().since(at);
+            self.meanwhile(Aim::Settle, BETWEEN_LOADS.since(since));
+        }
+    }
+
+    /// Pulls an engine that didn't catch until it does, a few times.
+    fn try_again(&mut self, control: ControlId, position: PositionId) {
+        for _ in 0..MOST_PULLS {
+            if self.drill.conditions().engine.running_since.is_some() {
+                return;
+            }
+            self.act(Action::Set(control, position));
+        }
+    }
+}
+
+/// Whether moving a control of this kind moves load.
+fn is_load(kind: Kind) -> bool {
+    matches!(kind, Kind::Breaker | Kind::Transfer | Kind::Backfed)
+}

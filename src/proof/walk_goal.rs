@@ -1,0 +1,136 @@
+//! What a walk is after, one thing of the goal after the other: what has to be moved for it, what is left alone meanwhile, and whether it is reached.
+
+use crate::site::{ControlId, Plug, Positions};
+
+use super::joints::Place;
+use super::walk::{Leg, Walk};
+
+impl Walk<'_> {
+    /// Cord ends and plugs that are left where they are, one choice after the other; at last none.
+    /// With few of them in hand a plan is found at once where it would be lost among all ways to lay all cords.
+    pub(super) fn left_alone(&self, leg: Leg, reached: usize) -> Vec<Vec<ControlId>> {
+        let site = &self.scenario.site;
+        let goal = &self.scenario.goal;
+        let plugs = site.appliances.iter().filter_map(|a| match &a.plug {
+            Plug::Cord { control, .. } => Some(*control),
+            Plug::Wired => None,
+        });
+        let all: Vec<ControlId> = plugs.chain(site.cords.iter().map(|c| c.near)).collect();
+        let but = |wanted: &[ControlId]| -> Vec<ControlId> {
+            let others = all.iter().filter(|c| !wanted.contains(c));
+            others.copied().collect()
+        };
+        let mut choices = Vec::new();
+        match leg {
+            Leg::There => {
+                let appliance = reached.checked_sub(1).and_then(|i| goal.appliances.get(i));
+                let plug = appliance
+                    .and_then(|a| site.appliances.get(*a))
+                    .map(|a| &a.plug);
+                if let Some(Plug::Cord { control, cords, .. }) = plug {
+                    let n_cords = cords.len();
+                    let turned = cords.iter().cycle().skip(self.turn).take(n_cords);
+                    let ends = turned.filter_map(|(cord, _)| site.cords.get(*cord));
+                    choices.extend(ends.map(|cord| but(&[*control, cord.near])));
+                }
+            }
+            Leg::Back => {
+                let asked = reached.checked_sub(3).and_then(|i| goal.at_end.get(i));
+                choices.extend(asked.map(|(control, _)| but(&[*control])));
+            }
+        }
+        choices.push(Vec::new());
+        choices
+    }
+
+    /// Controls that the plan needs besides, for as much of the goal as is to be reached: plugs and the cords to plug them into, what the end asks for, the sun's own breakers, and what locks a set out.
+    pub(super) fn also(&self, leg: Leg, reached: usize) -> Vec<ControlId> {
+        let site = &self.scenario.site;
+        let goal = &self.scenario.goal;
+        let mut also = Vec::new();
+        let n_appliances = match leg {
+            Leg::There => reached,
+            Leg::Back => goal.appliances.len(),
+        };
+        for index in goal.appliances.iter().take(n_appliances) {
+            if let Some(Plug::Cord { control, cords, .. }) =
+                site.appliances.get(*index).map(|a| &a.plug)
+            {
+                also.push(*control);
+                let cords = cords.iter().filter_map(|(cord, _)| site.cords.get(*cord));
+                also.extend(cords.map(|c| c.near));
+            }
+        }
+        if leg == Leg::Back {
+            let asked = goal.at_end.iter().take(reached.saturating_sub(2));
+            also.extend(asked.map(|(control, _)| *control));
+        }
+        also.extend(site.solar.iter().flat_map(|s| [s.breaker, s.disconnect]));
+        let automatic = site.generator.machine.automatic.iter();
+        also.extend(automatic.flat_map(|a| [a.switch, a.battery, a.cover]));
+        also
+    }
+
+    /// Circuits that the plan has to move: those of the goal, and those that touch the trunk twice.
+    pub(super) fn branches(&self) -> Vec<usize> {
+        let site = &self.scenario.site;
+        let goal = &self.scenario.goal;
+        let mut branches: Vec<usize> = goal
+            .appliances
+            .iter()
+            .filter_map(|a| site.appliances.get(*a))
+            .map(|a| a.circuit)
+            .collect();
+        let named = |c: usize| {
+            let breaker = site.circuits.get(c).map(|c| c.breaker);
+            goal.at_end
+                .iter()
+                .any(|(control, _)| Some(*control) == breaker)
+        };
+        branches.extend((0..site.circuits.len()).filter(|c| named(*c)));
+        branches.sort_unstable();
+        branches.dedup();
+        branches
+    }
+
+    /// Whether the first `reached` appliances of the goal hang on a source of the house's own.
+    pub(super) fn supplied(&self, positions: &Positions, reached: usize) -> bool {
+        let site = &self.scenario.site;
+        let mut goal = self.scenario.goal.appliances.iter().take(reached);
+        goal.all(|index| {
+            let appliance = site.appliances.get(*index);
+            appliance.is_some_and(|a| {
+                let place = match &a.plug {
+                    Plug::Wired => Some(Place::Outlet(a.circuit)),
+                    Plug::Cord { control, wall, .. } if positions.get(*control) == *wall => {
+                        Some(Place::Outlet(a.circuit))
+                    }
+                    Plug::Cord { control, cords, .. } => {
+                        let at = cords.iter().find(|(_, p)| positions.get(*control) == *p);
+                        at.map(|(cord, _)| Place::Far(*cord))
+                    }
+                };
+                place.is_some_and(|p| self.judge.own_reaches(positions, p))
+            })
+        })
+    }
+
+    /// Whether the first `reached` things hold of the end: on the utility if that is asked for, the engine still unless the end asks for it, then each control as it should stand.
+    pub(super) fn restored(&self, positions: &Positions, reached: usize) -> bool {
+        let site = &self.scenario.site;
+        let goal = &self.scenario.goal;
+        let on = !goal.back_on_utility || self.judge.on_utility(positions);
+        let engine = site.generator.engine;
+        let goes_on = |(control, wanted): &(ControlId, Vec<String>)| {
+            *control == engine && wanted.iter().any(|w| w == "running")
+        };
+        let still =
+            reached < 2 || goal.at_end.iter().any(goes_on) || !self.judge.running(positions);
+        let mut named = goal.at_end.iter().take(reached.saturating_sub(2));
+        on && still
+            && named.all(|(control, wanted)| {
+                let stands = site.position_name(positions, *control);
+                wanted.iter().any(|w| w == stands)
+            })
+    }
+}
