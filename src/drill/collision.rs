@@ -2,6 +2,7 @@
 //!
 //! The solver gives the current at the angle drawn and at half a turn; the impedance between the two follows from the latter.
 //! Torque and harm follow from the closed form of `closing`; a set that doesn't fall into step passes every angle, so the worst counts.
+//! The other source is the utility, or the set of a neighbor who lends a cord: that one is taken for as stiff in its pace as the utility, and its electronics for too slow to cut the first surge.
 //! Not covered: what the household's electronics make of the beat, and a second meeting before anything has opened.
 
 use std::sync::Arc;
@@ -23,11 +24,15 @@ impl Drill {
         let worst_a = self.read_at(WORST_CURRENT_DEG).generator.amps.max(amps);
         let site = Arc::clone(&self.scenario().site);
         let spec = &site.generator.spec;
-        let own = spec.impedance(Reactance::Subtransient);
-        let opposed_v = 2.0 * spec.set_v;
+        // A neighbor's cord reaches one half of the winding only.
+        let lent = self.readings().point("generator-outlet").fed.lent;
+        let share = if lent { 0.5 } else { 1.0 };
+        let own = spec.impedance(Reactance::Subtransient) * share;
+        let set_v = spec.set_v * share;
+        let opposed_v = 2.0 * set_v;
         let closing = Closing {
-            utility_v: spec.set_v,
-            set_v: spec.set_v,
+            utility_v: set_v,
+            set_v,
             between: own * (opposed_v / worst_a / portable::magnitude(own)),
         };
         let slip_hz = self.slip_hz();

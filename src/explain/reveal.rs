@@ -4,7 +4,7 @@
 //! Every number is a reading, a rating or a part of the site; nothing is computed here but a ratio of two readings, and the rest of a whole.
 
 use crate::drill::Drill;
-use crate::site::{ApplianceReading, Fed, PositionId, Supply};
+use crate::site::{ApplianceReading, PositionId, Supply};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
@@ -70,34 +70,11 @@ fn ratio(drill: &Drill) -> Stage {
 pub fn reading(drill: &Drill, point: &str) -> Stage {
     let at = drill.readings().point(point);
     let volts = if at.volts < LEAST { 0.0 } else { at.volts };
-    let fed = match at.fed {
-        Fed {
-            utility: false,
-            generator: false,
-            battery: false,
-        } => "nothing",
-        Fed {
-            utility: true,
-            generator: false,
-            battery: false,
-        } => "utility",
-        Fed {
-            utility: false,
-            generator: true,
-            battery: false,
-        } => "generator",
-        Fed {
-            utility: false,
-            generator: false,
-            battery: true,
-        } => "battery",
-        _ => "several",
-    };
     Stage {
         at: point.to_owned(),
         text: Message::new("stage-reading")
             .name("name", point)
-            .said("fed", Message::new(format!("answer-{fed}")))
+            .said("fed", Message::new(format!("answer-{}", at.fed.word())))
             .quantity("volts", volts, Unit::Volts),
         value: value(volts, Unit::Volts),
     }

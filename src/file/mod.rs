@@ -26,6 +26,7 @@ mod site_build;
 mod site_build_air;
 mod site_build_house;
 mod site_build_indoors;
+mod site_build_lent;
 mod site_build_line;
 mod site_build_machine;
 mod site_build_portable;

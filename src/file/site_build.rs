@@ -59,6 +59,7 @@ pub(super) fn build_site(
     let (solar, battery) = (build.solar(file), build.battery(file));
     let cords = build.cords(file, fitted.cords, &generator);
     let appliances = build.appliances(file, &cords);
+    let lent = build.lent(file, &cords, &appliances);
     build.cord_constraints(&cords, &appliances);
     build.window(&file.air, &cords);
     build.furnishing.add(
@@ -94,6 +95,7 @@ pub(super) fn build_site(
         generator,
         solar,
         battery,
+        lent,
         cords,
         ambient_c: AMBIENT_C,
         air_m3: file.air.cubic_meters,

@@ -25,7 +25,11 @@ impl Build<'_> {
                 .map(|ohm| self.positive(&[&own, "leak_ohm"], ohm));
             let work = self.work(&own, appliance, both);
             let demand = self.demand(&own, appliance);
-            let plug = self.plug(appliance, cords, both);
+            let plugged = matches!(appliance.plug, PlugFile::Plug);
+            if appliance.adapter && !(both && plugged) {
+                self.fault(&[&own, "adapter"], Message::new("error-adapter"));
+            }
+            let plug = self.plug(appliance, cords, file, both);
             appliances.push(Appliance {
                 name: appliance.name.clone(),
                 circuit,
@@ -110,11 +114,18 @@ impl Build<'_> {
         }
     }
 
-    fn plug(&mut self, appliance: &ApplianceFile, cords: &[Cord], both: bool) -> Plug {
+    fn plug(
+        &mut self,
+        appliance: &ApplianceFile,
+        cords: &[Cord],
+        file: &SiteFile,
+        both: bool,
+    ) -> Plug {
         if matches!(appliance.plug, PlugFile::HardWired) {
             return Plug::Wired;
         }
-        let fits = |c: &Cord| c.far == FarEnd::Connector && !both && c.legs != Legs::Both;
+        let mates = !both || appliance.adapter;
+        let fits = |c: &Cord| c.far.takes_plugs() && mates && c.legs != Legs::Both;
         let fitting: Vec<usize> = (0..cords.len())
             .filter(|i| cords.get(*i).is_some_and(fits))
             .collect();
@@ -125,6 +136,9 @@ impl Build<'_> {
                 .filter_map(|i| cords.get(*i))
                 .map(|c| c.name.as_str()),
         );
+        let lent = file.neighbor_cord.iter().filter(|_| mates);
+        positions.extend(lent.map(|l| l.name.as_str()));
+        let last = u8::try_from(positions.len() - 1).unwrap_or(u8::MAX);
         let name = format!("{}-plug", appliance.name);
         let control = self
             .furnishing
@@ -137,10 +151,11 @@ impl Build<'_> {
             control,
             wall: PositionId(0),
             cords: ends.collect(),
+            lent: (mates && file.neighbor_cord.is_some()).then_some(PositionId(last)),
         }
     }
 
-    /// An outlet takes one plug, a cord's connector takes one plug.
+    /// An outlet takes one plug, a cord's connector takes one plug, a strip takes all appliances that come.
     pub(super) fn cord_constraints(&mut self, cords: &[Cord], appliances: &[Appliance]) {
         const TAKEN: &str = "refused-outlet-taken";
         let f = &mut self.furnishing;
@@ -173,7 +188,11 @@ impl Build<'_> {
             .collect();
         for (index, (control, ends)) in plugs.iter().enumerate() {
             for (other, other_ends) in plugs.iter().skip(index + 1) {
-                for (cord, position) in *ends {
+                let one_plug = |cord: usize| {
+                    let cord = cords.get(cord);
+                    cord.is_none_or(|c| !matches!(c.far, FarEnd::Strip(_)))
+                };
+                for (cord, position) in ends.iter().filter(|(c, _)| one_plug(*c)) {
                     for (_, other_position) in other_ends.iter().filter(|(c, _)| c == cord) {
                         f.not_both((*control, position.0), (*other, other_position.0), TAKEN);
                     }

@@ -1,9 +1,7 @@
 //! The portable part of a site file: the generator with its outlets and places, and the cords.
 
 use crate::apparatus::connection::{Connection, Contact};
-use crate::apparatus::cord::{self, Loaded};
 use crate::apparatus::cord_damage::Damage;
-use crate::apparatus::cord_letters::CordType;
 use crate::hazard::monoxide::Placement;
 use crate::site::{
     Bond, ControlId, Cord, FarEnd, Found, Generator, Kind, Legs, Place, Plate, Receptacle, Rest,
@@ -13,8 +11,8 @@ use crate::words::{Arg, Message};
 
 use super::site_build::{Build, legs};
 use super::site_file::{
-    BondFile, ContactsFile, CordFile, DamageFile, GasFile, GeneratorFile, HouseEndFile, InletFile,
-    LegFile, ReceptacleFile, RestFile, SiteFile, TransferFile,
+    BondFile, ContactsFile, CordFile, DamageFile, GasFile, GeneratorFile, HouseEndFile, LegFile,
+    ReceptacleFile, RestFile, SiteFile, TransferFile,
 };
 
 impl Build<'_> {
@@ -138,7 +136,12 @@ impl Build<'_> {
                 *i != index && joins(c) && cord.leg != LegFile::Both && c.leg != LegFile::Both
             });
             near.extend(ends.map(|(i, c)| (c.name.as_str(), Spot::CordEnd(i))));
-            cords.extend(self.cord(cord, &near, &file.inlets, &circuits));
+            let lent = file
+                .neighbor_cord
+                .iter()
+                .filter(|_| cord.leg != LegFile::Both);
+            near.extend(lent.map(|l| (l.name.as_str(), Spot::Lent)));
+            cords.extend(self.cord(cord, &near, file, &circuits));
         }
         let usable: Vec<u8> = usable_positions(&file.generator);
         for cord in &cords {
@@ -171,7 +174,7 @@ impl Build<'_> {
         for (place, index) in file.places.iter().zip(0_u8..) {
             let asked_ft = match cord.far {
                 FarEnd::Inlet(_) => place.inlet_ft,
-                FarEnd::Connector => place.cord_ft,
+                FarEnd::Connector | FarEnd::Strip(_) => place.cord_ft,
                 FarEnd::Blades(..) => None,
             };
             if asked_ft.is_none_or(|feet| feet <= own.length_ft) {
@@ -214,27 +217,11 @@ impl Build<'_> {
         &mut self,
         cord: &CordFile,
         near: &[(&str, Spot)],
-        inlets: &[InletFile],
+        file: &SiteFile,
         circuits: &[&str],
     ) -> Option<Cord> {
         let own = format!("(name: \"{}\", letters", cord.name);
-        let awg = self.gauge(
-            &[&own, "gauge", &format!("\"{}\"", cord.gauge)],
-            &cord.gauge,
-        );
-        let length_ft = self.positive(&[&own, "length_ft"], cord.length_ft);
-        let letters = cord.letters.parse::<CordType>();
-        if letters.is_err() {
-            let message = Message::new("error-cord-letters")
-                .with("value", Arg::Verbatim(cord.letters.clone()));
-            self.fault(&[&cord.letters], message);
-        }
-        let make = cord::Cord::new(letters.ok()?, awg, length_ft, Loaded::Two);
-        if make.is_none() {
-            let message =
-                Message::new("error-gauge").with("value", Arg::Verbatim(cord.gauge.clone()));
-            self.fault(&[&own, "gauge"], message);
-        }
+        let make = self.make(&own, &cord.letters, &cord.gauge, cord.length_ft);
         let end = |part: &str| format!("{}-{part}", cord.name);
         let near_names: Vec<&str> = near.iter().map(|(name, _)| *name).collect();
         let near_control =
@@ -243,7 +230,7 @@ impl Build<'_> {
         let far = match &cord.house_end {
             HouseEndFile::Inlet => {
                 let mut positions = vec!["stowed"];
-                positions.extend(inlets.iter().map(|i| i.name.as_str()));
+                positions.extend(file.inlets.iter().map(|i| i.name.as_str()));
                 FarEnd::Inlet(self.furnishing.add(
                     &end("house-end"),
                     Kind::Plug,
@@ -263,6 +250,20 @@ impl Build<'_> {
                 )
             }
             HouseEndFile::Connector => FarEnd::Connector,
+            HouseEndFile::TwoPlugStrip => {
+                let mut positions = vec!["stowed"];
+                positions.extend(file.neighbor_cord.iter().map(|l| l.name.as_str()));
+                if file.neighbor_cord.is_none() {
+                    self.fault(&[&own, "house_end"], Message::new("error-strip-alone"));
+                }
+                FarEnd::Strip(self.furnishing.add(
+                    &end("second-plug"),
+                    Kind::Plug,
+                    &positions,
+                    "cords",
+                    0,
+                ))
+            }
         };
         let rests: Vec<Rest> = cord.lies.iter().map(|lies| rest(*lies)).collect();
         if rests.is_empty() {
@@ -374,5 +375,8 @@ fn fits(file: &SiteFile, receptacle: &Receptacle, cord: &CordFile) -> bool {
 
 /// Whether a cord ends in a connector that takes another plug.
 fn joins(cord: &CordFile) -> bool {
-    matches!(cord.house_end, HouseEndFile::Connector)
+    matches!(
+        cord.house_end,
+        HouseEndFile::Connector | HouseEndFile::TwoPlugStrip
+    )
 }

@@ -9,7 +9,7 @@ use crate::apparatus::fuse::Delay;
 use super::site_build_indoors::{AlarmFile, CanPlaceFile, NextDoorFile};
 use super::site_build_machine::{KindFile, MachineFile};
 pub(super) use super::site_file_cords::{
-    ContactsFile, CordFile, DamageFile, HouseEndFile, RestFile,
+    ContactsFile, CordFile, DamageFile, HouseEndFile, LentFile, RestFile,
 };
 use super::site_file_line::LineWorkFile;
 
@@ -55,6 +55,9 @@ pub(super) struct SiteFile {
     /// A battery; none when left out.
     #[serde(default)]
     pub(super) battery: Option<BatteryFile>,
+    /// A cord that a neighbor lends; none when left out.
+    #[serde(default)]
+    pub(super) neighbor_cord: Option<LentFile>,
     /// Cords in the shed.
     pub(super) cords: Vec<CordFile>,
     /// The air of the rooms.
@@ -363,6 +366,9 @@ pub(super) struct ApplianceFile {
     /// How it is connected; wired for good when left out.
     #[serde(default)]
     pub(super) plug: PlugFile,
+    /// Whether somebody has put an adapter on its plug for 240 V, so that it goes into cords of 120 V.
+    #[serde(default)]
+    pub(super) adapter: bool,
     /// Whether its frame is on the equipment ground; true when left out.
     #[serde(default = "yes")]
     pub(super) grounded: bool,

@@ -94,4 +94,24 @@ pub(super) enum HouseEndFile {
     BareBlades { outlet: String },
     /// A connector that takes an appliance's plug.
     Connector,
+    /// A strip that takes several, with a second plug of its own: a thing that somebody made.
+    TwoPlugStrip,
+}
+
+/// A cord that a neighbor lends, from a small inverter set of their own.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct LentFile {
+    /// Name of the cord, small letters and hyphens.
+    pub(super) name: String,
+    /// Watts that their set delivers for hours.
+    pub(super) rated_watts: f64,
+    /// Watts that it delivers for seconds.
+    pub(super) surge_watts: f64,
+    /// Type letters on the cord's jacket.
+    pub(super) letters: String,
+    /// Gauge of its wire, AWG.
+    pub(super) gauge: String,
+    /// Length, feet.
+    pub(super) length_ft: f64,
 }

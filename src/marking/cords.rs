@@ -142,8 +142,9 @@ fn with_chain(
 /// What a cord in use isn't made for: one finding a fault, from its first use to its last.
 fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
     let used = |m: &Moment| in_use(m, cord);
-    let joined =
-        |m: &Moment| matches!(cord.near_spot(&m.positions), Spot::CordEnd(_)) && in_use(m, cord);
+    let joined = |m: &Moment| {
+        matches!(cord.near_spot(&m.positions), Spot::CordEnd(_) | Spot::Lent) && in_use(m, cord)
+    };
     let never = |_: &Moment| false;
     let wet = |m: &Moment| cord.rest(&m.positions) == Rest::InPuddle && in_use(m, cord);
     let faults: [(&str, bool, &dyn Fn(&Moment) -> bool); 5] = [
@@ -196,13 +197,13 @@ fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
     found
 }
 
-/// Whether a cord carries current from the generator.
+/// Whether a cord carries current from a generator, the house's or a neighbor's.
 fn in_use(moment: &Moment, cord: &Cord) -> bool {
     let fed = moment
         .readings
         .point(&format!("{}-near-end", cord.name))
         .fed;
-    fed.generator && moment.readings.amps_of(&cord.name) > LEAST_A
+    (fed.generator || fed.lent) && moment.readings.amps_of(&cord.name) > LEAST_A
 }
 
 fn end_volts(moment: &Moment, cord: &Cord, end: &str) -> f64 {

@@ -13,6 +13,8 @@ pub enum Rule {
     NoTransferEquipment,
     /// Two sources out of step are tied together.
     Collision,
+    /// A neighbor's set and the house's own feed one place.
+    SourcesMeet,
     /// Current through a person.
     Shock,
     /// Current through somebody who handles a thing.
@@ -99,7 +101,7 @@ pub enum Rule {
     GroundCarries,
     /// Electronics are destroyed by high volts.
     Damaged,
-    /// A motor gets too little voltage.
+    /// A motor gets too little voltage, down to half of it where an adapter gives it one leg.
     Starved,
     /// A cord is hotter than it is rated for.
     CordHot,
@@ -163,6 +165,7 @@ impl Rule {
             Self::LineFed
             | Self::NoTransferEquipment
             | Self::Collision
+            | Self::SourcesMeet
             | Self::SaidFit
             | Self::NoVisibleBreak
             | Self::NotAsked => Criterion::Isolation,
@@ -236,6 +239,7 @@ impl Rule {
             Self::LineFed => "line-fed",
             Self::NoTransferEquipment => "no-transfer-equipment",
             Self::Collision => "collision",
+            Self::SourcesMeet => "sources-meet",
             Self::Shock => "shock",
             Self::Touch => "touch",
             Self::NothingBonds => "nothing-bonds",

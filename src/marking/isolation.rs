@@ -27,6 +27,9 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.extend(collision(site, index, moment, event));
         }
     }
+    for episode in episodes(trace, sources_meet) {
+        found.push(sources_meet_finding(site, trace, &episode));
+    }
     found
 }
 
@@ -41,6 +44,9 @@ fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Optio
     else {
         return None;
     };
+    if sources_meet(moment) {
+        return None;
+    }
     let rated = site.generator.spec.rated_a();
     let finding = Finding::breach(Rule::Collision, moment.at, index)
         .with("angle", Arg::Quantity(*angle_deg, Unit::Degrees))
@@ -52,6 +58,41 @@ fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Optio
         .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
         .reaching("generator-outlet");
     Some(finding)
+}
+
+/// Whether the set of a neighbor who lends a cord reaches the outlets of the house's own set, whether that runs or not.
+pub(super) fn sources_meet(moment: &Moment) -> bool {
+    moment.readings.point("generator-outlet").fed.lent
+}
+
+/// Two sets in one place, with the surge where both ran and met out of step.
+fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
+    let moments = episode.moments(trace);
+    let met = moments.iter().find_map(|m| {
+        let What::Happened(Event::Collision {
+            angle_deg, amps, ..
+        }) = &m.what
+        else {
+            return None;
+        };
+        Some((*angle_deg, *amps))
+    });
+    let (angle, amps) = met.unwrap_or_default();
+    let volts = moments.iter().map(|m| m.readings.point("generator-outlet"));
+    let volts = volts.map(|p| p.volts).fold(0.0, f64::max);
+    let rated = site.generator.spec.rated_a();
+    Finding {
+        lasted: episode.length(),
+        breach: !episode.found_and_ended(),
+        ..Finding::breach(Rule::SourcesMeet, episode.from, episode.first)
+    }
+    .with("met", Arg::Count(i64::from(met.is_some())))
+    .with("volts", Arg::Quantity(volts, Unit::Volts))
+    .with("angle", Arg::Quantity(angle, Unit::Degrees))
+    .with("amps", Arg::Quantity(amps.low, Unit::Amps))
+    .with("worst", Arg::Quantity(amps.high, Unit::Amps))
+    .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
+    .with("lasted", Arg::lasting(episode.length()))
 }
 
 /// Whether the generator reaches the utility's side of the main.

@@ -5,7 +5,7 @@
 use crate::apparatus::motor_voltage::at_low_voltage;
 use crate::drill::{Event, MachineEvent, Moment, Phase, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{ApplianceReading, Site, Work};
+use crate::site::{Appliance, ApplianceReading, Site, Work};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -54,7 +54,18 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         }
     }
     found.extend(starved(site, trace));
+    found.extend(half_volts(site, trace));
     found
+}
+
+/// Whether an appliance asks for power and has some.
+fn on_power(moment: &Moment, index: usize) -> bool {
+    let asks = moment
+        .conditions
+        .appliances
+        .get(index)
+        .is_some_and(|c| matches!(c.phase, Phase::Running | Phase::Starting | Phase::Stalled));
+    asks && moment.readings.appliance(index).pu >= DEAD_PU
 }
 
 /// An appliance that runs on the generator with too little voltage, for longer than a start lasts.
@@ -62,11 +73,12 @@ fn starved(site: &Site, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, appliance) in site.appliances.iter().enumerate() {
         let low = |m: &Moment| {
-            let runs = m.conditions.appliances.get(index).is_some_and(|c| {
-                matches!(c.phase, Phase::Running | Phase::Starting | Phase::Stalled)
-            });
-            runs && m.conditions.engine.running_since.is_some()
-                && (DEAD_PU..LOW_PU).contains(&m.readings.appliance(index).pu)
+            let reading = m.readings.appliance(index);
+            let own = m.conditions.engine.running_since.is_some() || reading.fed.lent;
+            on_power(m, index)
+                && own
+                && reading.pu < LOW_PU
+                && !site.on_half_volts(&m.positions, appliance)
         };
         for episode in episodes(trace, low) {
             if episode.length() >= BRIEF {
@@ -75,19 +87,44 @@ fn starved(site: &Site, trace: &Trace) -> Vec<Finding> {
                     let read = moments.map(|m| pick(&m.readings.appliance(index)));
                     read.fold(f64::INFINITY, f64::min)
                 };
-                let (volts, pu) = (lowest(|r| r.volts), lowest(|r| r.pu));
+                let at = (lowest(|r| r.volts), lowest(|r| r.pu));
                 found.push(at_low_volts(
                     Finding {
                         lasted: episode.length(),
                         ..Finding::breach(Rule::Starved, episode.from, episode.first)
-                    }
-                    .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
-                    .with("volts", Arg::Quantity(volts, Unit::Volts)),
-                    &appliance.work,
-                    pu,
+                    },
+                    appliance,
+                    at,
+                    false,
                 ));
             }
         }
+    }
+    found
+}
+
+/// A machine made for both legs that asks for power while an adapter gives it one.
+fn half_volts(site: &Site, trace: &Trace) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (index, appliance) in site.appliances.iter().enumerate() {
+        let halved = |m: &Moment| on_power(m, index) && site.on_half_volts(&m.positions, appliance);
+        let all = episodes(trace, halved);
+        let Some(first) = all.first() else {
+            continue;
+        };
+        // Its own protector parts one mistake into many stretches.
+        let lasted = all.iter().fold(DrillTime::ZERO, |sum, e| sum + e.length());
+        let readings = all.iter().flat_map(|e| e.moments(trace));
+        let most = readings
+            .map(|m| m.readings.appliance(index))
+            .max_by(|a, b| a.volts.total_cmp(&b.volts))
+            .unwrap_or_default();
+        let finding = Finding {
+            lasted,
+            ..Finding::breach(Rule::Starved, first.from, first.first)
+        };
+        let at = (most.volts, most.pu);
+        found.push(at_low_volts(finding, appliance, at, true));
     }
     found
 }
@@ -136,18 +173,30 @@ fn of_event(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option
         return None;
     };
     let built = site.appliances.get(*appliance)?;
+    if site.on_half_volts(&moment.positions, built) {
+        return None;
+    }
     let reading = moment.readings.appliance(*appliance);
-    let finding = Finding::breach(Rule::Starved, moment.at, index)
-        .with("appliance", Arg::Said(Box::new(name_of(&built.name))))
-        .with("volts", Arg::Quantity(reading.volts, Unit::Volts));
-    Some(at_low_volts(finding, &built.work, reading.pu))
+    let finding = Finding::breach(Rule::Starved, moment.at, index);
+    let at = (reading.volts, reading.pu);
+    Some(at_low_volts(finding, built, at, false))
 }
 
-/// What these volts do to a motor: its torque and its amps while it runs, as shares of those at rated volts.
-fn at_low_volts(finding: Finding, work: &Work, pu: f64) -> Finding {
+/// What these volts, also as a share of the rated ones, do to an appliance; `halved` where an adapter gives it one leg of two.
+/// Torque of a motor at rest and watts of a resistor both go with their square.
+fn at_low_volts(
+    finding: Finding,
+    appliance: &Appliance,
+    (volts, pu): (f64, f64),
+    halved: bool,
+) -> Finding {
     let low = at_low_voltage(pu);
-    let motor = i64::from(matches!(work, Work::Motor(_)));
+    let motor = i64::from(matches!(appliance.work, Work::Motor(_)));
     finding
+        .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
+        .with("halved", Arg::Count(i64::from(halved)))
+        .with("volts", Arg::Quantity(volts, Unit::Volts))
+        .with("rated", Arg::Quantity(volts / pu, Unit::Volts))
         .with("motor", Arg::Count(motor))
         .with("torque", Arg::Quantity(100.0 * low.torque, Unit::Percent))
         .with(

@@ -125,6 +125,7 @@ fn house_standing(site: &Site, moment: &Moment) -> Vec<(Rule, bool)> {
             Rule::NoTransferEquipment,
             isolation::unguarded_volts(site, moment).is_some(),
         ),
+        (Rule::SourcesMeet, isolation::sources_meet(moment)),
         (Rule::LiveBlades, people::bare_contacts(site, moment)),
     ]
 }

@@ -43,12 +43,18 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 /// Moments in which this motor, starting alone on a source of the house, could not turn, with its volts of rated.
 fn failed_starts(scenario: &Scenario, trace: &Trace, index: usize) -> Vec<(usize, f64)> {
     let mut failed = Vec::new();
+    let site = &scenario.site;
+    // On half of its volts a motor says nothing of the set: that is a finding of its own.
+    let halved = |m: &Moment| {
+        let appliance = site.appliances.get(index);
+        appliance.is_some_and(|a| site.on_half_volts(&m.positions, a))
+    };
     for (at, moment) in trace.moments.iter().enumerate() {
         let What::Happened(Event::Stalled { appliance, pu }) = moment.what else {
             continue;
         };
         let own = moment.readings.appliance(index).fed.customer();
-        if appliance == index && own && is_alone(scenario, moment, index) {
+        if appliance == index && own && !halved(moment) && is_alone(scenario, moment, index) {
             failed.push((at, pu));
         }
     }

@@ -5,7 +5,7 @@
 
 use crate::drill::{Action, Event, Known, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Control, ControlId, FarEnd, Kind, Site};
+use crate::site::{Control, ControlId, Kind, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -128,13 +128,18 @@ fn live_plug(
     moved: &Control,
 ) -> Option<Finding> {
     let (cord, point) = site.cords.iter().find_map(|cord| {
-        let far = match cord.far {
-            FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
-            FarEnd::Connector => None,
-        };
         if cord.near == control {
-            Some((cord, "generator-outlet".to_owned()))
-        } else if far == Some(control) {
+            let at_set = |m: &Moment| {
+                let spot = cord.near_spot(&m.positions);
+                matches!(spot, Spot::Stowed | Spot::Receptacle(_))
+            };
+            let point = if at_set(before) && at_set(after) {
+                "generator-outlet".to_owned()
+            } else {
+                format!("{}-near-end", cord.name)
+            };
+            Some((cord, point))
+        } else if cord.far.control() == Some(control) {
             Some((cord, format!("{}-far-end", cord.name)))
         } else {
             None

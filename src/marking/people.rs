@@ -147,14 +147,14 @@ fn bare_volts(site: &Site, moment: &Moment) -> f64 {
     bare_contact(site, moment).map_or(0.0, |(_, volts)| volts)
 }
 
-/// The bare contact within reach with the highest volts: a blade of a two-plug cord that hangs free, a pin of an inlet without its cord.
+/// The bare contact within reach with the highest volts: a blade that hangs free of a cord or strip that something feeds, a pin of an inlet without its cord.
 fn bare_contact(site: &Site, moment: &Moment) -> Option<(String, f64)> {
     let mut bare: Vec<String> = Vec::new();
     let mut covered = vec![false; site.inlets.len()];
     for cord in &site.cords {
         let near_free = site.stands(&moment.positions, cord.near, "stowed");
         match cord.far {
-            FarEnd::Blades(end, _) => {
+            FarEnd::Blades(end, _) | FarEnd::Strip(end) => {
                 if site.stands(&moment.positions, end, "stowed") {
                     bare.push(format!("{}-far-end", cord.name));
                 }
@@ -165,7 +165,7 @@ fn bare_contact(site: &Site, moment: &Moment) -> Option<(String, f64)> {
                     *slot = true;
                 }
             }
-            FarEnd::Connector => continue,
+            FarEnd::Connector => {}
         }
         if near_free {
             bare.push(format!("{}-near-end", cord.name));

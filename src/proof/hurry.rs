@@ -74,6 +74,7 @@ fn earliest(scenario: &Scenario, judge: &Judge<'_>, appliance: usize) -> Earlies
             control,
             wall,
             cords,
+            lent,
         } => {
             also.push(*control);
             also.extend(
@@ -86,6 +87,7 @@ fn earliest(scenario: &Scenario, judge: &Judge<'_>, appliance: usize) -> Earlies
                 .iter()
                 .map(|(c, at)| (Some((*control, *at)), Place::Far(*c)));
             places.extend(ends);
+            places.extend(lent.map(|at| (Some((*control, at)), Place::Lent)));
         }
     }
     let Some(space) = Space::new(

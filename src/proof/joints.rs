@@ -27,6 +27,8 @@ pub(super) enum Place {
     Near(usize),
     /// A cord's other end.
     Far(usize),
+    /// The end of the cord that a neighbor lends.
+    Lent,
     /// The pins of an inlet.
     Inlet(usize),
     /// Ahead of the main breaker.
@@ -247,6 +249,7 @@ impl Joints {
                     Spot::CordEnd(i) => Place::Far(i),
                     Spot::Outlet(i) => Place::Outlet(i),
                     Spot::Inlet(i) => Place::Inlet(i),
+                    Spot::Lent => Place::Lent,
                 };
                 self.join(Place::Near(index), into, &[(cord.near, position)], None);
             }
@@ -264,6 +267,9 @@ impl Joints {
                 FarEnd::Blades(end, circuit) => {
                     let outlet = Place::Outlet(circuit);
                     self.join(Place::Far(index), outlet, &[(end, SECOND)], None);
+                }
+                FarEnd::Strip(end) => {
+                    self.join(Place::Far(index), Place::Lent, &[(end, SECOND)], None);
                 }
                 FarEnd::Connector => {}
             }

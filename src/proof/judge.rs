@@ -1,7 +1,7 @@
 //! The proof's own judge of the critical rules that show in how things stand: from joints alone, never from the marking or the solver.
 
 use crate::scenario::Scenario;
-use crate::site::{ControlId, FarEnd, Positions, Site, Spot};
+use crate::site::{FarEnd, Positions, Site, Spot};
 
 use super::joints::{Joints, Place, Reached};
 
@@ -13,8 +13,10 @@ pub struct Stand {
     pub line_fed: bool,
     /// A customer's source feeds house wiring that no transfer equipment guards.
     pub unguarded: bool,
-    /// The generator is tied to the utility.
+    /// The generator is tied to the utility, or to a neighbor's set.
     pub tied: bool,
+    /// A neighbor's set reaches the house's own.
+    pub meets: bool,
     /// A worker holds a line that something feeds.
     pub shock: bool,
     /// Bare contacts within reach are fed.
@@ -70,7 +72,20 @@ impl<'a> Judge<'a> {
         if self.site.battery.is_some() {
             own.push(self.joints.reach(positions, Place::Battery));
         }
+        own.extend(self.lent(positions));
         own
+    }
+
+    /// What the set of a neighbor who lends a cord reaches.
+    fn lent(&self, positions: &Positions) -> Option<Reached> {
+        let lent = self.site.lent.as_ref();
+        lent.map(|_| self.joints.reach(positions, Place::Lent))
+    }
+
+    /// Whether the set of a neighbor reaches a place.
+    fn lent_reaches(&self, positions: &Positions, place: Place) -> bool {
+        let reached = self.lent(positions);
+        reached.is_some_and(|r| self.joints.has(&r, place))
     }
 
     /// Whether the line at the crew's pole is dead.
@@ -120,7 +135,9 @@ impl<'a> Judge<'a> {
         Stand {
             line_fed: by_own(Place::Service),
             unguarded: self.unguarded(positions, &by_own),
-            tied: by_own(Place::Substation),
+            tied: by_own(Place::Substation)
+                || self.running(positions) && self.lent_reaches(positions, Place::Winding),
+            meets: self.lent_reaches(positions, Place::SetOutlet),
             shock: held && live(pole),
             bare: self.bare(positions, &live),
             unbarred: false,
@@ -151,13 +168,13 @@ impl<'a> Judge<'a> {
         let mut covered = vec![false; self.site.inlets.len()];
         for (index, cord) in self.site.cords.iter().enumerate() {
             let near_free = cord.near_spot(positions) == Spot::Stowed;
+            bare |= near_free && live(Place::Near(index));
             match cord.far {
-                FarEnd::Blades(..) => {
+                FarEnd::Blades(..) | FarEnd::Strip(_) => {
                     let far_free = !far_plugged(cord.far, positions);
-                    bare |= (near_free || far_free) && live(Place::Far(index));
+                    bare |= far_free && live(Place::Far(index));
                 }
                 FarEnd::Inlet(end) => {
-                    bare |= near_free && live(Place::Near(index));
                     let at = usize::from(positions.get(end).0).checked_sub(1);
                     if let Some(slot) = at.and_then(|i| covered.get_mut(i)) {
                         *slot = true;
@@ -172,9 +189,5 @@ impl<'a> Judge<'a> {
 }
 
 fn far_plugged(far: FarEnd, positions: &Positions) -> bool {
-    let end: Option<ControlId> = match far {
-        FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
-        FarEnd::Connector => None,
-    };
-    end.is_some_and(|end| positions.get(end).0 != 0)
+    far.control().is_some_and(|end| positions.get(end).0 != 0)
 }

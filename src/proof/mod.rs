@@ -150,6 +150,7 @@ pub fn marked(scenario: &Scenario, moment: &Moment) -> Stand {
         line_fed: rules.contains(&Rule::LineFed),
         unguarded: rules.contains(&Rule::NoTransferEquipment),
         tied: moment.readings.generator.tied,
+        meets: rules.contains(&Rule::SourcesMeet),
         shock: moment.readings.shock.is_some(),
         bare: rules.contains(&Rule::LiveBlades),
         unbarred: rules.contains(&Rule::NoVisibleBreak),

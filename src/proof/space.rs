@@ -378,8 +378,12 @@ fn found_amiss(scenario: &Scenario) -> impl Iterator<Item = ControlId> + '_ {
 /// An end of a cord that only appliances can be plugged into: nothing is reached through it.
 fn leads_nowhere(site: &Site, control: ControlId) -> bool {
     let cord = site.cords.iter().find(|c| c.near == control);
+    // Where a neighbor lends a cord, a strip may bring a second source to any connector.
+    let one_source = site.lent.is_none();
     cord.is_some_and(|c| {
-        c.far == FarEnd::Connector && !c.near_spots.iter().any(|s| matches!(s, Spot::Outlet(_)))
+        one_source
+            && c.far == FarEnd::Connector
+            && !c.near_spots.iter().any(|s| matches!(s, Spot::Outlet(_)))
     })
 }
 

@@ -105,6 +105,9 @@ impl Walk<'_> {
                     Plug::Cord { control, wall, .. } if positions.get(*control) == *wall => {
                         Some(Place::Outlet(a.circuit))
                     }
+                    Plug::Cord { control, lent, .. } if Some(positions.get(*control)) == *lent => {
+                        Some(Place::Lent)
+                    }
                     Plug::Cord { control, cords, .. } => {
                         let at = cords.iter().find(|(_, p)| positions.get(*control) == *p);
                         at.map(|(cord, _)| Place::Far(*cord))

@@ -108,17 +108,7 @@ impl About {
                 let live = is_live(readings.point(point));
                 if live { "live" } else { "dead" }.to_owned()
             }
-            Self::FedBy(point) => {
-                let fed = readings.point(point).fed;
-                match (fed.utility, fed.generator, fed.battery) {
-                    (false, false, false) => "nothing",
-                    (true, false, false) => "utility",
-                    (false, true, false) => "generator",
-                    (false, false, true) => "battery",
-                    _ => "several",
-                }
-                .to_owned()
-            }
+            Self::FedBy(point) => readings.point(point).fed.word().to_owned(),
             Self::SlideFit => if site.panel.has_slide() {
                 "fit"
             } else {

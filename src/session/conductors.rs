@@ -136,11 +136,11 @@ impl Session {
 
 /// What feeds a conductor, as a view says it.
 pub(super) fn fed_by(fed: FedBy) -> Fed {
-    match (fed.utility, fed.generator, fed.battery) {
-        (false, false, false) => Fed::Dead,
-        (true, false, false) => Fed::Utility,
-        (false, true, false) => Fed::Generator,
-        (false, false, true) => Fed::Battery,
+    match fed.word() {
+        "nothing" => Fed::Dead,
+        "utility" => Fed::Utility,
+        "generator" => Fed::Generator,
+        "battery" => Fed::Battery,
         _ => Fed::Both,
     }
 }
@@ -226,6 +226,12 @@ fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
         let point = format!("{}-far-end", cord.name);
         let wire = Wire::new(&cord.name, WireKind::Cord, (&from, &to));
         all.push(wire.read(&point, &cord.name, FirstEnd::Own));
+    }
+    if let Some(lent) = &site.lent {
+        let from = site.neighbors.first().map_or("", |n| n.name.as_str());
+        let to = furnish::lent_user(site, positions);
+        let wire = Wire::new(&lent.name, WireKind::Cord, (from, &to));
+        all.push(wire.read(&lent.name, &lent.name, FirstEnd::Own));
     }
     all
 }
@@ -369,7 +375,7 @@ impl Wire {
 fn branch_end(site: &Site, positions: &Positions, circuit: usize) -> FirstEnd {
     let backfed = site.cords.iter().any(|cord| match cord.far {
         FarEnd::Blades(end, at) => at == circuit && positions.get(end) != PositionId(0),
-        FarEnd::Inlet(_) | FarEnd::Connector => false,
+        FarEnd::Inlet(_) | FarEnd::Connector | FarEnd::Strip(_) => false,
     });
     if backfed {
         FirstEnd::Utility

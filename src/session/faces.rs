@@ -4,7 +4,7 @@
 //! What feeds the sides of a transfer switch is shown as far as this learner may know it.
 
 use crate::drill::{Drill, Follows};
-use crate::site::{Bus, ControlId, Cord, FarEnd, Legs, Moved, OtherSide, Site, Transfer};
+use crate::site::{Bus, ControlId, Cord, Legs, Moved, OtherSide, Site, Transfer};
 use crate::words::{Arg, Message, Unit};
 
 use super::conductors::{HANDLES, equipment_of};
@@ -23,7 +23,10 @@ impl Session {
             "subpanel" => self.subpanel_faces(open.drill.site()),
             "solar" => self.second_source_faces(open),
             "generator" => self.generator_faces(open),
-            "cords" => self.cord_faces(open),
+            "cords" => {
+                let lent = self.lent_face(open);
+                self.cord_faces(open).into_iter().chain(lent).collect()
+            }
             _ => Vec::new(),
         }
     }
@@ -225,10 +228,7 @@ impl Session {
         let numbered = site.cords.iter().enumerate();
         numbered
             .map(|(index, cord)| {
-                let far = match cord.far {
-                    FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
-                    FarEnd::Connector => None,
-                };
+                let far = cord.far.control();
                 let controls = [cord.near].into_iter().chain(far).chain([cord.lay]);
                 let state = self.told(open, &format!("{}-far-end", cord.name));
                 FaceView {
@@ -249,29 +249,54 @@ impl Session {
             .collect()
     }
 
+    /// The end of the cord that a neighbor lends: there is nothing to move on it but what is plugged in.
+    fn lent_face(&self, open: &Open) -> Option<FaceView> {
+        let (site, positions) = (open.drill.site(), open.drill.positions());
+        let lent = site.lent.as_ref()?;
+        let state = self.told(open, &lent.name);
+        let user = furnish::lent_user(site, positions);
+        Some(FaceView {
+            id: lent.name.clone(),
+            title: self.name(&lent.name),
+            kind: FaceKind::Cord,
+            ends: vec![EndView {
+                label: self.name(&lent.name),
+                fed: state.fed,
+                word: self.words.say_id(state.said),
+            }],
+            sockets: vec![self.taken_by(&lent.name, false, &user)],
+            ..FaceView::default()
+        })
+    }
+
     /// The far end of a cord that takes another plug.
     fn connector(&self, open: &Open, cord: &Cord) -> Option<SocketView> {
-        if cord.far != FarEnd::Connector {
+        if !cord.far.takes_plugs() {
             return None;
         }
         let (site, positions) = (open.drill.site(), open.drill.positions());
         let (_, user) = furnish::cord_ends(site, positions, cord);
+        let end = format!("{}-far-end", cord.name);
+        Some(self.taken_by(&end, cord.legs == Legs::Both, &user))
+    }
+
+    /// A connector, with what is plugged into it.
+    fn taken_by(&self, end: &str, both_legs: bool, user: &str) -> SocketView {
         let plugged = if user.is_empty() {
             Message::new("socket-empty")
         } else {
-            Message::new("socket-plugged").with("names", Arg::Verbatim(self.name(&user)))
+            Message::new("socket-plugged").with("names", Arg::Verbatim(self.name(user)))
         };
-        let both_legs = cord.legs == Legs::Both;
         let volts = if both_legs { 240.0 } else { 120.0 };
-        Some(SocketView {
-            id: format!("{}-far-end", cord.name),
-            label: self.name(&format!("{}-far-end", cord.name)),
+        SocketView {
+            id: end.to_owned(),
+            label: self.name(end),
             rating: self.words.quantity(volts, Unit::Volts),
             both_legs,
             taken: !user.is_empty(),
             plugged: self.words.say(&plugged),
             ..SocketView::default()
-        })
+        }
     }
 
     pub(super) fn gauge(&self, label: &str, value: f64, unit: Unit) -> GaugeView {

@@ -174,30 +174,55 @@ pub(super) fn cord_ends(site: &Site, positions: &Positions, cord: &Cord) -> (Str
         Spot::CordEnd(other) => site.cords.get(other).map_or("", |c| &c.name).to_owned(),
         Spot::Outlet(circuit) => outlet(circuit),
         Spot::Inlet(inlet) => site.inlets.get(inlet).map_or("", |i| &i.name).to_owned(),
+        Spot::Lent => site.lent.as_ref().map_or("", |l| &l.name).to_owned(),
     };
     let far = match cord.far {
-        FarEnd::Inlet(end) if positions.get(end) != PositionId(0) => {
+        FarEnd::Inlet(end) | FarEnd::Strip(end) if positions.get(end) != PositionId(0) => {
             site.position_name(positions, end).to_owned()
         }
         FarEnd::Blades(end, circuit) if positions.get(end) != PositionId(0) => outlet(circuit),
         FarEnd::Inlet(_) | FarEnd::Blades(..) => String::new(),
-        FarEnd::Connector => user(site, positions, cord).unwrap_or_default(),
+        FarEnd::Connector | FarEnd::Strip(_) => {
+            let index = site.cords.iter().position(|c| c.name == cord.name);
+            let end = index.map_or(Spot::Stowed, Spot::CordEnd);
+            user(site, positions, end).unwrap_or_default()
+        }
     };
     (near, far)
 }
 
+/// What is plugged into the cord that a neighbor lends; empty where nothing is.
+pub(super) fn lent_user(site: &Site, positions: &Positions) -> String {
+    let strip = site.cords.iter().find(|c| match c.far {
+        FarEnd::Strip(end) => positions.get(end) != PositionId(0),
+        FarEnd::Inlet(_) | FarEnd::Blades(..) | FarEnd::Connector => false,
+    });
+    let other = || user(site, positions, Spot::Lent);
+    strip
+        .map(|c| c.name.clone())
+        .or_else(other)
+        .unwrap_or_default()
+}
+
 /// What is plugged into a cord's connector: an appliance, or the next cord.
-fn user(site: &Site, positions: &Positions, cord: &Cord) -> Option<String> {
-    let index = site.cords.iter().position(|c| c.name == cord.name)?;
+fn user(site: &Site, positions: &Positions, connector: Spot) -> Option<String> {
     let next = site
         .cords
         .iter()
-        .find(|c| c.near_spot(positions) == Spot::CordEnd(index));
+        .find(|c| c.near_spot(positions) == connector);
     let here = |a: &&Appliance| match &a.plug {
         Plug::Wired => false,
-        Plug::Cord { control, cords, .. } => cords
-            .iter()
-            .any(|(c, position)| *c == index && positions.get(*control) == *position),
+        Plug::Cord {
+            control,
+            cords,
+            lent,
+            ..
+        } => {
+            let at = positions.get(*control);
+            let ends = cords.iter().map(|(c, p)| (Spot::CordEnd(*c), *p));
+            let mut ends = ends.chain(lent.map(|p| (Spot::Lent, p)));
+            ends.any(|end| end == (connector, at))
+        }
     };
     let appliance = site.appliances.iter().find(here);
     next.map(|c| c.name.clone())

@@ -24,7 +24,7 @@ impl Site {
             at_set
                 && match cord.far {
                     FarEnd::Inlet(end) | FarEnd::Blades(end, _) => positions.get(end).0 != 0,
-                    FarEnd::Connector => false,
+                    FarEnd::Connector | FarEnd::Strip(_) => false,
                 }
         }) || self.set_by_wire().is_some()
     }
@@ -44,7 +44,7 @@ impl Site {
                         inlet.is_some_and(|i| !switched(OtherSide::Inlet(i)))
                     }
                     FarEnd::Blades(end, _) => positions.get(end).0 != 0,
-                    FarEnd::Connector => false,
+                    FarEnd::Connector | FarEnd::Strip(_) => false,
                 }
         });
         by_cord || self.set_by_wire() == Some(NeutralPole::Solid)

@@ -316,6 +316,8 @@ pub enum Spot {
     Outlet(usize),
     /// On an inlet, by index.
     Inlet(usize),
+    /// In the end of the cord that a neighbor lends.
+    Lent,
 }
 
 /// A cord with two ends.
@@ -354,6 +356,23 @@ pub enum FarEnd {
     Blades(ControlId, usize),
     /// A female connector for an appliance's plug.
     Connector,
+    /// A strip for appliances' plugs with a second plug of its own; the control's second position is the end of the cord that a neighbor lends.
+    Strip(ControlId),
+}
+
+impl FarEnd {
+    /// The control of what it plugs into something; none for a connector, which is plugged into.
+    pub fn control(self) -> Option<ControlId> {
+        match self {
+            Self::Inlet(end) | Self::Blades(end, _) | Self::Strip(end) => Some(end),
+            Self::Connector => None,
+        }
+    }
+
+    /// Whether an appliance's plug goes into it.
+    pub fn takes_plugs(self) -> bool {
+        matches!(self, Self::Connector | Self::Strip(_))
+    }
 }
 
 impl Cord {

@@ -12,6 +12,7 @@ mod edges;
 mod equipment;
 mod guarded;
 mod indoors;
+mod lent;
 mod line_work;
 mod machine;
 mod parts;
@@ -23,6 +24,7 @@ mod touch;
 mod way;
 mod wiring;
 mod wiring_house;
+mod wiring_lent;
 mod wiring_line;
 mod wiring_sources;
 
@@ -33,6 +35,7 @@ pub use equipment::{
     NeutralPole, OtherSide, Pair, Panel, Place, Receptacle, Solar, Spot, Subpanel, Transfer,
 };
 pub use indoors::{CanRoom, FuelCan, Indoors, NextDoor, Person};
+pub use lent::Lent;
 pub use line_work::{
     At, Break, CLAMPS, Clamps, Grounds, HandTester, LineWork, PROVING_SOURCE, Tap,
 };

@@ -16,6 +16,7 @@ use super::equipment::{
     Transfer,
 };
 use super::indoors::Indoors;
+use super::lent::Lent;
 use super::line_work::LineWork;
 
 /// Everything that is built.
@@ -49,6 +50,8 @@ pub struct Site {
     pub solar: Option<Solar>,
     /// A battery with its inverter, if there is one.
     pub battery: Option<Battery>,
+    /// The cord that a neighbor lends, if one does.
+    pub lent: Option<Lent>,
     /// Cords.
     pub cords: Vec<Cord>,
     /// Temperature of the air around cords and engine, °C.
@@ -253,6 +256,8 @@ pub enum Plug {
         wall: PositionId,
         /// Positions at the end of a cord: the cord's index and the position.
         cords: Vec<(usize, PositionId)>,
+        /// The position at the end of the cord that a neighbor lends.
+        lent: Option<PositionId>,
     },
 }
 
@@ -275,7 +280,31 @@ pub struct Appliance {
     pub leak_ohm: Option<f64>,
 }
 
+impl Appliance {
+    /// Whether its plug is in a cord.
+    pub fn on_a_cord(&self, positions: &Positions) -> bool {
+        match &self.plug {
+            Plug::Wired => false,
+            Plug::Cord {
+                control,
+                cords,
+                lent,
+                ..
+            } => {
+                let at = positions.get(*control);
+                *lent == Some(at) || cords.iter().any(|(_, p)| *p == at)
+            }
+        }
+    }
+}
+
 impl Site {
+    /// Whether a machine made for both legs hangs on a cord, which has one: an adapter is on its plug.
+    pub fn on_half_volts(&self, positions: &Positions, appliance: &Appliance) -> bool {
+        let circuit = self.circuits.get(appliance.circuit);
+        circuit.is_some_and(|c| c.legs == Legs::Both) && appliance.on_a_cord(positions)
+    }
+
     /// The control of this name.
     pub fn control_id(&self, name: &str) -> Option<ControlId> {
         let index = self.controls.iter().position(|c| c.name == name)?;

@@ -21,7 +21,7 @@ use super::readings::{
     Shock,
 };
 use super::rest::CordState;
-use super::wiring::{Gfci, OWN, STORED, UTILITY, Wiring, wire};
+use super::wiring::{Gfci, LENT, OWN, STORED, UTILITY, Wiring, wire};
 use super::wiring_house::cord_wire_ohm;
 use super::wiring_sources::BOTH_V;
 
@@ -146,11 +146,16 @@ impl Plant {
                 solver.set_source_group(source, UTILITY);
             }
         }
-        let tied =
-            fed_at(solver.solve(), wiring, wiring.generator_hots[0]).utility && drive.running;
+        let solution = solver.solve();
+        let utility = fed_at(solution, wiring, wiring.generator_hots[0]).utility;
+        let mut hots = wiring.generator_hots.iter();
+        let lent = hots.any(|hot| fed_at(solution, wiring, *hot).lent);
+        let tied = (utility || lent) && drive.running;
+        self.hold_lent(site, lent && tied);
         if tied {
             self.regulate(drive, Reactance::Subtransient);
-            self.solver.set_source_group(self.wiring.generator, UTILITY);
+            let group = if utility { UTILITY } else { LENT };
+            self.solver.set_source_group(self.wiring.generator, group);
             self.solver
                 .set_source_angle(self.wiring.generator, drive.angle_deg);
         }
@@ -216,6 +221,21 @@ impl Plant {
             self.solver
                 .set_source_impedance(self.wiring.generator, port, half);
         }
+    }
+
+    /// The set of a neighbor: regulated while it stands alone, a fixed EMF while it is tied to the generator.
+    fn hold_lent(&mut self, site: &Site, tied: bool) {
+        let (Some(source), Some(lent)) = (self.wiring.lent, &site.lent) else {
+            return;
+        };
+        let (ceiling, reactance) = if tied {
+            (None, Reactance::Subtransient)
+        } else {
+            (Some(lent.ceiling()), Reactance::Transient)
+        };
+        self.solver.set_source_ceiling(source, ceiling);
+        self.solver
+            .set_source_impedance(source, 0, lent.impedance(reactance));
     }
 
     /// Volts and amps of the worker's body: from the set held by its engine and a high body resistance,
@@ -435,7 +455,7 @@ fn volts_to_neutral(solution: &Solution, hot: NodeId, neutral: NodeId) -> f64 {
 /// What returns to the source by another way than through a ground-fault device, amps.
 /// Groups that aren't synchronized are combined by root-sum-square.
 pub(super) fn residual_a(solution: &Solution, gfci: &Gfci) -> f64 {
-    let squares = [UTILITY, OWN, STORED].map(|group| {
+    let squares = [UTILITY, OWN, STORED, LENT].map(|group| {
         let phasors = gfci.branches.iter();
         gfci::residual(phasors.map(|b| solution.current_phasor(*b, 0, group))).norm_sqr()
     });
@@ -498,6 +518,7 @@ fn fed_at(solution: &Solution, wiring: &Wiring, node: NodeId) -> Fed {
         utility: set.contains(wiring.utility) || wiring.second.is_some_and(|s| set.contains(s)),
         generator: set.contains(wiring.generator),
         battery: wiring.battery.is_some_and(|(b, _)| set.contains(b)),
+        lent: wiring.lent.is_some_and(|l| set.contains(l)),
     }
 }
 
@@ -509,6 +530,7 @@ impl Fed {
             utility: self.utility || other.utility,
             generator: self.generator || other.generator,
             battery: self.battery || other.battery,
+            lent: self.lent || other.lent,
         }
     }
 
@@ -517,9 +539,25 @@ impl Fed {
         self.utility || self.customer()
     }
 
-    /// Whether a customer's own source feeds it.
+    /// Whether a customer's own source feeds it, be it the house's or a neighbor's.
     pub fn customer(self) -> bool {
-        self.generator || self.battery
+        self.generator || self.battery || self.lent
+    }
+
+    /// What feeds it, in a word; a neighbor's set is a generator, too.
+    pub fn word(self) -> &'static str {
+        let words = [
+            (self.utility, "utility"),
+            (self.generator, "generator"),
+            (self.lent, "generator"),
+            (self.battery, "battery"),
+        ];
+        let mut feeding = words.iter().filter(|(feeds, _)| *feeds);
+        match (feeding.next(), feeding.next()) {
+            (None, _) => "nothing",
+            (Some((_, one)), None) => one,
+            _ => "several",
+        }
     }
 }
 

@@ -18,6 +18,7 @@ pub struct Names {
 }
 
 /// Which sources reach a conductor, by the graph.
+#[expect(clippy::struct_excessive_bools, reason = "one flag a source")]
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub struct Fed {
     /// The utility does.
@@ -26,6 +27,8 @@ pub struct Fed {
     pub generator: bool,
     /// The battery does.
     pub battery: bool,
+    /// The set of a neighbor who lends a cord does.
+    pub lent: bool,
 }
 
 /// A range from low to high.
@@ -84,7 +87,7 @@ pub struct GeneratorReading {
     pub hz: f64,
     /// Whether a ceiling of field, engine or current holds it down.
     pub limited: bool,
-    /// Whether it is tied to the utility, hot to hot.
+    /// Whether it is tied to a source that isn't the house's own, hot to hot: the utility, or a neighbor's set.
     pub tied: bool,
 }
 

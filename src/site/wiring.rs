@@ -34,6 +34,8 @@ pub(super) const UTILITY: Group = Group(0);
 pub(super) const OWN: Group = Group(1);
 /// Group of the battery's inverter while it isn't tied to the utility.
 pub(super) const STORED: Group = Group(2);
+/// Group of the set of a neighbor who lends a cord.
+pub(super) const LENT: Group = Group(3);
 
 /// A contact and when it is closed.
 #[derive(Debug, Clone)]
@@ -120,6 +122,8 @@ pub(super) struct Wiring {
     pub(super) second: Option<BranchId>,
     /// The battery's inverter and its hots.
     pub(super) battery: Option<(BranchId, [NodeId; 2])>,
+    /// The set of a neighbor who lends a cord.
+    pub(super) lent: Option<BranchId>,
     /// The solar inverter, as a load that may be negative.
     pub(super) solar: Option<BranchId>,
     /// What the battery takes from the side of the utility to charge.
@@ -177,11 +181,12 @@ pub(super) fn wire(site: &Site) -> Wiring {
     let house = b.house(service, set.out, battery.map(|b| b.out));
     let solar = b.solar(&house);
     let receptacles = b.receptacles(set.out);
-    let (cord_ends, cords) = b.cords(&receptacles, &house);
+    let lent = b.lent();
+    let (cord_ends, cords) = b.cords(&receptacles, &house, lent.map(|(_, end)| end));
     let (loads, load_nodes) = site
         .appliances
         .iter()
-        .map(|a| b.appliance(a, &house.outlets, &cord_ends))
+        .map(|a| b.appliance(a, &house.outlets, &cord_ends, lent.map(|(_, end)| end)))
         .unzip();
     let (crew_node, crew_neutral) = poles
         .get(site.line.crew_pole)
@@ -206,6 +211,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         generator: set.branch,
         generator_hots: set.hots,
         battery: battery.map(|b| (b.branch, b.hots)),
+        lent: lent.map(|(source, _)| source),
         solar,
         charger: b.charger,
         body,

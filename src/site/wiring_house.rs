@@ -412,6 +412,7 @@ impl Builder<'_> {
         &mut self,
         receptacles: &[End],
         house: &House,
+        lent: Option<End>,
     ) -> (Vec<End>, Vec<CordWires>) {
         let site = self.site;
         let (ends, wires): (Vec<(End, End)>, Vec<CordWires>) =
@@ -425,6 +426,7 @@ impl Builder<'_> {
                     Spot::CordEnd(i) => far.get(i),
                     Spot::Outlet(i) => house.outlets.get(i),
                     Spot::Inlet(i) => house.inlets.get(i),
+                    Spot::Lent => lent.as_ref(),
                 };
                 if let Some(into) = into {
                     self.join(*near_end, *into, (cord.near, position), &cord.name);
@@ -439,6 +441,11 @@ impl Builder<'_> {
                 FarEnd::Blades(control, circuit) => {
                     if let Some(outlet) = house.outlets.get(circuit) {
                         self.join(*far_end, *outlet, (control, PositionId(1)), &cord.name);
+                    }
+                }
+                FarEnd::Strip(control) => {
+                    if let Some(lent) = lent {
+                        self.join(*far_end, lent, (control, PositionId(1)), &cord.name);
                     }
                 }
                 FarEnd::Connector => {}
@@ -514,6 +521,7 @@ impl Builder<'_> {
         appliance: &Appliance,
         outlets: &[End],
         cord_ends: &[End],
+        lent: Option<End>,
     ) -> (BranchId, (NodeId, NodeId)) {
         let Some(outlet) = outlets.get(appliance.circuit).copied() else {
             return (
@@ -531,6 +539,7 @@ impl Builder<'_> {
                 control,
                 wall,
                 cords,
+                lent: at_lent,
             } => {
                 let own = self.end([outlet.one.is_some(), outlet.two.is_some()]);
                 // A plug without its ground pin mates with everything but the ground.
@@ -543,10 +552,11 @@ impl Builder<'_> {
                     ..own
                 };
                 self.join(plugged, outlet, (*control, *wall), &appliance.name);
-                for (cord, position) in cords {
-                    if let Some(end) = cord_ends.get(*cord) {
-                        self.join(plugged, *end, (*control, *position), &appliance.name);
-                    }
+                let cords = cords.iter();
+                let ends = cords.filter_map(|(cord, at)| Some((*cord_ends.get(*cord)?, *at)));
+                for (end, at) in ends.chain(lent.zip(*at_lent)) {
+                    let end = self.adapted(end, plugged);
+                    self.join(plugged, end, (*control, at), &appliance.name);
                 }
                 own
             }

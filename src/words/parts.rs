@@ -23,9 +23,10 @@ const BEFORE: [(&str, &str); 15] = [
 ];
 
 /// What stands after it.
-const AFTER: [(&str, &str); 14] = [
+const AFTER: [(&str, &str); 15] = [
     ("-generator-end", "part-generator-end"),
     ("-house-end", "part-house-end"),
+    ("-second-plug", "part-second-plug"),
     ("-far-end", "part-far-end"),
     ("-near-end", "part-near-end"),
     ("-plug", "part-plug"),

@@ -137,6 +137,7 @@ fn wanted(site: &Site, way: Way, direction: Direction) -> Vec<(ControlId, Positi
                     control,
                     wall,
                     cords,
+                    ..
                 } => Some((*control, *wall, cords)),
                 Plug::Wired => None,
             });

@@ -487,6 +487,20 @@ fn a_wrong_marking_rule_is_found_out_with_a_way_that_shows_it() {
 }
 
 #[test]
+fn a_rule_that_lets_a_neighbors_set_meet_the_own_one_is_found_out() {
+    let scenario = shipped("neighbor-helps");
+    let lets = |s: &Scenario, m: &Moment| Stand {
+        meets: false,
+        ..marked(s, m)
+    };
+    let proof = prove(&scenario, &lets).unwrap();
+    assert!(matches!(
+        proof.standing(Property::MarkingAgrees),
+        Some(Standing::Broken(_))
+    ));
+}
+
+#[test]
 fn a_rule_that_blames_a_fitted_slide_is_found_out() {
     let scenario = shipped("there-and-back");
     assert_eq!(

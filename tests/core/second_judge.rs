@@ -1,4 +1,4 @@
-//! The second judge against the marking, on random runs at two houses and at a pair of breakers, and on a line.
+//! The second judge against the marking, on random runs at two houses, at a pair of breakers and where a neighbor lends a cord, and on a line.
 //!
 //! What reaches what is also asked of a third, which knows these houses alone and by the names of their controls.
 //! The runs are short and the story is told fast, so that every breach is met thousands of times.
@@ -20,10 +20,11 @@ use outage_drill::units::DrillTime;
 use crate::playing::{Dice, shipped};
 
 const RUNS: u32 = 100_000;
-const CRITICAL: [Rule; 11] = [
+const CRITICAL: [Rule; 12] = [
     Rule::LineFed,
     Rule::NoTransferEquipment,
     Rule::Collision,
+    Rule::SourcesMeet,
     Rule::Shock,
     Rule::Touch,
     Rule::LiveBlades,
@@ -133,9 +134,14 @@ fn moves(scenario: &Scenario) -> Moves {
         "set two-plug-cord-house-end dryer-outlet",
         "set two-plug-cord-generator-end generator",
     ]);
+    let strip = all(&[
+        "set freezer-plug strip",
+        "set strip-generator-end left-socket",
+        "set strip-second-plug lent-cord",
+    ]);
     let mut beginnings = vec![Vec::new()];
     for at in ["yard", "yard", "patio", "garage"] {
-        for cord in [&inlet, &two, &Vec::new()] {
+        for cord in [&inlet, &two, &strip, &Vec::new()] {
             let mut begin: Vec<Action> =
                 place(at).into_iter().chain(cord.iter().cloned()).collect();
             beginnings.push(begin.clone());
@@ -295,9 +301,9 @@ fn the_marking_and_a_judge_of_raw_readings_agree_on_every_critical_rule_in_a_hun
         "{} runs without a breach, {} judgments unsure, {:?}",
         tally.clean, tally.unsure, tally.met
     );
-    // No case of these two houses is worn, and through the garage door the gas takes longer than these runs last:
-    // here the judges agree on that, and lists of actions meet the rest.
-    let never = [Rule::Touch, Rule::Overcome];
+    // No case of these two houses is worn, no neighbor lends a cord, and through the garage door the gas takes longer than these runs last:
+    // here the judges agree on that, and other houses and lists of actions meet the rest.
+    let never = [Rule::SourcesMeet, Rule::Touch, Rule::Overcome];
     for rule in CRITICAL {
         let met = tally.met.get(rule.name()).copied().unwrap_or_default();
         let enough = if never.contains(&rule) {
@@ -369,4 +375,26 @@ fn the_two_judges_agree_on_a_pair_of_breakers_with_its_bar_and_without() {
     assert_eq!(sound(Rule::LiveBlades), 0, "bare pins with the bar");
     let pins = loose(Rule::LiveBlades);
     assert!(pins >= 5, "bare pins are met {pins} times");
+}
+
+#[test]
+fn the_two_judges_agree_where_a_neighbor_lends_a_cord_and_a_strip_has_two_plugs() {
+    const RUNS: u32 = 4_000;
+    let scenario = fast("neighbor-helps", 220.0);
+    let starts = (0..4).map(|seed| Drill::start(&scenario, seed).unwrap());
+    let stock = Stock {
+        starts: starts.collect(),
+        moves: moves(&scenario),
+        scenario,
+    };
+    let mut dice = Dice::new(20_261_126);
+    let mut tally = Tally::default();
+    for run in 0..RUNS {
+        compare(&stock, run, &mut dice, &mut tally);
+    }
+    for rule in [Rule::SourcesMeet, Rule::LiveBlades, Rule::PlugUnderLoad] {
+        let met = tally.met.get(rule.name()).copied().unwrap_or_default();
+        assert!(met >= 20, "{rule:?} is met {met} times");
+    }
+    assert!(tally.clean >= 100, "{} runs without a breach", tally.clean);
 }

@@ -102,6 +102,14 @@ pub(crate) const KNOWN: Option<&str> = Some("error-hint-known");
 
 const SITE_CASES: &[Case] = &[
     case(
+        "appliances: [",
+        "neighbor_cord: (name: \"over-the-fence\", rated_watts: 1600.0, surge_watts: 2000.0, letters: \"SJTW\", gauge: \"12\", length_ft: 75.0),\n  appliances: [",
+        "error-lent-house",
+        "neighbor_cord",
+        "\"over-the-fence\"",
+        None,
+    ),
+    case(
         "from: \"pole-2\", to: \"pole-3\"",
         "from: \"pole-2\", to: \"pole-9\"",
         "error-unknown-name",

@@ -55,6 +55,18 @@ finding-collision-instead = { $crew ->
 }
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
+finding-sources-meet-what = { $met ->
+    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. They were joined for { $lasted }.
+   *[other] The neighbor's generator made the outlets of yours live for { $lasted }. They stood at { $volts }.
+}
+finding-sources-meet-why = { $met ->
+    [one] Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what your generator is made for. Windings and electronics can burn. Whoever pulls one plug has live blades in hand.
+   *[other] When your engine starts, the two fight out of step. Until then your outlets are live with the engine still. Whoever pulls one plug has live blades in hand.
+}
+finding-sources-meet-now = Stop your engine, and have the neighbor stop theirs. Pull the strip out of the neighbor's cord first. Pull its other plug last.
+finding-sources-meet-instead = Thank the neighbor and say no to the strip. Plug one thing into their cord. Plug the rest into your own. Never join two sources.
+source-sources-meet = NEC 702.5: equipment keeps sources apart (checked in a copy). One source for each cord: common practice. Current is computed from both impedances.
+
 finding-shock-what = { $crew ->
     [one] You had the line in hand, and it was live. It stood at { $volts }. { $amps } went through the body.
    *[other] A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
@@ -313,14 +325,29 @@ finding-damaged-now = Turn the main breaker off. Call the utility. Do not touch 
 finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once.
 source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
 
-finding-starved-what = Too little voltage, only { $volts }: { $appliance }.
-finding-starved-why = { $motor ->
-    [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.
-   *[other] Things made for the full voltage work badly below nine tenths of it.
+finding-starved-what = { $halved ->
+    [one] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
+   *[other] Too little voltage, only { $volts }: { $appliance }.
 }
-finding-starved-now = Turn it off until less runs on the generator.
-finding-starved-instead = Start the largest motor first, alone. Leave out what the generator cannot start. A shorter or heavier cord loses less.
-source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part).
+finding-starved-why = { $halved ->
+    [one] { $motor ->
+        [one] An adapter changes the plug, never the volts. On half of them a motor has { $torque } of its torque. It hums and does not turn. Its windings get hot.
+       *[other] An adapter changes the plug, never the volts. On half of them it gives { $torque } of its power.
+    }
+   *[other] { $motor ->
+        [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.
+       *[other] Things made for the full voltage work badly below nine tenths of it.
+    }
+}
+finding-starved-now = { $halved ->
+    [one] Turn it off and unplug it. Let the motor cool.
+   *[other] Turn it off until less runs on the generator.
+}
+finding-starved-instead = { $halved ->
+    [one] Leave it out, or give it an outlet with its full voltage.
+   *[other] Start the largest motor first, alone. Leave out what the generator cannot start. A shorter or heavier cord loses less.
+}
+source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part). Torque goes with the square of the volts (from memory).
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.

@@ -240,6 +240,7 @@ part-feeder = feeder, { $of }
 part-bus = bus, { $of }
 part-drop = drop, { $of }
 part-generator-end = { $of }, generator end
+part-second-plug = { $of }, second plug
 part-house-end = { $of }, house end
 part-far-end = { $of }, far end
 part-near-end = { $of }, near end

@@ -55,6 +55,18 @@ finding-collision-instead = { $crew ->
 }
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
+finding-sources-meet-what = { $met ->
+    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. Estuvieron unidos { $lasted }.
+   *[other] El generador del vecino dio corriente a las tomas del suyo durante { $lasted }. Llegaron a { $volts }.
+}
+finding-sources-meet-why = { $met ->
+    [one] Dos fuentes que no van al mismo paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que aguanta su generador. Pueden quemarse los devanados y la electrónica. Quien saque una clavija tiene en la mano patas con corriente.
+   *[other] Cuando arranque su motor, las dos luchan entre sí. Hasta entonces sus tomas tienen corriente con el motor parado. Quien saque una clavija tiene en la mano patas con corriente.
+}
+finding-sources-meet-now = Pare su motor y pida al vecino que pare el suyo. Saque la regleta primero del cable del vecino. Saque la otra clavija al final.
+finding-sources-meet-instead = Dé las gracias al vecino y diga que no a la regleta. Enchufe una sola cosa en su cable. Enchufe lo demás en el de usted. Nunca una dos fuentes.
+source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes (comprobado en una copia). Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
+
 finding-shock-what = { $crew ->
     [one] Usted tenía la línea en la mano, y había voltaje en ella: { $volts }. Corriente por el cuerpo: { $amps }.
    *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
@@ -313,14 +325,29 @@ finding-damaged-now = Apague el interruptor principal. Llame a la compañía. No
 finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
-finding-starved-what = Muy poco voltaje, solo { $volts }: { $appliance }.
-finding-starved-why = { $motor ->
-    [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
-   *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
+finding-starved-what = { $halved ->
+    [one] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
+   *[other] Muy poco voltaje, solo { $volts }: { $appliance }.
 }
-finding-starved-now = Apáguelo hasta que el generador lleve menos carga.
-finding-starved-instead = Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar. Un cable más corto o más grueso pierde menos.
-source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte).
+finding-starved-why = { $halved ->
+    [one] { $motor ->
+        [one] Un adaptador cambia la clavija, nunca los voltios. Con la mitad, un motor tiene { $torque } de su par. Zumba y no gira. Sus devanados se calientan.
+       *[other] Un adaptador cambia la clavija, nunca los voltios. Con la mitad da { $torque } de su potencia.
+    }
+   *[other] { $motor ->
+        [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
+       *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
+    }
+}
+finding-starved-now = { $halved ->
+    [one] Apáguelo y desenchúfelo. Deje enfriar el motor.
+   *[other] Apáguelo hasta que el generador lleve menos carga.
+}
+finding-starved-instead = { $halved ->
+    [one] Déjelo fuera, o dele una toma con todo su voltaje.
+   *[other] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar. Un cable más corto o más grueso pierde menos.
+}
+source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte). El par va con el cuadrado de los voltios (de memoria).
 
 finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.

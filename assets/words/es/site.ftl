@@ -241,6 +241,7 @@ part-feeder = alimentador, { $of }
 part-bus = barras, { $of }
 part-drop = acometida, { $of }
 part-generator-end = { $of }, extremo del generador
+part-second-plug = { $of }, segunda clavija
 part-house-end = { $of }, extremo de la casa
 part-far-end = { $of }, extremo lejano
 part-near-end = { $of }, extremo cercano

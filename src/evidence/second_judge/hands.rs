@@ -2,7 +2,7 @@
 
 use crate::drill::{Action, Moment, What};
 use crate::scenario::Scenario;
-use crate::site::{ControlId, Cord, Demand, FarEnd, Plug, Site, Spot};
+use crate::site::{ControlId, Cord, Demand, Plug, Site, Spot};
 use crate::units::portable;
 
 use super::{Judgment, Stand};
@@ -45,13 +45,20 @@ fn hot(stand: &Stand<'_>) -> bool {
 /// Half an amp in a cord whose end is moved, with volts enough to keep an arc.
 fn plug(site: &Site, control: ControlId, seen: Option<&[&Moment]>, judgment: &mut Judgment) {
     let seen = seen.unwrap_or_default();
-    let Some(cord) = site.cords.iter().find(|c| is_end(c, control)) else {
+    let is_end = |c: &&Cord| c.near == control || c.far.control() == Some(control);
+    let Some(cord) = site.cords.iter().find(is_end) else {
         return;
     };
-    let point = if cord.near == control {
+    let at_set = |m: &&Moment| {
+        let spot = cord.near_spot(&m.positions);
+        matches!(spot, Spot::Stowed | Spot::Receptacle(_))
+    };
+    let point = if cord.near != control {
+        format!("{}-far-end", cord.name)
+    } else if seen.iter().all(at_set) {
         "generator-outlet".to_owned()
     } else {
-        format!("{}-far-end", cord.name)
+        format!("{}-near-end", cord.name)
     };
     let most = |of: &dyn Fn(&Moment) -> f64| seen.iter().map(|m| of(m)).fold(0.0, f64::max);
     let amps = most(&|m| m.readings.amps_of(&cord.name));
@@ -62,14 +69,6 @@ fn plug(site: &Site, control: ControlId, seen: Option<&[&Moment]>, judgment: &mu
     if volts >= 50.0 {
         judgment.weigh("plug-under-load", amps / 0.5);
     }
-}
-
-fn is_end(cord: &Cord, control: ControlId) -> bool {
-    let far = match cord.far {
-        FarEnd::Inlet(end) | FarEnd::Blades(end, _) => Some(end),
-        FarEnd::Connector => None,
-    };
-    cord.near == control || far == Some(control)
 }
 
 /// Volts to earth on the metal of what is handled.

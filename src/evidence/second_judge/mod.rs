@@ -22,10 +22,11 @@ use crate::site::{ControlId, Interlock};
 use crate::units::DrillTime;
 
 /// The rules that it judges, by name: isolation first, then people, then the line.
-pub const COVERED: [&str; 31] = [
+pub const COVERED: [&str; 32] = [
     "line-fed",
     "no-transfer-equipment",
     "collision",
+    "sources-meet",
     "said-fit",
     "shock",
     "touch",

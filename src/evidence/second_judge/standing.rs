@@ -1,4 +1,4 @@
-//! Rules that show in what reaches what: the line fed, no transfer equipment, two sources tied, hands on a fed line, bare contacts.
+//! Rules that show in what reaches what: the line fed, no transfer equipment, two sources tied or brought together, hands on a fed line, bare contacts.
 
 use crate::drill::Moment;
 use crate::proof;
@@ -17,7 +17,10 @@ pub(super) fn judge(scenario: &Scenario, moments: &[Moment], judgment: &mut Judg
     let stands = stands(&Model::of(scenario), scenario, moments);
     let all = |holds: fn(&proof::Stand) -> bool| stands.iter().map(holds).collect::<Vec<_>>();
     let ever = |holds: fn(&proof::Stand) -> bool| stands.iter().any(holds);
-    judgment.find("collision", ever(|s| s.tied));
+    // Where a neighbor's set meets the house's, that is the rule, tied or not.
+    judgment.find("collision", ever(|s| s.tied && !s.meets));
+    let meets = made(moments, &all(|s| s.meets), TO_END);
+    judgment.find("sources-meet", meets);
     judgment.find("shock", ever(|s| s.shock));
     let fed = made(moments, &all(|s| s.line_fed), TO_END);
     judgment.find("line-fed", fed);

@@ -6,10 +6,11 @@ use outage_drill::drill::Moment;
 use outage_drill::scenario::Scenario;
 
 /// The rules that it knows.
-pub(super) const RULES: [&str; 6] = [
+pub(super) const RULES: [&str; 7] = [
     "line-fed",
     "no-transfer-equipment",
     "collision",
+    "sources-meet",
     "shock",
     "live-blades",
     "indoors",
@@ -28,6 +29,9 @@ enum Place {
     SetOutlet,
     InletCord,
     TwoPlugCord,
+    YellowCord,
+    Strip,
+    LentCord,
     Inlet,
     ChosenBus,
     DryerOutlet,
@@ -61,6 +65,7 @@ impl Stand<'_> {
     /// Everything in metallic contact with `from`, by hots.
     fn reach(&self, from: Place) -> Vec<Place> {
         use Place::*;
+        let at_set = |end| self.is(end, "left-socket") || self.is(end, "right-socket");
         let joints = [
             (Winding, SetOutlet, self.is("generator-output", "on")),
             (
@@ -78,6 +83,25 @@ impl Stand<'_> {
                 TwoPlugCord,
                 DryerOutlet,
                 self.is("two-plug-cord-house-end", "dryer-outlet"),
+            ),
+            (SetOutlet, YellowCord, at_set("yellow-cord-generator-end")),
+            (SetOutlet, Strip, at_set("strip-generator-end")),
+            (
+                Strip,
+                YellowCord,
+                self.is("yellow-cord-generator-end", "strip")
+                    || self.is("strip-generator-end", "yellow-cord"),
+            ),
+            (
+                LentCord,
+                YellowCord,
+                self.is("yellow-cord-generator-end", "lent-cord"),
+            ),
+            (
+                LentCord,
+                Strip,
+                self.is("strip-generator-end", "lent-cord")
+                    || self.is("strip-second-plug", "lent-cord"),
             ),
             (DryerOutlet, Bus, self.is("breaker-dryer", "on")),
             (Inlet, Bus, self.is("generator-breaker", "on")),
@@ -109,13 +133,22 @@ impl Stand<'_> {
             Vec::new()
         };
         let utility = self.reach(Place::Substation);
-        let live = |p: Place| set.contains(&p) || utility.contains(&p);
+        let lent = if self.has("strip-second-plug") {
+            self.reach(Place::LentCord)
+        } else {
+            Vec::new()
+        };
+        let live = |p: Place| set.contains(&p) || utility.contains(&p) || lent.contains(&p);
+        let strip_hangs =
+            self.is("strip-generator-end", "stowed") || self.is("strip-second-plug", "stowed");
         let two_plugs_join = self.is("two-plug-cord-generator-end", "generator")
             && self.is("two-plug-cord-house-end", "dryer-outlet");
         let two_plugs_hang = self.is("two-plug-cord-generator-end", "stowed")
             || self.is("two-plug-cord-house-end", "stowed");
         let bare =
             live(Place::TwoPlugCord) && self.has("two-plug-cord-house-end") && two_plugs_hang
+                || live(Place::Strip) && strip_hangs
+                || live(Place::YellowCord) && self.is("yellow-cord-generator-end", "stowed")
                 || live(Place::InletCord) && self.is("inlet-cord-generator-end", "stowed")
                 || live(Place::Inlet) && !self.is("inlet-cord-house-end", "inlet");
         let guarded = ["there-and-back", "ready-panel"];
@@ -128,6 +161,7 @@ impl Stand<'_> {
                     || set.contains(&Place::TwoPlugCord) && two_plugs_join,
             ),
             ("collision", set.contains(&Place::Substation)),
+            ("sources-meet", lent.contains(&Place::SetOutlet)),
             ("shock", self.is("crew", "hands-on") && live(Place::Street)),
             ("live-blades", bare),
             (

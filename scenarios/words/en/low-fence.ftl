@@ -1,0 +1,2 @@
+name-lent-cord = neighbor's cord
+name-strip = strip with two plugs
