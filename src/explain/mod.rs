@@ -152,6 +152,7 @@ pub fn told(rule: Rule) -> Told {
         | Rule::NotBack
         | Rule::SaidFit
         | Rule::SaidWrong
+        | Rule::SourcesMeet
         | Rule::Unanswered => Told::Plainly,
     }
 }

@@ -81,7 +81,7 @@ fn guarded_point(site: &Site, moment: &Moment, device: ControlId) -> String {
             let outlet = site.generator.receptacles.get(index);
             outlet.is_some_and(|r| r.gfci == Some(device))
         }
-        Spot::Stowed | Spot::CordEnd(_) | Spot::Outlet(_) | Spot::Inlet(_) => false,
+        Spot::Stowed | Spot::CordEnd(_) | Spot::Outlet(_) | Spot::Inlet(_) | Spot::Lent => false,
     };
     match (circuit, site.cords.iter().find(in_it)) {
         (Some(circuit), _) => format!("outlet-{}", circuit.name),

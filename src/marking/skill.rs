@@ -62,7 +62,7 @@ impl Rule {
             | Self::BatterySpent
             | Self::GoalLate
             | Self::Lost => Outcome::ChooseLoads,
-            Self::SunOnGenerator | Self::PushedBack => Outcome::SecondSource,
+            Self::SunOnGenerator | Self::PushedBack | Self::SourcesMeet => Outcome::SecondSource,
             Self::SaidDead | Self::SaidWrong | Self::Unanswered => Outcome::ShowSource,
         }
     }

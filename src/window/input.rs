@@ -12,11 +12,12 @@ use super::WindowSystems;
 use super::link::{Desk, Views, Wish};
 
 /// Keys with the message id of what they do, in the order in which they are listed for the learner.
-pub(super) const KEYS: [(KeyCode, &str, &str); 9] = [
+pub(super) const KEYS: [(KeyCode, &str, &str); 10] = [
     (KeyCode::F1, "F1", "window-key-keys"),
     (KeyCode::F2, "F2", "window-wait-short"),
     (KeyCode::F3, "F3", "window-wait-minute"),
     (KeyCode::F4, "F4", "window-wait-event"),
+    (KeyCode::F5, "F5", "window-key-hint"),
     (KeyCode::F6, "F6", "window-key-words"),
     (KeyCode::F8, "F8", "window-key-language"),
     (KeyCode::F9, "F9", "window-key-motion"),
@@ -89,6 +90,7 @@ fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
         (KeyCode::F2, Wish::Do(Command::Wait(SHORT))),
         (KeyCode::F3, Wish::Do(Command::Wait(MINUTE))),
         (KeyCode::F4, Wish::Do(Command::WaitForEvent)),
+        (KeyCode::F5, Wish::Do(Command::Hint)),
         (KeyCode::F6, Wish::Words),
         (KeyCode::F10, Wish::Do(Command::Finish)),
     ];

@@ -39,6 +39,7 @@ table! {
     LineFed: Way,
     NoTransferEquipment: Way,
     Collision: Way,
+    SourcesMeet: Plainly "the surge between two sets, told in the finding; the way through a lent cord is not walked",
     Shock: Way,
     Touch: Way,
     NothingBonds: Way,

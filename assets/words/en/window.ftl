@@ -40,6 +40,8 @@ window-timeline = Timeline
 window-findings = Findings
 window-finding = Finding
 window-no-findings = Nothing to explain: every rule was kept.
+window-open-guided = Step by step
+window-guided-means = The next safe step is shown with its reason, from wherever you are.
 window-open-assessed = Open as a test
 window-assessed-means = No help, and only what you looked at or tested, until the end.
 window-slide = interlock slide
@@ -72,6 +74,7 @@ window-words-wires = Wires
 
 # Keys.
 window-key-keys = Show or hide these keys
+window-key-hint = Show the next safe step and why
 window-key-words = The scene in words
 window-key-language = Another language
 window-key-motion = Motion on or off

@@ -40,6 +40,8 @@ window-timeline = Línea de tiempo
 window-findings = Hallazgos
 window-finding = Hallazgo
 window-no-findings = Nada que explicar: se cumplieron todas las reglas.
+window-open-guided = Paso a paso
+window-guided-means = Se muestra el siguiente paso seguro con su razón, desde donde esté.
 window-open-assessed = Abrir como prueba
 window-assessed-means = Sin ayuda, y solo lo que usted miró o midió, hasta el final.
 window-slide = corredera del bloqueo mecánico
@@ -72,6 +74,7 @@ window-words-wires = Cables
 
 # Teclas.
 window-key-keys = Mostrar u ocultar estas teclas
+window-key-hint = Mostrar el siguiente paso seguro y por qué
 window-key-words = La escena en palabras
 window-key-language = Otro idioma
 window-key-motion = Con movimiento o sin él

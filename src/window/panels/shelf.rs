@@ -202,6 +202,9 @@ fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
         let another = page.say("window-another");
         let coached = open(Practice::Coached, drill.another_seed);
         page.button(ui, &another, coached);
+        let guided = page.say("window-open-guided");
+        page.button(ui, &guided, open(Practice::Guided, SEED))
+            .on_hover_text(page.say("window-guided-means"));
         let assessed = page.say("window-open-assessed");
         page.button(ui, &assessed, open(Practice::Assessed, SEED))
             .on_hover_text(page.say("window-assessed-means"));
