@@ -47,6 +47,7 @@ use crate::units::DrillTime;
 use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
 pub use crate::drill::parse_clock;
+pub use crate::file::Watched;
 pub use command::{Command, Notice, Practice};
 pub use practise::{Played, play, remark, replay};
 pub use prove::{ProofRead, PropertyRead, Prover, proof_digest};

@@ -7,8 +7,7 @@ use std::time::Duration;
 
 use bevy::prelude::*;
 
-use crate::file::Watched;
-use crate::session::Notice;
+use crate::session::{Notice, Watched};
 
 use super::WindowSystems;
 use super::link::{Desk, Open};

@@ -150,6 +150,7 @@ pub(crate) const MAP: &[Module] = &[
             "bevy",
             "bevy_egui",
             "egui",
+            "egui_plot",
             "image",
             "image_compare",
             "lyon_tessellation",
