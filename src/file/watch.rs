@@ -6,13 +6,12 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::time::SystemTime;
 
 use super::diagnostic::Diagnostic;
 use super::library::Library;
 
-/// When a file was last changed, and its size in bytes.
-type Mark = (Option<SystemTime>, u64);
+/// When a file was last changed, as the system tells it, and its size in bytes.
+type Mark = (String, u64);
 
 /// A folder of scenarios that is being written in.
 #[derive(Debug, Clone)]
@@ -54,7 +53,9 @@ fn marks(folder: &Path) -> BTreeMap<PathBuf, Mark> {
                 folders.push(path);
             } else if path.extension().is_some_and(|e| e == "ron" || e == "ftl") {
                 let about = fs::metadata(&path).ok();
-                let mark = about.map_or((None, 0), |m| (m.modified().ok(), m.len()));
+                let mark = about.map_or((String::new(), 0), |m| {
+                    (format!("{:?}", m.modified().ok()), m.len())
+                });
                 found.insert(path, mark);
             }
         }

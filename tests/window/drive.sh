@@ -71,7 +71,11 @@ key Escape "the panel again"
 key Escape "the log again"
 key F1 "the keys"
 key Escape "the log again"
-key F10 "the debrief"
+key F10 "the debrief, what happened"
+key Return "how it felt"
+key Return "why"
+key Return "what next"
+key Return "the verdict"
 
 # At rest: motion has ended, nothing is asked for.
 sleep 6
@@ -83,8 +87,8 @@ echo "at rest: $share % of one core over $rest_s s"
 echo "memory: $(($(awk '/VmRSS/ { print $2 }' "/proc/$pid/status") / 1024)) MiB"
 awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may take 3 % at most"; exit 1; }
 
-# By pointer alone: "Back to the shelf" stands beside "Try again" at the left, above the last row.
+# By pointer alone: "Back to the shelf" stands beside "Try again" and "Another one" at the left.
 shot before
-click 190 596 "back to the shelf by the pointer"
-click 107 314 "a drill opens by the pointer"
+click 315 596 "back to the shelf by the pointer"
+click 107 440 "a drill opens by the pointer"
 echo "driven: $step steps"

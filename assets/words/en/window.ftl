@@ -95,4 +95,4 @@ window-another = Another one
 window-onward = Go on
 window-page-back = Page before
 window-said = Write here, if you like. It is not marked.
-window-stood = At the start → at the end
+window-stood = At the start › at the end

@@ -95,4 +95,4 @@ window-another = Otro
 window-onward = Seguir
 window-page-back = Página anterior
 window-said = Escriba aquí, si quiere. No se califica.
-window-stood = Al principio → al final
+window-stood = Al principio › al final

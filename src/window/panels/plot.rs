@@ -40,6 +40,8 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
     Plot::new(&view.name)
         .height(HEIGHT)
         .width(ui.available_width())
+        // Nothing is kept from the drill before.
+        .reset()
         .allow_zoom(false)
         .allow_scroll(false)
         .allow_drag(false)

@@ -25,7 +25,7 @@ pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
             for stood in &view.stood {
                 body(
                     ui,
-                    &format!("{}: {} → {}", stood.label, stood.start, stood.end),
+                    &format!("{}: {} › {}", stood.label, stood.start, stood.end),
                 );
             }
             ui.add_space(8.0);
