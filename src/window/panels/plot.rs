@@ -157,8 +157,8 @@ mod tests {
 
     #[test]
     fn a_scale_has_three_marks_at_most() {
-        let steps = [0.0, 3.4, 12.0, 120.0, 2_407.0, 9_400.0].map(value_step);
-        assert_eq!(steps, [1.0, 1.0, 5.0, 50.0, 1_000.0, 5_000.0]);
+        let steps = [0.0, 3.4, 12.0, 120.0, 2_407.0, 9_400.0].map(|high| whole(value_step(high)));
+        assert_eq!(steps, ["1", "1", "5", "50", "1000", "5000"]);
     }
 
     #[test]
@@ -167,7 +167,7 @@ mod tests {
             bounds: (0.0, 23.0),
             base_step_size: 1.0,
         };
-        let at: Vec<f64> = marks(&input, 10.0).iter().map(|m| m.value).collect();
-        assert_eq!(at, [0.0, 10.0, 20.0]);
+        let at: Vec<String> = marks(&input, 10.0).iter().map(|m| whole(m.value)).collect();
+        assert_eq!(at, ["0", "10", "20"]);
     }
 }
