@@ -61,5 +61,5 @@ mod tests {
     const GOLDEN_ANGLE: [u32; 1] = [211];
     const GOLDEN_STARTING: [u32; 1] = [5];
     const GOLDEN_VARIATION: [u32; 2] = [90, 98];
-    const GOLDEN_LEARNER: [u32; 2] = [0, 0];
+    const GOLDEN_LEARNER: [u32; 2] = [53, 68];
 }
