@@ -168,8 +168,8 @@ debrief-summary-passed = { $findings ->
    *[other] The critical points are all met. { $findings } things could go better.
 }
 debrief-summary-not-passed = { $findings ->
-    [one] One thing stood in the way of a pass. It is explained below.
-   *[other] { $findings } things stood in the way of a pass. They are explained below.
+    [one] One thing stood in the way of a pass. It is explained.
+   *[other] { $findings } things stood in the way of a pass. Each is explained.
 }
 track-line = Line at the crew's pole
 track-house = Panel
@@ -269,7 +269,7 @@ answer-nothing = nothing
 
 # The debrief, page by page: the learner's own words first, the verdict last.
 debrief-happened-title = What happened
-debrief-happened-ask = What happened, in your own words? Below is what was done, and nothing more.
+debrief-happened-ask = What happened, in your own words? The list shows what was done, and nothing more.
 debrief-felt-title = How it felt
 debrief-felt-ask = How did it feel? Where were you sure, and where were you not? Nothing you say here is marked.
 debrief-why-title = Why

@@ -168,8 +168,8 @@ debrief-summary-passed = { $findings ->
    *[other] Se cumplieron todos los puntos críticos. { $findings } cosas pueden salir mejor.
 }
 debrief-summary-not-passed = { $findings ->
-    [one] Una cosa impidió aprobar. Se explica abajo.
-   *[other] { $findings } cosas impidieron aprobar. Se explican abajo.
+    [one] Una cosa impidió aprobar. Se explica.
+   *[other] { $findings } cosas impidieron aprobar. Cada una se explica.
 }
 track-line = Línea en el poste de la cuadrilla
 track-house = Tablero
@@ -269,7 +269,7 @@ answer-nothing = nada
 
 # El repaso, página por página: primero las palabras de quien aprende, al final el resultado.
 debrief-happened-title = Qué pasó
-debrief-happened-ask = ¿Qué pasó, en sus palabras? Abajo está lo que se hizo, y nada más.
+debrief-happened-ask = ¿Qué pasó, en sus palabras? La lista muestra lo que se hizo, y nada más.
 debrief-felt-title = Cómo se sintió
 debrief-felt-ask = ¿Cómo se sintió? ¿Dónde tenías seguridad y dónde no? Nada de lo que digas aquí se califica.
 debrief-why-title = Por qué
@@ -311,8 +311,8 @@ series-heat-limit = lo más que aguanta su aislamiento
 # Mientras un autor escribe
 
 session-renewed = Los archivos de escenarios han cambiado. Se han leído de nuevo.
-session-renewed-drill = Los archivos de este ejercicio han cambiado. Empieza de nuevo.
-session-renewed-gone = El ejercicio { $name } ya no está. Elija otro.
+session-renewed-drill = Los archivos de este simulacro han cambiado. Empieza de nuevo.
+session-renewed-gone = El simulacro { $name } ya no está. Elija otro.
 session-faults = { $count ->
     [one] Los archivos de escenarios tienen una falta. Hasta que se corrija los ve como estaban cuando eran correctos.
    *[other] Los archivos de escenarios tienen { $count } faltas. Hasta que se corrijan los ve como estaban cuando eran correctos.

@@ -85,3 +85,7 @@ drill-wired-heater-goal = Nothing to reach here.
 drill-wired-lights-title = Wrong: wired lights
 drill-wired-lights-summary = This drill is wrong on purpose.
 drill-wired-lights-goal = Nothing to reach here.
+variation-found-on = Both are found on.
+variation-in-a-hurry = There is less time.
+variation-no-cord = No cord is at hand.
+variation-storm-lasts = The storm lasts.
