@@ -18,6 +18,13 @@ fn main() -> Result<(), Box<dyn Error>> {
         ]
     };
     let plain = |folder: &str| [folder.to_owned()];
+    list(
+        &root,
+        "APPARATUS",
+        &plain("scenarios/apparatus"),
+        "ron",
+        &mut code,
+    )?;
     list(&root, "SITES", &plain("scenarios/sites"), "ron", &mut code)?;
     list(
         &root,

@@ -187,6 +187,14 @@ impl Diagnostic {
     }
 }
 
+/// Byte offset of a line and column of a text.
+pub(super) fn offset(text: &str, line: usize, column: usize) -> usize {
+    let lines = text.split_inclusive('\n').take(line.saturating_sub(1));
+    let line_start: usize = lines.map(str::len).sum();
+    let rest = text.get(line_start..).unwrap_or_default();
+    line_start + nth(rest, column.saturating_sub(1))
+}
+
 /// Where the character of this number begins, in bytes; the end if there are fewer.
 fn nth(text: &str, number: usize) -> usize {
     let found = text.char_indices().nth(number);

@@ -1,6 +1,6 @@
 //! The scenarios there are: those that are shipped, or those of a folder.
 //!
-//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `lessons/*.ron`, `words/<language>/*.ftl` and `local.ron`; files are read in order of their names.
+//! A folder has `sites/*.ron`, `drills/*.ron` and perhaps `apparatus/*.ron`, `lessons/*.ron`, `words/<language>/*.ftl` and `local.ron`; files are read in order of their names.
 //! The shipped ones are part of the program, so that the terminal needs no folder beside it.
 
 use std::collections::BTreeSet;
@@ -18,6 +18,7 @@ use crate::site::Interlock;
 use crate::words;
 use crate::words::{Arg, Message, REFERENCE, word_files};
 
+use super::apparatus::Apparatus;
 use super::diagnostic::{Diagnostic, Source};
 use super::drill_build::{
     build_drill, drill_loses_names, faults_without_site, parse_drill, unknown_cords, unknown_site,
@@ -29,6 +30,7 @@ use super::lesson_file::{LessonFile, parse_lesson};
 use super::local_facts::LocalFacts;
 use super::site_build::{Fitted, build_site, parse_site, site_loses_names};
 use super::site_file::SiteFile;
+use super::take_up::TakenUp;
 use super::words_folder::{WordText, missing_words, read_words};
 
 /// Scenarios by name, in the order in which to take them.
@@ -46,13 +48,23 @@ pub struct Library {
     pub missing_words: Vec<Diagnostic>,
 }
 
+#[derive(Debug)]
 pub(super) struct Text {
     pub(super) file: String,
     pub(super) text: String,
 }
 
-struct ReadSite {
-    text: Text,
+/// The files of scenarios, each kind in order of names.
+struct Texts {
+    apparatus: Vec<Text>,
+    sites: Vec<Text>,
+    drills: Vec<Text>,
+    lessons: Vec<Text>,
+    local: Vec<Text>,
+}
+
+struct ReadSite<'a> {
+    taken: TakenUp<'a>,
     file: SiteFile,
 }
 
@@ -72,37 +84,37 @@ impl Library {
             file: (*file).to_owned(),
             text: (*text).to_owned(),
         };
-        Self::read(
-            shipped::SITES.iter().map(own).collect(),
-            shipped::DRILLS.iter().map(own).collect(),
-            shipped::LESSONS.iter().map(own).collect(),
-            &shipped::LOCAL.iter().map(own).collect::<Vec<_>>(),
-            &[],
-        )
+        let all = |texts: &[(&str, &str)]| texts.iter().map(own).collect();
+        let texts = Texts {
+            apparatus: all(shipped::APPARATUS),
+            sites: all(shipped::SITES),
+            drills: all(shipped::DRILLS),
+            lessons: all(shipped::LESSONS),
+            local: all(shipped::LOCAL),
+        };
+        Self::read(texts, &[], Vec::new())
     }
 
     /// The scenarios of a folder, and everything that is wrong with them.
     pub fn load(folder: &Path) -> (Self, Vec<Diagnostic>) {
         let mut faults = Vec::new();
-        let sites = texts(&folder.join("sites"), &mut faults);
-        let drills = texts(&folder.join("drills"), &mut faults);
-        let lessons = folder.join("lessons");
-        let mut lessons = if lessons.is_dir() {
-            texts(&lessons, &mut faults)
-        } else {
-            Vec::new()
+        let mut texts = Texts {
+            sites: texts(&folder.join("sites"), &mut faults),
+            drills: texts(&folder.join("drills"), &mut faults),
+            apparatus: texts_if_there(&folder.join("apparatus"), &mut faults),
+            lessons: texts_if_there(&folder.join("lessons"), &mut faults),
+            local: texts(folder, &mut faults),
         };
-        let mut local = texts(folder, &mut faults);
-        local.retain(|t| Path::new(&t.file).ends_with("local.ron"));
+        let is_local = |t: &Text| Path::new(&t.file).ends_with("local.ron");
+        texts.local.retain(is_local);
         let folder = folder.join("words");
         let n_faults = faults.len();
         let words = read_words(&folder, &mut faults);
         if faults.len() > n_faults {
             // A message that a lesson names may be lost in what can't be read.
-            lessons.clear();
+            texts.lessons.clear();
         }
-        let (mut library, mut found) = Self::read(sites, drills, lessons, &local, &words);
-        faults.append(&mut found);
+        let (mut library, faults) = Self::read(texts, &words, faults);
         // What can't be read may hold what is missing.
         if faults.is_empty() {
             library.missing_words = missing_words(&folder, &words, &library);
@@ -121,35 +133,17 @@ impl Library {
         self.scenarios.iter().map(|s| s.name.as_str()).collect()
     }
 
+    /// Reads all texts, and adds what is wrong with them to the faults there are.
     fn read(
-        site_texts: Vec<Text>,
-        drill_texts: Vec<Text>,
-        lesson_texts: Vec<Text>,
-        local_texts: &[Text],
+        texts: Texts,
         words: &[WordText],
+        mut faults: Vec<Diagnostic>,
     ) -> (Self, Vec<Diagnostic>) {
-        let mut faults = Vec::new();
-        let mut sites = Vec::new();
-        let mut broken = Broken::default();
-        for text in site_texts {
-            match parse_site(&source(&text)) {
-                Ok(file) => {
-                    let mut wrong = site_faults(&file, source(&text));
-                    if wrong.is_empty() {
-                        sites.push(ReadSite { text, file });
-                    } else {
-                        faults.append(&mut wrong);
-                        broken.named.push(file.name);
-                    }
-                }
-                Err(misread) => {
-                    faults.append(&mut misread.told(&source(&text), site_loses_names, site_faults));
-                    broken.nameless = true;
-                }
-            }
-        }
+        let before = faults.len();
+        let apparatus = Apparatus::read(texts.apparatus, &mut faults);
+        let (sites, broken) = read_sites(texts.sites, &apparatus, &mut faults);
         let mut scenarios = Vec::new();
-        for text in &drill_texts {
+        for text in &texts.drills {
             match parse_drill(&source(text)) {
                 Ok(file) => match scenario(source(text), &file, &sites, &broken) {
                     Ok(scenario) => scenarios.extend(scenario.map(Arc::new)),
@@ -169,11 +163,11 @@ impl Library {
             ..Self::default()
         };
         // A lesson may name a drill whose own faults are told already.
-        if faults.is_empty() {
-            let read = read_lessons(&lesson_texts, &library.scenarios, words, &mut faults);
+        if faults.len() == before {
+            let read = read_lessons(&texts.lessons, &library.scenarios, words, &mut faults);
             library.lessons = read;
         }
-        for text in local_texts {
+        for text in &texts.local {
             match LocalFacts::read(source(text)) {
                 Ok(local) => library.local = local,
                 Err(mut wrong) => faults.append(&mut wrong),
@@ -181,6 +175,43 @@ impl Library {
         }
         (library, faults)
     }
+}
+
+/// The sites with what they take up; a fault of something that several take up is told once.
+fn read_sites<'a>(
+    texts: Vec<Text>,
+    apparatus: &'a Apparatus,
+    faults: &mut Vec<Diagnostic>,
+) -> (Vec<ReadSite<'a>>, Broken) {
+    let mut sites = Vec::new();
+    let mut broken = Broken::default();
+    for text in texts {
+        let mut taken = TakenUp::new(text, apparatus);
+        let mut wrong = std::mem::take(&mut taken.faults);
+        let own = source(&taken.whole);
+        let read = parse_site(&own);
+        match &read {
+            Ok(file) => wrong.extend(taken.placed(site_faults(file, own))),
+            Err(_) => broken.nameless = true,
+        }
+        match read {
+            Ok(file) if wrong.is_empty() && !taken.is_unfilled() => {
+                sites.push(ReadSite { taken, file });
+            }
+            Ok(file) => broken.named.push(file.name),
+            Err(misread) => {
+                let told = misread.told(&own, site_loses_names, site_faults);
+                wrong.extend(taken.placed(told));
+            }
+        }
+        wrong.sort_by_key(|f| (f.line, f.column));
+        for fault in wrong {
+            if !faults.contains(&fault) {
+                faults.push(fault);
+            }
+        }
+    }
+    (sites, broken)
 }
 
 /// The lessons, each held to the drills and to the messages of any language.
@@ -230,7 +261,7 @@ fn site_faults(file: &SiteFile, own: Source<'_>) -> Vec<Diagnostic> {
 fn scenario(
     own: Source<'_>,
     file: &DrillFile,
-    sites: &[ReadSite],
+    sites: &[ReadSite<'_>],
     broken: &Broken,
 ) -> Result<Option<Scenario>, Vec<Diagnostic>> {
     let Some(site) = sites.iter().find(|s| s.file.name == file.site) else {
@@ -247,7 +278,7 @@ fn scenario(
         };
     };
     let cords: Vec<&str> = site.file.cords.iter().map(|c| c.name.as_str()).collect();
-    let digest = digest(&[&site.text.text, own.text]);
+    let digest = digest(&[&site.taken.whole.text, own.text]);
     let build = |file: &DrillFile| {
         let mut wrong = unknown_cords(&own, file, &cords);
         if !wrong.is_empty() {
@@ -258,7 +289,8 @@ fn scenario(
             interlock: interlock(file.interlock),
             cords: &file.cords,
         };
-        let built = build_site(source(&site.text), &site.file, &fitted)?;
+        let whole = source(&site.taken.whole);
+        let built = build_site(whole, &site.file, &fitted).map_err(|f| site.taken.placed(f))?;
         build_drill(own, file, built, digest.clone())
     };
     let mut scenario = build(file)?;
@@ -294,6 +326,15 @@ pub fn digest<T: AsRef<[u8]>>(parts: &[T]) -> String {
 
 fn texts(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
     files(folder, "ron", faults)
+}
+
+/// The files of a folder that needn't be there.
+fn texts_if_there(folder: &Path, faults: &mut Vec<Diagnostic>) -> Vec<Text> {
+    if folder.is_dir() {
+        texts(folder, faults)
+    } else {
+        Vec::new()
+    }
 }
 
 pub(super) fn files(folder: &Path, ending: &str, faults: &mut Vec<Diagnostic>) -> Vec<Text> {

@@ -17,8 +17,9 @@ use serde::de::DeserializeOwned;
 
 use crate::words::{Arg, Message};
 
-use super::diagnostic::{Diagnostic, Source, nearest};
+use super::diagnostic::{Diagnostic, Source, nearest, offset};
 use super::guess::{Guess, StandIn};
+use super::outline::value_end;
 
 /// Most faults of form that are told of one file.
 const MOST_FAULTS: usize = 40;
@@ -105,15 +106,7 @@ fn is_field(code: &Error) -> bool {
 impl Mended {
     /// Byte offset of a place in this text.
     pub(super) fn offset(&self, at: Position) -> usize {
-        let line_start: usize = self
-            .text
-            .split_inclusive('\n')
-            .take(at.line.saturating_sub(1))
-            .map(str::len)
-            .sum();
-        let rest = self.text.get(line_start..).unwrap_or_default();
-        let inside = rest.char_indices().nth(at.col.saturating_sub(1));
-        line_start + inside.map_or(rest.len(), |(i, _)| i)
+        offset(&self.text, at.line, at.col)
     }
 
     /// The offset in the text as it was written.
@@ -134,7 +127,7 @@ impl Mended {
                 STAND_INS.iter().map(stand_in).collect()
             }
             Error::NoSuchEnumVariant { expected, .. } => {
-                let end = self.value_end(at);
+                let end = value_end(&self.text, at);
                 let choice = |name: &&'static str| {
                     let with =
                         |value: &str| self.stood_in(at, end, ["", &format!("{name}({value})"), ""]);
@@ -149,7 +142,7 @@ impl Mended {
             | Error::ExpectedMapEnd
             | Error::Eof => Vec::new(),
             _ => {
-                let end = self.value_end(at);
+                let end = value_end(&self.text, at);
                 let stand_in = |value: &&str| self.stood_in(at, end, ["", value, ""]);
                 STAND_INS.iter().map(stand_in).collect()
             }
@@ -205,7 +198,7 @@ impl Mended {
     fn without_field(&self, at: usize) -> Self {
         let colon = self.text.get(at..).and_then(|t| t.find(':'));
         let value = at + colon.map_or(0, |c| c + 1);
-        let mut end = self.value_end(value);
+        let mut end = value_end(&self.text, value);
         if self.text.get(end..).is_some_and(|t| t.starts_with(',')) {
             end += 1;
         }
@@ -222,30 +215,6 @@ impl Mended {
             ", "
         };
         self.stood_in(at, at, [&format!("{comma}{field}: "), value, ", "])
-    }
-
-    /// Where the value that begins at or after `from` ends: at its comma, or at the bracket that closes what it stands in.
-    fn value_end(&self, from: usize) -> usize {
-        let rest = self.text.get(from..).unwrap_or_default();
-        let mut depth = 0_usize;
-        let mut quoted = false;
-        let mut comment = false;
-        let mut before = ' ';
-        for (i, c) in rest.char_indices() {
-            match c {
-                '\n' => comment = false,
-                _ if comment => {}
-                '"' if before != '\\' => quoted = !quoted,
-                _ if quoted => {}
-                '/' if before == '/' => comment = true,
-                '(' | '[' | '{' => depth += 1,
-                ')' | ']' | '}' | ',' if depth == 0 => return from + i,
-                ')' | ']' | '}' => depth -= 1,
-                _ => {}
-            }
-            before = c;
-        }
-        self.text.len()
     }
 }
 

@@ -4,6 +4,7 @@
 //! The formats have types and version numbers of their own, so that they never freeze the model.
 //! A file is read in one pass that reports every fault it finds, of form and of meaning; a bracket or a comma that is missing hides what comes after it.
 
+mod apparatus;
 mod diagnostic;
 mod drill_build;
 mod drill_build_course;
@@ -21,6 +22,7 @@ mod library;
 mod list_heading;
 mod local_facts;
 mod mend;
+mod outline;
 mod run_file;
 mod site_build;
 mod site_build_air;
@@ -34,6 +36,7 @@ mod site_build_supply;
 mod site_file;
 mod site_file_cords;
 mod site_file_line;
+mod take_up;
 mod watch;
 mod words_folder;
 

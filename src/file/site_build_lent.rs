@@ -20,12 +20,12 @@ impl Build<'_> {
         appliances: &[Appliance],
     ) -> Option<Lent> {
         let lent = file.neighbor_cord.as_ref()?;
-        let own = format!("(name: \"{}\", rated_watts", lent.name);
+        let own = ["neighbor_cord", "("];
         for (field, value) in [
             ("rated_watts", lent.rated_watts),
             ("surge_watts", lent.surge_watts),
         ] {
-            self.positive(&["neighbor_cord", field], value);
+            self.positive(&[own[0], own[1], field], value);
         }
         let house = cords.iter().filter(|c| !c.far.takes_plugs());
         let house: Vec<&str> = house.map(|c| c.name.as_str()).collect();
@@ -36,7 +36,7 @@ impl Build<'_> {
                 .with("lent", Arg::Verbatim(lent.name.clone()));
             self.fault(&["neighbor_cord", &quoted], message);
         }
-        let make = self.make(&own, &lent.letters, &lent.gauge, lent.length_ft)?;
+        let make = self.make(own, &lent.letters, &lent.gauge, lent.length_ft)?;
         let mut plugs: Vec<(ControlId, u8)> = cords.iter().flat_map(plugs_into_lent).collect();
         plugs.extend(appliances.iter().filter_map(|a| match a.plug {
             Plug::Cord { control, lent, .. } => lent.map(|at| (control, at.0)),
@@ -58,24 +58,24 @@ impl Build<'_> {
     /// What a cord is made of, with a fault for what there is no cord of.
     pub(super) fn make(
         &mut self,
-        own: &str,
+        own: [&str; 2],
         letters: &str,
         gauge: &str,
         length_ft: f64,
     ) -> Option<cord::Cord> {
-        let awg = self.gauge(&[own, "gauge", &format!("\"{gauge}\"")], gauge);
-        let length_ft = self.positive(&[own, "length_ft"], length_ft);
+        let awg = self.gauge(&[own[0], own[1], "gauge", &format!("\"{gauge}\"")], gauge);
+        let length_ft = self.positive(&[own[0], own[1], "length_ft"], length_ft);
         let Ok(kind) = letters.parse::<CordType>() else {
             let message =
                 Message::new("error-cord-letters").with("value", Arg::Verbatim(letters.to_owned()));
-            self.fault(&[letters], message);
+            self.fault(&[own[0], own[1], letters], message);
             return None;
         };
         let make = cord::Cord::new(kind, awg, length_ft, Loaded::Two);
         if make.is_none() {
             let message =
                 Message::new("error-gauge").with("value", Arg::Verbatim(gauge.to_owned()));
-            self.fault(&[own, "gauge"], message);
+            self.fault(&[own[0], own[1], "gauge"], message);
         }
         make
     }

@@ -220,8 +220,10 @@ impl Build<'_> {
         file: &SiteFile,
         circuits: &[&str],
     ) -> Option<Cord> {
-        let own = format!("(name: \"{}\", letters", cord.name);
-        let make = self.make(&own, &cord.letters, &cord.gauge, cord.length_ft);
+        let named = format!("(name: \"{}\"", cord.name);
+        let own = ["cords: [", &named];
+        let of = |field: &'static str| [own[0], own[1], field];
+        let make = self.make(own, &cord.letters, &cord.gauge, cord.length_ft);
         let end = |part: &str| format!("{}-{part}", cord.name);
         let near_names: Vec<&str> = near.iter().map(|(name, _)| *name).collect();
         let near_control =
@@ -240,7 +242,7 @@ impl Build<'_> {
                 ))
             }
             HouseEndFile::BareBlades { outlet } => {
-                let circuit = self.find(&[&own, "outlet"], outlet, "circuit", circuits);
+                let circuit = self.find(&of("outlet"), outlet, "circuit", circuits);
                 let position = format!("{outlet}-outlet");
                 let positions = ["stowed", position.as_str()];
                 FarEnd::Blades(
@@ -254,7 +256,7 @@ impl Build<'_> {
                 let mut positions = vec!["stowed"];
                 positions.extend(file.neighbor_cord.iter().map(|l| l.name.as_str()));
                 if file.neighbor_cord.is_none() {
-                    self.fault(&[&own, "house_end"], Message::new("error-strip-alone"));
+                    self.fault(&of("house_end"), Message::new("error-strip-alone"));
                 }
                 FarEnd::Strip(self.furnishing.add(
                     &end("second-plug"),
@@ -267,13 +269,13 @@ impl Build<'_> {
         };
         let rests: Vec<Rest> = cord.lies.iter().map(|lies| rest(*lies)).collect();
         if rests.is_empty() {
-            self.fault(&[&own, "lies"], Message::new("error-cord-lies"));
+            self.fault(&of("lies"), Message::new("error-cord-lies"));
         }
         let ways: Vec<&str> = rests.iter().map(|rest| rest.name()).collect();
         let lay = self
             .furnishing
             .add(&end("lay"), Kind::Lay, &ways, "cords", 0);
-        let found = self.found(&own, cord);
+        let found = self.found(&of("damage"), cord);
         Some(Cord {
             name: cord.name.clone(),
             make: make?,
@@ -290,7 +292,7 @@ impl Build<'_> {
     }
 
     /// The state a cord is found in; its plug is the usual one of its volts.
-    fn found(&mut self, own: &str, cord: &CordFile) -> Found {
+    fn found(&mut self, damage: &[&str], cord: &CordFile) -> Found {
         let damage = match cord.damage {
             DamageFile::Sound => Damage::Sound,
             DamageFile::Crushed => Damage::Crushed,
@@ -298,7 +300,7 @@ impl Build<'_> {
                 if !(left > 0.0 && left <= 1.0) {
                     let message =
                         Message::new("error-share").with("value", Arg::Verbatim(left.to_string()));
-                    self.fault(&[own, "damage"], message);
+                    self.fault(damage, message);
                 }
                 Damage::Strands { left }
             }

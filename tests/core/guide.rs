@@ -47,7 +47,7 @@ fn the_guide_s_own_lesson_is_printed_without_a_gap() {
 fn the_guide_s_own_drill_is_sound_and_its_list_of_actions_passes() {
     let folder = tempfile::tempdir().unwrap();
     write(folder.path());
-    assert_eq!(files().len(), 6);
+    assert_eq!(files().len(), 7);
     let checked = drill_in(folder.path(), "", &["check", "."]);
     assert_eq!(checked.status, Some(0), "{}{}", checked.out, checked.err);
     let own = ["--scenarios", ".", "play", "cold-milk"];

@@ -87,6 +87,8 @@ mod second_judge;
 #[cfg(test)]
 mod session;
 #[cfg(test)]
+mod shared_apparatus;
+#[cfg(test)]
 mod sources_apart;
 #[cfg(test)]
 mod terminal;

@@ -132,13 +132,21 @@ fn in_words(kind: &str) -> String {
 fn schema() -> String {
     let mut text = String::from(
         "# The fields of scenario files\n\n\
-         Site, drill, lesson and local files are RON: fields in round brackets, lists in square ones, texts in quotes, `//` before a comment.\n\
+         Site, apparatus, drill, lesson and local files are RON: fields in round brackets, lists in square ones, texts in quotes, `//` before a comment.\n\
          Units stand in the names of fields or in their meaning.\n\
          A field that may be left out says what it is then; all others have to be there, and a misspelt one is refused.\n\
+         A generator, cord, transformer, transfer switch or battery of a site may say `like: \"name\"`: it then has all fields of that piece of the apparatus files which it doesn't give itself.\n\
          `GUIDE.md` shows how to write a drill from the beginning.\n",
     );
     let mut sections = sections();
-    let first = ["Site", "Drill", "Lesson", "LocalFacts"];
+    let first = [
+        "Site",
+        "Apparatus",
+        "Piece",
+        "Drill",
+        "Lesson",
+        "LocalFacts",
+    ];
     sections.sort_by_key(|s| {
         first
             .iter()

@@ -170,11 +170,11 @@ fn a_file_that_cannot_be_read_is_named() {
     assert_refused(&drill_in(folder.path(), "", &["check", "gone"]), &["gone"]);
 }
 
-/// A folder with a copy of one shipped drill and all sites, in which one text of one file is replaced.
+/// A folder with a copy of one shipped drill and all sites and their apparatus, in which one text of one file is replaced.
 fn changed(file: &str, from: &str, to: &str) -> tempfile::TempDir {
     let folder = tempfile::tempdir().unwrap();
     let shipped = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
-    for part in ["sites", "drills"] {
+    for part in ["apparatus", "sites", "drills"] {
         fs::create_dir(folder.path().join(part)).unwrap();
         for entry in fs::read_dir(shipped.join(part)).unwrap() {
             let path = entry.unwrap().path();

@@ -34,13 +34,16 @@ const LESSON: &str = r#"(
 
 const UNKNOWN: &str = "error-unknown-name";
 
-/// A folder with two drills, their sites, and this lesson.
+/// A folder with two drills, their sites with what those take up, and this lesson.
 fn folder(lesson: &str) -> tempfile::TempDir {
     let folder = tempfile::tempdir().unwrap();
     let own = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
     for file in [
         "sites/two-gables.ron",
         "sites/blue-door.ron",
+        "apparatus/cords.ron",
+        "apparatus/generators.ron",
+        "apparatus/line.ron",
         "drills/no-slide.ron",
         "drills/slide-and-close.ron",
     ] {
