@@ -92,6 +92,7 @@ pub fn told(rule: Rule) -> Told {
         Rule::LineFed
         | Rule::NoTransferEquipment
         | Rule::Collision
+        | Rule::SourcesMeet
         | Rule::Shock
         | Rule::Touch
         | Rule::NothingBonds
@@ -152,7 +153,6 @@ pub fn told(rule: Rule) -> Told {
         | Rule::NotBack
         | Rule::SaidFit
         | Rule::SaidWrong
-        | Rule::SourcesMeet
         | Rule::Unanswered => Told::Plainly,
     }
 }

@@ -16,6 +16,9 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     let Some(found) = moments.get(finding.moment) else {
         return Vec::new();
     };
+    if finding.evidence.contains(&("halved", Arg::Count(1))) {
+        return halved(drill, finding);
+    }
     let guard = tripped(found);
     let Some(moment) = busiest(drill, finding, guard) else {
         return of_guard(drill, found).into_iter().collect();
@@ -36,6 +39,22 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
         stages.extend(order(drill, moment, &ran));
     }
     stages
+}
+
+/// A machine that an adapter gives half of its volts: what it draws, and what that leaves it; no order of loads mends it.
+fn halved(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+    let site = drill.site();
+    let same = drill.trace().moments.iter().skip(finding.moment);
+    let same = same.take_while(|m| m.at == finding.at);
+    let drawn = same.flat_map(|moment| {
+        let all = site.appliances.iter().enumerate();
+        let halved = all.filter(|(_, a)| site.on_half_volts(&moment.positions, a));
+        halved.map(move |(index, _)| (moment, index))
+    });
+    let amps = |(moment, index): &(&Moment, usize)| moment.readings.appliance(*index).amps;
+    let most = drawn.max_by(|a, b| amps(a).total_cmp(&amps(b)));
+    let load = most.map(|(moment, index)| load(drill, moment, index));
+    load.into_iter().chain(gave_way(finding)).collect()
 }
 
 /// The breaker or fuse that opened in a moment, with its amps.
@@ -84,11 +103,11 @@ fn busiest<'a>(
         .or_else(|| before.clone().find(busy))
 }
 
-/// The loads that drew something, the largest first: behind a guard that opened, else all that the house's own source fed.
+/// The loads that drew something, the largest first: behind a guard that opened, else all that a source of the household fed, lent or its own.
 fn ran(drill: &Drill, moment: &Moment, guard: Option<(ControlId, f64)>) -> Vec<usize> {
     let site = drill.site();
     let readings = &moment.readings;
-    let own = |r: &ApplianceReading| r.fed.generator || r.fed.battery;
+    let own = |r: &ApplianceReading| r.fed.customer();
     let guard = guard
         .and_then(|(id, _)| site.control(id))
         .map(|c| c.name.as_str());

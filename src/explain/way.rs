@@ -103,14 +103,21 @@ fn supplies(rule: Rule) -> &'static [Supply] {
     ];
     const OF_THE_UTILITY: [Rule; 3] = [Rule::Collision, Rule::GroundsLeft, Rule::NotAsked];
     const OF_THE_SUN: [Rule; 2] = [Rule::SunOnGenerator, Rule::PushedBack];
-    if OF_THE_HOUSE.contains(&rule) {
-        &[Supply::Generator, Supply::Battery]
+    if rule == Rule::SourcesMeet {
+        &[Supply::Lent]
+    } else if OF_THE_HOUSE.contains(&rule) {
+        &[Supply::Generator, Supply::Battery, Supply::Lent]
     } else if OF_THE_UTILITY.contains(&rule) {
         &[Supply::Utility]
     } else if OF_THE_SUN.contains(&rule) {
         &[Supply::Sun]
     } else {
-        &[Supply::Generator, Supply::Battery, Supply::Utility]
+        &[
+            Supply::Generator,
+            Supply::Battery,
+            Supply::Lent,
+            Supply::Utility,
+        ]
     }
 }
 
@@ -138,9 +145,15 @@ fn makes_v(drill: &Drill, readings: &Readings, from: Supply) -> f64 {
         Supply::Generator => readings.generator.volts,
         Supply::Battery => readings.battery.volts,
         Supply::Sun => volts_at(readings, "solar-terminals"),
+        Supply::Lent => volts_at(readings, lent(drill)),
         // Behind the open head switch the utility stands at the line's own volts.
         Supply::Utility => drill.site().line.volts,
     }
+}
+
+/// The name of the cord that a neighbor lends, and of its end as a point.
+fn lent(drill: &Drill) -> &str {
+    drill.site().lent.as_ref().map_or("", |l| l.name.as_str())
 }
 
 /// The higher of the volts at a point: between its hots, or of one to neutral.
@@ -211,6 +224,10 @@ pub(super) fn source(drill: &Drill, readings: &Readings, from: Supply) -> Stage 
             Message::new("stage-sun")
                 .quantity("volts", volts, Unit::Volts)
                 .quantity("watts", readings.solar_w, Unit::Watts),
+        ),
+        Supply::Lent => (
+            lent(drill),
+            Message::new("stage-lent").quantity("volts", volts, Unit::Volts),
         ),
         Supply::Utility => (
             "feeder",
@@ -341,6 +358,12 @@ const HARMS: &[(Rule, &str, &str, &str)] = &[
     (Rule::LineFed, "crew", "stage-line-live", "volts"),
     (Rule::NoTransferEquipment, "main", "stage-handles", "volts"),
     (Rule::Collision, "generator", "stage-meet", "amps"),
+    (
+        Rule::SourcesMeet,
+        "generator",
+        "stage-sources-meet",
+        "volts",
+    ),
     (Rule::Shock, "crew", "stage-crew", "amps"),
     (Rule::Touch, "hand", "stage-hand", "body"),
     (Rule::NothingBonds, "generator", "stage-no-bond", "volts"),

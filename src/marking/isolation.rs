@@ -93,6 +93,7 @@ fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Findin
     .with("worst", Arg::Quantity(amps.high, Unit::Amps))
     .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
     .with("lasted", Arg::lasting(episode.length()))
+    .reaching("generator-outlet")
 }
 
 /// Whether the generator reaches the utility's side of the main.

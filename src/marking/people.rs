@@ -147,12 +147,14 @@ fn bare_volts(site: &Site, moment: &Moment) -> f64 {
     bare_contact(site, moment).map_or(0.0, |(_, volts)| volts)
 }
 
-/// The bare contact within reach with the highest volts: a blade that hangs free of a cord or strip that something feeds, a pin of an inlet without its cord.
+/// The bare contact within reach with the highest volts: a blade that hangs free of a cord or strip, a pin of an inlet without its cord.
 fn bare_contact(site: &Site, moment: &Moment) -> Option<(String, f64)> {
     let mut bare: Vec<String> = Vec::new();
     let mut covered = vec![false; site.inlets.len()];
     for cord in &site.cords {
-        let near_free = site.stands(&moment.positions, cord.near, "stowed");
+        if site.stands(&moment.positions, cord.near, "stowed") {
+            bare.push(format!("{}-near-end", cord.name));
+        }
         match cord.far {
             FarEnd::Blades(end, _) | FarEnd::Strip(end) => {
                 if site.stands(&moment.positions, end, "stowed") {
@@ -166,9 +168,6 @@ fn bare_contact(site: &Site, moment: &Moment) -> Option<(String, f64)> {
                 }
             }
             FarEnd::Connector => {}
-        }
-        if near_free {
-            bare.push(format!("{}-near-end", cord.name));
         }
     }
     let inlets = site.inlets.iter().zip(covered).filter(|(_, c)| !c);

@@ -225,7 +225,7 @@ impl Plant {
 
     /// The set of a neighbor: regulated while it stands alone, a fixed EMF while it is tied to the generator.
     fn hold_lent(&mut self, site: &Site, tied: bool) {
-        let (Some(source), Some(lent)) = (self.wiring.lent, &site.lent) else {
+        let (Some((source, _)), Some(lent)) = (self.wiring.lent, &site.lent) else {
             return;
         };
         let (ceiling, reactance) = if tied {
@@ -518,7 +518,7 @@ fn fed_at(solution: &Solution, wiring: &Wiring, node: NodeId) -> Fed {
         utility: set.contains(wiring.utility) || wiring.second.is_some_and(|s| set.contains(s)),
         generator: set.contains(wiring.generator),
         battery: wiring.battery.is_some_and(|(b, _)| set.contains(b)),
-        lent: wiring.lent.is_some_and(|l| set.contains(l)),
+        lent: wiring.lent.is_some_and(|(l, _)| set.contains(l)),
     }
 }
 

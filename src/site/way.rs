@@ -23,6 +23,8 @@ pub enum Supply {
     Battery,
     /// The sun on the roof.
     Sun,
+    /// The set of a neighbor who lends a cord.
+    Lent,
 }
 
 impl Supply {
@@ -33,6 +35,7 @@ impl Supply {
             Self::Generator => fed.generator,
             Self::Battery => fed.battery,
             Self::Sun => false,
+            Self::Lent => fed.lent,
         }
     }
 }
@@ -64,6 +67,7 @@ impl Plant {
             Supply::Generator => &wiring.generator_hots,
             Supply::Battery => wiring.battery.as_ref().map_or(&[][..], |(_, hots)| hots),
             Supply::Sun => sun.map_or(&[][..], |p| &p.hots),
+            Supply::Lent => wiring.lent.as_ref().map_or(&[][..], |(_, hot)| hot),
         };
         let end = wiring.points.iter().find(|p| p.name == to)?;
         let metered = |thing: &str| wiring.meters.iter().any(|m| m.thing == thing);

@@ -122,8 +122,8 @@ pub(super) struct Wiring {
     pub(super) second: Option<BranchId>,
     /// The battery's inverter and its hots.
     pub(super) battery: Option<(BranchId, [NodeId; 2])>,
-    /// The set of a neighbor who lends a cord.
-    pub(super) lent: Option<BranchId>,
+    /// The set of a neighbor who lends a cord, and its hot.
+    pub(super) lent: Option<(BranchId, [NodeId; 1])>,
     /// The solar inverter, as a load that may be negative.
     pub(super) solar: Option<BranchId>,
     /// What the battery takes from the side of the utility to charge.
@@ -182,11 +182,11 @@ pub(super) fn wire(site: &Site) -> Wiring {
     let solar = b.solar(&house);
     let receptacles = b.receptacles(set.out);
     let lent = b.lent();
-    let (cord_ends, cords) = b.cords(&receptacles, &house, lent.map(|(_, end)| end));
+    let (cord_ends, cords) = b.cords(&receptacles, &house, lent.map(|(.., end)| end));
     let (loads, load_nodes) = site
         .appliances
         .iter()
-        .map(|a| b.appliance(a, &house.outlets, &cord_ends, lent.map(|(_, end)| end)))
+        .map(|a| b.appliance(a, &house.outlets, &cord_ends, lent.map(|(.., end)| end)))
         .unzip();
     let (crew_node, crew_neutral) = poles
         .get(site.line.crew_pole)
@@ -211,7 +211,7 @@ pub(super) fn wire(site: &Site) -> Wiring {
         generator: set.branch,
         generator_hots: set.hots,
         battery: battery.map(|b| (b.branch, b.hots)),
-        lent: lent.map(|(source, _)| source),
+        lent: lent.map(|(source, hot, _)| (source, [hot])),
         solar,
         charger: b.charger,
         body,

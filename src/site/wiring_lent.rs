@@ -5,15 +5,15 @@
 
 use crate::apparatus::cord::RATED_C;
 use crate::apparatus::generator::Reactance;
-use crate::circuit::{BranchId, Port, SourceSpec};
+use crate::circuit::{BranchId, NodeId, Port, SourceSpec};
 use crate::units::Complex;
 
 use super::lent::LENT_V;
 use super::wiring::{Builder, End, LENT};
 
 impl Builder<'_> {
-    /// The set of a neighbor who lends a cord, and the end of that cord.
-    pub(super) fn lent(&mut self) -> Option<(BranchId, End)> {
+    /// The set of a neighbor who lends a cord, its hot, and the end of that cord.
+    pub(super) fn lent(&mut self) -> Option<(BranchId, NodeId, End)> {
         let lent = self.site.lent.as_ref()?;
         let (set, end) = (self.end([true, false]), self.end([true, false]));
         let (hot, out) = set.one.zip(end.one)?;
@@ -34,7 +34,7 @@ impl Builder<'_> {
         self.grounded_wire(set.ground, end.ground, wire);
         self.meter(&lent.name, vec![branch]);
         self.point(&lent.name, vec![out], end.neutral);
-        Some((source, end))
+        Some((source, hot, end))
     }
 
     /// An end as a plug meets it: to a plug for both hots an adapter gives the neutral in place of the second.

@@ -39,7 +39,7 @@ table! {
     LineFed: Way,
     NoTransferEquipment: Way,
     Collision: Way,
-    SourcesMeet: Plainly "the surge between two sets, told in the finding; the way through a lent cord is not walked",
+    SourcesMeet: Way,
     Shock: Way,
     Touch: Way,
     NothingBonds: Way,
@@ -147,13 +147,14 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
 }
 
 /// Stages that a way begins with.
-const SOURCES: [&str; 6] = [
+const SOURCES: [&str; 7] = [
     "stage-generator",
     "stage-generator-tied",
     "stage-generator-still",
     "stage-battery",
     "stage-sun",
     "stage-utility",
+    "stage-lent",
 ];
 /// Stages that tell of a load.
 const LOADS: [&str; 3] = ["stage-load", "stage-starting", "stage-stalled"];

@@ -85,5 +85,10 @@ stage-leave-through = Leave this off: { $name }. With it, { $amps } would go thr
 stage-leave-stands = Leave this off: { $name }. At { $share } of its volts a motor would not turn.
 stage-leave-starves = Leave this off: { $name }. With it, only { $share } of the volts would be left.
 stage-frame = The frame of the set hangs on its neutral and ground wires. They put { $volts } on it.
-stage-generator-tied = The generator stands at { $volts }, tied to the utility.
+stage-generator-tied = The generator stands at { $volts }, tied to another source.
 stage-two-bonds = The device finds neutral and ground joined on both its sides. It opens in { $took }.
+stage-lent = The neighbor's generator gives { $volts } at the end of the cord they lend.
+stage-sources-meet = { $met ->
+    [one] Here it meets your generator, { $angle } apart. { $amps } surge between the two.
+   *[other] It ends at the outlets of your generator. They stand at { $volts }.
+}

@@ -85,5 +85,10 @@ stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } 
 stage-leave-stands = Deje esto apagado: { $name }. Con { $share } de su voltaje un motor no giraría.
 stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo { $share } del voltaje.
 stage-frame = La carcasa del generador cuelga de sus cables de neutro y de tierra. Ellos le ponen { $volts }.
-stage-generator-tied = El generador está a { $volts }, unido a la compañía.
+stage-generator-tied = El generador está a { $volts }, unido a otra fuente.
 stage-two-bonds = El dispositivo encuentra el neutro y la tierra unidos a sus dos lados. Abre en { $took }.
+stage-lent = El generador del vecino da { $volts } en la punta del cable que presta.
+stage-sources-meet = { $met ->
+    [one] Aquí se junta con su generador, con { $angle } de diferencia. Entre los dos pasa un golpe de { $amps }.
+   *[other] Termina en las tomas de su generador. Llegan a { $volts }.
+}
