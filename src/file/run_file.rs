@@ -9,12 +9,13 @@
 //! digest 6f0c…
 //! seed 1
 //! practice coached
+//! day 2026-11-26
 //! @0:48.000 set generator-place yard
 //! happened I turned the main off late.
 //! end 41:07.250
 //! ```
 //!
-//! `practice` says how it was practised; a list of actions leaves it out.
+//! `day` is that on which it was played, `practice` says how it was practised; a list of actions leaves both out.
 //! `happened` and `felt` hold the learner's own words, a line each, and may be left out.
 //! The end line is how a file that was cut short is told from a whole one.
 
@@ -26,6 +27,7 @@ use crate::drill::{
 };
 use crate::scenario::Scenario;
 use crate::scenario::variation;
+use crate::units::Day;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source, nearest};
@@ -36,6 +38,8 @@ pub const RUN_VERSION: u32 = 1;
 
 const MAGIC: &str = "outage-drill run ";
 const PRACTICE: &str = "practice ";
+/// How the line with the day begins.
+const DAY: &str = "day ";
 
 /// Reads an action file; every line that isn't understood is reported.
 ///
@@ -69,6 +73,7 @@ pub fn write_run(run: &Run, scenario: &Scenario) -> String {
     ];
     let practice = run.beside.practice;
     lines.extend(practice.map(|p| format!("{PRACTICE}{}", p.name())));
+    lines.extend(run.beside.day.map(|day| format!("{DAY}{day}")));
     for timed in &run.actions {
         let action = write_action(&scenario.site, &timed.action);
         lines.push(format!("@{} {action}", timed.at));
@@ -84,6 +89,18 @@ pub fn write_run(run: &Run, scenario: &Scenario) -> String {
 /// The lines that hold the learner's own words: how each begins, and the text.
 fn own_words(beside: &Beside) -> [(&'static str, &String); 2] {
     [("happened ", &beside.happened), ("felt ", &beside.felt)]
+}
+
+/// Takes a line that is kept beside a run; says whether it was one.
+fn take_beside(beside: &mut Beside, line: &str) -> bool {
+    take_own_words(beside, line) || take_practice(beside, line) || take_day(beside, line)
+}
+
+/// Takes the line with the day; says whether it was one.
+fn take_day(beside: &mut Beside, line: &str) -> bool {
+    let day = line.strip_prefix(DAY).and_then(|d| Day::parse(d.trim()));
+    beside.day = day.or(beside.day);
+    day.is_some()
 }
 
 /// Takes a line with the learner's own words; says whether it was one.
@@ -164,8 +181,7 @@ fn read_body<'a>(
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
-        let beside = &mut run.beside;
-        if !ended && (take_own_words(beside, text) || take_practice(beside, text)) {
+        if !ended && take_beside(&mut run.beside, text) {
             continue;
         }
         let end = text

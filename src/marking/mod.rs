@@ -17,6 +17,7 @@ mod isolation;
 mod line;
 mod load;
 mod motors;
+mod objective;
 mod order;
 mod people;
 mod protection;
@@ -24,6 +25,7 @@ mod restoration;
 mod second_source;
 mod service;
 mod skill;
+mod spacing;
 mod touch;
 mod two_plugs;
 mod wet_panel;
@@ -35,6 +37,8 @@ use crate::site::Site;
 
 pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
 pub use finding::{Finding, Rule};
+pub use objective::Objective;
+pub use spacing::{Memory, WANTED};
 
 /// What a run comes to.
 #[derive(Debug, Clone, PartialEq)]

@@ -8,6 +8,7 @@ mod ask;
 mod ask_view;
 mod close;
 mod command;
+mod compare;
 mod conductors;
 mod cords;
 mod debrief;
@@ -21,6 +22,7 @@ mod log;
 mod log_indoors;
 mod log_line;
 mod log_machine;
+mod mastery;
 mod next;
 mod practise;
 mod prove;
@@ -43,12 +45,14 @@ use crate::file::{Diagnostic, Library, write_run};
 use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
 use crate::scenario::course::Way;
-use crate::units::DrillTime;
+use crate::units::{Day, DrillTime};
 use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
 pub use crate::drill::parse_clock;
 pub use crate::file::Watched;
 pub use command::{Command, Notice, Practice};
+pub use compare::compare;
+pub use mastery::{MasteryRead, Shown};
 pub use practise::{Played, play, remark, replay};
 pub use prove::{ProofRead, PropertyRead, Prover, proof_digest};
 pub use read::{GeneratorRead, PointRead, SiteRead, ThingRead, read};
@@ -74,6 +78,8 @@ pub struct Session {
     next_seed: u64,
     /// Whether the front end can ask for predictions; a drill never holds for them otherwise.
     asks: bool,
+    /// The day, where the front end knows it.
+    today: Option<Day>,
     /// What was foretold in all drills of this session.
     forecasts: Vec<Forecast>,
     /// What is wrong with the scenarios since they were last sound, while an author writes.
@@ -95,6 +101,8 @@ struct Open {
     verdict: Option<Verdict>,
     /// How often the learner went back.
     rewound: u32,
+    /// The branch that was left when the learner went back.
+    left: Option<Box<Self>>,
     /// What is kept beside the run.
     beside: Beside,
     /// The page of the debrief that is open.
@@ -130,6 +138,7 @@ impl Session {
             revision: 0,
             next_seed: 2,
             asks: false,
+            today: None,
             forecasts: Vec::new(),
             faults: Vec::new(),
             passed: Vec::new(),
@@ -145,6 +154,15 @@ impl Session {
     /// The words of the trade in a text that is shown, each where it first stands, with its meaning and source.
     pub fn terms(&self, text: &str) -> Vec<FoundTerm> {
         self.words.terms_in(text)
+    }
+
+    /// This session on a day, which is kept with its runs.
+    #[must_use]
+    pub fn on(self, today: Day) -> Self {
+        Self {
+            today: Some(today),
+            ..self
+        }
     }
 
     /// Carries out a command.
@@ -265,7 +283,9 @@ impl Session {
                     held: Vec::new(),
                     verdict: None,
                     rewound: 0,
+                    left: None,
                     beside: Beside {
+                        day: self.today,
                         practice: Some(practice),
                         ..Beside::default()
                     },

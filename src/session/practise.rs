@@ -82,6 +82,7 @@ pub fn replay(
         held: Vec::new(),
         verdict: None,
         rewound: 0,
+        left: None,
         beside,
         phase: Phase::default(),
         asking: Asking::default(),

@@ -2,7 +2,7 @@
 //!
 //! A run is a seed and timed actions, so going back is playing it again with fewer of them: what was before comes out the same, to the bit.
 //! A drill that is open as a test can't be rewound until it is over; then it goes on with explanations.
-//! The branch that is left is not kept.
+//! The branch that is left is kept for comparison: the last one that was over, or else the last.
 
 use crate::drill::{Action, Beside};
 use crate::units::DrillTime;
@@ -43,6 +43,14 @@ impl Session {
                 return vec![Notice::Unknown(self.words.say(&message))];
             }
         };
+        // What was tried since is left for good once a branch that was over is kept.
+        let whole = |o: &Open| o.verdict.is_some();
+        if whole(open) || !open.left.as_deref().is_some_and(whole) {
+            open.left = Some(Box::new(Open {
+                left: None,
+                ..open.clone()
+            }));
+        }
         open.told.retain(|(_, told)| *told <= drill.now());
         open.held.clear();
         open.verdict = None;
@@ -51,6 +59,7 @@ impl Session {
         }
         open.phase = Phase::default();
         open.beside = Beside {
+            day: open.beside.day,
             practice: Some(open.practice),
             ..Beside::default()
         };

@@ -107,7 +107,7 @@ impl Session {
         }
     }
 
-    fn people(&self, open: &Open) -> Vec<PersonView> {
+    pub(super) fn people(&self, open: &Open) -> Vec<PersonView> {
         let drill = &open.drill;
         let site = drill.site();
         let conditions = drill.conditions();

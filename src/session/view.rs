@@ -13,8 +13,8 @@ mod shelf;
 
 pub use asked::{AnswerView, AskedView, BarView, CalibrationView, PredictionLine, RevealView};
 pub use debrief::{
-    CriterionView, DebriefView, FindingView, NextView, PHASES, PageView, Phase, PinView,
-    SeriesView, StoodView, TrackView,
+    CompareView, CriterionView, DebriefView, DifferView, FindingView, NextView, PHASES, PageView,
+    Phase, PinView, SeriesView, StoodView, TrackView,
 };
 pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,

@@ -63,6 +63,19 @@ pub(super) enum Ask {
     ///
     /// What you say on the first two pages is kept in the run's file and isn't marked.
     Debrief(Debrief),
+    /// Says what a learner has shown unaided, how much of it is left, and what to practice when.
+    ///
+    /// Saved runs count that were played as a test, without going back, on a known day.
+    Mastery(Mastery),
+    /// Compares two saved runs of one drill: how things stand at the end, what became of whom, and what was found.
+    Compare {
+        /// Run file: as it was.
+        #[arg(value_name = "WAS")]
+        was: PathBuf,
+        /// Run file: as it was tried otherwise.
+        #[arg(value_name = "TRIED")]
+        tried: PathBuf,
+    },
     /// Reads scenario files, reports every fault, and proves what holds of each drill.
     Check(Check),
     /// Shows the readings of a site with its controls in given positions.
@@ -187,6 +200,9 @@ pub(super) struct Play {
     /// Writes the run to a file, to be marked again later.
     #[arg(long, value_name = "FILE")]
     pub(super) save: Option<PathBuf>,
+    /// The day, as 2026-03-01, to be kept with the run.
+    #[arg(long, value_name = "DATE", conflicts_with = "actions")]
+    pub(super) on: Option<String>,
 }
 
 /// Which saved runs to mark, and how they are told.
@@ -198,6 +214,26 @@ pub(super) struct Mark {
     /// Prints a roster, and writes it to a file as comma-separated values.
     #[arg(long, value_name = "FILE", conflicts_with = "json")]
     pub(super) roster: Option<PathBuf>,
+    /// Prints one JSON document instead of text.
+    #[arg(long)]
+    pub(super) json: bool,
+}
+
+/// Whose mastery, and when.
+#[derive(Debug, Args)]
+pub(super) struct Mastery {
+    /// Folder of run files.
+    #[arg(value_name = "FOLDER")]
+    pub(super) folder: PathBuf,
+    /// The learner, whose files are called by this name, or by it with a dash and a number or a day: ana.run, ana-2.run.
+    #[arg(long, value_name = "NAME")]
+    pub(super) learner: String,
+    /// The day to tell it for, as 2026-03-01; that of the last run that counts if left out.
+    #[arg(long, value_name = "DATE")]
+    pub(super) today: Option<String>,
+    /// The day on which a season starts that the learner has to be ready for.
+    #[arg(long, value_name = "DATE")]
+    pub(super) season: Option<String>,
     /// Prints one JSON document instead of text.
     #[arg(long)]
     pub(super) json: bool,

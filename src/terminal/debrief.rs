@@ -1,6 +1,7 @@
 //! The debrief as text: one page after another, the learner's own words first and the verdict last.
 //!
 //! A line on the first two pages is kept; on any page an empty line goes on and `back` goes back.
+//! On the page of findings a number goes back to before that finding, to try it another way, and `compare` tells what came of it.
 //! Where the input ends, the pages that are left follow each other.
 //!
 //! - `--json`: what `mark` gives for a run, and `pages` (`phase`, `title`, `said`), `stood` (`label`, `start`, `end`), `pins` (`second`, `finding`), `next` (`skill`, `title`, `because`, `drill`), `series` (`name`, `label`, `unit`, `limit`, `points` as pairs of second and value; between two points a value runs straight).
@@ -13,8 +14,8 @@ use serde_json::Value;
 use serde_json::json;
 
 use crate::file::{Library, Source};
-use crate::session::view::{DebriefView, Phase, SeriesView};
-use crate::session::{Command, Practice, Session, replay};
+use crate::session::view::{CompareView, DebriefView, DifferView, Phase, SeriesView};
+use crate::session::{Command, Notice, Practice, Rewind, Session, compare, replay};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Words};
 
@@ -95,6 +96,16 @@ pub(super) fn walk(session: &mut Session, lines: &mut Lines<'_>, output: &mut Ou
         output.blank();
         match line.as_deref() {
             Some("back") => session.apply(Command::Back),
+            Some("compare") => {
+                compared(session, output);
+                continue;
+            }
+            Some(number) if view.phase == Phase::Why && !number.is_empty() => {
+                if go_back(session, number, output) {
+                    return false;
+                }
+                continue;
+            }
             None | Some("") => session.apply(Command::Onward),
             Some(words) => {
                 session.apply(Command::Reflect(words.to_owned()));
@@ -102,6 +113,92 @@ pub(super) fn walk(session: &mut Session, lines: &mut Lines<'_>, output: &mut Ou
             }
         };
     }
+}
+
+/// Goes back to before a finding, by its number; says whether it did.
+fn go_back(session: &mut Session, number: &str, output: &mut Output<'_>) -> bool {
+    let findings = session.verdict().map_or(0, |v| v.findings.len());
+    let index = number.parse().ok().and_then(|n: usize| n.checked_sub(1));
+    let Some(index) = index.filter(|i| *i < findings) else {
+        output.say_error(&Message::new("terminal-debrief-no-number"));
+        return false;
+    };
+    for notice in session.apply(Command::Rewind(Rewind::Finding(index))) {
+        if let Notice::Done(text) | Notice::Unknown(text) = notice {
+            output.line(&text);
+        }
+    }
+    session.verdict().is_none()
+}
+
+/// Tells what the branch that is open leaves otherwise than the one that was left.
+pub(super) fn compared(session: &Session, output: &mut Output<'_>) {
+    match session.compare() {
+        Some(view) => {
+            let lines = apart(&output.words, &view);
+            output.lines(&lines);
+        }
+        None => output.say_error(&Message::new("terminal-compare-nothing")),
+    }
+}
+
+/// Compares two saved runs; the status to end with.
+pub(super) fn compare_files(
+    was: &Path,
+    tried: &Path,
+    library: &Library,
+    output: &mut Output<'_>,
+) -> u8 {
+    let texts = super::text_of(was).and_then(|w| Ok((w, super::text_of(tried)?)));
+    let (first, second) = match texts {
+        Ok(texts) => texts,
+        Err(wrong) => return faults::print_and_stop(&[*wrong], output),
+    };
+    let names = [was, tried].map(|path| path.display().to_string());
+    let source = |file, text| Source { file, text };
+    let both = (source(&names[0], &first), source(&names[1], &second));
+    match compare(library, output.words.tag(), both.0, both.1) {
+        Ok(view) => {
+            let lines = apart(&output.words, &view);
+            output.lines(&lines);
+            DONE
+        }
+        Err(wrong) => faults::print_and_stop(&wrong, output),
+    }
+}
+
+fn apart(words: &Words, view: &CompareView) -> Vec<String> {
+    let head = Message::new("terminal-compare")
+        .with("was", Arg::Verbatim(view.was.clone()))
+        .with("tried", Arg::Verbatim(view.tried.clone()));
+    let differ = |rows: &[DifferView]| {
+        let row = |d: &DifferView| {
+            let text = Message::new("terminal-compare-row")
+                .with("label", Arg::Verbatim(d.label.clone()))
+                .with("was", Arg::Verbatim(d.was.clone()))
+                .with("tried", Arg::Verbatim(d.tried.clone()));
+            words.say(&text)
+        };
+        rows.iter().map(row).collect::<Vec<_>>()
+    };
+    let parts = [
+        ("terminal-compare-people", differ(&view.people)),
+        ("terminal-compare-gone", view.gone.clone()),
+        ("terminal-compare-come", view.come.clone()),
+        ("terminal-compare-positions", differ(&view.positions)),
+        ("terminal-compare-volts", differ(&view.volts)),
+    ];
+    let mut lines = vec![words.say(&head)];
+    for (id, rows) in parts {
+        let rows = if rows.is_empty() {
+            vec![words.say_id("terminal-compare-none")]
+        } else {
+            rows
+        };
+        lines.push(words.say_id(id));
+        lines.extend(rows.into_iter().map(|row| format!("  {row}")));
+    }
+    lines
 }
 
 /// The page that is open.
@@ -132,6 +229,9 @@ fn page(words: &Words, view: &DebriefView) -> Vec<String> {
         Phase::Felt => {}
         Phase::Why => {
             lines.extend(report::findings(words, view));
+            if !view.findings.is_empty() {
+                lines.extend([String::new(), words.say_id("terminal-debrief-what-if")]);
+            }
             lines.extend([String::new(), words.say_id("terminal-debrief-curves")]);
             lines.extend(view.series.iter().map(|s| format!("  {}", peak(words, s))));
         }

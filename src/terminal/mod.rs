@@ -14,6 +14,7 @@ mod glossary;
 mod learners;
 mod lesson;
 mod list;
+mod mastery;
 mod mistakes;
 mod output;
 mod play;
@@ -39,6 +40,7 @@ use clap::Parser as _;
 
 use crate::file::{Diagnostic, Library, LocalFacts, Source};
 use crate::session::Session;
+use crate::units::Day;
 use crate::words;
 use crate::words::{Arg, Message, Words};
 
@@ -187,6 +189,8 @@ fn report(
         Ask::Variations { name } => variations::run(name, &library, output),
         Ask::Play(ask) => play::run(ask, library, typed, input, output),
         Ask::Mark(ask) => roster::mark(ask, &library, output),
+        Ask::Mastery(ask) => mastery::run(ask, &library, output),
+        Ask::Compare { was, tried } => debrief::compare_files(was, tried, &library, output),
         Ask::Debrief(ask) => debrief::run(ask, &library, typed, input, output),
         Ask::Check(ask) => check::run(ask, output),
         Ask::Read { site, sets, json } => reports::site(site, sets, *json, &library, output),
@@ -220,6 +224,17 @@ fn text_of(path: &Path) -> Result<String, Box<Diagnostic>> {
     fs::read(path)
         .map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
         .map_err(|error| Box::new(unreadable(path, &error)))
+}
+
+/// A day as it is typed.
+///
+/// # Errors
+/// That it is none.
+fn day(text: Option<&str>) -> Result<Option<Day>, Message> {
+    let none =
+        |text: &str| Message::new("terminal-no-day").with("text", Arg::Verbatim(text.to_owned()));
+    text.map(|text| Day::parse(text).ok_or_else(|| none(text)))
+        .transpose()
 }
 
 /// Says that a file can't be written.

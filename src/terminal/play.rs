@@ -1,6 +1,6 @@
 //! A drill as text: typed line by line, or played from a file of actions.
 //!
-//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `what TERM`, `rewind`, `hint`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
+//! Besides the actions of the drill, a learner may type `help`, `status`, `at PLACE`, `log`, `what TERM`, `rewind`, `compare`, `hint`, `predict`, `counts`, `skip`, `finish`, `another` and `quit`.
 //! Typed by hand a drill holds for its predictions; played from a file it never stops.
 //! Where the input ends, the drill is finished and marked, as at the end of a file of actions; a run that is left by `quit` is not marked and counts as not passed.
 //! While a run is to be saved, its file is written after every line, so that a machine that stops loses nothing already done.
@@ -30,13 +30,14 @@ const GRAMMAR: [&str; 9] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 12] = [
+const OWN: [&str; 13] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
     "terminal-help-what",
     "terminal-help-rewind",
+    "terminal-help-compare",
     "terminal-help-hint",
     "terminal-help-predict",
     "terminal-help-counts",
@@ -53,10 +54,19 @@ pub(super) fn run(
     input: &mut dyn BufRead,
     output: &mut Output<'_>,
 ) -> u8 {
-    match &ask.actions {
-        Some(file) => from_file(ask, file, &library, output),
-        None => by_hand(ask, library, Lines { input, typed }, output),
+    if let Some(file) = &ask.actions {
+        return from_file(ask, file, &library, output);
     }
+    let session = Session::new(library, output.words.tag()).asking();
+    let session = match super::day(ask.on.as_deref()) {
+        Ok(Some(day)) => session.on(day),
+        Ok(None) => session,
+        Err(wrong) => {
+            output.say_error(&wrong);
+            return BAD_INPUT;
+        }
+    };
+    by_hand(ask, session, Lines { input, typed }, output)
 }
 
 fn from_file(ask: &Play, file: &Path, library: &Library, output: &mut Output<'_>) -> u8 {
@@ -100,8 +110,8 @@ pub(super) fn unknown_drill(name: &str, library: &Library, output: &mut Output<'
     BAD_INPUT
 }
 
-fn by_hand(ask: &Play, library: Library, mut lines: Lines<'_>, output: &mut Output<'_>) -> u8 {
-    let seed = match seed(ask, &library, output) {
+fn by_hand(ask: &Play, mut session: Session, mut lines: Lines<'_>, output: &mut Output<'_>) -> u8 {
+    let seed = match seed(ask, session.library(), output) {
         Ok(seed) => seed,
         Err(status) => return status,
     };
@@ -110,7 +120,6 @@ fn by_hand(ask: &Play, library: Library, mut lines: Lines<'_>, output: &mut Outp
         (false, true) => Practice::Guided,
         (false, false) => Practice::Coached,
     };
-    let mut session = Session::new(library, output.words.tag()).asking();
     let command = Command::Open {
         drill: ask.name.clone(),
         practice,
@@ -240,6 +249,7 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
             let lines = glossary::meaning(&output.words, &term.join(" "));
             return output.lines(&lines);
         }
+        ["compare"] => return debrief::compared(session, output),
         ["at", place] => return at(session, place, output),
         ["at"] => return at(session, "", output),
         ["rewind"] => Command::Rewind(Rewind::Mistake),

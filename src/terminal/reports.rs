@@ -13,7 +13,7 @@ use serde_json::json;
 
 use crate::file::{Diagnostic, Library, Source};
 use crate::session::view::{DebriefView, StageView};
-use crate::session::{SiteRead, read, replay};
+use crate::session::{Played, SiteRead, read, replay};
 use crate::words::audit;
 use crate::words::{Arg, Message};
 
@@ -71,9 +71,19 @@ fn verdict(
     library: &Library,
     language: &str,
 ) -> Result<DebriefView, Vec<Diagnostic>> {
-    let text = super::text_of(path).map_err(|wrong| vec![*wrong])?;
-    let played = replay(library, language, Source { file, text: &text })?;
+    let played = replayed(path, file, library, language)?;
     Ok(played.session.debrief().unwrap_or_default())
+}
+
+/// A saved run, played out again and marked.
+pub(super) fn replayed(
+    path: &Path,
+    file: &str,
+    library: &Library,
+    language: &str,
+) -> Result<Played, Vec<Diagnostic>> {
+    let text = super::text_of(path).map_err(|wrong| vec![*wrong])?;
+    replay(library, language, Source { file, text: &text })
 }
 
 /// The readings of a site.

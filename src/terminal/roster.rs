@@ -48,7 +48,7 @@ struct Marked {
 ///
 /// # Errors
 /// What can't be listed.
-fn files(paths: &[PathBuf]) -> Result<Vec<PathBuf>, Box<Diagnostic>> {
+pub(super) fn files(paths: &[PathBuf]) -> Result<Vec<PathBuf>, Box<Diagnostic>> {
     let mut all = Vec::new();
     for path in paths {
         if path.is_dir() {
@@ -193,7 +193,7 @@ fn cells(file: &Path, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
 }
 
 /// What a learner is called: the file's name without its ending.
-fn learner(file: &Path) -> String {
+pub(super) fn learner(file: &Path) -> String {
     let name = file.file_stem().unwrap_or_default();
     name.to_string_lossy().into_owned()
 }

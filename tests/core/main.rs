@@ -29,6 +29,8 @@ mod circuit_sources;
 #[cfg(test)]
 mod circuit_split_phase;
 #[cfg(test)]
+mod compare;
+#[cfg(test)]
 mod cords;
 #[cfg(test)]
 mod coverage;
@@ -60,6 +62,8 @@ mod line_work;
 mod lists;
 #[cfg(test)]
 mod machines;
+#[cfg(test)]
+mod mastery;
 #[cfg(test)]
 mod mixed_faults;
 #[cfg(test)]

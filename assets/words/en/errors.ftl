@@ -89,3 +89,4 @@ error-number-bounds = This number is too large or too small here.
 error-expected-text = A text between quotes has to stand here.
 error-expected-true-false = Here has to stand true or false.
 error-expected-list = A list in square brackets has to stand here.
+error-run-other = This run is of another drill, or of another number of it. Compare two runs of the same one.

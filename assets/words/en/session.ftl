@@ -317,3 +317,8 @@ session-faults = { $count ->
     [one] The scenario files have a fault. Until it is mended you see them as they last were sound.
    *[other] The scenario files have { $count } faults. Until they are mended you see them as they last were sound.
 }
+
+# What became of an appliance.
+compare-unharmed = unharmed
+compare-lost = what it keeps is lost
+mastery-switch = { $way }. { $direction }

@@ -285,3 +285,37 @@ terminal-debrief-peak = { $label }: { $value } at most, at { $clock }.
 terminal-debrief-peak-limit = { $label }: { $value } at most, at { $clock }. For comparison, { $what }: { $limit }.
 # $skill is what to practice, $title and $drill the drill that trains it.
 terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).
+
+# Two branches of a drill side by side. $was and $tried are clocks, or how something stands.
+terminal-compare = As it was, to { $was }, beside as it was tried, to { $tried }:
+terminal-compare-row = { $label }. Before: { $was }. Now: { $tried }.
+terminal-compare-people = What became of people and things:
+terminal-compare-gone = Found then, and not any more:
+terminal-compare-come = Found now, and not then:
+terminal-compare-positions = What stands otherwise at the end:
+terminal-compare-volts = Volts at the end:
+terminal-compare-none = nothing
+terminal-compare-nothing = There is nothing to compare yet. Go back with “rewind” and try another way first.
+terminal-debrief-what-if = What if? Type the number of a finding to go back to before it and try another way.
+terminal-debrief-no-number = No finding has this number. Type a number from the list, “compare”, or nothing to go on.
+terminal-help-compare = compare tells what comes out otherwise than before you went back.
+
+# What a learner has shown unaided. Days are written as 2026-03-01.
+mastery-head = { $learner }, on { $today }: { $runs ->
+    [one] one run counts.
+   *[other] { $runs } runs count.
+}
+mastery-no-run = No run of { $learner } counts here. Only tests on a known day count, without going back. With “--today 2026-03-01” you see where to start.
+mastery-left-out = { $runs ->
+    [one] One run does not count. Only tests on a known day count, without going back.
+   *[other] { $runs } runs do not count. Only tests on a known day count, without going back.
+}
+mastery-never = Not tried unaided yet.
+mastery-tries = Shown { $passes }, missed { $fails }, last on { $last }. Recall now: { $recall }.
+mastery-due = The next refresher is due on { $day }.
+mastery-due-now = A refresher is due now.
+mastery-season = For the season, practice on { $day }.
+mastery-drill = A drill for it: { $drill }.
+mastery-how = Recall halves with each half-life. A pass doubles the half-life, a fail halves it. These figures are common practice and fitted to nobody.
+terminal-no-day = “{ $text }” is no day of the calendar. Write one like 2026-03-01.
+terminal-season-past = The season { $season } is before { $today }. Give a day that is still to come.

@@ -87,3 +87,4 @@ error-number-bounds = Este número es demasiado grande o demasiado pequeño aqu�
 error-expected-text = Aquí tiene que haber un texto entre comillas.
 error-expected-true-false = Aquí tiene que decir true o false.
 error-expected-list = Aquí tiene que haber una lista entre corchetes.
+error-run-other = Esta ejecución es de otro simulacro, o de otro número de él. Compare dos ejecuciones del mismo.

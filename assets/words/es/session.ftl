@@ -317,3 +317,8 @@ session-faults = { $count ->
     [one] Los archivos de escenarios tienen una falta. Hasta que se corrija los ve como estaban cuando eran correctos.
    *[other] Los archivos de escenarios tienen { $count } faltas. Hasta que se corrijan los ve como estaban cuando eran correctos.
 }
+
+# Lo que pasó con un aparato.
+compare-unharmed = sin daño
+compare-lost = se perdió lo que guarda
+mastery-switch = { $way }. { $direction }

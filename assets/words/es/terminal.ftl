@@ -268,3 +268,37 @@ terminal-debrief-peak = { $label }: a lo más { $value }, a los { $clock }.
 terminal-debrief-peak-limit = { $label }: a lo más { $value }, a los { $clock }. Para comparar, { $what }: { $limit }.
 # $skill es lo que se practica, $title y $drill el simulacro que lo enseña.
 terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).
+
+# Dos ramas de un simulacro, una al lado de la otra. $was y $tried son horas, o cómo está algo.
+terminal-compare = Como fue, hasta { $was }, al lado de como se intentó, hasta { $tried }:
+terminal-compare-row = { $label }. Antes: { $was }. Ahora: { $tried }.
+terminal-compare-people = Lo que pasó con la gente y las cosas:
+terminal-compare-gone = Encontrado antes, y ya no:
+terminal-compare-come = Encontrado ahora, y antes no:
+terminal-compare-positions = Lo que al final está distinto:
+terminal-compare-volts = Voltios al final:
+terminal-compare-none = nada
+terminal-compare-nothing = Todavía no hay nada que comparar. Primero vuelva atrás con “rewind” e intente otra manera.
+terminal-debrief-what-if = ¿Y si…? Escriba el número de un hallazgo para volver a antes de él e intentar otra manera.
+terminal-debrief-no-number = Ningún hallazgo tiene ese número. Escriba un número de la lista, “compare”, o nada para seguir.
+terminal-help-compare = compare dice qué sale distinto de antes de volver atrás.
+
+# Lo que alguien ha mostrado sin ayuda. Los días se escriben como 2026-03-01.
+mastery-head = { $learner }, el { $today }: { $runs ->
+    [one] cuenta una ejecución.
+   *[other] cuentan { $runs } ejecuciones.
+}
+mastery-no-run = Aquí no cuenta ninguna ejecución de { $learner }. Solo cuentan las pruebas de un día conocido, sin volver atrás. Con “--today 2026-03-01” ve por dónde empezar.
+mastery-left-out = { $runs ->
+    [one] Una ejecución no cuenta. Solo cuentan las pruebas de un día conocido, sin volver atrás.
+   *[other] { $runs } ejecuciones no cuentan. Solo cuentan las pruebas de un día conocido, sin volver atrás.
+}
+mastery-never = Todavía no se intentó sin ayuda.
+mastery-tries = Mostrado { $passes }, fallado { $fails }, la última vez el { $last }. Recuerdo ahora: { $recall }.
+mastery-due = El próximo repaso toca el { $day }.
+mastery-due-now = Toca repasar ahora.
+mastery-season = Para la temporada, practique el { $day }.
+mastery-drill = Un simulacro para esto: { $drill }.
+mastery-how = El recuerdo baja a la mitad con cada vida media. Un acierto duplica la vida media, un fallo la parte en dos. Son cifras de uso común, no ajustadas a nadie.
+terminal-no-day = “{ $text }” no es un día del calendario. Escriba uno como 2026-03-01.
+terminal-season-past = La temporada { $season } es antes de { $today }. Dé un día que todavía no haya pasado.

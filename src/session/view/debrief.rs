@@ -165,6 +165,43 @@ pub struct NextView {
     pub drill_title: String,
 }
 
+/// Something that two branches of a drill leave otherwise.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct DifferView {
+    /// What.
+    pub label: String,
+    /// As it was.
+    pub was: String,
+    /// As it was tried otherwise.
+    pub tried: String,
+}
+
+impl DifferView {
+    /// Whether it does differ.
+    pub fn differs(&self) -> bool {
+        self.was != self.tried
+    }
+}
+
+/// Two branches of a drill side by side; only what differs is named.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct CompareView {
+    /// The clock at the end of the branch that was left.
+    pub was: String,
+    /// The clock at the end of the one that was tried.
+    pub tried: String,
+    /// How controls stand.
+    pub positions: Vec<DifferView>,
+    /// Volts at the legs, the outlets and the line.
+    pub volts: Vec<DifferView>,
+    /// What became of people and things.
+    pub people: Vec<DifferView>,
+    /// Findings that only the branch that was left has.
+    pub gone: Vec<String>,
+    /// Findings that only the other has.
+    pub come: Vec<String>,
+}
+
 /// The debrief.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct DebriefView {
