@@ -5,7 +5,7 @@
 //! Where a bound doesn't suffice nothing is proved: runs are marked by what they do, and the second judge of the tests looks at samples.
 
 use crate::scenario::Scenario;
-use crate::site::Work;
+use crate::site::{Site, Work};
 
 use super::Standing;
 
@@ -66,9 +66,16 @@ fn fuel(scenario: &Scenario) -> Standing {
     }
 }
 
-/// Whether the set carries everything in the house at once, the largest motor starting.
 fn overload(scenario: &Scenario) -> Standing {
-    let site = &scenario.site;
+    if carries(&scenario.site) {
+        Standing::Proved
+    } else {
+        Standing::NotCovered("proof-overload")
+    }
+}
+
+/// Whether the set carries everything in the house at once, the largest motor starting.
+pub(super) fn carries(site: &Site) -> bool {
     let running = site.appliances.iter().map(|a| match &a.work {
         Work::Motor(motor) => motor.running_va().re,
         Work::Resistive { watts } | Work::Electronic { watts, .. } => *watts,
@@ -78,11 +85,7 @@ fn overload(scenario: &Scenario) -> Standing {
         Work::Resistive { .. } | Work::Electronic { .. } => None,
     });
     let asked_w = running.sum::<f64>() + starting.fold(0.0, f64::max);
-    if asked_w <= site.generator.spec.rated_w {
-        Standing::Proved
-    } else {
-        Standing::NotCovered("proof-overload")
-    }
+    asked_w <= site.generator.spec.rated_w
 }
 
 /// No bound is drawn for gas: a share of it is drawn in from anywhere outdoors. What differs is whether the engine can be run where it gathers.

@@ -25,6 +25,7 @@ mod table;
 mod topic;
 mod walk;
 mod walk_goal;
+mod walk_standby;
 mod way;
 
 use std::collections::BTreeSet;
@@ -57,7 +58,7 @@ use search::{reaches, search};
 use space::Space;
 
 /// The version of what is proved and how: a result kept from another version is worth nothing.
-pub const VERSION: u32 = 2;
+pub const VERSION: u32 = 3;
 
 /// How far a property is established.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -75,14 +75,18 @@ fn is_sound(judge: &Judge<'_>, site: &Site, positions: &Positions) -> bool {
         let lock_out = automatic.lock_out(positions, generator.output);
         automatic.open(positions) && !lock_out.safe_for_service()
     });
-    let pushed = site.solar.as_ref().is_some_and(|solar| {
+    !exposed && !sun_pushes(judge, site, positions) && bonded_once(site, positions)
+}
+
+/// Whether the sun would push back into the set as things stand.
+pub(super) fn sun_pushes(judge: &Judge<'_>, site: &Site, positions: &Positions) -> bool {
+    site.solar.as_ref().is_some_and(|solar| {
         let place = Place::of(solar.bus);
         let joined = [solar.breaker, solar.disconnect]
             .into_iter()
             .all(|c| positions.get(c) == PositionId(1));
         joined && judge.set_reaches(positions, place)
-    });
-    !exposed && !pushed && bonded_once(site, positions)
+    })
 }
 
 /// Whether a move is careful as things stand.

@@ -10,8 +10,12 @@ pub enum Aim {
     Service,
     /// What is unsafe as it is found is ended.
     Safe,
+    /// What a set can't carry along with all else is taken off before it has to.
+    Spare,
     /// The outage is waited for.
     Outage,
+    /// A controller that has given up is reset.
+    Reset,
     /// The engine is brought to a stop, so that things can be moved.
     Halt,
     /// What drifts is seen to before anything is connected.

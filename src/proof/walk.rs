@@ -14,7 +14,7 @@ use crate::units::DrillTime;
 
 use super::joints::Place;
 use super::judge::Judge;
-use super::plan::{TooLarge, is_fed_by_hand, plan};
+use super::plan::{TooLarge, is_fed_by_hand, plan, sun_pushes};
 use super::prepare::preparations;
 use super::space::Space;
 use super::step::{Aim, Step, add, to_say};
@@ -24,7 +24,7 @@ const BETWEEN_LOADS: DrillTime = DrillTime::from_secs(5);
 /// Longer than the cool-down asked for.
 const COOLING_MARGIN: DrillTime = DrillTime::from_secs(10);
 /// Long enough for a battery to take over what hangs on it.
-const AT_ONCE: DrillTime = DrillTime::from_secs(90);
+pub(super) const AT_ONCE: DrillTime = DrillTime::from_secs(90);
 /// How often an engine that doesn't catch is pulled again.
 const MOST_PULLS: usize = 5;
 
@@ -63,7 +63,7 @@ pub(super) struct Walk<'a> {
     /// States that a plan may look at.
     most_states: usize,
     /// What is being done.
-    aim: Aim,
+    pub(super) aim: Aim,
 }
 
 impl<'a> Walk<'a> {
@@ -96,6 +96,7 @@ impl<'a> Walk<'a> {
         if self.make_safe() == Planned::TooLarge {
             return Planned::TooLarge;
         }
+        let spared = self.spare();
         self.aim = Aim::Outage;
         self.wait_for(outage);
         if !self.is_good_again() {
@@ -115,6 +116,9 @@ impl<'a> Walk<'a> {
             self.act(Action::Look(Sight::Street));
         }
         let back = self.plan_and_do(Leg::Back);
+        for breaker in spared {
+            self.step(breaker, PositionId(1));
+        }
         self.aim = Aim::Answer;
         if back == Planned::Done {
             self.answer();
@@ -133,7 +137,7 @@ impl<'a> Walk<'a> {
         }
     }
 
-    fn act(&mut self, action: Action) {
+    pub(super) fn act(&mut self, action: Action) {
         if self.is_refused(&action, self.drill.positions()) {
             return;
         }
@@ -164,7 +168,7 @@ impl<'a> Walk<'a> {
         self.aim = before;
     }
 
-    fn wait(&mut self, time: DrillTime) {
+    pub(super) fn wait(&mut self, time: DrillTime) {
         if time > DrillTime::ZERO {
             self.act(Action::Wait(DrillTime::from_secs(
                 time.millis().div_ceil(1000),
@@ -180,6 +184,7 @@ impl<'a> Walk<'a> {
             t.at + DrillTime::from_secs(u64::from(t.spread_s))
         });
         while !self.happened(&event) && self.drill.now() < latest {
+            self.reset();
             self.wait(STEP);
         }
     }
@@ -203,7 +208,7 @@ impl<'a> Walk<'a> {
     }
 
     /// Whether the utility has come back for good.
-    fn is_good_again(&self) -> bool {
+    pub(super) fn is_good_again(&self) -> bool {
         self.happened(|e| matches!(e, Event::UtilityReturned))
             && self.drill.conditions().story_done >= self.told_for_good()
     }
@@ -217,22 +222,16 @@ impl<'a> Walk<'a> {
         later.any(looked)
     }
 
-    /// Sees to equipment that works by itself before the outage: what the end asks of it can be done while the utility feeds the house.
-    fn is_serviced(&mut self) -> Planned {
-        if self.scenario.site.generator.machine.automatic.is_none() {
-            return Planned::Done;
-        }
-        self.plan_all(Leg::Back)
-    }
-
     /// Ends at once what is found unsafe.
     fn make_safe(&mut self) -> Planned {
         let here = self.drill.positions().clone();
-        if !self.judge.stand(&here).breach() {
+        let site = &self.scenario.site;
+        let safe =
+            |p: &Positions| !self.judge.stand(p).breach() && !sun_pushes(self.judge, site, p);
+        if safe(&here) {
             return Planned::Done;
         }
         let (branches, also) = (self.branches(), self.also(Leg::There, 0));
-        let safe = |p: &Positions| !self.judge.stand(p).breach();
         match self.plan_to(&branches, &also, &[Vec::new()], safe) {
             Ok(Some(way)) => {
                 for (control, position) in way {
@@ -344,7 +343,7 @@ impl<'a> Walk<'a> {
     }
 
     /// Plans one thing after the other, each keeping what was reached before it, and does each plan at once.
-    fn plan_all(&mut self, leg: Leg) -> Planned {
+    pub(super) fn plan_all(&mut self, leg: Leg) -> Planned {
         let goal = &self.scenario.goal;
         let n_goals = match leg {
             Leg::There => goal.appliances.len(),
@@ -368,35 +367,6 @@ impl<'a> Walk<'a> {
             }
         }
         Planned::Done
-    }
-
-    /// Gives equipment that works by itself the time to do so, as long as the goal leaves.
-    fn let_it_work(&mut self, leg: Leg, n_goals: usize) {
-        const STEP: DrillTime = DrillTime::from_secs(30);
-        let scenario = Arc::clone(self.scenario);
-        let site = &scenario.site;
-        if !site.transfers.iter().any(|t| t.automatic) {
-            return;
-        }
-        let own_start = site.generator.machine.automatic.is_some();
-        let trace = self.drill.trace();
-        let (outage, returned) = (trace.outage_at().unwrap_or_default(), trace.return_at());
-        // A controller that starts an engine needs its time; a battery's transfer is done at once.
-        let until = match leg {
-            Leg::There if own_start => outage + scenario.goal.within,
-            Leg::Back if own_start => scenario.ends_at,
-            Leg::There | Leg::Back => returned.unwrap_or(outage) + AT_ONCE,
-        };
-        while self.drill.now() + STEP < until {
-            let done = match leg {
-                Leg::There => self.supplied(self.drill.positions(), n_goals),
-                Leg::Back => self.restored(self.drill.positions(), 2),
-            };
-            if done {
-                return;
-            }
-            self.wait(STEP);
-        }
     }
 
     /// One move, with the waiting that it asks for before and after.

@@ -147,7 +147,9 @@ fn why(site: &Site, step: &Step) -> &'static str {
     match step.aim {
         Aim::Service => "guide-why-service",
         Aim::Safe => "guide-why-safe",
+        Aim::Spare => "guide-why-spare",
         Aim::Outage => "guide-why-outage",
+        Aim::Reset => "guide-why-reset",
         Aim::Halt => "guide-why-halt",
         Aim::Prepare => why_prepare(site, &step.action),
         Aim::Shed => "guide-why-shed",

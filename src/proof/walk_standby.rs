@@ -1,0 +1,90 @@
+//! What equipment that works by itself asks of a walk: it is serviced in time, spared what is too much for it, woken when it has given up, and otherwise left to its work.
+
+use std::sync::Arc;
+
+use crate::drill::Action;
+use crate::site::{ControlId, Legs, PositionId};
+use crate::units::DrillTime;
+
+use super::drift::carries;
+use super::step::Aim;
+use super::walk::{AT_ONCE, Leg, Planned, Walk};
+
+impl Walk<'_> {
+    /// Sees to equipment that works by itself before the outage: what the end asks of it can be done while the utility feeds the house.
+    pub(super) fn is_serviced(&mut self) -> Planned {
+        if self.scenario.site.generator.machine.automatic.is_none() {
+            return Planned::Done;
+        }
+        self.plan_all(Leg::Back)
+    }
+
+    /// Takes off what isn't asked for, where a set that starts by itself can't carry all at once; says what that is.
+    pub(super) fn spare(&mut self) -> Vec<ControlId> {
+        let site = Arc::clone(&self.scenario.site);
+        let by_itself = site.generator.machine.automatic.is_some();
+        if !by_itself || carries(&site) || self.is_good_again() {
+            return Vec::new();
+        }
+        let asked = |circuit: usize| {
+            let mut asked = self.scenario.goal.appliances.iter();
+            asked.any(|a| {
+                site.appliances
+                    .get(*a)
+                    .is_some_and(|a| a.circuit == circuit)
+            })
+        };
+        let positions = self.drill.positions();
+        let spared = site.circuits.iter().enumerate();
+        let spared = spared.filter(|(index, c)| {
+            c.legs == Legs::Both && !asked(*index) && positions.get(c.breaker) == PositionId(1)
+        });
+        let spared: Vec<ControlId> = spared.map(|(_, c)| c.breaker).collect();
+        self.aim = Aim::Spare;
+        for breaker in &spared {
+            self.act(Action::Set(*breaker, PositionId(0)));
+        }
+        spared
+    }
+
+    /// Wakes a controller that has given up on an engine that didn't catch, so that it tries again.
+    pub(super) fn reset(&mut self) {
+        let automatic = self.scenario.site.generator.machine.automatic;
+        if let Some(automatic) = automatic.filter(|_| self.drill.gave_up_starting()) {
+            let before = std::mem::replace(&mut self.aim, Aim::Reset);
+            self.act(Action::Set(automatic.switch, PositionId(1)));
+            self.act(Action::Set(automatic.switch, PositionId(0)));
+            self.aim = before;
+        }
+    }
+
+    /// Gives equipment that works by itself the time to do so, as long as the goal leaves.
+    pub(super) fn let_it_work(&mut self, leg: Leg, n_goals: usize) {
+        const STEP: DrillTime = DrillTime::from_secs(30);
+        let scenario = Arc::clone(self.scenario);
+        let site = &scenario.site;
+        if !site.transfers.iter().any(|t| t.automatic) {
+            return;
+        }
+        let own_start = site.generator.machine.automatic.is_some();
+        let trace = self.drill.trace();
+        let (outage, returned) = (trace.outage_at().unwrap_or_default(), trace.return_at());
+        // A controller that starts an engine needs its time; a battery's transfer is done at once.
+        let until = match leg {
+            Leg::There if own_start => outage + scenario.goal.within,
+            Leg::Back if own_start => scenario.ends_at,
+            Leg::There | Leg::Back => returned.unwrap_or(outage) + AT_ONCE,
+        };
+        while self.drill.now() + STEP < until {
+            let done = match leg {
+                Leg::There => self.supplied(self.drill.positions(), n_goals),
+                Leg::Back => self.restored(self.drill.positions(), 2),
+            };
+            if done {
+                return;
+            }
+            self.reset();
+            self.wait(STEP);
+        }
+    }
+}
