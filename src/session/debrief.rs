@@ -50,6 +50,10 @@ impl Session {
             "debrief-summary-not-passed"
         };
         let count = Arg::Count(i64::try_from(n_breaches).unwrap_or(i64::MAX));
+        let end = format!("debrief-end-{}", goal_word(&open.drill));
+        let summary = Message::new(summary)
+            .with("findings", count)
+            .said("end", Message::new(end));
         let pins = verdict.findings.iter().enumerate();
         Some(DebriefView {
             phase: open.phase,
@@ -64,9 +68,7 @@ impl Session {
             next: self.next(open, verdict),
             heading: self.words.say_id(heading),
             passed: verdict.passed,
-            summary: self
-                .words
-                .say(&Message::new(summary).with("findings", count)),
+            summary: self.words.say(&summary),
             seed: self.seed_said(open),
             variation: self.variation_said(open),
             rewound: if open.rewound > 0 {
@@ -83,7 +85,7 @@ impl Session {
             } else {
                 String::new()
             },
-            criteria: self.criteria(verdict),
+            criteria: self.criteria(&open.drill, verdict),
             findings: verdict
                 .findings
                 .iter()
@@ -97,16 +99,22 @@ impl Session {
         })
     }
 
-    fn criteria(&self, verdict: &Verdict) -> Vec<CriterionView> {
+    fn criteria(&self, drill: &Drill, verdict: &Verdict) -> Vec<CriterionView> {
         let say = |criterion: &Criterion, part: &str| {
             let id = format!("criterion-{}-{part}", criterion.name());
             self.words.say_id(&id)
+        };
+        let text = |criterion: &Criterion| match criterion {
+            Criterion::Restoration => say(criterion, goal_word(drill)),
+            Criterion::Isolation | Criterion::People | Criterion::Order | Criterion::Load => {
+                say(criterion, "text")
+            }
         };
         let view = |(criterion, met): &(Criterion, bool)| CriterionView {
             title: say(criterion, "title"),
             met: *met,
             critical: criterion.is_critical(),
-            text: say(criterion, "text"),
+            text: text(criterion),
         };
         verdict.criteria.iter().map(view).collect()
     }
@@ -255,5 +263,23 @@ fn said_on(beside: &Beside, phase: Phase) -> Option<&String> {
         Phase::Happened => Some(&beside.happened),
         Phase::Felt => Some(&beside.felt),
         Phase::Why | Phase::Next | Phase::Verdict => None,
+    }
+}
+
+/// What a drill is to end with, as its goal has it: the house on the utility, on its own source, or something else.
+fn goal_word(drill: &Drill) -> &'static str {
+    let (site, goal) = (drill.site(), &drill.scenario().goal);
+    let engine = site.generator.engine;
+    let runs = |(control, wanted): &(ControlId, Vec<String>)| {
+        *control == engine && wanted.iter().any(|w| w == "running")
+    };
+    let last = drill.trace().moments.last();
+    let on_utility = |m: &Moment| m.readings.point("bus").fed.utility;
+    if goal.back_on_utility && (!goal.safe_stop || last.is_some_and(on_utility)) {
+        "utility"
+    } else if !goal.appliances.is_empty() && goal.at_end.iter().any(runs) {
+        "own"
+    } else {
+        "asked"
     }
 }

@@ -50,6 +50,46 @@ fn pages_follow_each_other_and_the_verdict_is_the_last() {
 }
 
 #[test]
+fn a_pass_says_how_the_drill_ends_as_its_goal_asks() {
+    for (list, drill, end, asked) in [
+        (
+            "slide-branches-first",
+            "there-and-back",
+            "the house is back on the utility.",
+            "the house is back on the utility",
+        ),
+        (
+            "slide-and-close-one-by-one",
+            "slide-and-close",
+            "the house runs on its own power.",
+            "runs on its own source",
+        ),
+        (
+            "where-to-put-it-green",
+            "where-to-put-it",
+            "all is as this drill asks.",
+            "all is as this drill asks",
+        ),
+        (
+            "loose-called",
+            "loose-slide",
+            "all is as this drill asks.",
+            "all is as this drill asks",
+        ),
+    ] {
+        let debrief = debrief(list, drill);
+        assert!(debrief.passed, "{list}");
+        assert!(
+            debrief.summary.ends_with(end),
+            "{list}: {}",
+            debrief.summary
+        );
+        let restored = debrief.criteria.last().unwrap();
+        assert!(restored.text.contains(asked), "{list}: {}", restored.text);
+    }
+}
+
+#[test]
 fn what_a_learner_says_is_kept_with_the_run_on_its_page_and_marks_nothing() {
     let mut session = played("deadly-main-left-on", "no-slide");
     let before = found(session.verdict().unwrap());

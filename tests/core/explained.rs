@@ -275,7 +275,11 @@ const LEAST_WORDS: u32 = 100;
 /// What a drill's marking asks: the titles and the texts of its criteria.
 fn asked_of(words: &Words, scenario: &Scenario) -> Vec<String> {
     let criteria = scenario.criteria.iter().map(|c| c.name());
-    let ids = criteria.flat_map(|c| ["title", "text"].map(|part| format!("criterion-{c}-{part}")));
+    let parts = |c: &str| match c {
+        "restoration" => ["title", "utility"],
+        _ => ["title", "text"],
+    };
+    let ids = criteria.flat_map(|c| parts(c).map(|part| format!("criterion-{c}-{part}")));
     ids.map(|id| words.say_id(&id)).collect()
 }
 

@@ -99,9 +99,10 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ),
     (
         "criterion-",
-        &["-title", "-text"],
-        "marking, from the criterion",
+        &["-title", "-text", "-utility", "-own", "-asked"],
+        "marking, from the criterion; of restoration also from the drill's goal",
     ),
+    ("debrief-end-", &[""], "session, from the drill's goal"),
     (
         "drill-",
         &["-title", "-summary", "-goal", "-note", "-facts"],

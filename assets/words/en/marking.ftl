@@ -9,7 +9,9 @@ criterion-order-text = Things happen in an order that spares people and machines
 criterion-load-title = Load
 criterion-load-text = Nothing is overloaded, starved or overheated.
 criterion-restoration-title = Back to normal
-criterion-restoration-text = What matters gets power in time. At the end the house is back on the utility and all is put away.
+criterion-restoration-utility = What matters gets power in time. At the end the house is back on the utility and all is put away.
+criterion-restoration-own = What matters gets power in time. At the end the house runs on its own source, as this drill asks.
+criterion-restoration-asked = At the end all is as this drill asks.
 
 finding-line-fed-what = { $tied ->
     [one] Your generator and the utility were on the line together. The line stood at up to { $volts } for { $lasted }.

@@ -162,8 +162,11 @@ state-engine-broken = damaged
 
 debrief-passed = Passed
 debrief-not-passed = Not passed yet
+debrief-end-utility = Nobody was put at risk, and the house is back on the utility.
+debrief-end-own = Nobody was put at risk, and the house runs on its own power.
+debrief-end-asked = Nobody was put at risk, and all is as this drill asks.
 debrief-summary-passed = { $findings ->
-    [0] Nobody was put at risk, and the house is back on the utility.
+    [0] { $end }
     [one] The critical points are all met. One thing could go better.
    *[other] The critical points are all met. { $findings } things could go better.
 }

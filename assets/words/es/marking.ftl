@@ -9,7 +9,9 @@ criterion-order-text = Las cosas suceden en un orden que cuida a las personas y 
 criterion-load-title = Carga
 criterion-load-text = A nada se le exige de más, nada recibe de menos y nada se calienta demasiado.
 criterion-restoration-title = Vuelta a lo normal
-criterion-restoration-text = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo quedó guardado.
+criterion-restoration-utility = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo quedó guardado.
+criterion-restoration-own = Lo que importa recibe electricidad a tiempo. Al final, la casa funciona con su propia fuente, como pide este simulacro.
+criterion-restoration-asked = Al final, todo está como pide este simulacro.
 
 finding-line-fed-what = { $tied ->
     [one] Su generador y la red estuvieron juntos en la línea. La línea llegó a tener { $volts } durante { $lasted }.

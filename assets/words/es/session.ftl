@@ -162,8 +162,11 @@ state-engine-broken = dañado
 
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado
+debrief-end-utility = Nadie corrió peligro, y la casa está de nuevo en la red.
+debrief-end-own = Nadie corrió peligro, y la casa funciona con su propia electricidad.
+debrief-end-asked = Nadie corrió peligro, y todo está como pide este simulacro.
 debrief-summary-passed = { $findings ->
-    [0] Nadie corrió peligro, y la casa está de nuevo en la red.
+    [0] { $end }
     [one] Se cumplieron todos los puntos críticos. Una cosa puede salir mejor.
    *[other] Se cumplieron todos los puntos críticos. { $findings } cosas pueden salir mejor.
 }
