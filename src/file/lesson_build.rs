@@ -11,12 +11,15 @@ use super::diagnostic::{Diagnostic, Source};
 use super::drill_build::{happening, unknown};
 use super::drill_build_course::{outcome, track};
 use super::lesson_file::{DoingFile, HoldFile, LessonFile, ObjectiveFile, SittingFile, StepFile};
+use super::library::Broken;
 
 /// What a lesson may name.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Known<'a> {
     /// The drills.
     pub(super) scenarios: &'a [Arc<Scenario>],
+    /// Drills whose own faults are told already.
+    pub(super) unsound: &'a Broken,
     /// The ids of all messages.
     pub(super) ids: &'a BTreeSet<String>,
 }
@@ -72,12 +75,14 @@ impl<'a> Reader<'a> {
             .push(unknown(self.source, trail, name, kind, known));
     }
 
-    /// The scenario of a drill that is named after this trail.
+    /// The scenario of a drill that is named after this trail; none either of one that is unsound.
     fn drill(&mut self, trail: &[&str], name: &str) -> Option<&'a Scenario> {
         let scenarios: &'a [Arc<Scenario>] = self.known.scenarios;
         let found = scenarios.iter().find(|s| s.name == name);
-        if found.is_none() {
-            let names: Vec<&str> = scenarios.iter().map(|s| s.name.as_str()).collect();
+        if found.is_none() && !self.known.unsound.may_be(name) {
+            let sound = scenarios.iter().map(|s| s.name.as_str());
+            let unsound = self.known.unsound.named.iter().map(String::as_str);
+            let names: Vec<&str> = sound.chain(unsound).collect();
             self.unknown(trail, name, "drill", &names);
         }
         found.map(Arc::as_ref)

@@ -68,13 +68,20 @@ struct ReadSite<'a> {
     file: SiteFile,
 }
 
-/// Sites whose own faults are told already.
-#[derive(Default)]
-struct Broken {
+/// Files of one kind whose own faults are told already.
+#[derive(Debug, Default)]
+pub(super) struct Broken {
     /// Those that could be read, by name.
-    named: Vec<String>,
+    pub(super) named: Vec<String>,
     /// Whether there are others, whose names nobody knows.
     nameless: bool,
+}
+
+impl Broken {
+    /// Whether something of this name may be among them.
+    pub(super) fn may_be(&self, name: &str) -> bool {
+        self.nameless || self.named.iter().any(|n| n == name)
+    }
 }
 
 impl Library {
@@ -139,15 +146,19 @@ impl Library {
         words: &[WordText],
         mut faults: Vec<Diagnostic>,
     ) -> (Self, Vec<Diagnostic>) {
-        let before = faults.len();
         let apparatus = Apparatus::read(texts.apparatus, &mut faults);
         let (sites, broken) = read_sites(texts.sites, &apparatus, &mut faults);
         let mut scenarios = Vec::new();
+        let mut unsound = Broken::default();
         for text in &texts.drills {
             match parse_drill(&source(text)) {
                 Ok(file) => match scenario(source(text), &file, &sites, &broken) {
-                    Ok(scenario) => scenarios.extend(scenario.map(Arc::new)),
-                    Err(mut wrong) => faults.append(&mut wrong),
+                    Ok(Some(scenario)) => scenarios.push(Arc::new(scenario)),
+                    Ok(None) => unsound.named.push(file.name),
+                    Err(mut wrong) => {
+                        faults.append(&mut wrong);
+                        unsound.named.push(file.name);
+                    }
                 },
                 Err(misread) => {
                     let judge = |file: &DrillFile, own: Source<'_>| {
@@ -155,18 +166,21 @@ impl Library {
                         scenario.err().unwrap_or_default()
                     };
                     faults.append(&mut misread.told(&source(text), drill_loses_names, judge));
+                    unsound.nameless = true;
                 }
             }
         }
+        let lessons = read_lessons(&texts.lessons, &scenarios, &unsound, words, &mut faults);
         let mut library = Self {
+            // A lesson isn't given without drills that it names.
+            lessons: if unsound.named.is_empty() && !unsound.nameless {
+                lessons
+            } else {
+                Vec::new()
+            },
             scenarios,
             ..Self::default()
         };
-        // A lesson may name a drill whose own faults are told already.
-        if faults.len() == before {
-            let read = read_lessons(&texts.lessons, &library.scenarios, words, &mut faults);
-            library.lessons = read;
-        }
         for text in &texts.local {
             match LocalFacts::read(source(text)) {
                 Ok(local) => library.local = local,
@@ -214,10 +228,11 @@ fn read_sites<'a>(
     (sites, broken)
 }
 
-/// The lessons, each held to the drills and to the messages of any language.
+/// The lessons, each held to the drills and to the messages of any language; what hangs on a drill that is unsound isn't told.
 fn read_lessons(
     texts: &[Text],
     scenarios: &[Arc<Scenario>],
+    unsound: &Broken,
     words: &[WordText],
     faults: &mut Vec<Diagnostic>,
 ) -> Vec<Arc<Lesson>> {
@@ -228,6 +243,7 @@ fn read_lessons(
     let ids: BTreeSet<String> = all.flat_map(words::ids).collect();
     let known = Known {
         scenarios,
+        unsound,
         ids: &ids,
     };
     let mut lessons = Vec::new();
@@ -269,7 +285,7 @@ fn scenario(
         let known: Vec<&str> = sound
             .chain(broken.named.iter().map(String::as_str))
             .collect();
-        return if broken.nameless || known.contains(&file.site.as_str()) {
+        return if broken.may_be(&file.site) {
             Ok(None)
         } else {
             let mut wrong = vec![unknown_site(&own, file, &known)];

@@ -313,6 +313,31 @@ fn faults_of_form_and_of_meaning_are_told_of_a_lesson_in_one_pass() {
 }
 
 #[test]
+fn faults_of_a_lesson_are_told_beside_those_of_a_drill_and_none_hangs_on_that_drill() {
+    let text = LESSON.replacen("say: \"alone\"", "say: \"alon\"", 1);
+    // The second is broken so that nobody knows its name, and both are named by the lesson.
+    for (from, to, offending) in [
+        (
+            "site: \"two-gables\"",
+            "site: \"two-gabels\"",
+            "\"two-gabels\"",
+        ),
+        ("name: \"no-slide\"", "nam: \"no-slide\"", "nam"),
+    ] {
+        let folder = folder(&text);
+        let path = folder.path().join("drills/no-slide.ron");
+        let drill = fs::read_to_string(&path).unwrap();
+        assert!(drill.contains(from), "{from}");
+        fs::write(path, drill.replacen(from, to, 1)).unwrap();
+        let (library, mut faults) = Library::load(folder.path());
+        assert!(library.lessons.is_empty());
+        faults.retain(|f| f.message.id != "error-missing-field");
+        let told: Vec<&str> = faults.iter().map(|f| f.text.as_str()).collect();
+        assert_eq!(told, [offending, "\"alon\""], "{from}");
+    }
+}
+
+#[test]
 fn a_title_that_no_language_of_the_folder_has_is_told_by_the_check_with_its_file() {
     let folder = folder(LESSON);
     let (library, _) = Library::load(folder.path());
