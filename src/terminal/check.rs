@@ -5,7 +5,7 @@
 //! Then everything that can be reached in it is searched, and each property is told as proved, proved for positions only, unsound or not covered.
 //! Drills are checked side by side on the machine's cores; what is told of them, and in which order, doesn't hang on that.
 //!
-//! The `--json` document has `version`, `faults` (see [`faults::json`]) and `drills`.
+//! The `--json` document has `version`, `faults` (see [`faults::json`]), `lessons`, each sound one with its `name`, `audience`, `minutes` in all and `drills`, and `drills`.
 //! Each of `drills` has `name`, `seed`, `properties` (`id`, `holds`), `unguarded`, the names of breakers too large for their wires, `without_words`, the ids of messages that its names would need in the language spoken, `kept`, whether its proof is from an earlier check,
 //! and `proof`: `states`, `solves`, `bytes`, `seconds`, `like` (the variant whose searches hold for this one) and `properties` (`id`, `standing`, `because`, `way`, the lines of an action file).
 
@@ -14,10 +14,11 @@ mod kept;
 mod told;
 mod ways;
 
+use std::collections::BTreeSet;
 use std::path::Path;
 use std::path::PathBuf;
 
-use serde_json::json;
+use serde_json::{Value, json};
 
 use crate::file::{Diagnostic, Library};
 use crate::words::{Arg, Message, Unit, Words};
@@ -54,7 +55,10 @@ pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
             .iter()
             .map(|fault| faults::json(fault, &output.words))
             .collect();
-        let document = json!({ "version": JSON_VERSION, "drills": drills, "faults": faults });
+        let lessons = lessons_json(&libraries);
+        let document = json!({
+            "version": JSON_VERSION, "drills": drills, "lessons": lessons, "faults": faults,
+        });
         output.line(&format!("{document:#}"));
     } else if !drills.is_empty() {
         for variants in &drills {
@@ -77,6 +81,20 @@ pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
         (true, false) => NOT_PASSED,
         (true, true) => DONE,
     }
+}
+
+/// The sound lessons of the libraries.
+fn lessons_json(libraries: &[Library]) -> Vec<Value> {
+    let lessons = libraries.iter().flat_map(|library| &library.lessons);
+    let told = lessons.map(|lesson| {
+        let minutes: u32 = lesson.sittings.iter().map(|s| s.minutes).sum();
+        let drills: BTreeSet<&str> = lesson.steps().filter_map(|s| s.what.drill()).collect();
+        json!({
+            "name": lesson.name, "audience": lesson.track.name(), "minutes": minutes,
+            "drills": drills,
+        })
+    });
+    told.collect()
 }
 
 /// Checks every drill of the libraries, in their order, with its variants.

@@ -216,6 +216,15 @@ fn check_says_what_holds_of_the_shipped_drills_and_what_it_does_not_cover() {
     let answered = drill(&["check", "scenarios", "--json", "--as-written"]);
     assert_eq!(answered.status, Some(0), "{}", answered.err);
     let document: serde_json::Value = serde_json::from_str(&answered.out).unwrap();
+    let lessons = document["lessons"].as_array().unwrap();
+    let evening = lessons.iter().find(|l| l["name"] == "two-hours").unwrap();
+    assert_eq!(lessons.len(), 3);
+    assert_eq!(
+        (&evening["audience"], &evening["minutes"]),
+        (&"class".into(), &120.into())
+    );
+    let drills = evening["drills"].as_array().unwrap();
+    assert!(drills.contains(&"garage-door-open".into()), "{evening}");
     for drill in document["drills"].as_array().unwrap() {
         let held = drill["properties"].as_array().unwrap();
         assert_eq!(held.len(), 5, "{drill}");
@@ -247,6 +256,13 @@ fn a_drill_that_passes_when_nothing_is_done_is_unsound_with_status_1() {
     let answered = drill_in(folder.path(), "", &["check", "s"]);
     assert_eq!(answered.status, Some(1), "{}{}", answered.out, answered.err);
     assert_says(&answered.out, &["Doing nothing is a pass"]);
+    // It has no note, and needs none.
+    let told = drill_in(folder.path(), "", &["check", "s", "--json"]);
+    let document: serde_json::Value = serde_json::from_str(&told.out).unwrap();
+    assert_eq!(
+        document["drills"][0]["without_words"],
+        serde_json::json!([])
+    );
 }
 
 #[test]

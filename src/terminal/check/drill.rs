@@ -129,8 +129,9 @@ fn missing(session: &Session, words: &Words) -> Vec<String> {
     names.extend(drill.readings().names.points.iter().cloned());
     let changes = drill.scenario().changes.iter();
     let varied = changes.map(|c| format!("variation-{}", c.name));
-    let about = ["title", "summary", "goal", "note"]
-        .map(|part| format!("drill-{}-{part}", drill.scenario().name));
+    // A note may be left out.
+    let about =
+        ["title", "summary", "goal"].map(|part| format!("drill-{}-{part}", drill.scenario().name));
     let mut ids: Vec<String> = names
         .iter()
         .map(|name| format!("name-{name}"))
