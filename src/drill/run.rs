@@ -1,16 +1,17 @@
 //! A run: the only thing that is stored of a drill.
 //!
 //! Scenario digest, seed and timed actions; everything else is recomputed.
-//! Beside it a file may keep what can't be: the day, how it was practised, and the learner's own words.
+//! Beside it a file may keep what can't be: how it was practised, who sat at it and when, and the learner's own words.
 
 use std::sync::Arc;
 
 use crate::circuit::NetworkError;
 use crate::scenario::Scenario;
-use crate::units::{Day, DrillTime};
+use crate::units::DrillTime;
 
 use super::action::Action;
 use super::engine::Drill;
+use super::signed::Signed;
 
 /// An action and the instant of its effect.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -50,8 +51,8 @@ impl Practice {
 /// What a learner's file keeps beside a run; nothing of it changes how the run plays or is marked.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Beside {
-    /// The day on which it was played, if that is known.
-    pub day: Option<Day>,
+    /// Who sat at it, how and when.
+    pub signed: Signed,
     /// How the drill was practised; none for a list of actions, or where the file doesn't say.
     pub practice: Option<Practice>,
     /// What happened, in the learner's own words, in one line.

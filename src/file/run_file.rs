@@ -9,37 +9,33 @@
 //! digest 6f0c…
 //! seed 1
 //! practice coached
+//! learner Ana
 //! day 2026-11-26
 //! @0:48.000 set generator-place yard
 //! happened I turned the main off late.
 //! end 41:07.250
 //! ```
 //!
-//! `day` is that on which it was played, `practice` says how it was practised; a list of actions leaves both out.
-//! `happened` and `felt` hold the learner's own words, a line each, and may be left out.
+//! What stands beside the run is in `run_beside`: `practice`, who sat at it and when, and what the learner said.
 //! The end line is how a file that was cut short is told from a whole one.
 
 use std::sync::Arc;
 
 use crate::drill::{
-    Beside, Expected, Line, NotAnAction, Practice, Run, Timed, parse_clock, parse_line,
-    write_action,
+    Expected, Line, NotAnAction, Run, Timed, parse_clock, parse_line, write_action,
 };
 use crate::scenario::Scenario;
 use crate::scenario::variation;
-use crate::units::Day;
 use crate::words::{Arg, Message};
 
 use super::diagnostic::{Diagnostic, Source, nearest};
 use super::library::Library;
+use super::run_beside;
 
 /// The version of run files that this program writes and reads.
 pub const RUN_VERSION: u32 = 1;
 
 const MAGIC: &str = "outage-drill run ";
-const PRACTICE: &str = "practice ";
-/// How the line with the day begins.
-const DAY: &str = "day ";
 
 /// Reads an action file; every line that isn't understood is reported.
 ///
@@ -71,57 +67,15 @@ pub fn write_run(run: &Run, scenario: &Scenario) -> String {
         format!("digest {}", run.digest),
         format!("seed {}", run.seed),
     ];
-    let practice = run.beside.practice;
-    lines.extend(practice.map(|p| format!("{PRACTICE}{}", p.name())));
-    lines.extend(run.beside.day.map(|day| format!("{DAY}{day}")));
+    lines.extend(run_beside::head(&run.beside));
     for timed in &run.actions {
         let action = write_action(&scenario.site, &timed.action);
         lines.push(format!("@{} {action}", timed.at));
     }
-    for (key, text) in own_words(&run.beside) {
-        lines.extend(Some(format!("{key}{text}")).filter(|_| !text.is_empty()));
-    }
+    lines.extend(run_beside::own_words(&run.beside));
     lines.push(format!("end {}", run.ended_at));
     lines.push(String::new());
     lines.join("\n")
-}
-
-/// The lines that hold the learner's own words: how each begins, and the text.
-fn own_words(beside: &Beside) -> [(&'static str, &String); 2] {
-    [("happened ", &beside.happened), ("felt ", &beside.felt)]
-}
-
-/// Takes a line that is kept beside a run; says whether it was one.
-fn take_beside(beside: &mut Beside, line: &str) -> bool {
-    take_own_words(beside, line) || take_practice(beside, line) || take_day(beside, line)
-}
-
-/// Takes the line with the day; says whether it was one.
-fn take_day(beside: &mut Beside, line: &str) -> bool {
-    let day = line.strip_prefix(DAY).and_then(|d| Day::parse(d.trim()));
-    beside.day = day.or(beside.day);
-    day.is_some()
-}
-
-/// Takes a line with the learner's own words; says whether it was one.
-fn take_own_words(beside: &mut Beside, line: &str) -> bool {
-    let keys = own_words(beside).map(|(key, _)| key);
-    let texts = [&mut beside.happened, &mut beside.felt];
-    for (key, text) in keys.into_iter().zip(texts) {
-        if let Some(rest) = line.strip_prefix(key) {
-            rest.trim().clone_into(text);
-            return true;
-        }
-    }
-    false
-}
-
-/// Takes a line that says how the drill was practised; says whether it was one.
-fn take_practice(beside: &mut Beside, line: &str) -> bool {
-    let said = line.strip_prefix(PRACTICE).map(str::trim);
-    let practice = Practice::ALL.into_iter().find(|p| said == Some(p.name()));
-    beside.practice = practice.or(beside.practice);
-    practice.is_some()
 }
 
 /// Reads a run file against the scenarios there are.
@@ -181,8 +135,18 @@ fn read_body<'a>(
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
-        if !ended && take_beside(&mut run.beside, text) {
-            continue;
+        let beside = if ended {
+            Ok(false)
+        } else {
+            run_beside::take(&mut run.beside, text)
+        };
+        match beside {
+            Ok(false) => {}
+            Ok(true) => continue,
+            Err(wrong) => {
+                faults.push(source.at_line(index + 1, 1, text, wrong));
+                continue;
+            }
         }
         let end = text
             .strip_prefix("end ")

@@ -1,6 +1,6 @@
 //! What a learner has shown unaided, how much of it is left, and what to practice when.
 //!
-//! Counted are saved runs that were played as a test, without going back, on a day that is known.
+//! Counted are saved runs that were played alone, as a test, without going back, on a day that is known.
 
 use crate::file::Library;
 use crate::marking::{Memory, Objective, WANTED};
@@ -48,8 +48,9 @@ impl Shown {
         let Some(open) = &played.session.open else {
             return false;
         };
-        let alone = open.beside.practice == Some(Practice::Assessed);
-        let Some(day) = open.beside.day.filter(|_| alone) else {
+        let signed = &open.beside.signed;
+        let unaided = open.beside.practice == Some(Practice::Assessed) && signed.is_alone();
+        let Some(day) = signed.day().filter(|_| unaided) else {
             return false;
         };
         let shown =

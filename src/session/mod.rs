@@ -45,11 +45,11 @@ use crate::file::{Diagnostic, Library, write_run};
 use crate::marking::{Finding, Forecast, Verdict};
 use crate::scenario::Scenario;
 use crate::scenario::course::Way;
-use crate::units::{Day, DrillTime};
+use crate::units::DrillTime;
 use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
-pub use crate::drill::parse_clock;
-pub use crate::file::Watched;
+pub use crate::drill::{Seated, Signed, parse_clock};
+pub use crate::file::{Watched, read_day};
 pub use command::{Command, Notice, Practice};
 pub use compare::compare;
 pub use mastery::{MasteryRead, Shown};
@@ -78,8 +78,8 @@ pub struct Session {
     next_seed: u64,
     /// Whether the front end can ask for predictions; a drill never holds for them otherwise.
     asks: bool,
-    /// The day, where the front end knows it.
-    today: Option<Day>,
+    /// Who sits at its drills, how and when, as far as the front end was told.
+    signed: Signed,
     /// What was foretold in all drills of this session.
     forecasts: Vec<Forecast>,
     /// What is wrong with the scenarios since they were last sound, while an author writes.
@@ -138,7 +138,7 @@ impl Session {
             revision: 0,
             next_seed: 2,
             asks: false,
-            today: None,
+            signed: Signed::default(),
             forecasts: Vec::new(),
             faults: Vec::new(),
             passed: Vec::new(),
@@ -156,13 +156,13 @@ impl Session {
         self.words.terms_in(text)
     }
 
-    /// This session on a day, which is kept with its runs.
-    #[must_use]
-    pub fn on(self, today: Day) -> Self {
-        Self {
-            today: Some(today),
-            ..self
+    /// Says who sits here, how and when: kept with the drill that is open and with those that follow.
+    pub fn sign(&mut self, signed: Signed) {
+        self.revision += 1;
+        if let Some(open) = self.open.as_mut() {
+            open.beside.signed = signed.clone();
         }
+        self.signed = signed;
     }
 
     /// Carries out a command.
@@ -285,7 +285,7 @@ impl Session {
                     rewound: 0,
                     left: None,
                     beside: Beside {
-                        day: self.today,
+                        signed: self.signed.clone(),
                         practice: Some(practice),
                         ..Beside::default()
                     },

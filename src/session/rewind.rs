@@ -59,7 +59,7 @@ impl Session {
         }
         open.phase = Phase::default();
         open.beside = Beside {
-            day: open.beside.day,
+            signed: open.beside.signed.clone(),
             practice: Some(open.practice),
             ..Beside::default()
         };

@@ -65,7 +65,7 @@ pub(super) enum Ask {
     Debrief(Debrief),
     /// Says what a learner has shown unaided, how much of it is left, and what to practice when.
     ///
-    /// Saved runs count that were played as a test, without going back, on a known day.
+    /// Saved runs count that were played alone, as a test, without going back, on a known day.
     Mastery(Mastery),
     /// Compares two saved runs of one drill: how things stand at the end, what became of whom, and what was found.
     Compare {
@@ -200,8 +200,14 @@ pub(super) struct Play {
     /// Writes the run to a file, to be marked again later.
     #[arg(long, value_name = "FILE")]
     pub(super) save: Option<PathBuf>,
-    /// The day, as 2026-03-01, to be kept with the run.
-    #[arg(long, value_name = "DATE", conflicts_with = "actions")]
+    /// A learner's name, to be kept in the saved run; may be given several times.
+    #[arg(long, value_name = "NAME")]
+    pub(super) learner: Vec<String>,
+    /// How learners sit, to be kept in the saved run: alone, in-turns, as-a-team or in-pairs.
+    #[arg(long, value_name = "HOW")]
+    pub(super) seated: Option<String>,
+    /// The day, as 2026-03-01, to be kept in the saved run.
+    #[arg(long, value_name = "DATE")]
     pub(super) on: Option<String>,
 }
 
@@ -214,6 +220,9 @@ pub(super) struct Mark {
     /// Prints a roster, and writes it to a file as comma-separated values.
     #[arg(long, value_name = "FILE", conflicts_with = "json")]
     pub(super) roster: Option<PathBuf>,
+    /// Puts a number in the place of each learner's name, for a roster that others see.
+    #[arg(long, conflicts_with = "json")]
+    pub(super) without_names: bool,
     /// Prints one JSON document instead of text.
     #[arg(long)]
     pub(super) json: bool,
@@ -225,7 +234,9 @@ pub(super) struct Mastery {
     /// Folder of run files.
     #[arg(value_name = "FOLDER")]
     pub(super) folder: PathBuf,
-    /// The learner, whose files are called by this name, or by it with a dash and a number or a day: ana.run, ana-2.run.
+    /// The learner, by the name that the runs keep.
+    ///
+    /// A run without a name is taken by its file's, which may go on with a dash and a number or a day: ana.run, ana-2.run.
     #[arg(long, value_name = "NAME")]
     pub(super) learner: String,
     /// The day to tell it for, as 2026-03-01; that of the last run that counts if left out.

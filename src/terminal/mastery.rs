@@ -3,11 +3,12 @@
 //! The `--json` document has `version`, `today`, `runs` (how many count), `left_out` (file names) and `objectives`, each with `title`, `passes`, `fails`, `last`, `recall` (0 to 1), `half_life_days`, `due`, `is_due`, `for_season` and `drill`; what isn't known is null.
 
 use std::fs;
+use std::path::Path;
 
 use serde_json::Value;
 use serde_json::json;
 
-use crate::file::{Diagnostic, Library};
+use crate::file::{Diagnostic, Library, learners_in, read_day};
 use crate::session::{MasteryRead, Shown};
 use crate::units::Day;
 use crate::words::{Arg, Message, Unit, Words};
@@ -58,15 +59,16 @@ pub(super) fn run(ask: &Mastery, library: &Library, output: &mut Output<'_>) -> 
 /// That the folder can't be read.
 fn gathered(ask: &Mastery, library: &Library, language: &str) -> Result<Gathered, Box<Diagnostic>> {
     fs::read_dir(&ask.folder).map_err(|error| super::unreadable(&ask.folder, &error))?;
-    let own = |name: &str| {
-        let more = name.strip_prefix(&ask.learner);
-        more.is_some_and(|more| more.is_empty() || numbered(more))
-    };
     let mut all = Gathered::default();
     let files = roster::files(std::slice::from_ref(&ask.folder))?;
-    for path in files.iter().filter(|f| own(&roster::learner(f))) {
+    for path in files {
+        // A file that can't be read is told if it is called by the learner.
+        let text = super::text_of(&path).unwrap_or_default();
+        if !is_of(&ask.learner, &path, &text) {
+            continue;
+        }
         let file = path.display().to_string();
-        match reports::replayed(path, &file, library, language) {
+        match reports::replayed(&path, &file, library, language) {
             Ok(played) if all.shown.add(&played) => {}
             Ok(_) => all.left_out.push(file),
             Err(mut wrong) => all.faults.append(&mut wrong),
@@ -80,18 +82,32 @@ fn gathered(ask: &Mastery, library: &Library, language: &str) -> Result<Gathered
 /// # Errors
 /// That a day is none, isn't known, or that the season is over.
 fn days(ask: &Mastery, shown: &Shown) -> Result<(Day, Option<Day>), Message> {
-    let today = super::day(ask.today.as_deref())?.or(shown.last);
+    let today = ask
+        .today
+        .as_deref()
+        .map(read_day)
+        .transpose()?
+        .or(shown.last);
     let today = today.ok_or_else(|| {
         let learner = Arg::Verbatim(ask.learner.clone());
         Message::new("mastery-no-run").with("learner", learner)
     })?;
-    let season = super::day(ask.season.as_deref())?;
+    let season = ask.season.as_deref().map(read_day).transpose()?;
     match season.filter(|season| *season < today) {
         Some(past) => Err(Message::new("terminal-season-past")
             .with("season", Arg::Verbatim(past.to_string()))
             .with("today", Arg::Verbatim(today.to_string()))),
         None => Ok((today, season)),
     }
+}
+
+/// Whether a run is a learner's: by the names that it keeps, and otherwise by its file's.
+fn is_of(learner: &str, path: &Path, text: &str) -> bool {
+    let names = learners_in(text);
+    let called = roster::called(path);
+    let more = called.strip_prefix(learner);
+    names.contains(&learner)
+        || names.is_empty() && more.is_some_and(|more| more.is_empty() || numbered(more))
 }
 
 /// Whether the rest of a file's name is a dash with a number or a day.

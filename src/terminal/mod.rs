@@ -40,7 +40,6 @@ use clap::Parser as _;
 
 use crate::file::{Diagnostic, Library, LocalFacts, Source};
 use crate::session::Session;
-use crate::units::Day;
 use crate::words;
 use crate::words::{Arg, Message, Words};
 
@@ -224,17 +223,6 @@ fn text_of(path: &Path) -> Result<String, Box<Diagnostic>> {
     fs::read(path)
         .map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
         .map_err(|error| Box::new(unreadable(path, &error)))
-}
-
-/// A day as it is typed.
-///
-/// # Errors
-/// That it is none.
-fn day(text: Option<&str>) -> Result<Option<Day>, Message> {
-    let none =
-        |text: &str| Message::new("terminal-no-day").with("text", Arg::Verbatim(text.to_owned()));
-    text.map(|text| Day::parse(text).ok_or_else(|| none(text)))
-        .transpose()
 }
 
 /// Says that a file can't be written.

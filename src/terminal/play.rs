@@ -9,8 +9,10 @@ use std::fs;
 use std::io::BufRead;
 use std::path::Path;
 
-use crate::file::{Library, Source};
-use crate::session::{Command, Notice, Practice, Rewind, Session, parse_clock, play};
+use crate::file::{Library, Source, read_day};
+use crate::session::{
+    Command, Notice, Practice, Rewind, Seated, Session, Signed, parse_clock, play,
+};
 use crate::words::{Arg, Message};
 
 use super::arguments::Play;
@@ -54,22 +56,38 @@ pub(super) fn run(
     input: &mut dyn BufRead,
     output: &mut Output<'_>,
 ) -> u8 {
-    if let Some(file) = &ask.actions {
-        return from_file(ask, file, &library, output);
-    }
-    let session = Session::new(library, output.words.tag()).asking();
-    let session = match super::day(ask.on.as_deref()) {
-        Ok(Some(day)) => session.on(day),
-        Ok(None) => session,
+    let signed = match signed(ask) {
+        Ok(signed) => signed,
         Err(wrong) => {
             output.say_error(&wrong);
             return BAD_INPUT;
         }
     };
+    if let Some(file) = &ask.actions {
+        return from_file(ask, signed, file, &library, output);
+    }
+    let mut session = Session::new(library, output.words.tag()).asking();
+    session.sign(signed);
     by_hand(ask, session, Lines { input, typed }, output)
 }
 
-fn from_file(ask: &Play, file: &Path, library: &Library, output: &mut Output<'_>) -> u8 {
+/// Who sits at the drill, how and when.
+///
+/// # Errors
+/// What is wrong with a name, a way to sit or a day.
+fn signed(ask: &Play) -> Result<Signed, Message> {
+    let seated = ask.seated.as_deref().map(Seated::named).transpose()?;
+    let day = ask.on.as_deref().map(read_day).transpose()?;
+    Signed::new(&ask.learner, seated, day)
+}
+
+fn from_file(
+    ask: &Play,
+    signed: Signed,
+    file: &Path,
+    library: &Library,
+    output: &mut Output<'_>,
+) -> u8 {
     let text = match super::text_of(file) {
         Ok(text) => text,
         Err(wrong) => return faults::print_and_stop(&[*wrong], output),
@@ -84,7 +102,8 @@ fn from_file(ask: &Play, file: &Path, library: &Library, output: &mut Output<'_>
         Err(status) => return status,
     };
     match play(library, &ask.name, seed, output.words.tag(), source) {
-        Ok(played) => {
+        Ok(mut played) => {
+            played.session.sign(signed);
             if let Some(view) = played.session.debrief() {
                 for line in &view.log {
                     let line = report::log_line(&output.words, line);

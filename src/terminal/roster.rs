@@ -1,7 +1,8 @@
 //! Saved runs of many learners marked at once: a row for each, as a table and as a file for a spreadsheet.
 //!
 //! Runs are shared among the machine's cores; rows stand in the order of the files.
-//! A run file holds no name: a learner is called by the file's.
+//! A learner is called by the name in the run, where it keeps one, and otherwise by the file's.
+//! Without names a number stands for each, and faults, which tell file and text, are only counted.
 //! What can't be marked is told with its reason, on the error stream and in the file's last column, and keeps nothing else from it.
 
 use std::collections::BTreeSet;
@@ -10,7 +11,7 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use crate::file::{Diagnostic, Library, Source};
-use crate::session::{Practice, remark};
+use crate::session::{Practice, Seated, Signed, remark};
 use crate::words::{Arg, Message, Words};
 
 use super::arguments::Mark;
@@ -19,11 +20,13 @@ use super::work::{cores, share};
 use super::{BAD_INPUT, DONE, NOT_PASSED, faults, reports, table};
 
 /// Columns: the message of the heading, and whether numbers stand in it. The file has one more, for faults.
-const COLUMNS: [(&str, bool); 6] = [
+const COLUMNS: [(&str, bool); 8] = [
     ("roster-learner", false),
     ("roster-drill", false),
     ("roster-seed", true),
     ("roster-practice", false),
+    ("roster-day", false),
+    ("roster-seated", false),
     ("roster-verdict", false),
     ("roster-findings", false),
 ];
@@ -33,6 +36,7 @@ struct Row {
     drill: String,
     seed: u64,
     practice: Option<Practice>,
+    signed: Signed,
     passed: bool,
     /// The rules that were broken, each once.
     broken: BTreeSet<&'static str>,
@@ -87,20 +91,15 @@ pub(super) fn mark(ask: &Mark, library: &Library, output: &mut Output<'_>) -> u8
     // The sheet of last time may lie in the same folder.
     files.retain(|f| Some(f.as_path()) != sheet);
     let folder = ask.paths.iter().any(|p| p.is_dir());
-    if ask.json || sheet.is_none() && !folder {
+    if ask.json || sheet.is_none() && !folder && !ask.without_names {
         reports::mark(&files, ask.json, library, output)
     } else {
-        in_rows(&files, sheet, library, output)
+        in_rows(&files, ask, library, output)
     }
 }
 
-/// Marks saved runs and prints a row for each; `sheet` is the file for a spreadsheet.
-fn in_rows(
-    files: &[PathBuf],
-    sheet: Option<&Path>,
-    library: &Library,
-    output: &mut Output<'_>,
-) -> u8 {
+/// Marks saved runs and prints a row for each.
+fn in_rows(files: &[PathBuf], ask: &Mark, library: &Library, output: &mut Output<'_>) -> u8 {
     let mark = |number: usize, _: &dyn Fn(usize)| {
         let file = files.get(number)?.clone();
         let came = marked(&file, library);
@@ -111,9 +110,10 @@ fn in_rows(
         output.say_error(&done.with("all", count(files.len())));
     });
     let all: Vec<Marked> = all.into_iter().flatten().collect();
-    say(&all, output);
-    let written = sheet.map_or(Ok(()), |file| {
-        let text = sheet_of(&all, &output.words);
+    let who = who(&all, ask.without_names);
+    say(&all, &who, ask.without_names, output);
+    let written = ask.roster.as_deref().map_or(Ok(()), |file| {
+        let text = sheet_of(&all, &who, ask.without_names, &output.words);
         text.and_then(|bytes| fs::write(file, bytes))
             .map_err(|e| super::unwritable(file, &e))
     });
@@ -145,15 +145,45 @@ fn marked(path: &Path, library: &Library) -> Result<Row, Vec<Diagnostic>> {
         drill: drill.scenario().name.clone(),
         seed: drill.run().seed,
         practice: beside.practice,
+        signed: beside.signed,
         passed: verdict.passed,
         broken: breaches.map(|f| f.rule.name()).collect(),
     })
 }
 
-fn say(all: &[Marked], output: &mut Output<'_>) {
-    let rows = || all.iter().filter_map(|m| Some((m, m.came.as_ref().ok()?)));
+/// What the learners of each file are called: by their names, or by numbers in their place.
+fn who(all: &[Marked], without_names: bool) -> Vec<String> {
+    let mut known: Vec<String> = Vec::new();
+    let mut number = |name: String| {
+        let at = known.iter().position(|k| *k == name);
+        let at = at.unwrap_or_else(|| {
+            known.push(name);
+            known.len() - 1
+        });
+        (at + 1).to_string()
+    };
+    let mut shown = |of: &Marked| {
+        let names = match &of.came {
+            Ok(row) if !row.signed.learners().is_empty() => row.signed.learners().to_vec(),
+            Ok(_) | Err(_) => vec![called(&of.file)],
+        };
+        let names: Vec<String> = if without_names {
+            names.into_iter().map(&mut number).collect()
+        } else {
+            names
+        };
+        names.join(", ")
+    };
+    all.iter().map(&mut shown).collect()
+}
+
+fn say(all: &[Marked], who: &[String], without_names: bool, output: &mut Output<'_>) {
+    let rows = || {
+        let named = all.iter().zip(who);
+        named.filter_map(|(of, who)| Some((who, of.came.as_ref().ok()?)))
+    };
     let mut lines = vec![COLUMNS.map(|(id, _)| output.words.say_id(id))];
-    lines.extend(rows().map(|(of, row)| cells(&of.file, row, &output.words)));
+    lines.extend(rows().map(|(who, row)| cells(who, row, &output.words)));
     let lines = table::aligned(&lines, COLUMNS.map(|(_, number)| number));
     output.lines(&lines);
     output.blank();
@@ -164,12 +194,16 @@ fn say(all: &[Marked], output: &mut Output<'_>) {
     if !wrong.is_empty() {
         output.say_error(&counted("roster-not-marked", "files", wrong.len()));
     }
+    if without_names && !wrong.is_empty() {
+        output.say_error(&Message::new("roster-fault-hidden"));
+        return;
+    }
     for faults in wrong {
         faults::print(faults, output);
     }
 }
 
-fn cells(file: &Path, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
+fn cells(who: &str, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
     let verdict = if row.passed {
         "roster-passed"
     } else {
@@ -179,38 +213,56 @@ fn cells(file: &Path, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
         Some(Practice::Coached) => "roster-coached",
         Some(Practice::Guided) => "roster-guided",
         Some(Practice::Assessed) => "roster-assessed",
-        None => "roster-practice-unknown",
+        None => "roster-unknown",
     };
+    let seated = match row.signed.seated() {
+        Some(Seated::Alone) => "roster-alone",
+        Some(Seated::InTurns) => "roster-in-turns",
+        Some(Seated::AsATeam) => "roster-as-a-team",
+        Some(Seated::InPairs) => "roster-in-pairs",
+        None => "roster-unknown",
+    };
+    let day = row.signed.day();
+    let day = day.map_or_else(|| words.say_id("roster-unknown"), |day| day.to_string());
     let broken: Vec<&str> = row.broken.iter().copied().collect();
     [
-        learner(file),
+        who.to_owned(),
         row.drill.clone(),
         row.seed.to_string(),
         words.say_id(practice),
+        day,
+        words.say_id(seated),
         words.say_id(verdict),
         broken.join(", "),
     ]
 }
 
-/// What a learner is called: the file's name without its ending.
-pub(super) fn learner(file: &Path) -> String {
+/// What a learner is called who isn't named: the file's name without its ending.
+pub(super) fn called(file: &Path) -> String {
     let name = file.file_stem().unwrap_or_default();
     name.to_string_lossy().into_owned()
 }
 
 /// The roster as comma-separated values.
-fn sheet_of(all: &[Marked], words: &Words) -> io::Result<Vec<u8>> {
+fn sheet_of(
+    all: &[Marked],
+    who: &[String],
+    without_names: bool,
+    words: &Words,
+) -> io::Result<Vec<u8>> {
     let mut sheet = csv::Writer::from_writer(Vec::new());
     let heads = COLUMNS.iter().map(|(id, _)| *id).chain(["roster-fault"]);
     sheet.write_record(heads.map(|id| cell(&words.say_id(id))))?;
-    for of in all {
+    for (of, who) in all.iter().zip(who) {
         let (cells, fault) = match &of.came {
-            Ok(row) => (cells(&of.file, row, words), String::new()),
+            Ok(row) => (cells(who, row, words), String::new()),
             Err(faults) => {
                 let mut cells = COLUMNS.map(|_| String::new());
-                cells[0] = learner(&of.file);
+                cells[0].clone_from(who);
                 let told = faults.iter().map(|f| faults::line(f, words));
-                (cells, told.collect::<Vec<_>>().join("; "))
+                let told = told.collect::<Vec<_>>().join("; ");
+                let hidden = without_names.then(|| words.say_id("roster-fault-hidden"));
+                (cells, hidden.unwrap_or(told))
             }
         };
         sheet.write_record(cells.iter().chain([&fault]).map(|text| cell(text)))?;

@@ -5,7 +5,7 @@ use std::fs;
 use outage_drill::file::{Library, Source};
 use outage_drill::marking::{Objective, mark};
 use outage_drill::scenario::course::{Direction, Outcome, Way};
-use outage_drill::session::{Command, Practice, Rewind, Session, play, remark};
+use outage_drill::session::{Command, Practice, Rewind, Session, Signed, play, remark};
 use outage_drill::units::{Day, DrillTime, portable};
 use serde_json::Value;
 
@@ -60,7 +60,8 @@ const OUT: &str = "A generator breaker in the panel. Over to your own source";
 fn a_test_on_a_known_day_is_kept_as_unaided_and_help_or_going_back_is_not() {
     let day = Day::parse("2026-03-01").unwrap();
     let finished = |practice, goes_back: bool| {
-        let mut session = Session::new(library(), "en").on(day);
+        let mut session = Session::new(library(), "en");
+        session.sign(Signed::new(&[], None, Some(day)).unwrap());
         session.apply(Command::Open {
             drill: "there-and-back".to_owned(),
             practice,
@@ -215,4 +216,23 @@ fn a_test_that_is_typed_keeps_the_day_that_is_given_and_counts() {
     let told = drill_in(folder.path(), "", &["mastery", ".", "--learner", "ana"]);
     let head = "ana, on 2026-03-01: one run counts.";
     assert!(told.out.starts_with(head), "{}", told.out);
+}
+
+#[test]
+fn runs_are_a_learners_by_the_name_they_keep_and_only_those_done_alone_count() {
+    let passed = tested("slide-branches-first", "2026-03-01");
+    let signed = |lines: &str| passed.replace("\nday ", &format!("\n{lines}\nday "));
+    let files = [
+        ("x.run", signed("learner ana")),
+        ("y.run", signed("learner ana\nseated alone")),
+        ("z.run", signed("learner ana\nlearner ben")),
+        ("w.run", signed("learner ana\nseated as-a-team")),
+        ("ana.run", signed("learner ben")),
+    ];
+    let files = files.each_ref().map(|(name, text)| (*name, text.as_str()));
+    let document = asked(&files, &[]);
+    assert_eq!(document["runs"], 2);
+    let left_out = document["left_out"].as_array().unwrap();
+    let left_out: Vec<&str> = left_out.iter().map(|f| f.as_str().unwrap()).collect();
+    assert_eq!(left_out, ["./w.run", "./z.run"]);
 }

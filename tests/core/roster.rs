@@ -69,17 +69,27 @@ fn a_folder_of_runs_is_marked_with_a_row_for_each_learner() {
         .collect();
     assert_eq!(
         lines[0],
-        ["Learner", "Drill", "Seed", "Practice", "Verdict", "Broken"]
+        [
+            "Learner", "Drill", "Seed", "Practice", "Date", "Seated", "Verdict", "Broken"
+        ]
     );
     assert_eq!(
         lines[1],
-        ["ana", "there-and-back", "1", "not known", "passed"]
+        [
+            "ana",
+            "there-and-back",
+            "1",
+            "not known",
+            "not known",
+            "not known",
+            "passed"
+        ]
     );
     assert_eq!(
-        lines[2][..5],
-        ["ben", "open-the-box", "1", "not known", "not passed"]
+        [lines[2][0], lines[2][1], lines[2][6]],
+        ["ben", "open-the-box", "not passed"]
     );
-    assert!(lines[2][5].contains("live-lugs"), "{:?}", lines[2]);
+    assert!(lines[2][7].contains("live-lugs"), "{:?}", lines[2]);
     assert!(
         answered.out.contains("2 runs were marked: 1 passed."),
         "{}",
@@ -143,13 +153,13 @@ fn what_is_no_run_is_told_with_its_reason_and_stops_nothing() {
             );
             let stem = name.split('.').next().unwrap();
             let row = rows.iter().find(|row| row[0] == stem).unwrap();
-            assert!(row[6].contains(why), "{row:?}");
-            assert_eq!(row[4], "", "no verdict: {row:?}");
+            assert!(row[8].contains(why), "{row:?}");
+            assert_eq!(row[6], "", "no verdict: {row:?}");
         }
         let ana = rows.iter().find(|row| row[0] == "ana").unwrap();
         assert_eq!(
-            ana[1..],
-            ["there-and-back", "1", "not known", "passed", "", ""]
+            [&ana[1], &ana[6], &ana[7], &ana[8]],
+            ["there-and-back", "passed", "", ""]
         );
     }
 }
@@ -226,4 +236,110 @@ fn a_row_says_whether_it_was_a_test_as_the_run_file_does() {
     fs::write(&path, text.replace("practice assessed", "practice asleep")).unwrap();
     let answered = roster(folder.path(), "en");
     assert!(answered.err.contains("“practice”"), "{}", answered.err);
+}
+
+/// Plays the list that passes, with what is said of its learners.
+fn signed(folder: &Path, name: &str, said: &[&str]) -> Answered {
+    let list = format!(
+        "{}/tests/drills/{}.actions",
+        env!("CARGO_MANIFEST_DIR"),
+        LISTS[0].1
+    );
+    let play = ["play", LISTS[0].0, "--actions", &list, "--save", name];
+    drill_in(folder, "", &[&play[..], said].concat())
+}
+
+#[test]
+fn a_row_names_who_sat_at_it_how_and_when_or_numbers_in_their_place() {
+    let folder = tempfile::tempdir().unwrap();
+    let room = folder.path().join("class");
+    fs::create_dir(&room).unwrap();
+    let turns = [
+        "--learner",
+        "Zoë",
+        "--learner",
+        " Ben ",
+        "--seated",
+        "in-turns",
+    ];
+    signed(
+        folder.path(),
+        "class/a.run",
+        &[&turns[..], &["--on", "2026-03-01"]].concat(),
+    );
+    signed(folder.path(), "class/b.run", &["--learner", "Ben"]);
+    signed(folder.path(), "class/cy.run", &[]);
+    fs::write(room.join("dora.run"), "learner Dora\n").unwrap();
+    roster(folder.path(), "en");
+    let rows = sheet(&room.join("sheet.csv"));
+    let seen = |row: usize| [&rows[row][0], &rows[row][4], &rows[row][5]];
+    assert_eq!(seen(1), ["Zoë, Ben", "2026-03-01", "in turns"]);
+    assert_eq!(seen(2), ["Ben", "not known", "not known"]);
+    assert_eq!(seen(3), ["cy", "not known", "not known"]);
+    assert_eq!(seen(4), ["dora", "", ""]);
+
+    let mark = [
+        "mark",
+        "class",
+        "--roster",
+        "class/sheet.csv",
+        "--without-names",
+    ];
+    let answered = drill_in(folder.path(), "", &mark);
+    assert_eq!(answered.status, Some(2), "{}", answered.err);
+    let rows = sheet(&room.join("sheet.csv"));
+    let who: Vec<&str> = rows.iter().map(|row| row[0].as_str()).collect();
+    assert_eq!(who, ["Learner", "1, 2", "2", "3", "4"]);
+    let all = format!("{rows:?}{}{}", answered.out, answered.err).to_lowercase();
+    for name in ["zoë", "ben", "cy.", "dora"] {
+        assert!(!all.contains(name), "{name} in {all}");
+    }
+    assert!(all.contains("with names to see why"), "{all}");
+}
+
+#[test]
+fn a_name_a_seat_or_a_day_that_cannot_be_kept_is_refused_before_the_drill() {
+    let folder = tempfile::tempdir().unwrap();
+    let long = "a".repeat(61);
+    for (said, why) in [
+        (&["--learner", " "][..], "name is empty"),
+        (&["--learner", "a\nend 0:00"], "cannot be shown on one line"),
+        (&["--learner", "a\u{202e}b"], "cannot be shown on one line"),
+        (&["--learner", &long], "60 letters at most"),
+        (
+            &["--learner", "Ana", "--learner", "Ana "],
+            "“Ana” is named twice",
+        ),
+        (
+            &["--learner", "a", "--learner", "b", "--seated", "alone"],
+            "2 learners are named, and only one sits",
+        ),
+        (
+            &[
+                "--learner",
+                "a",
+                "--learner",
+                "b",
+                "--learner",
+                "c",
+                "--seated",
+                "in-pairs",
+            ],
+            "2 at most sit like this",
+        ),
+        (
+            &["--seated", "in-turn"],
+            "alone, in-turns, as-a-team, in-pairs",
+        ),
+        (
+            &["--on", "2026-02-30"],
+            "“2026-02-30” is no day of the calendar",
+        ),
+    ] {
+        let answered = signed(folder.path(), "a.run", said);
+        assert_eq!(answered.status, Some(2), "{said:?}: {}", answered.err);
+        assert!(answered.err.contains(why), "{said:?}: {}", answered.err);
+        assert_eq!(answered.out, "", "nothing is played");
+        assert!(!folder.path().join("a.run").exists());
+    }
 }

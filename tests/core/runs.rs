@@ -2,8 +2,11 @@
 
 use std::sync::Arc;
 
+use outage_drill::drill::{Beside, Seated, Signed};
 use outage_drill::file::{Diagnostic, Library, Source, read_run, write_run};
 use outage_drill::marking::mark;
+use outage_drill::session::{Command, Practice, Rewind, Session};
+use outage_drill::units::{Day, DrillTime};
 
 use crate::playing::{every_bit, list, play_text, shipped};
 
@@ -227,4 +230,64 @@ fn a_drill_of_a_shared_scenario_leaves_it_as_it_was() {
     let _played = play_text(&scenario, 1, &list("deadly-main-left-on"));
     assert_eq!(*scenario, before);
     assert_eq!(Arc::strong_count(&scenario), 2, "the drill holds it once");
+}
+
+#[test]
+fn what_is_said_of_the_learners_is_read_back_and_each_bad_line_of_it_is_told() {
+    let text = stored("slide-nothing", "there-and-back", 1);
+    let signed = |lines: &str| text.replacen("seed 1\n", &format!("seed 1\n{lines}"), 1);
+    let source = |text| Source {
+        file: "a.run",
+        text,
+    };
+    let whole =
+        signed("practice guided\nlearner Ana\nlearner Ben\nseated in-pairs\nday 2026-03-01\n");
+    let run = read_run(source(&whole), &library()).unwrap();
+    let said = &run.beside.signed;
+    assert_eq!(said.learners(), ["Ana", "Ben"]);
+    assert_eq!(said.seated(), Some(Seated::InPairs));
+    assert_eq!(said.day(), Day::parse("2026-03-01"));
+    assert_eq!(write_run(&run, &shipped("there-and-back")), whole);
+    let old = read_run(source(&text), &library()).unwrap();
+    assert_eq!(old.beside, Beside::default());
+    for (lines, id, line) in [
+        ("learner \n", "error-learner-empty", 5),
+        ("learner Ana\nlearner Ana\n", "error-learner-twice", 6),
+        (
+            "learner Ana\nlearner Ben\nseated alone\n",
+            "error-learners-many",
+            7,
+        ),
+        ("seated upright\n", "error-seated", 5),
+        ("day 2026-2-1\n", "error-day", 5),
+    ] {
+        let (found, at, column, _) = fault(&signed(lines));
+        assert_eq!((found.as_str(), at, column), (id, line, 1), "{lines}");
+    }
+}
+
+#[test]
+fn who_sits_there_is_kept_with_the_drill_that_is_open_and_with_those_that_follow() {
+    let mut session = Session::new(library(), "en");
+    let sign = |name: &str| Signed::new(&[name.to_owned()], Some(Seated::Alone), None).unwrap();
+    session.sign(sign("Ana"));
+    session.apply(Command::Open {
+        drill: "there-and-back".to_owned(),
+        practice: Practice::Coached,
+        seed: 1,
+    });
+    let names = |session: &Session| learners_in(&session.saved().unwrap()).join(",");
+    assert_eq!(names(&session), "Ana");
+    session.apply(Command::Rewind(Rewind::To(DrillTime::ZERO)));
+    assert_eq!(names(&session), "Ana");
+    session.sign(sign("Ben"));
+    assert_eq!(names(&session), "Ben");
+    session.apply(Command::Another);
+    assert_eq!(names(&session), "Ben");
+}
+
+/// The names in the text of a run file.
+fn learners_in(text: &str) -> Vec<String> {
+    let names = outage_drill::file::learners_in(text);
+    names.into_iter().map(str::to_owned).collect()
 }

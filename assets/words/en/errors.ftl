@@ -90,3 +90,15 @@ error-expected-text = A text between quotes has to stand here.
 error-expected-true-false = Here has to stand true or false.
 error-expected-list = A list in square brackets has to stand here.
 error-run-other = This run is of another drill, or of another number of it. Compare two runs of the same one.
+
+# What is said of the learners of a run. $name is what was typed.
+error-day = “{ $text }” is no day of the calendar. Write one like 2026-03-01.
+error-seated = “{ $name }” is no way to sit at a drill. Use one of these: { $known }.
+error-learner-empty = A learner's name is empty. Type a name, or leave it out.
+error-learner-odd = A learner's name has a sign that cannot be shown on one line. Type the name again.
+error-learner-long = A learner's name is too long. Use { $most } letters at most.
+error-learner-twice = The learner “{ $name }” is named twice. Name each learner once.
+error-learners-many = { $given } learners are named, and { $most ->
+    [one] only one sits like this.
+   *[other] { $most } at most sit like this.
+} Name fewer, or choose another way to sit.

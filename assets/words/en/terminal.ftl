@@ -259,10 +259,17 @@ roster-practice = Practice
 roster-coached = coached
 roster-guided = guided
 roster-assessed = test
-roster-practice-unknown = not known
+roster-unknown = not known
+roster-day = Date
+roster-seated = Seated
+roster-alone = alone
+roster-in-turns = in turns
+roster-as-a-team = as a team
+roster-in-pairs = in pairs
 roster-verdict = Verdict
 roster-findings = Broken
 roster-fault = Why it is not marked
+roster-fault-hidden = Mark this folder with names to see why.
 roster-passed = passed
 roster-not-passed = not passed
 roster-progress = { $done } of { $all } files are read.
@@ -305,10 +312,10 @@ mastery-head = { $learner }, on { $today }: { $runs ->
     [one] one run counts.
    *[other] { $runs } runs count.
 }
-mastery-no-run = No run of { $learner } counts here. Only tests on a known day count, without going back. With “--today 2026-03-01” you see where to start.
+mastery-no-run = No run of { $learner } counts here. Only tests done alone on a known day count, without going back. With “--today 2026-03-01” you see where to start.
 mastery-left-out = { $runs ->
-    [one] One run does not count. Only tests on a known day count, without going back.
-   *[other] { $runs } runs do not count. Only tests on a known day count, without going back.
+    [one] One run does not count. Only tests done alone on a known day count, without going back.
+   *[other] { $runs } runs do not count. Only tests done alone on a known day count, without going back.
 }
 mastery-never = Not tried unaided yet.
 mastery-tries = Shown { $passes }, missed { $fails }, last on { $last }. Recall now: { $recall }.
@@ -317,5 +324,4 @@ mastery-due-now = A refresher is due now.
 mastery-season = For the season, practice on { $day }.
 mastery-drill = A drill for it: { $drill }.
 mastery-how = Recall halves with each half-life. A pass doubles the half-life, a fail halves it. These figures are common practice and fitted to nobody.
-terminal-no-day = “{ $text }” is no day of the calendar. Write one like 2026-03-01.
 terminal-season-past = The season { $season } is before { $today }. Give a day that is still to come.

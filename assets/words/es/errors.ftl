@@ -88,3 +88,15 @@ error-expected-text = Aquí tiene que haber un texto entre comillas.
 error-expected-true-false = Aquí tiene que decir true o false.
 error-expected-list = Aquí tiene que haber una lista entre corchetes.
 error-run-other = Esta ejecución es de otro simulacro, o de otro número de él. Compare dos ejecuciones del mismo.
+
+# Lo que se dice de quienes hicieron una ejecución. $name es lo que se escribió.
+error-day = “{ $text }” no es un día del calendario. Escriba uno como 2026-03-01.
+error-seated = “{ $name }” no es una manera de sentarse. Use una de estas: { $known }.
+error-learner-empty = El nombre de un participante está vacío. Escriba un nombre o no ponga ninguno.
+error-learner-odd = El nombre de un participante tiene un signo que no cabe en una línea. Escríbalo de nuevo.
+error-learner-long = El nombre de un participante es demasiado largo. Use { $most } letras como máximo.
+error-learner-twice = El participante “{ $name }” aparece dos veces. Nombre a cada uno una sola vez.
+error-learners-many = Se nombran { $given } participantes, y así { $most ->
+    [one] solo se sienta uno.
+   *[other] se sientan { $most } como máximo.
+} Nombre a menos, o elija otra manera de sentarse.

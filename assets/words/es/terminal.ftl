@@ -242,10 +242,17 @@ roster-practice = Práctica
 roster-coached = con ayuda
 roster-guided = guiado
 roster-assessed = prueba
-roster-practice-unknown = no consta
+roster-unknown = no consta
+roster-day = Fecha
+roster-seated = Agrupación
+roster-alone = a solas
+roster-in-turns = por turnos
+roster-as-a-team = en equipo
+roster-in-pairs = en parejas
 roster-verdict = Resultado
 roster-findings = No se cumplió
 roster-fault = Por qué no se evaluó
+roster-fault-hidden = Evalúe esta carpeta con nombres para ver por qué.
 roster-passed = aprobó
 roster-not-passed = no aprobó
 roster-progress = Se leyeron { $done } de { $all } archivos.
@@ -288,10 +295,10 @@ mastery-head = { $learner }, el { $today }: { $runs ->
     [one] cuenta una ejecución.
    *[other] cuentan { $runs } ejecuciones.
 }
-mastery-no-run = Aquí no cuenta ninguna ejecución de { $learner }. Solo cuentan las pruebas de un día conocido, sin volver atrás. Con “--today 2026-03-01” ve por dónde empezar.
+mastery-no-run = Aquí no cuenta ninguna ejecución de { $learner }. Solo cuentan las pruebas hechas a solas en un día conocido, sin volver atrás. Con “--today 2026-03-01” ve por dónde empezar.
 mastery-left-out = { $runs ->
-    [one] Una ejecución no cuenta. Solo cuentan las pruebas de un día conocido, sin volver atrás.
-   *[other] { $runs } ejecuciones no cuentan. Solo cuentan las pruebas de un día conocido, sin volver atrás.
+    [one] Una ejecución no cuenta. Solo cuentan las pruebas hechas a solas en un día conocido, sin volver atrás.
+   *[other] { $runs } ejecuciones no cuentan. Solo cuentan las pruebas hechas a solas en un día conocido, sin volver atrás.
 }
 mastery-never = Todavía no se intentó sin ayuda.
 mastery-tries = Mostrado { $passes }, fallado { $fails }, la última vez el { $last }. Recuerdo ahora: { $recall }.
@@ -300,5 +307,4 @@ mastery-due-now = Toca repasar ahora.
 mastery-season = Para la temporada, practique el { $day }.
 mastery-drill = Un simulacro para esto: { $drill }.
 mastery-how = El recuerdo baja a la mitad con cada vida media. Un acierto duplica la vida media, un fallo la parte en dos. Son cifras de uso común, no ajustadas a nadie.
-terminal-no-day = “{ $text }” no es un día del calendario. Escriba uno como 2026-03-01.
 terminal-season-past = La temporada { $season } es antes de { $today }. Dé un día que todavía no haya pasado.
