@@ -24,6 +24,7 @@ mod step;
 mod table;
 mod topic;
 mod walk;
+mod walk_care;
 mod walk_goal;
 mod walk_standby;
 mod way;
@@ -42,7 +43,7 @@ use crate::site::ControlId;
 use crate::units::DrillTime;
 
 pub use drift::Part;
-pub use guide::{Advice, Guide};
+pub use guide::{Advice, Guide, lead};
 pub use judge::Stand;
 pub use model::{Model, ModelMarker, Move, State};
 pub use search::Watch;
@@ -58,7 +59,7 @@ use search::{reaches, search};
 use space::Space;
 
 /// The version of what is proved and how: a result kept from another version is worth nothing.
-pub const VERSION: u32 = 3;
+pub const VERSION: u32 = 4;
 
 /// How far a property is established.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -3,7 +3,7 @@
 //! Careful is what a person who knows the trade would not call in question: plugs moved and the set carried while the engine is still, the engine stopped and started without load, nothing passed through that breaks a critical rule.
 //! A careful way need not be the only safe one.
 
-use crate::site::{Bus, ControlId, FarEnd, Kind, PositionId, Positions, Site};
+use crate::site::{Bus, ControlId, FarEnd, Kind, Plug, PositionId, Positions, Site, Spot};
 
 use super::joints::Place;
 use super::judge::Judge;
@@ -16,10 +16,12 @@ use super::table::Table;
 pub(super) struct TooLarge;
 
 /// The fewest careful moves to a state that is a goal, of all that leave these controls `still`; no more than `most_states` are looked at.
+/// A `sparing` plan lets no two machines on cords start at once, and no two cords share an outlet of the set.
 pub(super) fn plan(
     space: &Space<'_>,
     start: Code,
     still: &[ControlId],
+    sparing: bool,
     most_states: usize,
     goal: impl Fn(&Positions) -> bool,
 ) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {
@@ -56,7 +58,12 @@ pub(super) fn plan(
             }
             let class = usize::try_from(class).unwrap_or(usize::MAX);
             let free = sound.get(class).copied().unwrap_or_default();
-            if free && careful(judge, site, &positions, control, position) && states.insert(to).1 {
+            let careful = careful(judge, site, &positions, control, position)
+                || sparing && joins_live(site, &positions, control, position);
+            let spared = !sparing
+                || !starts_many(site, &positions, control, position)
+                    && !shares_outlet(site, &positions, control, position);
+            if free && careful && spared && states.insert(to).1 {
                 from.push(Some((next, control, position)));
             }
         });
@@ -117,6 +124,37 @@ fn careful(
         Some(Kind::Lock) => false,
         _ => true,
     }
+}
+
+/// Whether the plug of a machine goes into the end of a cord, which is made to be plugged into while it is live.
+fn joins_live(site: &Site, positions: &Positions, control: ControlId, to: PositionId) -> bool {
+    let on = site.position_name(positions, site.generator.output) == "on";
+    site.appliances.iter().any(|a| match &a.plug {
+        Plug::Cord {
+            control: plug,
+            cords,
+            ..
+        } => on && *plug == control && cords.iter().any(|(_, p)| *p == to),
+        Plug::Wired => false,
+    })
+}
+
+/// Whether the set's output is turned on with more than one machine on its cords.
+fn starts_many(site: &Site, positions: &Positions, control: ControlId, to: PositionId) -> bool {
+    let many = site.appliances.iter().filter(|a| a.on_a_cord(positions));
+    control == site.generator.output && to == PositionId(1) && many.count() > 1
+}
+
+/// Whether a cord goes into an outlet of the set that another cord is in already.
+fn shares_outlet(site: &Site, positions: &Positions, control: ControlId, to: PositionId) -> bool {
+    let mut moved = positions.clone();
+    moved.set(control, to);
+    let Some(own) = site.cords.iter().find(|c| c.near == control) else {
+        return false;
+    };
+    let spot = own.near_spot(&moved);
+    let mut others = site.cords.iter().filter(|c| c.near != control);
+    matches!(spot, Spot::Receptacle(_)) && others.any(|c| c.near_spot(&moved) == spot)
 }
 
 /// Whether a hand brings a generator to a bus: its branches are off then, and come back one by one.

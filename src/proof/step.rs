@@ -12,6 +12,8 @@ pub enum Aim {
     Safe,
     /// What a set can't carry along with all else is taken off before it has to.
     Spare,
+    /// There is gas in the house: everybody goes out, and help is called.
+    GetOut,
     /// The outage is waited for.
     Outage,
     /// A controller that has given up is reset.
@@ -30,6 +32,8 @@ pub enum Aim {
     Settle,
     /// Equipment does by itself what it is built for.
     ByItself,
+    /// The tank is filled before it is empty: the engine is stopped and cools first.
+    Refuel,
     /// The utility is waited for.
     Return,
     /// The engine cools down before it is stopped.

@@ -15,7 +15,6 @@ use crate::units::DrillTime;
 use super::joints::Place;
 use super::judge::Judge;
 use super::plan::{TooLarge, is_fed_by_hand, plan, sun_pushes};
-use super::prepare::preparations;
 use super::space::Space;
 use super::step::{Aim, Step, add, to_say};
 
@@ -62,6 +61,8 @@ pub(super) struct Walk<'a> {
     pub(super) turn: usize,
     /// States that a plan may look at.
     most_states: usize,
+    /// Whether loads are held back beyond what positions ask for: branches on a battery, motors on cords one by one, a second set before the first load.
+    pub(super) sparing: bool,
     /// What is being done.
     pub(super) aim: Aim,
 }
@@ -82,6 +83,7 @@ impl<'a> Walk<'a> {
             done: Vec::new(),
             turn,
             most_states,
+            sparing: false,
             aim: Aim::Service,
         }
     }
@@ -89,6 +91,13 @@ impl<'a> Walk<'a> {
     /// Goes on to the goal and to the end, leaving out what is behind.
     pub(super) fn home(&mut self) -> Planned {
         let outage = |e: &Event| matches!(e, Event::Outage);
+        self.get_out();
+        self.end_wrong_volts();
+        if self.sparing {
+            self.aim = Aim::Spare;
+            self.spare_battery();
+        }
+        self.aim = Aim::Service;
         if !self.happened(outage) && self.is_serviced() == Planned::TooLarge {
             return Planned::TooLarge;
         }
@@ -101,8 +110,13 @@ impl<'a> Walk<'a> {
         self.wait_for(outage);
         if !self.is_good_again() {
             self.prepare();
+            self.aim = Aim::Service;
+            self.hand_over();
+            self.fill_up();
             self.aim = Aim::Shed;
-            self.shed();
+            if !self.scenario.goal.appliances.is_empty() {
+                self.shed();
+            }
             let there = self.plan_and_do(Leg::There);
             if there != Planned::Done {
                 return there;
@@ -126,7 +140,7 @@ impl<'a> Walk<'a> {
         back
     }
 
-    fn happened(&self, event: impl Fn(&Event) -> bool) -> bool {
+    pub(super) fn happened(&self, event: impl Fn(&Event) -> bool) -> bool {
         self.drill.trace().events().any(|(_, e)| event(e))
     }
 
@@ -153,7 +167,7 @@ impl<'a> Walk<'a> {
     }
 
     /// Whether what is built doesn't let it be done.
-    fn is_refused(&self, action: &Action, positions: &Positions) -> bool {
+    pub(super) fn is_refused(&self, action: &Action, positions: &Positions) -> bool {
         let Action::Set(control, to) = action else {
             return false;
         };
@@ -185,6 +199,7 @@ impl<'a> Walk<'a> {
         });
         while !self.happened(&event) && self.drill.now() < latest {
             self.reset();
+            self.keep_fueled();
             self.wait(STEP);
         }
     }
@@ -232,7 +247,14 @@ impl<'a> Walk<'a> {
             return Planned::Done;
         }
         let (branches, also) = (self.branches(), self.also(Leg::There, 0));
-        match self.plan_to(&branches, &also, &[Vec::new()], safe) {
+        // A main that goes off and on again brings everything back at once.
+        let main = vec![self.scenario.site.panel.main];
+        let still: &[Vec<ControlId>] = if self.sparing {
+            &[main, Vec::new()]
+        } else {
+            &[Vec::new()]
+        };
+        match self.plan_to(&branches, &also, still, safe) {
             Ok(Some(way)) => {
                 for (control, position) in way {
                     self.act(Action::Set(control, position));
@@ -244,46 +266,8 @@ impl<'a> Walk<'a> {
         }
     }
 
-    /// Sees to what drifts: where the set stands, how cords lie, the alarm, the fuel, the window.
-    fn prepare(&mut self) {
-        let site = Arc::clone(&self.scenario.site);
-        let wanted = preparations(self.scenario, self.drill.positions());
-        let mut stopped = self.drill.positions().clone();
-        stopped.set(site.generator.engine, PositionId(0));
-        let asks_still = |action: &Action| {
-            let Action::Set(control, _) = action else {
-                return false;
-            };
-            let kind = site.control(*control).map(|c| c.kind);
-            matches!(kind, Some(Kind::Plug | Kind::Placement)) && !self.is_refused(action, &stopped)
-        };
-        if self.judge.running(self.drill.positions()) && wanted.iter().any(asks_still) {
-            self.aim = Aim::Halt;
-            self.halt();
-        }
-        self.aim = Aim::Prepare;
-        for action in wanted {
-            self.act(action);
-        }
-    }
-
-    /// Stops the engine, freed of its load first if there is a careful way.
-    fn halt(&mut self) {
-        let engine = self.scenario.site.generator.engine;
-        let still = |p: &Positions| !self.judge.running(p);
-        let (branches, also) = (self.branches(), self.also(Leg::Back, 0));
-        match self.plan_to(&branches, &also, &[Vec::new()], still) {
-            Ok(Some(way)) => {
-                for (control, position) in way {
-                    self.act(Action::Set(control, position));
-                }
-            }
-            Ok(None) | Err(TooLarge) => self.act(Action::Set(engine, PositionId(0))),
-        }
-    }
-
     /// A plan from here to where `goal` holds, leaving these controls `still`.
-    fn plan_to(
+    pub(super) fn plan_to(
         &self,
         branches: &[usize],
         also: &[ControlId],
@@ -295,7 +279,7 @@ impl<'a> Walk<'a> {
         let space = space.ok_or(TooLarge)?;
         let start = space.code(here, self.drill.conditions().story_done);
         for still in still {
-            let planned = plan(&space, start, still, self.most_states, &goal)?;
+            let planned = plan(&space, start, still, self.sparing, self.most_states, &goal)?;
             if planned.is_some() {
                 return Ok(planned);
             }
@@ -370,7 +354,7 @@ impl<'a> Walk<'a> {
     }
 
     /// One move, with the waiting that it asks for before and after.
-    fn step(&mut self, control: ControlId, position: PositionId) {
+    pub(super) fn step(&mut self, control: ControlId, position: PositionId) {
         let site = Arc::clone(&self.scenario.site);
         let kind = site.control(control).map(|c| c.kind);
         let spec = &site.generator.spec;
@@ -380,7 +364,9 @@ impl<'a> Walk<'a> {
             let asked = whole_millis(spec.cooldown_s) + COOLING_MARGIN;
             self.meanwhile(Aim::Cool, asked.since(rested));
         }
-        let is_load = kind.is_some_and(is_load);
+        // Machines on cords come on by plug or by the set's own output.
+        let by_cord = self.sparing && self.judge.running(self.drill.positions());
+        let is_load = kind.is_some_and(|kind| is_load(kind, by_cord));
         if is_load || kind == Some(Kind::Output) {
             self.warm_up();
         }
@@ -395,6 +381,10 @@ impl<'a> Walk<'a> {
         self.act(Action::Set(control, position));
         if starts {
             self.try_again(control, position);
+            let second = site.generator.machine.second.filter(|_| self.sparing);
+            if let Some(second) = second {
+                self.act(Action::Set(second, PositionId(1)));
+            }
             self.warm_up();
         } else if is_load {
             self.settle();
@@ -417,7 +407,8 @@ impl<'a> Walk<'a> {
             let Action::Set(control, _) = action else {
                 return false;
             };
-            site.control(*control).is_some_and(|c| is_load(c.kind))
+            site.control(*control)
+                .is_some_and(|c| is_load(c.kind, self.sparing))
         };
         let mut actions = self.drill.run().actions.iter().rev();
         let last = actions.find(|timed| is_load(&timed.action)).map(|t| t.at);
@@ -438,7 +429,8 @@ impl<'a> Walk<'a> {
     }
 }
 
-/// Whether moving a control of this kind moves load.
-fn is_load(kind: Kind) -> bool {
+/// Whether moving a control of this kind moves load; `by_cord`, on cords too.
+fn is_load(kind: Kind, by_cord: bool) -> bool {
     matches!(kind, Kind::Breaker | Kind::Transfer | Kind::Backfed)
+        || by_cord && matches!(kind, Kind::Output | Kind::Plug)
 }

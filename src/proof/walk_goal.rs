@@ -1,6 +1,6 @@
 //! What a walk is after, one thing of the goal after the other: what has to be moved for it, what is left alone meanwhile, and whether it is reached.
 
-use crate::site::{ControlId, Plug, Positions};
+use crate::site::{ControlId, FarEnd, Plug, PositionId, Positions};
 
 use super::joints::Place;
 use super::walk::{Leg, Walk};
@@ -71,7 +71,7 @@ impl Walk<'_> {
         also
     }
 
-    /// Circuits that the plan has to move: those of the goal, and those that touch the trunk twice.
+    /// Circuits that the plan has to move: those of the goal, and those that a cord with two plugs is in.
     pub(super) fn branches(&self) -> Vec<usize> {
         let site = &self.scenario.site;
         let goal = &self.scenario.goal;
@@ -88,6 +88,14 @@ impl Walk<'_> {
                 .any(|(control, _)| Some(*control) == breaker)
         };
         branches.extend((0..site.circuits.len()).filter(|c| named(*c)));
+        let plugged = site.cords.iter().filter_map(|cord| match cord.far {
+            FarEnd::Blades(end, circuit) => {
+                let out = self.drill.positions().get(end) != PositionId(0);
+                out.then_some(circuit)
+            }
+            FarEnd::Connector | FarEnd::Inlet(_) | FarEnd::Strip(_) => None,
+        });
+        branches.extend(plugged);
         branches.sort_unstable();
         branches.dedup();
         branches

@@ -71,7 +71,10 @@ impl Walk<'_> {
         let (outage, returned) = (trace.outage_at().unwrap_or_default(), trace.return_at());
         // A controller that starts an engine needs its time; a battery's transfer is done at once.
         let until = match leg {
-            Leg::There if own_start => outage + scenario.goal.within,
+            // One that has just been handed over gets the time to start.
+            Leg::There if own_start => {
+                (outage + scenario.goal.within).max(self.drill.now() + AT_ONCE)
+            }
             Leg::Back if own_start => scenario.ends_at,
             Leg::There | Leg::Back => returned.unwrap_or(outage) + AT_ONCE,
         };

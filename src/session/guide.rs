@@ -104,6 +104,9 @@ impl Session {
             text: self.words.say_id(id),
             line: line.to_owned(),
         };
+        if !open.held.is_empty() {
+            return said("guide-read-first", "");
+        }
         if self.unanswered().is_some() {
             return said("guide-answer-first", "");
         }
@@ -148,6 +151,8 @@ fn why(site: &Site, step: &Step) -> &'static str {
         Aim::Service => "guide-why-service",
         Aim::Safe => "guide-why-safe",
         Aim::Spare => "guide-why-spare",
+        Aim::GetOut if matches!(step.action, Action::Call(_)) => "guide-why-call",
+        Aim::GetOut => "guide-why-get-out",
         Aim::Outage => "guide-why-outage",
         Aim::Reset => "guide-why-reset",
         Aim::Halt => "guide-why-halt",
@@ -157,6 +162,9 @@ fn why(site: &Site, step: &Step) -> &'static str {
         Aim::WarmUp => "guide-why-warm-up",
         Aim::Settle => "guide-why-settle",
         Aim::ByItself => "guide-why-by-itself",
+        Aim::Refuel if step.action == Action::Refuel => "guide-why-refuel",
+        Aim::Refuel if matches!(step.action, Action::Wait(_)) => "guide-why-cold",
+        Aim::Refuel => why_moved(site, &step.action, "guide-why-low"),
         Aim::Return if matches!(step.action, Action::Look(_)) => "guide-why-look",
         Aim::Return => "guide-why-return",
         Aim::Cool => "guide-why-cool",

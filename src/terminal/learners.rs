@@ -1,17 +1,18 @@
 //! The report of simulated learners: how many passed, whether marking and second judge agree, whether rules broken on purpose are caught, how long it takes to mark again.
 //!
 //! Runs are shared among the machine's cores; what is told of them hangs on the seed and their number alone, but for the seconds.
-//! Not passed if the two judges differ on a run, if a run passes with a breach, if an expert fails, if a rule broken on purpose isn't caught, or if a run is marked otherwise the second time.
+//! Not passed if the two judges differ on a run, if a run passes with a breach, if an expert fails, if a rule broken on purpose isn't caught, if a run is marked otherwise the second time, or if guided help breaks a critical rule.
 //!
-//! The `--json` document has `version`, `seed`, `runs`, `learners`, `rules`, `disagreements`, `passed_with_a_breach`, `broken`, `not_judged` and `marked_again`.
+//! The `--json` document has `version`, `seed`, `runs`, `learners`, `rules`, `disagreements`, `passed_with_a_breach`, `broken`, `not_judged`, `marked_again` and `guided`.
 //! Each of `learners` has `kind`, `mistake` (or null), `passed` and `failed`; of `rules` `rule`, `both`, `neither` and `unsure`, numbers of runs; of `disagreements` `learner`, `drill`, `seed`, `rule` and `marked`; of `broken` `rule`, `how` and `caught_in`; of `not_judged` `rule` and `runs`.
-//! `marked_again` has `runs`, `same` and `seconds`.
+//! `marked_again` has `runs`, `same` and `seconds`; `guided` has `states`, `passed` and `endangered`.
 
 use std::collections::BTreeMap;
 
 use serde_json::{Value, json};
 
 use crate::evidence::learners::broken::{Broken, broken_rules};
+use crate::evidence::learners::led::{Led, led};
 use crate::evidence::learners::{
     Agreement, Count, Disagreement, Kind, Outcome, Stock, agreement, counts, mark_again,
     not_judged, passed_with_a_breach,
@@ -25,6 +26,9 @@ use super::{DONE, JSON_VERSION, NOT_PASSED, faults};
 /// Of so many runs one is marked again.
 const MARKED_AGAIN: usize = 4;
 
+/// Of so many runs one is gone on with from its middle as the guide says.
+const GUIDED: usize = 20;
+
 /// What is told of the runs.
 struct Told<'a> {
     counts: BTreeMap<(Kind, Option<&'a str>), Count>,
@@ -34,6 +38,7 @@ struct Told<'a> {
     broken: Vec<Broken>,
     not_judged: BTreeMap<&'static str, usize>,
     again: Again,
+    guided: Vec<Led>,
 }
 
 /// What came of marking runs again.
@@ -66,6 +71,7 @@ pub(super) fn run(runs: usize, seed: u64, as_json: bool, output: &mut Output<'_>
         broken: broken_rules(&outcomes),
         not_judged: not_judged(&outcomes),
         again: again(&outcomes),
+        guided: guided(&outcomes),
     };
     if as_json {
         let document = document(&told, seed, outcomes.len());
@@ -90,7 +96,22 @@ fn again(outcomes: &[Outcome]) -> Again {
     }
 }
 
+/// What guided help makes of the middle of one run in so many, on all cores.
+fn guided(outcomes: &[Outcome]) -> Vec<Led> {
+    let from = |number: usize, _: &dyn Fn(usize)| outcomes.get(number * GUIDED).and_then(led);
+    let all = share(outcomes.len().div_ceil(GUIDED), cores(), from, |_| {});
+    all.into_iter().flatten().collect()
+}
+
 impl Told<'_> {
+    fn led_to_a_pass(&self) -> usize {
+        self.guided.iter().filter(|l| l.passed).count()
+    }
+
+    fn endangered(&self) -> impl Iterator<Item = &Led> {
+        self.guided.iter().filter(|l| !l.broken.is_empty())
+    }
+
     fn caught(&self) -> usize {
         self.broken.iter().filter(|b| b.caught_in > 0).count()
     }
@@ -106,6 +127,7 @@ impl Told<'_> {
             && self.experts_failed() == 0
             && self.caught() == self.broken.len()
             && self.again.same == self.again.runs
+            && self.endangered().next().is_none()
     }
 }
 
@@ -126,6 +148,14 @@ fn say(told: &Told<'_>, output: &mut Output<'_>) {
     let again = [("runs", told.again.runs), ("same", told.again.same)];
     let again = numbers("learners-again", &again);
     output.say(&again.quantity("elapsed", told.again.seconds, Unit::Seconds));
+    let guided = [("passed", told.led_to_a_pass()), ("all", told.guided.len())];
+    output.say(&numbers("learners-guided", &guided));
+    for led in told.endangered() {
+        for rule in &led.broken {
+            let message = named("learners-endangered", "drill", &led.drill);
+            output.say_error(&message.with("rule", Arg::Verbatim((*rule).to_owned())));
+        }
+    }
 }
 
 /// How many runs of a kind passed, and under it each mistake that was meant.
@@ -231,6 +261,10 @@ fn document(told: &Told<'_>, seed: u64, runs: usize) -> Value {
         "passed_with_a_breach": told.with_a_breach,
         "broken": broken.collect::<Vec<Value>>(),
         "not_judged": not_judged.collect::<Vec<Value>>(),
+        "guided": {
+            "states": told.guided.len(), "passed": told.led_to_a_pass(),
+            "endangered": told.endangered().count(),
+        },
         "marked_again": { "runs": again.runs, "same": again.same, "seconds": again.seconds },
     })
 }

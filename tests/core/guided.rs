@@ -5,54 +5,25 @@ use std::thread;
 use outage_drill::drill::Drill;
 use outage_drill::file::{Library, Source, read_actions, read_heading};
 use outage_drill::marking::{Finding, Rule, Verdict, mark, mark_so_far};
-use outage_drill::proof::{Advice, Guide};
+use outage_drill::proof::{Advice, lead};
 use outage_drill::session::{Command, Notice, Practice, Session};
 use outage_drill::shipped;
 
 /// More steps than any way home has.
 const MOST_STEPS: usize = 100;
 
-/// Drills that following the hints from the start doesn't pass, how it ends, and the breaches by then.
-/// The walk takes loads one by one and waits, but it doesn't count watts, fuel or starts, and leaves contacts that a controller works to it.
-const NOT_PASSED: &[(&str, &str, &str)] = &[
-    ("battery-night", "finish", "BatteryOverloaded"),
-    ("cords-only-night", "finish", "RanDry"),
-    ("flood-pumps", "finish", "AllAtOnce Starved"),
-    ("inlet-surprise", "finish", "AllAtOnce"),
-    // The main would have to be off before the neutral lets go, which nobody can know.
-    ("no-neutral", "hands-off", ""),
-    ("oxygen-first", "finish", "ShutOff"),
-];
+/// Drills that following the hints from the start doesn't pass, how it ends, and the breaches by then; each needs a reason.
+const NOT_PASSED: &[(&str, &str, &str)] = &[];
 
 /// States of lists that fail which the guide finds no way home from: the list, the deed after which, and what it says instead.
 const NO_WAY: &[(&str, usize, &str)] = &[
-    // The plan finds no careful way to the goal: the walk leaves contacts and starting to the controller.
-    ("by-itself-nobody-looked", 0, "hands-off"),
-    // The set runs or would be started indoors: the walk starts it there, or stays in the gas.
-    ("garage-door-open-all-out", 8, "hands-off"),
-    ("garage-door-open-half", 9, "hands-off"),
-    ("garage-door-open-wide", 7, "hands-off"),
-    // Something would not be put back as the drill asks at its end.
+    // The sources met, and what that broke or tripped isn't put back as the drill asks at its end.
     ("grid-comes-back-early-met", 3, "hands-off"),
-    // The walk does not call the emergency number.
-    ("headache-child-left", 2, "hands-off"),
-    ("headache-went-back", 3, "hands-off"),
-    // Something would not be put back as the drill asks at its end.
-    ("hot-refuel-ran-dry", 1, "hands-off"),
-    // As with the first: the controller was left off, and the outage is there.
-    ("left-off-late", 0, "hands-off"),
-    ("left-off-waited", 0, "hands-off"),
-    // The plan finds no careful way to the goal.
+    // A lock was put on: the plan leaves locks to whoever put them on.
     ("main-locked-one-handle", 18, "hands-off"),
-    // The volts without a neutral are found too high before the walk turns anything off.
-    ("no-neutral-watched", 1, "hands-off"),
-    // The plan finds no careful way back from a cord with two plugs.
+    // The plan finds no careful way back from a cord with two plugs between a running set and a live house.
     ("one-plug-two-ends-left-on", 1, "hands-off"),
-    // The plan finds no careful way to the goal.
-    ("shed-for-the-set-reset", 3, "hands-off"),
-    // There is gas in the house: the alarm has sounded, and the walk does not call for help.
-    ("slide-garage-house-door", 57, "get-out"),
-    // Something would not be put back as the drill asks at its end.
+    // The crew has mended without a visible break, and doesn't go back to make one.
     ("visible-break-one-word", 10, "hands-off"),
 ];
 
@@ -67,20 +38,13 @@ fn library() -> Library {
 
 /// Does what the guide says until it has nothing more to say, and says how that ends.
 fn follow(drill: &mut Drill) -> &'static str {
-    let mut guide = Guide::new(drill);
-    for _ in 0..MOST_STEPS {
-        let action = match guide.advice() {
-            Advice::Steps(steps) => steps[0].action.clone(),
-            Advice::StopEngine(action) => action.clone(),
-            Advice::Finish => return "finish",
-            Advice::GetOut => return "get-out",
-            Advice::HandsOff => return "hands-off",
-            Advice::GoBack => return "go-back",
-        };
-        drill.act(&action);
-        guide.follow(drill);
+    match lead(drill) {
+        Advice::Finish => "finish",
+        Advice::GetOut => "get-out",
+        Advice::HandsOff => "hands-off",
+        Advice::GoBack => "go-back",
+        Advice::Steps(_) | Advice::StopEngine(_) => "goes on",
     }
-    "goes on"
 }
 
 fn ended(drill: &mut Drill) -> Verdict {

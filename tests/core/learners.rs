@@ -3,6 +3,7 @@
 use std::thread;
 
 use outage_drill::evidence::learners::broken::broken_rules;
+use outage_drill::evidence::learners::led::led;
 use outage_drill::evidence::learners::{
     Kind, Outcome, Stock, agreement, counts, mark_again, not_judged, passed_with_a_breach,
 };
@@ -40,6 +41,16 @@ fn the_two_judges_agree_on_every_learner_and_each_rule_broken_on_purpose_is_caug
     }
     for broken in broken_rules(&outcomes) {
         assert!(broken.caught_in > 0, "{broken:?}");
+    }
+    let guided: Vec<_> = outcomes.iter().step_by(10).filter_map(led).collect();
+    let passed = guided.iter().filter(|l| l.passed).count();
+    assert!(
+        passed * 6 >= guided.len() * 5 && guided.len() >= RUNS / 20,
+        "guided help led to a pass {passed} times of {}",
+        guided.len()
+    );
+    for led in &guided {
+        assert_eq!(led.broken, [""; 0], "{}", led.drill);
     }
     // The heat of a cord hangs on hours of current and on how it lies: `cords` holds it to small steps, the second judge has no arithmetic for it.
     let unknown: Vec<&str> = not_judged(&outcomes).into_keys().collect();

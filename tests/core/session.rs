@@ -88,8 +88,18 @@ fn a_coached_mistake_is_held_at_once_and_an_assessed_one_stays_sealed() {
         held.stages.iter().any(|s| s.at == "transformer"),
         "{held:?}"
     );
+    let hint = |session: &mut Session| {
+        session.apply(Command::Hint);
+        session.street().expect("open").hint
+    };
+    let read_first = coached.say("guide-read-first");
+    assert_eq!(hint(&mut coached), read_first);
     coached.apply(Command::Understood);
     assert_ne!(coached.consequence(), Some(held));
+    while coached.consequence().is_some() {
+        coached.apply(Command::Understood);
+    }
+    assert_ne!(hint(&mut coached), read_first);
 
     let mut assessed = opened("no-slide", Practice::Assessed);
     do_all(&mut assessed, &NEARLY);

@@ -1,6 +1,7 @@
 # The next safe step, and why: one short reason each.
 
 guide-step = { $step } { $why }
+guide-read-first = Read first what happened, stage by stage. Then you go on.
 guide-answer-first = Answer the question first. Then you go on.
 guide-go-back = Somebody was hurt. Nothing you do now undoes that. Go back to before it, and try another way.
 guide-finish = Everything stands as it should. You can end the drill.
@@ -10,6 +11,11 @@ guide-stop-engine = No safe way can be found from here while the engine runs. St
 
 guide-why-service = Do this while the street still has power. Later there is no time for it.
 guide-why-safe = This ends a danger that is there right now. All else can wait.
+guide-why-get-out = There is gas in the house. Nobody stays in it, and nobody goes back.
+guide-why-call = The gas may have hurt people who feel fine. Call from outside.
+guide-why-low = The tank is nearly empty. An engine that runs dry stops under its load.
+guide-why-cold = Fuel on a hot engine can burn. Wait until it is cold.
+guide-why-refuel = The engine is cold now. Fill it before it runs dry.
 guide-why-outage = The lights are still on. There is nothing to do until they go out.
 guide-why-halt = Things must be moved. Nothing is carried or unplugged while the engine runs.
 guide-why-prepare = See to this first. It is easy now and hard later.
@@ -39,7 +45,7 @@ guide-why-sun-off = Solar panels make power too. They must not push it into the 
 guide-why-gfci = This device watches for power that leaks to the ground. Set it, so that it guards you.
 guide-why-warm-up = A cold engine runs unevenly. Give it a moment before it has to work.
 guide-why-settle = Give the last load a moment. A motor takes the most while it starts.
-guide-why-spare = The set takes over all at once. What nobody needs now would be too much for it.
+guide-why-spare = Your own power takes over all at once. What nobody needs now would be too much for it.
 guide-why-reset = The controller has given up. It tries again only when someone turns it off and back to auto.
 guide-why-by-itself = This equipment does its work alone. Keep your hands off and watch.
 guide-why-return = Your own power is on. Now wait until the street has power again, and stays on.

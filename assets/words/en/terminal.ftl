@@ -250,6 +250,8 @@ learners-how-never-found = never found
 learners-how-always-found = always found
 learners-how-inverted = turned around
 learners-again = { $runs } runs were marked again in { $elapsed }. { $same } came to the same.
+learners-guided = Guided help led to a pass from { $passed } of { $all } safe states in the middle of runs.
+learners-endangered = { $drill }: following the guide breaks { $rule }.
 
 # The roster of many saved runs: headings, verdicts and counts.
 roster-learner = Learner

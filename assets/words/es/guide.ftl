@@ -1,6 +1,7 @@
 # El siguiente paso seguro y su porqué: una razón breve para cada uno.
 
 guide-step = { $step } { $why }
+guide-read-first = Lea primero lo que pasó, paso a paso. Después sigue.
 guide-answer-first = Responda primero la pregunta. Después sigue.
 guide-go-back = Alguien resultó herido. Nada de lo que haga ahora lo remedia. Vuelva a antes de eso y pruebe otra manera.
 guide-finish = Todo está como debe. Puede terminar el simulacro.
@@ -10,6 +11,11 @@ guide-stop-engine = Desde aquí no se encuentra un camino seguro con el motor en
 
 guide-why-service = Hágalo mientras la calle tiene electricidad. Más tarde no hay tiempo.
 guide-why-safe = Esto termina un peligro que existe ahora mismo. Lo demás puede esperar.
+guide-why-get-out = Hay gas en la casa. Nadie se queda adentro y nadie vuelve a entrar.
+guide-why-call = El gas puede haber dañado a quien se siente bien. Llame desde afuera.
+guide-why-low = El tanque está casi vacío. Un motor sin combustible se para con la carga puesta.
+guide-why-cold = El combustible sobre un motor caliente puede arder. Espere a que se enfríe.
+guide-why-refuel = El motor ya está frío. Llénelo antes de que se quede sin combustible.
 guide-why-outage = Todavía hay luz. No hay nada que hacer hasta que se vaya.
 guide-why-halt = Hay que mover cosas. Nada se lleva ni se desenchufa con el motor en marcha.
 guide-why-prepare = Ocúpese primero de esto. Ahora es fácil y después es difícil.
@@ -39,7 +45,7 @@ guide-why-sun-off = Los paneles solares también dan electricidad. No deben empu
 guide-why-gfci = Este aparato vigila si se escapa corriente a tierra. Póngalo, para que le proteja.
 guide-why-warm-up = Un motor frío marcha disparejo. Déle un momento antes de que trabaje.
 guide-why-settle = Déle un momento a la última carga. Un motor toma lo máximo mientras arranca.
-guide-why-spare = El generador toma todo de una vez. Lo que nadie necesita ahora sería demasiado.
+guide-why-spare = Su propia fuente toma todo de una vez. Lo que nadie necesita ahora sería demasiado.
 guide-why-reset = El controlador se dio por vencido. Solo prueba otra vez si alguien lo apaga y lo vuelve a poner en automático.
 guide-why-by-itself = Este equipo hace solo su trabajo. No ponga las manos y mire.
 guide-why-return = Ya tiene su propia electricidad. Espere a que la calle la tenga otra vez y no se vaya.

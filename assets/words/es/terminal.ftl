@@ -233,6 +233,8 @@ learners-how-never-found = nunca hallada
 learners-how-always-found = siempre hallada
 learners-how-inverted = al revés
 learners-again = { $runs } partidas se calificaron otra vez en { $elapsed }. { $same } dieron lo mismo.
+learners-guided = La guía llevó a aprobar desde { $passed } de { $all } estados seguros en medio de partidas.
+learners-endangered = { $drill }: seguir la guía rompe { $rule }.
 
 # The roster of many saved runs: headings, verdicts and counts.
 roster-learner = Participante

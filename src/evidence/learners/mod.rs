@@ -6,6 +6,7 @@
 
 pub mod broken;
 mod deeds;
+pub mod led;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;

@@ -1,0 +1,263 @@
+//! What a careful person sees to beyond the plan by positions: what drifts, loads that are too much for a battery, an engine's fuel, a controller that was left off, gas in the house.
+//!
+//! Each is looked for as things are, done on the drill that is walked, and judged with the rest of the way when it is marked.
+
+use std::sync::Arc;
+
+use crate::drill::{Action, Callee, Event, IndoorsEvent, ProtectionEvent, What};
+use crate::scenario::Happening;
+use crate::site::{Appliance, Bus, ControlId, Kind, Moved, PositionId, Positions, Work};
+use crate::units::DrillTime;
+
+use super::plan::TooLarge;
+use super::prepare::preparations;
+use super::step::Aim;
+use super::walk::{Leg, Planned, Walk};
+
+/// Fuel for less than this, in hours, is seen to before the engine stops from under its load.
+const FUEL_LOW_H: f64 = 0.75;
+/// Longer than the exhaust of any set stays hot enough to light fuel.
+const EXHAUST_COLD: DrillTime = DrillTime::from_secs(900);
+/// The share of its rated watts that a battery is left with, so that motors have room to start.
+const SPARED_TO: f64 = 0.5;
+
+impl Walk<'_> {
+    /// Turns off branches on a battery that aren't asked for, the largest first, until it has room for what is left.
+    pub(super) fn spare_battery(&mut self) {
+        let scenario = Arc::clone(self.scenario);
+        let site = &scenario.site;
+        let Some(battery) = &site.battery else {
+            return;
+        };
+        let taken_over = |bus: Bus| {
+            let mut transfers = site.transfers.iter().filter(|t| t.automatic);
+            transfers.any(|t| match t.load {
+                Moved::MainPanel => bus == Bus::Main,
+                Moved::Subpanel(index) => bus == Bus::Sub(index),
+                Moved::Circuit(_) => false,
+            })
+        };
+        let room_w = SPARED_TO * battery.rated_w;
+        let watts = |circuit: usize| -> f64 {
+            let on = site.appliances.iter().filter(|a| a.circuit == circuit);
+            on.map(running_w).sum()
+        };
+        let circuits = site.circuits.iter().enumerate();
+        let on = |breaker| self.drill.positions().get(breaker) == PositionId(1);
+        let taken = circuits.filter(|(_, c)| taken_over(c.bus) && on(c.breaker));
+        let mut taken: Vec<(usize, ControlId, f64)> =
+            taken.map(|(i, c)| (i, c.breaker, watts(i))).collect();
+        taken.sort_by(|a, b| b.2.total_cmp(&a.2));
+        let mut sum_w: f64 = taken.iter().map(|(.., w)| w).sum();
+        let wanted = self.branches();
+        for (circuit, breaker, watts) in taken {
+            if sum_w > room_w && !wanted.contains(&circuit) {
+                self.act(Action::Set(breaker, PositionId(0)));
+                sum_w -= watts;
+            }
+        }
+    }
+
+    /// Brings a set that starts by itself to where its controller can start it: cover shut, oil full, nothing locked out.
+    pub(super) fn hand_over(&mut self) {
+        let scenario = Arc::clone(self.scenario);
+        let site = &scenario.site;
+        let Some(automatic) = site.generator.machine.automatic else {
+            return;
+        };
+        let ready = |p: &Positions| {
+            let lock_out = automatic.lock_out(p, site.generator.output);
+            let oil_low = site.generator.machine.oil_low(p);
+            let locked = lock_out.controller_off || lock_out.breaker_open || lock_out.battery_off;
+            !(oil_low || locked || automatic.open(p))
+        };
+        if ready(self.drill.positions()) {
+            return;
+        }
+        let n_goals = 2 + scenario.goal.at_end.len();
+        let (branches, also) = (self.branches(), self.also(Leg::Back, n_goals));
+        if let Ok(Some(way)) = self.plan_to(&branches, &also, &[Vec::new()], ready) {
+            for (control, position) in way {
+                self.act(Action::Set(control, position));
+            }
+        }
+    }
+
+    /// Fills the tank before it is empty: stops the set, lets it go cold, pours, and brings back what it carried.
+    pub(super) fn keep_fueled(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let (drill, poured) = (&self.drill, site.generator.spec.burn.fuel.is_poured());
+        let left = drill
+            .conditions()
+            .fuel_hours(&site, drill.positions(), drill.readings());
+        if !poured || left.is_none_or(|hours| hours > FUEL_LOW_H) {
+            return;
+        }
+        let before = std::mem::replace(&mut self.aim, Aim::Refuel);
+        let engine = site.generator.engine;
+        let still = |p: &Positions| !self.judge.running(p);
+        let (branches, also) = (self.branches(), self.also(Leg::Back, 0));
+        if let Ok(Some(way)) = self.plan_to(&branches, &also, &[Vec::new()], still) {
+            for (control, position) in way {
+                self.step(control, position);
+            }
+        } else {
+            self.step(engine, PositionId(0));
+        }
+        self.wait(EXHAUST_COLD);
+        self.act(Action::Refuel);
+        self.aim = Aim::There;
+        if self.plan_all(Leg::There) == Planned::Done {
+            self.aim = before;
+        }
+    }
+
+    /// Sees to what drifts: where the set stands, how cords lie, the alarm, the fuel, the window.
+    pub(super) fn prepare(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let wanted = preparations(self.scenario, self.drill.positions());
+        let mut stopped = self.drill.positions().clone();
+        stopped.set(site.generator.engine, PositionId(0));
+        let mut apart = stopped.clone();
+        for cord in &site.cords {
+            apart.set(cord.near, PositionId(0));
+        }
+        let kind = |action: &Action| {
+            let Action::Set(control, _) = action else {
+                return None;
+            };
+            site.control(*control).map(|c| c.kind)
+        };
+        let asks_still = |action: &Action| match kind(action) {
+            Some(Kind::Plug) => !self.is_refused(action, &stopped),
+            Some(Kind::Placement) => !self.is_refused(action, &apart),
+            _ => false,
+        };
+
+        if self.judge.running(self.drill.positions()) && wanted.iter().any(asks_still) {
+            self.aim = Aim::Halt;
+            self.halt();
+        }
+        self.aim = Aim::Prepare;
+        for action in wanted {
+            // A set is carried without its cords.
+            let carried = kind(&action) == Some(Kind::Placement);
+            if carried && self.is_refused(&action, self.drill.positions()) {
+                self.take_cords_off();
+            }
+            self.act(action);
+        }
+    }
+
+    /// Stops the engine, freed of its load first if there is a careful way.
+    fn halt(&mut self) {
+        let engine = self.scenario.site.generator.engine;
+        let still = |p: &Positions| !self.judge.running(p);
+        let (branches, also) = (self.branches(), self.also(Leg::Back, 0));
+        match self.plan_to(&branches, &also, &[Vec::new()], still) {
+            Ok(Some(way)) => {
+                for (control, position) in way {
+                    self.act(Action::Set(control, position));
+                }
+            }
+            Ok(None) | Err(TooLarge) => self.act(Action::Set(engine, PositionId(0))),
+        }
+    }
+
+    /// Takes the cords off a set that stands still, so that it can be carried.
+    pub(super) fn take_cords_off(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        for end in site.cords.iter().map(|c| c.near) {
+            let positions = self.drill.positions();
+            if !self.judge.running(positions) && positions.get(end) != PositionId(0) {
+                self.act(Action::Set(end, PositionId(0)));
+            }
+        }
+    }
+
+    /// Fills a tank that has run dry, once the engine is cold.
+    pub(super) fn fill_up(&mut self) {
+        let conditions = self.drill.conditions();
+        let poured = self.scenario.site.generator.spec.burn.fuel.is_poured();
+        if !poured || conditions.fuel_gal > 0.0 {
+            return;
+        }
+        let stopped = conditions.engine.stopped_at.unwrap_or_default();
+        let cold = EXHAUST_COLD.since(self.drill.now().since(stopped));
+        self.aim = Aim::Refuel;
+        self.wait(cold);
+        self.act(Action::Refuel);
+    }
+
+    /// Where the house's drop loses its neutral: the main is off within seconds, the utility is called, and the branches wait to come back one by one.
+    pub(super) fn end_wrong_volts(&mut self) {
+        const LOOK: DrillTime = DrillTime::from_secs(1);
+        let scenario = Arc::clone(self.scenario);
+        let story = &scenario.story;
+        let mended = |e: &Event| *e == Event::Protection(ProtectionEvent::DropMended);
+        let Some(lost) = story.iter().find(|t| t.what == Happening::NeutralLost) else {
+            return;
+        };
+        if self.happened(mended) {
+            return;
+        }
+        let latest = lost.at + DrillTime::from_secs(u64::from(lost.spread_s));
+        self.aim = Aim::Outage;
+        let lost = |e: &Event| *e == Event::Protection(ProtectionEvent::NeutralLost);
+        while !self.happened(lost) && self.drill.now() < latest {
+            self.wait(LOOK);
+        }
+        self.aim = Aim::Safe;
+        let main = scenario.site.panel.main;
+        if self.drill.positions().get(main) == PositionId(1) {
+            self.act(Action::Set(main, PositionId(0)));
+        }
+        let call = Action::Call(Callee::Utility);
+        if !self.drill.run().actions.iter().any(|a| a.action == call) {
+            self.act(call);
+        }
+        self.aim = Aim::Shed;
+        for breaker in scenario.site.circuits.iter().map(|c| c.breaker) {
+            if self.drill.positions().get(breaker) == PositionId(1) {
+                self.act(Action::Set(breaker, PositionId(0)));
+            }
+        }
+    }
+
+    /// Once there is a sign of gas: everybody out, and help is called from there.
+    pub(super) fn get_out(&mut self) {
+        let moments = &self.drill.trace().moments;
+        let is_sign = |what: &What| {
+            matches!(
+                what,
+                What::Happened(Event::Alarm { .. } | Event::Indoors(IndoorsEvent::Unwell { .. }))
+            )
+        };
+        let Some(sign) = moments.iter().position(|m| is_sign(&m.what)) else {
+            return;
+        };
+        let call = Action::Call(Callee::Emergency);
+        let mut since = moments.iter().skip(sign);
+        let called = since.any(|m| m.what == What::Did(call.clone()));
+        let site = Arc::clone(&self.scenario.site);
+        self.aim = Aim::GetOut;
+        let asleep = site.indoors.people.iter().map(|p| p.control);
+        for control in asleep.chain(site.control_id("household")) {
+            let outside = site.control(control).and_then(|c| c.position("outside"));
+            if let Some(to) = outside.filter(|to| self.drill.positions().get(control) != *to) {
+                self.act(Action::Set(control, to));
+            }
+        }
+        if !called {
+            self.act(call);
+        }
+    }
+}
+
+/// What an appliance takes while it runs, watts.
+fn running_w(appliance: &Appliance) -> f64 {
+    match &appliance.work {
+        Work::Resistive { watts } | Work::Electronic { watts, .. } => *watts,
+        Work::Motor(motor) => motor.running_w,
+    }
+}
