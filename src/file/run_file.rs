@@ -13,10 +13,12 @@
 //! day 2026-11-26
 //! @0:48.000 set generator-place yard
 //! happened I turned the main off late.
+//! seal 03ab…
 //! end 41:07.250
 //! ```
 //!
 //! What stands beside the run is in `run_beside`: `practice`, who sat at it and when, and what the learner said.
+//! The seal is in `seal`; a broken one is told where the run is marked, and keeps nothing from it.
 //! The end line is how a file that was cut short is told from a whole one.
 
 use std::sync::Arc;
@@ -31,6 +33,7 @@ use crate::words::{Arg, Message};
 use super::diagnostic::{Diagnostic, Source, nearest};
 use super::library::Library;
 use super::run_beside;
+use super::seal;
 
 /// The version of run files that this program writes and reads.
 pub const RUN_VERSION: u32 = 1;
@@ -73,8 +76,10 @@ pub fn write_run(run: &Run, scenario: &Scenario) -> String {
         lines.push(format!("@{} {action}", timed.at));
     }
     lines.extend(run_beside::own_words(&run.beside));
-    lines.push(format!("end {}", run.ended_at));
-    lines.push(String::new());
+    let end = format!("end {}", run.ended_at);
+    let sealed = lines.iter().chain([&end]).map(String::as_str);
+    let seal = seal::of_lines(sealed);
+    lines.extend([seal, end, String::new()]);
     lines.join("\n")
 }
 
@@ -135,8 +140,8 @@ fn read_body<'a>(
     let mut ended = false;
     let mut faults = Vec::new();
     for (index, text) in lines {
-        let beside = if ended {
-            Ok(false)
+        let beside = if ended || seal::is_seal(text) {
+            Ok(!ended)
         } else {
             run_beside::take(&mut run.beside, text)
         };

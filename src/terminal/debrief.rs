@@ -13,7 +13,7 @@ use std::path::Path;
 use serde_json::Value;
 use serde_json::json;
 
-use crate::file::{Library, Source};
+use crate::file::{Library, Seal, Source, seal_as_before};
 use crate::session::view::{CompareView, DebriefView, DifferView, Phase, SeriesView};
 use crate::session::{Command, Notice, Practice, Rewind, Session, compare, replay};
 use crate::units::DrillTime;
@@ -50,13 +50,15 @@ pub(super) fn run(
         return write(path, &comma_separated(&view), DONE, output);
     }
     if ask.json {
-        reports::print_json(&as_json(&file, &view), output);
+        reports::print_json(&as_json(&file, Seal::of(&text), &view), output);
         return play::passed(&session);
     }
+    reports::say_seal(Seal::of(&text), output);
     let mut lines = Lines { input, typed };
     play::rehearse(&mut session, Practice::Coached, None, &mut lines, output);
     let went_back = session.debrief().is_none_or(|v| !v.rewound.is_empty());
-    match session.saved().filter(|saved| !went_back && *saved != text) {
+    let saved = session.saved().map(|saved| seal_as_before(&saved, &text));
+    match saved.filter(|saved| !went_back && *saved != text) {
         Some(saved) => write(&ask.file, &saved, play::passed(&session), output),
         None => play::passed(&session),
     }
@@ -268,7 +270,7 @@ fn peak(words: &Words, series: &SeriesView) -> String {
     words.say(&message)
 }
 
-fn as_json(file: &str, view: &DebriefView) -> Value {
+fn as_json(file: &str, seal: Seal, view: &DebriefView) -> Value {
     let pages = view
         .pages
         .iter()
@@ -286,7 +288,7 @@ fn as_json(file: &str, view: &DebriefView) -> Value {
         })
     });
     json!({
-        "version": JSON_VERSION, "run": reports::verdict_json(file, view),
+        "version": JSON_VERSION, "run": reports::verdict_json(file, seal, view),
         "pages": pages.collect::<Vec<Value>>(), "stood": stood.collect::<Vec<Value>>(),
         "pins": pins.collect::<Vec<Value>>(), "next": next.collect::<Vec<Value>>(),
         "series": series.collect::<Vec<Value>>(),

@@ -2,7 +2,7 @@
 //!
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
-//! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
+//! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `seal` (`whole`, `broken` or `missing`), `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
 //! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `distortion_percent`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `solar_watts` and `battery_watts` (null where there is none), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`), `gfcis` (`id`, `residual_milliamps`, `neutral_loop_ohms`, null without a loop, `opens`).
 
 use std::path::Path;
@@ -11,7 +11,7 @@ use std::path::PathBuf;
 use serde_json::Value;
 use serde_json::json;
 
-use crate::file::{Diagnostic, Library, Source};
+use crate::file::{Diagnostic, Library, Seal, Source};
 use crate::session::view::{DebriefView, StageView};
 use crate::session::{Played, SiteRead, read, replay};
 use crate::words::audit;
@@ -32,8 +32,8 @@ pub(super) fn mark(
     let mut runs = Vec::new();
     for path in files {
         let file = path.display().to_string();
-        let view = match verdict(path, &file, library, output.words.tag()) {
-            Ok(view) => view,
+        let (seal, view) = match verdict(path, &file, library, output.words.tag()) {
+            Ok(marked) => marked,
             Err(mut wrong) => {
                 found.append(&mut wrong);
                 continue;
@@ -41,9 +41,10 @@ pub(super) fn mark(
         };
         all_pass &= view.passed;
         if as_json {
-            runs.push(verdict_json(&file, &view));
+            runs.push(verdict_json(&file, seal, &view));
         } else {
             output.line(&file);
+            say_seal(seal, output);
             let lines = report::debrief(&output.words, &view);
             output.lines(&lines);
             output.blank();
@@ -70,9 +71,20 @@ fn verdict(
     file: &str,
     library: &Library,
     language: &str,
-) -> Result<DebriefView, Vec<Diagnostic>> {
-    let played = replayed(path, file, library, language)?;
-    Ok(played.session.debrief().unwrap_or_default())
+) -> Result<(Seal, DebriefView), Vec<Diagnostic>> {
+    let text = super::text_of(path).map_err(|wrong| vec![*wrong])?;
+    let played = replay(library, language, Source { file, text: &text })?;
+    let view = played.session.debrief().unwrap_or_default();
+    Ok((Seal::of(&text), view))
+}
+
+/// Says of a run whose seal isn't whole what that tells.
+pub(super) fn say_seal(seal: Seal, output: &mut Output<'_>) {
+    match seal {
+        Seal::Whole => {}
+        Seal::Broken => output.say_id("terminal-seal-broken"),
+        Seal::Missing => output.say_id("terminal-seal-missing"),
+    }
 }
 
 /// A saved run, played out again and marked.
@@ -160,7 +172,7 @@ pub(super) fn languages(output: &mut Output<'_>) -> u8 {
     status
 }
 
-pub(super) fn verdict_json(file: &str, view: &DebriefView) -> Value {
+pub(super) fn verdict_json(file: &str, seal: Seal, view: &DebriefView) -> Value {
     let stage =
         |stage: &StageView| json!({ "at": stage.at, "text": stage.text, "value": stage.value });
     let criteria: Vec<Value> = view
@@ -179,7 +191,10 @@ pub(super) fn verdict_json(file: &str, view: &DebriefView) -> Value {
             })
         })
         .collect();
-    json!({ "file": file, "passed": view.passed, "criteria": criteria, "findings": findings })
+    json!({
+        "file": file, "seal": seal.name(), "passed": view.passed, "criteria": criteria,
+        "findings": findings,
+    })
 }
 
 fn readings_json(view: &SiteRead) -> Value {

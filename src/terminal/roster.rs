@@ -10,7 +10,7 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
-use crate::file::{Diagnostic, Library, Source};
+use crate::file::{Diagnostic, Library, Seal, Source};
 use crate::session::{Practice, Seated, Signed, remark};
 use crate::words::{Arg, Message, Words};
 
@@ -20,13 +20,14 @@ use super::work::{cores, share};
 use super::{BAD_INPUT, DONE, NOT_PASSED, faults, reports, table};
 
 /// Columns: the message of the heading, and whether numbers stand in it. The file has one more, for faults.
-const COLUMNS: [(&str, bool); 8] = [
+const COLUMNS: [(&str, bool); 9] = [
     ("roster-learner", false),
     ("roster-drill", false),
     ("roster-seed", true),
     ("roster-practice", false),
     ("roster-day", false),
     ("roster-seated", false),
+    ("roster-seal", false),
     ("roster-verdict", false),
     ("roster-findings", false),
 ];
@@ -37,6 +38,7 @@ struct Row {
     seed: u64,
     practice: Option<Practice>,
     signed: Signed,
+    seal: Seal,
     passed: bool,
     /// The rules that were broken, each once.
     broken: BTreeSet<&'static str>,
@@ -146,6 +148,7 @@ fn marked(path: &Path, library: &Library) -> Result<Row, Vec<Diagnostic>> {
         seed: drill.run().seed,
         practice: beside.practice,
         signed: beside.signed,
+        seal: Seal::of(&text),
         passed: verdict.passed,
         broken: breaches.map(|f| f.rule.name()).collect(),
     })
@@ -222,6 +225,11 @@ fn cells(who: &str, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
         Some(Seated::InPairs) => "roster-in-pairs",
         None => "roster-unknown",
     };
+    let seal = match row.seal {
+        Seal::Whole => "roster-seal-whole",
+        Seal::Broken => "roster-seal-broken",
+        Seal::Missing => "roster-seal-missing",
+    };
     let day = row.signed.day();
     let day = day.map_or_else(|| words.say_id("roster-unknown"), |day| day.to_string());
     let broken: Vec<&str> = row.broken.iter().copied().collect();
@@ -232,6 +240,7 @@ fn cells(who: &str, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
         words.say_id(practice),
         day,
         words.say_id(seated),
+        words.say_id(seal),
         words.say_id(verdict),
         broken.join(", "),
     ]

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 use std::fs;
 
-use outage_drill::file::{Library, Source};
+use outage_drill::file::{Library, Seal, Source};
 use outage_drill::marking::{Rule, Verdict};
 use outage_drill::scenario::course::OUTCOMES;
 use outage_drill::session::view::{DebriefView, PHASES, Phase};
@@ -241,9 +241,10 @@ fn the_terminal_walks_the_pages_and_keeps_what_was_said_in_the_file() {
     assert!(at("Not passed") > at("5. The verdict"));
     let text = fs::read_to_string(folder.path().join("a.run")).unwrap();
     assert!(
-        text.contains("\nhappened I hurried.\nfelt Sure.\nend "),
+        text.contains("\nhappened I hurried.\nfelt Sure.\nseal "),
         "{text}"
     );
+    assert_eq!(Seal::of(&text), Seal::Whole);
     let back = drill_in(folder.path(), "\nback\n\n\n\n\n", &["debrief", "a.run"]);
     assert_eq!(
         back.out.matches("You said: I hurried.").count(),
@@ -283,4 +284,18 @@ fn the_debrief_is_given_as_json_and_its_curves_as_a_table() {
         assert!((last[0] - f64::from(second)).abs() < 0.5);
     }
     assert_eq!(last[0].to_string(), seconds.to_string());
+}
+
+#[test]
+fn what_is_said_of_a_run_that_was_changed_does_not_seal_it_again() {
+    let folder = saved();
+    let path = folder.path().join("a.run");
+    let text = fs::read_to_string(&path).unwrap();
+    fs::write(&path, text.replacen("seed 1\n", "seed 1\nlearner Eve\n", 1)).unwrap();
+    let answered = drill_in(folder.path(), "I hurried.\n\n\n\n\n", &["debrief", "a.run"]);
+    let told = "This run was changed after it was saved";
+    assert!(answered.out.contains(told), "{}", answered.out);
+    let kept = fs::read_to_string(&path).unwrap();
+    assert!(kept.contains("\nhappened I hurried.\n"), "{kept}");
+    assert_eq!(Seal::of(&kept), Seal::Broken, "{kept}");
 }

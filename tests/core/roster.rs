@@ -70,7 +70,7 @@ fn a_folder_of_runs_is_marked_with_a_row_for_each_learner() {
     assert_eq!(
         lines[0],
         [
-            "Learner", "Drill", "Seed", "Practice", "Date", "Seated", "Verdict", "Broken"
+            "Learner", "Drill", "Seed", "Practice", "Date", "Seated", "Seal", "Verdict", "Broken"
         ]
     );
     assert_eq!(
@@ -82,14 +82,15 @@ fn a_folder_of_runs_is_marked_with_a_row_for_each_learner() {
             "not known",
             "not known",
             "not known",
+            "as saved",
             "passed"
         ]
     );
     assert_eq!(
-        [lines[2][0], lines[2][1], lines[2][6]],
+        [lines[2][0], lines[2][1], lines[2][7]],
         ["ben", "open-the-box", "not passed"]
     );
-    assert!(lines[2][7].contains("live-lugs"), "{:?}", lines[2]);
+    assert!(lines[2][8].contains("live-lugs"), "{:?}", lines[2]);
     assert!(
         answered.out.contains("2 runs were marked: 1 passed."),
         "{}",
@@ -153,12 +154,12 @@ fn what_is_no_run_is_told_with_its_reason_and_stops_nothing() {
             );
             let stem = name.split('.').next().unwrap();
             let row = rows.iter().find(|row| row[0] == stem).unwrap();
-            assert!(row[8].contains(why), "{row:?}");
-            assert_eq!(row[6], "", "no verdict: {row:?}");
+            assert!(row[9].contains(why), "{row:?}");
+            assert_eq!(row[7], "", "no verdict: {row:?}");
         }
         let ana = rows.iter().find(|row| row[0] == "ana").unwrap();
         assert_eq!(
-            [&ana[1], &ana[6], &ana[7], &ana[8]],
+            [&ana[1], &ana[7], &ana[8], &ana[9]],
             ["there-and-back", "passed", "", ""]
         );
     }
@@ -341,5 +342,35 @@ fn a_name_a_seat_or_a_day_that_cannot_be_kept_is_refused_before_the_drill() {
         assert!(answered.err.contains(why), "{said:?}: {}", answered.err);
         assert_eq!(answered.out, "", "nothing is played");
         assert!(!folder.path().join("a.run").exists());
+    }
+}
+
+#[test]
+fn a_row_tells_whether_the_run_is_as_it_was_saved() {
+    let folder = class();
+    let room = folder.path().join("class");
+    let ana = fs::read_to_string(room.join("ana.run")).unwrap();
+    let seal = ana.lines().find(|l| l.starts_with("seal ")).unwrap();
+    let eve = ana.replacen("seed 1\n", "seed 1\nlearner Eve\n", 1);
+    fs::write(room.join("eve.run"), eve).unwrap();
+    fs::write(room.join("fay.run"), ana.replace(&format!("{seal}\n"), "")).unwrap();
+    roster(folder.path(), "en");
+    let rows = sheet(&room.join("sheet.csv"));
+    let seen = |name: &str| {
+        let row = rows.iter().find(|row| row[0] == name).unwrap();
+        [row[6].clone(), row[7].clone()]
+    };
+    assert_eq!(seen("ana"), ["as saved", "passed"]);
+    assert_eq!(seen("Eve"), ["changed after it was saved", "passed"]);
+    assert_eq!(seen("fay"), ["not sealed", "passed"]);
+    for (name, told) in [
+        ("ana.run", ""),
+        ("eve.run", "This run was changed after it was saved"),
+        ("fay.run", "This run is not sealed"),
+    ] {
+        let path = format!("class/{name}");
+        let out = drill_in(folder.path(), "", &["mark", &path]).out;
+        assert!(out.contains(told), "{out}");
+        assert_eq!(out.contains("This run "), !told.is_empty(), "{out}");
     }
 }

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use outage_drill::drill::{Beside, Seated, Signed};
-use outage_drill::file::{Diagnostic, Library, Source, read_run, write_run};
+use outage_drill::file::{Diagnostic, Library, Seal, Source, read_run, seal_as_before, write_run};
 use outage_drill::marking::mark;
 use outage_drill::session::{Command, Practice, Rewind, Session};
 use outage_drill::units::{Day, DrillTime};
@@ -247,7 +247,9 @@ fn what_is_said_of_the_learners_is_read_back_and_each_bad_line_of_it_is_told() {
     assert_eq!(said.learners(), ["Ana", "Ben"]);
     assert_eq!(said.seated(), Some(Seated::InPairs));
     assert_eq!(said.day(), Day::parse("2026-03-01"));
-    assert_eq!(write_run(&run, &shipped("there-and-back")), whole);
+    let again = write_run(&run, &shipped("there-and-back"));
+    assert_eq!(read_run(source(&again), &library()).unwrap(), run);
+    assert_eq!(seal_as_before(&again, &whole), whole);
     let old = read_run(source(&text), &library()).unwrap();
     assert_eq!(old.beside, Beside::default());
     for (lines, id, line) in [
@@ -290,4 +292,33 @@ fn who_sits_there_is_kept_with_the_drill_that_is_open_and_with_those_that_follow
 fn learners_in(text: &str) -> Vec<String> {
     let names = outage_drill::file::learners_in(text);
     names.into_iter().map(str::to_owned).collect()
+}
+
+#[test]
+fn each_line_that_is_changed_added_or_left_out_breaks_the_seal_and_it_stays_broken() {
+    let text = stored("slide-nothing", "there-and-back", 1);
+    assert_eq!(Seal::of(&text), Seal::Whole);
+    assert_eq!(Seal::of(&text.replace('\n', "\r\n")), Seal::Whole);
+    let lines: Vec<&str> = text.lines().collect();
+    let joined = |lines: &[&str]| lines.join("\n") + "\n";
+    for at in 0..lines.len() {
+        let mut without = lines.clone();
+        let left_out = without.remove(at);
+        let is_seal = left_out.starts_with("seal ");
+        let expected = if is_seal { Seal::Missing } else { Seal::Broken };
+        assert_eq!(Seal::of(&joined(&without)), expected, "{left_out}");
+        let changed = format!("{left_out}0");
+        let mut edited = lines.clone();
+        edited[at] = &changed;
+        assert_eq!(Seal::of(&joined(&edited)), Seal::Broken, "{changed}");
+        let mut longer = lines.clone();
+        longer.insert(at, "felt Fine.");
+        assert_eq!(Seal::of(&joined(&longer)), Seal::Broken, "line {at}");
+        // What is saved over it doesn't mend it.
+        for before in [joined(&without), joined(&edited)] {
+            let again = seal_as_before(&joined(&longer), &before);
+            assert_ne!(Seal::of(&again), Seal::Whole, "{before}");
+        }
+    }
+    assert_eq!(seal_as_before(&text, &text), text);
 }
