@@ -12,12 +12,15 @@
 //! say line-side live    answer something the drill asks
 //! refuel                pour fuel into the generator's tank
 //! wait 2m30s            let time pass
+//! happen utility-fails  a turn of events that the instructor makes: sooner, utility-fails, …
 //! @12:30 set main on    do it when the drill clock shows 12:30, or at once if it is later
 //! ```
 
 use crate::scenario::Scenario;
 use crate::site::{Control, ControlId, Kind, PositionId, Site};
 use crate::units::DrillTime;
+
+use super::turn::{TURNS, Turn};
 
 /// One thing a person does.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -38,6 +41,8 @@ pub enum Action {
     Refuel,
     /// Lets time pass.
     Wait(DrillTime),
+    /// Lets a turn of events come: the instructor's, not the learner's.
+    Happen(Turn),
 }
 
 /// What can be looked at.
@@ -154,6 +159,8 @@ pub enum Expected {
     Question,
     /// An answer.
     Answer,
+    /// A turn of events.
+    Turn,
     /// A length of time such as `2m30s`.
     Time,
     /// Nothing: the line goes on where it should end.
@@ -232,6 +239,10 @@ fn parse_action(
         }
         ["say", rest @ ..] => (parse_say(scenario, rest)?, 3),
         ["refuel", ..] => (Action::Refuel, 1),
+        ["happen", rest @ ..] => (
+            Action::Happen(named(rest, Expected::Turn, &TURNS, Turn::name)?),
+            2,
+        ),
         [word, ..] if site.control_id(word).is_some() => (parse_set(site, words)?, 2),
         other => {
             let word = other.first().copied().unwrap_or_default();
@@ -377,6 +388,7 @@ pub fn write_action(site: &Site, action: &Action) -> String {
         Action::Say(question, answer) => format!("say {question} {answer}"),
         Action::Refuel => "refuel".to_owned(),
         Action::Wait(time) => format!("wait {}s", time.millis() / 1000),
+        Action::Happen(turn) => format!("happen {}", turn.name()),
     }
 }
 
@@ -398,5 +410,6 @@ pub fn duration(site: &Site, action: &Action) -> DrillTime {
         Action::Call(_) => DrillTime::from_secs(60),
         Action::Refuel => DrillTime::from_secs(90),
         Action::Wait(time) => *time,
+        Action::Happen(_) => DrillTime::ZERO,
     }
 }

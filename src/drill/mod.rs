@@ -29,6 +29,7 @@ mod story;
 mod sun;
 mod touch;
 mod trace;
+mod turn;
 mod wires;
 mod world;
 
@@ -53,4 +54,5 @@ pub use signed::{Seated, Signed};
 pub use story::{event_of, take_place};
 pub use touch::{Metal, Touched};
 pub use trace::{Moment, Trace, What};
+pub use turn::{TURNS, Turn};
 pub use wires::WALL_C;

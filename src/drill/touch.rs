@@ -65,7 +65,8 @@ impl Metal {
             | Action::Call(_)
             | Action::Tell(_)
             | Action::Say(..)
-            | Action::Wait(_) => None,
+            | Action::Wait(_)
+            | Action::Happen(_) => None,
         }
     }
 

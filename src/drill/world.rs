@@ -150,7 +150,8 @@ impl Drill {
             Action::Refuel => {
                 self.conditions.fuel_gal = self.site().generator.spec.tank_gal;
             }
-            Action::Look(_)
+            Action::Happen(_)
+            | Action::Look(_)
             | Action::Test(_)
             | Action::Call(_)
             | Action::Tell(_)
@@ -200,6 +201,12 @@ impl Drill {
                 self.record(What::Did(action.clone()));
                 self.tell(*listener);
             }
+            Action::Happen(turn) => {
+                self.record(What::Did(action.clone()));
+                self.turn(*turn);
+                self.settle();
+                self.fire_due();
+            }
             Action::Say(..) | Action::Wait(_) => self.record(What::Did(action.clone())),
         }
     }
@@ -209,6 +216,9 @@ impl Drill {
         let site = self.site();
         if *action == Action::Refuel && !site.generator.spec.burn.fuel.is_poured() {
             return Some("refused-no-tank".to_owned());
+        }
+        if let Action::Happen(turn) = action {
+            return (!self.can_turn(*turn)).then(|| "refused-no-turn".to_owned());
         }
         let Action::Set(control, position) = action else {
             return None;

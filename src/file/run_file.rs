@@ -216,6 +216,7 @@ pub fn not_understood(wrong: &NotAnAction) -> (Message, Option<Message>) {
         Expected::Listener => "listener",
         Expected::Question => "question",
         Expected::Answer => "answer",
+        Expected::Turn => "turn",
         Expected::Time => "time",
         Expected::End => "end",
     };

@@ -147,7 +147,7 @@ fn left(steps: &[Step], done: &[Action], drill: &Drill) -> Option<(Vec<Step>, Op
                 done_at = next.map(|s| s.at);
                 steps = steps.get(ahead.map_or(0, |at| at + 1)..)?;
             }
-            Action::Set(..) | Action::Refuel | Action::Say(..) => return None,
+            Action::Set(..) | Action::Refuel | Action::Say(..) | Action::Happen(_) => return None,
             Action::Look(_) | Action::Test(_) | Action::Call(_) | Action::Tell(_) => {}
         }
     }

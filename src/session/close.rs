@@ -219,7 +219,9 @@ impl Session {
             Action::Call(callee) => Message::new("deed-call").name("who", callee.name()),
             Action::Tell(listener) => Message::new("deed-tell").name("who", listener.name()),
             Action::Say(..) => did_message(scenario, action),
-            Action::Refuel | Action::Set(..) | Action::Wait(_) => Message::new("deed-refuel"),
+            Action::Happen(_) | Action::Refuel | Action::Set(..) | Action::Wait(_) => {
+                Message::new("deed-refuel")
+            }
         };
         DeedView {
             line: write_action(&scenario.site, action),
@@ -265,7 +267,8 @@ impl Session {
             | Action::Tell(_)
             | Action::Refuel
             | Action::Set(..)
-            | Action::Wait(_) => String::new(),
+            | Action::Wait(_)
+            | Action::Happen(_) => String::new(),
         }
     }
 

@@ -52,6 +52,8 @@ pub enum Command {
     Rewind(Rewind),
     /// Shows the next safe step and its reason, in any practice that is not a test.
     Hint,
+    /// Covers what wasn't tested on the lines, so that a room can be asked about it, or shows it again.
+    Cover(bool),
     /// Goes back to the shelf.
     Leave,
     /// Speaks another language.

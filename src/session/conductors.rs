@@ -62,7 +62,7 @@ impl Session {
     /// What may be told of a point: the truth where it is shown, what is known otherwise.
     pub(super) fn told(&self, open: &Open, point: &str) -> Told {
         let readings = open.drill.readings();
-        let (reading, fed, said) = if open.numbers_are_shown() {
+        let (reading, fed, said) = if self.numbers_are_shown(open) {
             let reading = readings.point(point);
             let fed = fed_at(&open.drill, reading, point);
             (Some(reading), fed, fed_word(fed))
@@ -90,7 +90,7 @@ impl Session {
     fn wire(&self, open: &Open, wire: &Wire) -> WireView {
         let readings = open.drill.readings();
         let mut told = self.told(open, &wire.point);
-        let amps = if open.numbers_are_shown() && readings.converged {
+        let amps = if self.numbers_are_shown(open) && readings.converged {
             readings.amps_of(&wire.thing)
         } else {
             0.0

@@ -102,6 +102,7 @@ impl Session {
                 MomentView {
                     when: self.words.say_id("lesson-holds-itself"),
                     ask: self.question(&scenario.site, prediction),
+                    reached: false,
                 }
             }
             Hold::After(what, ask) => {
@@ -111,6 +112,7 @@ impl Session {
                         .words
                         .say(&Message::new("lesson-hold-after").said("event", event)),
                     ask: self.words.say_id(&format!("moment-{ask}")),
+                    reached: self.has_come(&scenario.name, &event_of(*what)),
                 }
             }
         })

@@ -168,6 +168,7 @@ pub(super) fn did_message(scenario: &Scenario, action: &Action) -> Message {
         }
         Action::Refuel => Message::new("log-refuel"),
         Action::Wait(time) => Message::new("log-wait").with("time", Arg::lasting(*time)),
+        Action::Happen(turn) => Message::new(format!("log-happen-{}", turn.name())),
     }
 }
 

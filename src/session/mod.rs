@@ -35,6 +35,8 @@ mod rewind;
 mod series;
 mod shelf;
 mod street;
+mod teach;
+mod trade;
 mod vary;
 pub mod view;
 
@@ -86,6 +88,8 @@ pub struct Session {
     faults: Vec<Diagnostic>,
     /// Ways of bringing power of which a drill was passed in this session.
     passed: Vec<Way>,
+    /// Whether an instructor has covered what wasn't tested.
+    covered: bool,
 }
 
 /// A drill that is open.
@@ -118,11 +122,6 @@ impl Open {
         self.practice != Practice::Assessed || self.verdict.is_some()
     }
 
-    /// Whether volts and amps are shown that weren't tested: not while just these may be what is asked.
-    fn numbers_are_shown(&self) -> bool {
-        self.truth_is_shown() && !self.asking.hides()
-    }
-
     fn known(&self) -> Known {
         Known::from_trace(self.drill.trace())
     }
@@ -142,6 +141,7 @@ impl Session {
             forecasts: Vec::new(),
             faults: Vec::new(),
             passed: Vec::new(),
+            covered: false,
         }
     }
 
@@ -198,6 +198,10 @@ impl Session {
             Command::Counts(counts) => self.count(&counts),
             Command::Rewind(rewind) => self.rewind(rewind),
             Command::Hint => self.hint(),
+            Command::Cover(covered) => {
+                self.covered = covered;
+                Vec::new()
+            }
             Command::Finish => self.finish(),
             Command::Onward => self.turn(true),
             Command::Back => self.turn(false),

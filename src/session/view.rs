@@ -10,6 +10,7 @@ mod face;
 mod lesson;
 mod scene;
 mod shelf;
+mod trade;
 
 pub use asked::{AnswerView, AskedView, BarView, CalibrationView, PredictionLine, RevealView};
 pub use debrief::{
@@ -25,6 +26,7 @@ pub use lesson::{
 };
 pub use scene::{ApplianceKind, GeneratorForm, OutletView, Room, StandView, WireKind};
 pub use shelf::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
+pub use trade::{TermView, TradeView};
 
 /// A language that can be spoken.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]

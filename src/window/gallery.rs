@@ -5,7 +5,7 @@
 
 use crate::session::{Command, Practice};
 
-use super::link::Wish;
+use super::link::{Face, Wish};
 use super::picture::Picture;
 
 const SCRIPTS: &str = include_str!("gallery.txt");
@@ -80,6 +80,17 @@ pub(super) fn wish(line: &str) -> Wish {
         ("place", id) => Wish::Place(id.to_owned()),
         ("back", "") => Wish::Back,
         ("words", "") => Wish::Words,
+        ("terms", "") => Wish::Terms,
+        ("room", "") => Wish::Room,
+        ("second", "") => Wish::Second,
+        ("hold", "") => Wish::Hold,
+        ("larger", "") => Wish::Size(true),
+        ("there", "") => Wish::Face(Face::There),
+        ("bars", "") => Wish::Face(Face::Bars),
+        ("cover", "") => Wish::Do(Command::Cover(true)),
+        ("shine", id) => Wish::Shine(id.to_owned()),
+        ("teach", name) => Wish::Teach(name.to_owned()),
+        ("turn", number) => Wish::Turn(number.parse().unwrap_or_default()),
         ("keys", "") => Wish::Keys,
         ("stage", number) => Wish::Stage(number.parse().unwrap_or_default()),
         ("predict", answer) => Wish::Do(Command::Predict {

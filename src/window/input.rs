@@ -9,20 +9,24 @@ use crate::session::Command;
 use crate::units::DrillTime;
 
 use super::WindowSystems;
-use super::link::{Desk, Views, Wish};
+use super::link::{Desk, Sheet, Views, Wish};
 
 /// Keys with the message id of what they do, in the order in which they are listed for the learner.
-pub(super) const KEYS: [(KeyCode, &str, &str); 10] = [
+pub(super) const KEYS: [(KeyCode, &str, &str); 14] = [
     (KeyCode::F1, "F1", "window-key-keys"),
     (KeyCode::F2, "F2", "window-wait-short"),
     (KeyCode::F3, "F3", "window-wait-minute"),
     (KeyCode::F4, "F4", "window-wait-event"),
     (KeyCode::F5, "F5", "window-key-hint"),
     (KeyCode::F6, "F6", "window-key-words"),
+    (KeyCode::F7, "F7", "window-key-terms"),
     (KeyCode::F8, "F8", "window-key-language"),
     (KeyCode::F9, "F9", "window-key-motion"),
     (KeyCode::F10, "F10", "window-finish"),
+    (KeyCode::F11, "F11", "window-key-room"),
+    (KeyCode::F12, "F12", "window-key-hold"),
     (KeyCode::Escape, "Esc", "window-key-back"),
+    (KeyCode::PrintScreen, "PrtSc", "window-keep"),
 ];
 
 const DIGITS: [KeyCode; 9] = [
@@ -51,10 +55,22 @@ fn read_keys(
     desk: Res<'_, Desk>,
     mut wishes: MessageWriter<'_, Wish>,
 ) {
+    let command = keys.any_pressed([KeyCode::ControlLeft, KeyCode::ControlRight]);
     for key in keys.get_just_pressed() {
-        if let Some(wish) = wish_of(*key, &views, &desk) {
+        if command {
+            wishes.write_batch(size_of(*key));
+        } else if let Some(wish) = wish_of(*key, &views, &desk) {
             wishes.write(wish);
         }
+    }
+}
+
+/// What a key wishes for together with Control: larger or smaller texts.
+fn size_of(key: KeyCode) -> Option<Wish> {
+    match key {
+        KeyCode::Equal | KeyCode::NumpadAdd => Some(Wish::Size(true)),
+        KeyCode::Minus | KeyCode::NumpadSubtract => Some(Wish::Size(false)),
+        _ => None,
     }
 }
 
@@ -64,12 +80,20 @@ pub(super) fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> 
 }
 
 fn anywhere(key: KeyCode, views: &Views) -> Option<Wish> {
-    let speak = || next_language(views).map(|tag| Wish::Do(Command::Speak(tag)));
+    let speak = || {
+        let tag = views.next_language();
+        tag.map(|tag| Wish::Do(Command::Speak(tag)))
+    };
+    let hold = || views.street.is_some().then_some(Wish::Hold);
     let known = [
         (KeyCode::F1, Some(Wish::Keys)),
+        (KeyCode::F7, Some(Wish::Terms)),
         (KeyCode::F8, speak()),
         (KeyCode::F9, Some(Wish::Motion)),
+        (KeyCode::F11, Some(Wish::Room)),
+        (KeyCode::F12, hold()),
         (KeyCode::Escape, Some(Wish::Back)),
+        (KeyCode::PrintScreen, Some(Wish::Keep)),
     ];
     known.into_iter().find(|(k, _)| *k == key)?.1
 }
@@ -77,7 +101,16 @@ fn anywhere(key: KeyCode, views: &Views) -> Option<Wish> {
 /// Keys of the drill rest while a consequence or a question is held, before the cautions are read, and in the debrief.
 fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
     let street = views.street.as_ref().filter(|_| views.debrief.is_none())?;
-    if views.held() || !desk.accepted {
+    if !desk.accepted {
+        return None;
+    }
+    if desk.sheet == Some(Sheet::Room) {
+        // The digits are those of the turns of events while they can be read.
+        let turn = DIGITS.iter().position(|digit| *digit == key)?;
+        let line = views.turns.get(turn)?.line.clone();
+        return Some(Wish::Do(Command::Do(line)));
+    }
+    if views.held(desk) {
         return None;
     }
     if let Some(index) = DIGITS.iter().position(|digit| *digit == key) {
@@ -98,15 +131,6 @@ fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
         .into_iter()
         .find(|(k, _)| *k == key)
         .map(|(_, wish)| wish)
-}
-
-/// The tag of the language after the one that is spoken.
-pub(super) fn next_language(views: &Views) -> Option<String> {
-    let now = views.languages.iter().position(|l| l.current)?;
-    views
-        .languages
-        .get((now + 1) % views.languages.len())
-        .map(|l| l.tag.clone())
 }
 
 #[cfg(test)]

@@ -7,12 +7,14 @@
 use bevy::prelude::*;
 
 use crate::session::view::{
-    AskedView, CloseView, ConsequenceView, DebriefView, FaultsView, LanguageView, LogView,
-    RevealView, ShelfView, StreetView,
+    AskedView, CloseView, ConsequenceView, DebriefView, DeedView, FaultsView, LanguageView,
+    LessonView, LogView, MomentView, RevealView, ShelfView, StreetView, TradeView,
 };
 use crate::session::{Command, Notice, Session};
 
 use super::WindowSystems;
+use super::scene::frame::Look;
+use super::teach::{Teaching, Wall};
 
 /// The open session.
 #[derive(Resource)]
@@ -39,8 +41,44 @@ pub enum Wish {
     Words,
     /// Show or hide the keys.
     Keys,
+    /// Show or hide the words of the trade.
+    Terms,
+    /// Show or hide what an instructor needs.
+    Room,
     /// Switch motion on or off.
     Motion,
+    /// Larger or smaller texts.
+    Size(bool),
+    /// What a narrow window shows.
+    Face(Face),
+    /// Teach a lesson of the shelf.
+    Teach(String),
+    /// Turn to a page of the lesson.
+    Turn(usize),
+    /// The moment of the lesson that was held has been talked about.
+    Talked,
+    /// Put the lesson away.
+    EndLesson,
+    /// Show a second language, or only one.
+    Second,
+    /// Hold the drill for the room, or let it go on.
+    Hold,
+    /// Put the light on something by its id, or take it away.
+    Shine(String),
+    /// Keep what the window shows as a picture.
+    Keep,
+}
+
+/// What a narrow window shows, one at a time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Face {
+    /// What is being dealt with.
+    #[default]
+    Here,
+    /// The scene, or the curves of a debrief.
+    There,
+    /// Time, places and what was answered last.
+    Bars,
 }
 
 /// All views of the session as of now.
@@ -56,12 +94,39 @@ pub(super) struct Views {
     pub(super) debrief: Option<DebriefView>,
     pub(super) languages: Vec<LanguageView>,
     pub(super) faults: Option<FaultsView>,
+    pub(super) lesson: Option<LessonView>,
+    /// The words of the trade, while they are shown.
+    pub(super) terms: TradeView,
+    /// The turns of events that can come, while they are shown.
+    pub(super) turns: Vec<DeedView>,
+    pub(super) covered: bool,
+    /// The same in the next language, while two are shown.
+    pub(super) second: Option<Box<Spoken>>,
+}
+
+/// The views in a second language, and the session that speaks it.
+pub(super) struct Spoken {
+    pub(super) session: Session,
+    pub(super) views: Views,
 }
 
 impl Views {
     /// Whether something is held that has to be dealt with before the drill goes on.
-    pub(super) fn held(&self) -> bool {
-        self.consequence.is_some() || self.asked.is_some() || self.reveal.is_some()
+    pub(super) fn held(&self, desk: &Desk) -> bool {
+        let asks = self.consequence.is_some() || self.asked.is_some() || self.reveal.is_some();
+        asks || desk.wall.held || self.moment(desk).is_some()
+    }
+
+    /// The moment of the lesson that is to be talked about now.
+    pub(super) fn moment(&self, desk: &Desk) -> Option<&MomentView> {
+        desk.teaching.as_ref()?.moment(self.lesson.as_ref()?)
+    }
+
+    /// The tag of the language after the one that is spoken.
+    pub(super) fn next_language(&self) -> Option<String> {
+        let now = self.languages.iter().position(|l| l.current)?;
+        let next = self.languages.get((now + 1) % self.languages.len());
+        next.map(|l| l.tag.clone())
     }
 
     /// The views of a session with what lies on the desk.
@@ -77,7 +142,38 @@ impl Views {
             debrief: session.debrief(),
             languages: session.languages(),
             faults: session.faults(),
+            lesson: desk
+                .teaching
+                .as_ref()
+                .and_then(|teaching| session.lesson(&teaching.lesson)),
+            terms: if desk.sheet == Some(Sheet::Terms) {
+                session.trade(desk.place.as_deref())
+            } else {
+                TradeView::default()
+            },
+            turns: session.turns(),
+            covered: session.covered(),
+            second: None,
         }
+        .beside(session, desk)
+    }
+
+    /// These views with those in the next language beside them, if two are to be shown.
+    fn beside(mut self, session: &Session, desk: &Desk) -> Self {
+        if let Some(tag) = self.next_language().filter(|_| desk.wall.second) {
+            let mut session = session.clone();
+            session.apply(Command::Speak(tag));
+            let one = Desk {
+                wall: Wall::default(),
+                place: desk.place.clone(),
+                sheet: desk.sheet,
+                teaching: desk.teaching.clone(),
+                ..Desk::default()
+            };
+            let views = Self::of(&session, &one);
+            self.second = Some(Box::new(Spoken { session, views }));
+        }
+        self
     }
 }
 
@@ -96,8 +192,18 @@ pub(super) struct Desk {
     pub(super) accepted: bool,
     /// What lies on top of a close view or the log.
     pub(super) sheet: Option<Sheet>,
+    /// What a narrow window shows.
+    pub(super) face: Face,
+    /// The size of texts, by its place among all sizes.
+    pub(super) size: Size,
+    /// The lesson that is being taught.
+    pub(super) teaching: Option<Teaching>,
+    /// How the wall shows a drill.
+    pub(super) wall: Wall,
     /// Whether motion is switched off.
     pub(super) still: bool,
+    /// Where the picture that was kept last lies, or why it does not.
+    pub(super) kept: Option<String>,
     /// What the session answered last.
     pub(super) notice: Option<Notice>,
     /// Grows when the keyboard's focus should go to the first thing of what has just come up.
@@ -111,16 +217,64 @@ pub(super) enum Sheet {
     Words,
     /// The keys.
     Keys,
+    /// The words of the trade.
+    Terms,
+    /// What an instructor needs.
+    Room,
+}
+
+/// How large texts are: a place among [`SIZES`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Size(usize);
+
+/// Sizes of texts, percent of the usual one.
+pub(super) const SIZES: [u16; 8] = [80, 100, 125, 150, 175, 200, 225, 250];
+
+impl Default for Size {
+    fn default() -> Self {
+        Self(1)
+    }
+}
+
+impl Size {
+    /// The size of this many percent, the usual one if there is none.
+    #[cfg(test)]
+    pub(super) fn of(percent: u16) -> Self {
+        let at = SIZES.iter().position(|size| *size == percent);
+        at.map_or_else(Self::default, Self)
+    }
+
+    /// Percent of the usual size.
+    pub(super) fn percent(self) -> u16 {
+        SIZES.get(self.0).copied().unwrap_or(100)
+    }
+
+    fn step(self, larger: bool) -> Self {
+        if larger {
+            Self((self.0 + 1).min(SIZES.len() - 1))
+        } else {
+            Self(self.0.saturating_sub(1))
+        }
+    }
 }
 
 impl Desk {
+    /// How large texts are, and how many columns of them there are.
+    pub(super) fn look(&self) -> Look {
+        Look {
+            zoom: f32::from(self.size.percent()) / 100.0,
+            second: self.wall.second,
+        }
+    }
+
     /// Does what a wish asks of the desk alone.
     pub(super) fn arrange(&mut self, wish: &Wish) {
         match wish {
-            Wish::Do(_) => {}
+            Wish::Do(_) | Wish::Keep => {}
             Wish::Place(place) => {
                 self.place = Some(place.clone());
                 self.sheet = None;
+                self.face = Face::Here;
                 self.arrivals += 1;
             }
             Wish::Back => {
@@ -146,8 +300,38 @@ impl Desk {
             }
             Wish::Words => self.turn(Sheet::Words),
             Wish::Keys => self.turn(Sheet::Keys),
+            Wish::Terms => self.turn(Sheet::Terms),
+            Wish::Room => self.turn(Sheet::Room),
             Wish::Motion => self.still = !self.still,
+            Wish::Size(larger) => self.size = self.size.step(*larger),
+            Wish::Face(face) => {
+                self.face = *face;
+                self.arrivals += 1;
+            }
+            Wish::Second => self.wall.second = !self.wall.second,
+            Wish::Hold => {
+                self.wall.held = !self.wall.held;
+                self.arrivals += 1;
+            }
+            Wish::Shine(at) => self.wall.shine(at),
+            Wish::Teach(_) | Wish::Turn(_) | Wish::Talked | Wish::EndLesson => self.teach(wish),
         }
+    }
+
+    /// Does what a wish asks of the lesson.
+    fn teach(&mut self, wish: &Wish) {
+        if let Wish::Teach(lesson) = wish {
+            self.teaching = Some(Teaching::new(lesson));
+        } else if *wish == Wish::EndLesson {
+            self.teaching = None;
+        } else if let Some(teaching) = &mut self.teaching {
+            match wish {
+                Wish::Turn(page) => teaching.turn(*page),
+                _ => teaching.talked(),
+            }
+        }
+        self.sheet = None;
+        self.arrivals += 1;
     }
 
     /// Lays a sheet down, or takes it away if it lies there.
@@ -217,6 +401,12 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.place = None;
             desk.sheet = None;
             desk.notice = None;
+            desk.face = Face::Here;
+            desk.wall.held = false;
+            desk.wall.light = None;
+            if let Some(teaching) = &mut desk.teaching {
+                teaching.begin_drill();
+            }
             desk.arrivals += 1;
         }
         Command::Understood | Command::Rewind(_) | Command::Predict { .. } | Command::Counts(_) => {
@@ -228,12 +418,36 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
         | Command::Wait(_)
         | Command::WaitForEvent
         | Command::Hint
+        | Command::Cover(_)
         | Command::Speak(_)
         | Command::Reflect(_) => {}
     }
     if !held && holds(session) {
         desk.stage = 0;
+        desk.face = Face::Here;
         desk.arrivals += 1;
+    }
+}
+
+/// What the views depend on.
+#[derive(PartialEq)]
+struct Shown {
+    revision: u64,
+    place: Option<String>,
+    lesson: Option<String>,
+    terms: bool,
+    second: bool,
+}
+
+impl Shown {
+    fn of(session: &Session, desk: &Desk) -> Self {
+        Self {
+            revision: session.revision(),
+            place: desk.place.clone(),
+            lesson: desk.teaching.as_ref().map(|t| t.lesson.clone()),
+            terms: desk.sheet == Some(Sheet::Terms),
+            second: desk.wall.second,
+        }
     }
 }
 
@@ -243,10 +457,10 @@ fn project(
     desk: Res<'_, Desk>,
     mut views: ResMut<'_, Views>,
     mut pulse: ResMut<'_, Pulse>,
-    mut seen: Local<'_, Option<(u64, Option<String>)>>,
+    mut seen: Local<'_, Option<Shown>>,
 ) {
     let session = &open.0;
-    let now = (session.revision(), desk.place.clone());
+    let now = Shown::of(session, &desk);
     if seen.as_ref() == Some(&now) && !open.is_added() && !open.is_changed() {
         return;
     }

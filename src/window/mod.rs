@@ -3,20 +3,23 @@
 //! It holds no rule of the drill; whatever can be done here can be done in the terminal by the same [`Command`](crate::session::Command).
 //! Scene: meshes from code (Bevy). Panels: immediate mode (egui), drawn only when something was pressed, has changed or moves.
 //! Start reading at `link.rs`: the only place that changes the session.
-//! It does not cover sound, touch gestures, or a screen reader's tree.
+//! It does not cover sound or touch gestures.
 
+mod access;
 mod authoring;
 mod error;
 mod fonts;
 mod front;
 mod gallery;
 mod input;
+mod keep;
 mod link;
 mod panels;
 mod picture;
 mod probe;
 mod scene;
 mod screens;
+mod teach;
 pub mod theme;
 
 use std::path::{Path, PathBuf};
@@ -191,6 +194,13 @@ fn build(app: &mut App, session: Session, still: bool) {
         )
             .chain(),
     );
-    app.add_plugins((link::plugin, input::plugin, scene::plugin, screens::plugin));
+    app.add_plugins((
+        link::plugin,
+        input::plugin,
+        scene::plugin,
+        screens::plugin,
+        access::plugin,
+        keep::plugin,
+    ));
     app.world_mut().resource_mut::<link::Desk>().still = still;
 }

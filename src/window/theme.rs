@@ -78,6 +78,8 @@ pub const YELLOW: Ink = ink(0xF0, 0xE4, 0x42);
 pub const BLUE: Ink = ink(0x00, 0x72, 0xB2);
 /// Vermilion.
 pub const VERMILION: Ink = ink(0xD5, 0x5E, 0x00);
+/// What wasn't tested: kept apart from the eight for every kind of color vision.
+pub const UNTESTED: Ink = ink(0x7C, 0x80, 0xC0);
 /// Reddish purple: harm, and two sources at once.
 pub const PURPLE: Ink = ink(0xCC, 0x79, 0xA7);
 
@@ -182,7 +184,7 @@ pub fn fed_ink(fed: Fed) -> Ink {
         Fed::Battery => BLUISH_GREEN,
         Fed::Both => PURPLE,
         Fed::Grounded => PORCELAIN,
-        Fed::Unknown => OUTLINE,
+        Fed::Unknown => UNTESTED,
     }
 }
 

@@ -3,6 +3,8 @@
 //! Drills played through the screens are tested beside them, in `rehearsal.rs`, which is compiled into the tests of the library; `drive.sh` drives the real window.
 
 #[cfg(test)]
+mod color_vision;
+#[cfg(test)]
 mod pictures;
 #[cfg(test)]
 mod refusals;

@@ -4,6 +4,9 @@
 //! It is compiled into the tests of `src/window/screens`, because screens are nobody else's to call.
 //! It does not cover the engine's event loop: a script drives the real window.
 
+#[path = "teaching.rs"]
+mod teaching;
+
 use std::collections::BTreeSet;
 
 use bevy::math::Vec2;
@@ -17,10 +20,9 @@ use crate::session::{Command, Session};
 use crate::window::fonts;
 use crate::window::gallery;
 use crate::window::input::{MINUTE, wish_of};
-use crate::window::link::{Desk, Views, Wish, obey};
+use crate::window::link::{Desk, Face, Size, Views, Wish, obey};
 use crate::window::panels::Page;
 use crate::window::scene::Drawn;
-use crate::window::scene::frame::Frame;
 
 use super::{Scene, lay_out};
 
@@ -51,25 +53,35 @@ struct Rehearsal {
     drawn: Drawn,
     seen: u32,
     time: f64,
+    /// The window's size in points.
+    size: Vec2,
 }
 
 impl Rehearsal {
     fn new(language: &str) -> Self {
+        Self::at(language, 100)
+    }
+
+    /// With texts of this many percent of their usual size.
+    fn at(language: &str, percent: u16) -> Self {
         let session = shipped(language);
         let desk = Desk {
             still: true,
+            size: Size::of(percent),
             ..Desk::default()
         };
+        let size = SIZE / desk.look().zoom;
         let ctx = egui::Context::default();
         fonts::dress(&ctx);
         let mut rehearsal = Self {
             ctx,
             views: Views::of(&session, &desk),
-            drawn: Drawn::of(None, SIZE),
+            drawn: Drawn::of(None, SIZE, desk.look()),
             session,
             desk,
             seen: u32::MAX,
             time: 0.0,
+            size,
         };
         rehearsal.pass(Vec::new());
         rehearsal
@@ -79,7 +91,10 @@ impl Rehearsal {
     fn pass(&mut self, events: Vec<Event>) -> Vec<Wish> {
         self.time += 0.1;
         let input = RawInput {
-            screen_rect: Some(Rect::from_min_size(Pos2::ZERO, vec2(SIZE.x, SIZE.y))),
+            screen_rect: Some(Rect::from_min_size(
+                Pos2::ZERO,
+                vec2(self.size.x, self.size.y),
+            )),
             time: Some(self.time),
             focused: true,
             events,
@@ -93,7 +108,7 @@ impl Rehearsal {
         let ctx = self.ctx.clone();
         let mut output = ctx.run_ui(input, |ui| {
             let mut page = Page::new(&say, arriving);
-            let scene = Scene { views, desk, drawn };
+            let scene = Scene::new(views, desk, drawn, ui.ctx().content_rect().size());
             lay_out(ui.ctx(), &scene, &mut page);
             wishes.append(&mut page.out);
         });
@@ -109,7 +124,7 @@ impl Rehearsal {
             self.desk.arrange(wish);
         }
         self.views = Views::of(&self.session, &self.desk);
-        self.drawn = Drawn::of(self.views.street.as_ref(), SIZE);
+        self.drawn = Drawn::of(self.views.street.as_ref(), SIZE, self.desk.look());
         self.pass(Vec::new());
         self.pass(Vec::new());
     }
@@ -135,9 +150,10 @@ impl Rehearsal {
             }
             let step = if turn == 11 { 9_000.0 } else { -260.0 };
             let column = if self.views.street.is_some() {
-                pos2(SIZE.x - Frame::column(SIZE.x) / 2.0, 420.0)
+                let column = self.desk.look().column(self.size.x);
+                pos2(self.size.x - column / 2.0, self.size.y * 0.58)
             } else {
-                pos2(SIZE.x * 0.2, 420.0)
+                pos2(self.size.x * 0.2, self.size.y * 0.58)
             };
             self.pass(vec![
                 Event::PointerMoved(column),
@@ -156,7 +172,7 @@ impl Rehearsal {
     }
 
     fn targets(&self) -> Vec<Pos2> {
-        let window = Rect::from_min_size(Pos2::ZERO, vec2(SIZE.x, SIZE.y));
+        let window = Rect::from_min_size(Pos2::ZERO, vec2(self.size.x, self.size.y));
         self.ctx.viewport(|viewport| {
             let widgets = &viewport.prev_pass.widgets;
             let mut targets: Vec<Pos2> = widgets
@@ -192,7 +208,10 @@ impl Rehearsal {
             KeyCode::F2,
             KeyCode::F3,
             KeyCode::F4,
+            KeyCode::F7,
             KeyCode::F10,
+            KeyCode::F11,
+            KeyCode::F12,
             KeyCode::Digit1,
             KeyCode::Digit2,
             KeyCode::Digit3,
@@ -244,10 +263,19 @@ impl Rehearsal {
             .unwrap_or_else(|| panic!("no place offers {line}"))
     }
 
+    /// In a narrow window the thing that the wish is pressed on may have to be called up first.
+    fn face(&mut self, face: Face) {
+        let narrow = crate::window::scene::frame::is_narrow(self.size.x, self.size.y);
+        if narrow && self.views.street.is_some() && self.desk.face != face {
+            self.bring(&Wish::Face(face), Hand::Pointer);
+        }
+    }
+
     fn play(mut self, hand: Hand) -> DebriefView {
         self.bring(&Wish::Accept, hand);
         self.bring(&Wish::Choose("there-and-back".to_owned()), hand);
         self.bring(&gallery::wish("open there-and-back"), hand);
+        self.face(Face::Bars);
         self.bring(&Wish::Do(Command::Wait(MINUTE)), hand);
         for line in gallery::block("on-generator")
             .into_iter()
@@ -259,6 +287,7 @@ impl Rehearsal {
                     .strip_suffix('m')
                     .and_then(|m| m.parse().ok())
                     .unwrap_or(2);
+                self.face(Face::Bars);
                 for _ in 0..minutes {
                     self.bring(&Wish::Do(Command::Wait(MINUTE)), hand);
                 }
@@ -266,10 +295,13 @@ impl Rehearsal {
             }
             let place = self.place_of(line);
             if self.desk.place.as_ref() != Some(&place) {
+                self.face(Face::Bars);
                 self.bring(&Wish::Place(place), hand);
             }
+            self.face(Face::Here);
             self.bring(&Wish::Do(Command::Do(line.to_owned())), hand);
         }
+        self.face(Face::Bars);
         self.bring(&Wish::Do(Command::Finish), hand);
         self.views
             .debrief
@@ -295,6 +327,14 @@ fn a_whole_drill_is_played_by_keys_alone() {
         "{}: {:?}",
         debrief.heading, debrief.criteria
     );
+}
+
+#[test]
+fn a_whole_drill_is_played_with_texts_of_two_and_a_half_times_their_size() {
+    for (language, hand) in [("en", Hand::Pointer), ("es", Hand::Keys)] {
+        let debrief = Rehearsal::at(language, 250).play(hand);
+        assert!(debrief.passed, "{}", debrief.heading);
+    }
 }
 
 #[test]

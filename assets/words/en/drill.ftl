@@ -7,6 +7,13 @@ log-call = You call: { $who }.
 log-tell = You tell: { $who }.
 log-refuel = You fill the tank of the generator.
 log-wait = You wait { $time }.
+log-happen-sooner = The instructor lets what comes next come now.
+log-happen-utility-fails = The instructor lets the utility fail.
+log-happen-utility-returns = The instructor lets the utility return.
+log-happen-neutral-lost = The instructor lets the neutral of the drop come loose.
+log-happen-leg-lost = The instructor lets one hot of the drop come loose.
+log-happen-drop-mended = The instructor lets the drop be mended.
+log-happen-tank-dry = The instructor lets the tank run dry.
 log-refused = { $deed } That does not work. { $why }
 
 learnt-street-lit = Lights are on in the street.

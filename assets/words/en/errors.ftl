@@ -79,6 +79,7 @@ error-heading = This line of the heading is not understood: { $line }
 error-heading-passes = A heading says whether the run passes: "# passes: yes" or "# passes: no".
 error-kind-question = question
 error-kind-answer = answer
+error-kind-turn = turn of events
 error-name-twice = This name is there twice: { $name }.
 error-unknown-field = There is no field of this name here: { $name }.
 error-unknown-choice = This is not one of the choices here: { $name }.

@@ -8,6 +8,7 @@ refused-engine-broken = The engine does not start. The generator is damaged.
 refused-no-fuel = The engine does not start. The tank is empty.
 refused-low-oil = The engine does not start. The oil is low.
 refused-no-tank = This generator runs on piped gas. There is no tank to fill.
+refused-no-turn = It cannot happen as things stand.
 refused-oil-running = Stop the engine before you open the oil cap.
 refused-oil-drain = Oil can only be filled up here.
 refused-second-alone = Start the first generator of the pair before the second.

@@ -96,3 +96,49 @@ window-onward = Go on
 window-page-back = Page before
 window-said = Write here, if you like. It is not marked.
 window-stood = At the start › at the end
+
+# Words of the trade, in the order of the glossary.
+window-terms = Words of the trade
+window-terms-short = Terms
+window-terms-here = On this screen
+window-terms-others = All others
+window-key-terms = What the words of the trade mean
+
+# For somebody who teaches.
+window-room = For the instructor
+window-room-wall = On the wall
+window-room-second = Two languages
+window-room-cover = Cover the readings
+window-room-hold = Hold the drill
+window-room-size = Size of the text
+window-room-turns = Let it happen now
+window-room-no-turns = Nothing can be changed here. In a test nothing ever can.
+window-room-light = Light on
+window-room-lesson = Lesson
+window-room-to-lesson = Back to the lesson
+window-room-held = Hands off
+window-room-look-here = Talk first. Nothing moves until you go on.
+window-key-room = For the instructor
+window-key-hold = Hold the drill, or let it go on
+window-key-size = Larger or smaller text
+window-keep = Keep this screen as a picture
+window-kept = The picture is { $file }.
+window-not-kept = The picture was not written to { $file }. { $why }
+
+# A lesson being taught.
+window-teach = Teach this lesson
+window-lesson-before = Before the lesson
+window-lesson-prepare = Get ready
+window-lesson-objectives = Afterward the learners can do this
+window-lesson-prebrief = Say this first
+window-lesson-ask = Ask the room
+window-lesson-next = Next page
+window-lesson-back = Page before
+window-lesson-drill = Open the drill
+window-lesson-leave = End the lesson
+
+# One thing at a time, where there is little room.
+window-face-here = Now
+window-face-scene = Street
+window-face-bars = Time and places
+window-face-story = What happened

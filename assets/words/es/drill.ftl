@@ -7,6 +7,13 @@ log-call = Usted llama: { $who }.
 log-tell = Usted avisa: { $who }.
 log-refuel = Usted llena el tanque del generador.
 log-wait = Usted espera { $time }.
+log-happen-sooner = Quien enseña hace que lo siguiente pase ya.
+log-happen-utility-fails = Quien enseña hace fallar la red.
+log-happen-utility-returns = Quien enseña hace volver la red.
+log-happen-neutral-lost = Quien enseña suelta el neutro de la acometida.
+log-happen-leg-lost = Quien enseña suelta un cable vivo de la acometida.
+log-happen-drop-mended = Quien enseña hace reparar la acometida.
+log-happen-tank-dry = Quien enseña vacía el tanque.
 log-refused = { $deed } No se puede. { $why }
 
 learnt-street-lit = Hay luces encendidas en la calle.

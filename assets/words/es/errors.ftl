@@ -77,6 +77,7 @@ error-heading = No se entiende esta línea del encabezado: { $line }
 error-heading-passes = El encabezado dice si se aprueba: "# passes: yes" o "# passes: no".
 error-kind-question = pregunta
 error-kind-answer = respuesta
+error-kind-turn = cambio
 error-name-twice = Este nombre está dos veces: { $name }.
 error-unknown-field = Aquí no hay ningún campo con este nombre: { $name }.
 error-unknown-choice = Esta no es una de las opciones: { $name }.

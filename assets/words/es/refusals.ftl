@@ -8,6 +8,7 @@ refused-engine-broken = El motor no arranca. El generador está dañado.
 refused-no-fuel = El motor no arranca. El tanque está vacío.
 refused-low-oil = El motor no arranca. Falta aceite.
 refused-no-tank = Este generador usa gas de tubería. No hay tanque que llenar.
+refused-no-turn = Así como está todo, no puede pasar.
 refused-oil-running = Detenga el motor antes de abrir la tapa del aceite.
 refused-oil-drain = Aquí el aceite solo se puede llenar.
 refused-second-alone = Arranque el primer generador del par antes que el segundo.

@@ -96,3 +96,49 @@ window-onward = Seguir
 window-page-back = Página anterior
 window-said = Escriba aquí, si quiere. No se califica.
 window-stood = Al principio › al final
+
+# Palabras del oficio, en el orden del glosario.
+window-terms = Palabras del oficio
+window-terms-short = Términos
+window-terms-here = En esta pantalla
+window-terms-others = Todas las demás
+window-key-terms = Qué significan las palabras del oficio
+
+# Para quien enseña.
+window-room = Para quien enseña
+window-room-wall = En la pared
+window-room-second = Dos idiomas
+window-room-cover = Tapar las lecturas
+window-room-hold = Detener el ejercicio
+window-room-size = Tamaño del texto
+window-room-turns = Que pase ahora
+window-room-no-turns = Aquí no se puede cambiar nada. En una prueba, nunca.
+window-room-light = Luz sobre
+window-room-lesson = Lección
+window-room-to-lesson = Volver a la lección
+window-room-held = Manos quietas
+window-room-look-here = Primero hablen. Nada se mueve hasta que usted siga.
+window-key-room = Para quien enseña
+window-key-hold = Detener el ejercicio o seguir
+window-key-size = Texto más grande o más pequeño
+window-keep = Guardar esta pantalla como imagen
+window-kept = La imagen es { $file }.
+window-not-kept = No se escribió la imagen en { $file }. { $why }
+
+# Una lección que se da.
+window-teach = Dar esta lección
+window-lesson-before = Antes de la lección
+window-lesson-prepare = Prepare esto
+window-lesson-objectives = Después podrán hacer esto
+window-lesson-prebrief = Diga esto primero
+window-lesson-ask = Pregunte al grupo
+window-lesson-next = Página siguiente
+window-lesson-back = Página anterior
+window-lesson-drill = Abrir el ejercicio
+window-lesson-leave = Terminar la lección
+
+# Una cosa a la vez, donde hay poco lugar.
+window-face-here = Ahora
+window-face-scene = Calle
+window-face-bars = Tiempo y lugares
+window-face-story = Lo que pasó

@@ -83,6 +83,8 @@ pub struct MomentView {
     pub when: String,
     /// What to ask.
     pub ask: String,
+    /// Whether the drill that is open has come to it; never for a prediction, for which the drill holds by itself.
+    pub reached: bool,
 }
 
 /// A phase of a debrief.

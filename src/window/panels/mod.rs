@@ -10,16 +10,21 @@ pub(super) mod consequence;
 pub(super) mod debrief;
 pub(super) mod faces;
 pub(super) mod faults;
+pub(super) mod lesson;
 pub(super) mod log;
 pub(super) mod plot;
+pub(super) mod room;
 pub(super) mod shelf;
 pub(super) mod story;
+pub(super) mod terms;
 pub(super) mod timeline;
 pub(super) mod top;
 pub(super) mod words;
 
 use bevy_egui::egui;
 use bevy_egui::egui::{CornerRadius, Frame, Margin, Response, RichText, Stroke, Ui};
+
+use crate::session::Session;
 
 use super::fonts;
 use super::link::Wish;
@@ -47,6 +52,14 @@ impl<'a> Page<'a> {
     /// A label of the window's own.
     pub(super) fn say(&self, id: &str) -> String {
         (self.say)(id)
+    }
+
+    /// Lets something be written in the language of another session; the focus stays where it is.
+    pub(super) fn in_other(&mut self, session: &Session, add: impl FnOnce(&mut Page<'_>)) {
+        let say = |id: &str| session.say(id);
+        let mut other = Page::new(&say, false);
+        add(&mut other);
+        self.out.append(&mut other.out);
     }
 
     /// A wish, if the thing was pressed.

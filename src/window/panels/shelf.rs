@@ -125,6 +125,8 @@ fn lessons(ui: &mut Ui, view: &ShelfView, track: Option<&str>, desk: &Desk, page
 fn plan(ui: &mut Ui, lesson: &LessonCard, page: &mut Page<'_>) {
     heading(ui, &lesson.title);
     body(ui, &lesson.about);
+    let teach = page.say("window-teach");
+    page.lead(ui, &teach, || Wish::Teach(lesson.name.clone()));
     for sitting in &lesson.sittings {
         subheading(ui, &format!("{} · {}", sitting.title, sitting.minutes));
         for part in &sitting.parts {

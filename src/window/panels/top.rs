@@ -12,7 +12,7 @@ use crate::window::input::{MINUTE, SHORT};
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::Page;
+use super::{Page, body};
 
 /// The bar on top.
 pub(crate) fn bar(
@@ -24,25 +24,7 @@ pub(crate) fn bar(
 ) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        let clock = RichText::new(&log.clock)
-            .font(fonts::bold(26.0))
-            .color(theme::LEAD.egui());
-        ui.add_sized([86.0, 32.0], egui::Label::new(clock))
-            .on_hover_text(page.say("window-clock"));
-        for (id, command) in [
-            ("window-wait-short", Command::Wait(SHORT)),
-            ("window-wait-minute", Command::Wait(MINUTE)),
-            ("window-wait-event", Command::WaitForEvent),
-        ] {
-            let text = page.say(id);
-            page.button(ui, &text, || Wish::Do(command));
-        }
-        let finish = page.say("window-finish");
-        if log.goal_met || log.over {
-            page.lead(ui, &finish, || Wish::Do(Command::Finish));
-        } else {
-            page.button(ui, &finish, || Wish::Do(Command::Finish));
-        }
+        time(ui, log, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
             let title = RichText::new(&street.title)
@@ -52,6 +34,47 @@ pub(crate) fn bar(
                 .on_hover_text(&street.seed);
         });
     });
+}
+
+/// The same bar where it has to be wrapped, with the goal in words.
+pub(crate) fn wrapped(
+    ui: &mut Ui,
+    street: &StreetView,
+    log: &LogView,
+    languages: &[LanguageView],
+    page: &mut Page<'_>,
+) {
+    body(ui, &format!("{}  {}", page.say("window-goal"), street.goal));
+    if !street.hint.is_empty() {
+        body(ui, &format!("{}  {}", page.say("window-hint"), street.hint));
+    }
+    ui.horizontal_wrapped(|ui| {
+        time(ui, log, page);
+        ends(ui, languages, page);
+    });
+}
+
+/// The clock, what lets time pass, and what ends the drill.
+fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
+    let clock = RichText::new(&log.clock)
+        .font(fonts::bold(26.0))
+        .color(theme::LEAD.egui());
+    ui.add_sized([86.0, 32.0], egui::Label::new(clock))
+        .on_hover_text(page.say("window-clock"));
+    for (id, command) in [
+        ("window-wait-short", Command::Wait(SHORT)),
+        ("window-wait-minute", Command::Wait(MINUTE)),
+        ("window-wait-event", Command::WaitForEvent),
+    ] {
+        let text = page.say(id);
+        page.button(ui, &text, || Wish::Do(command));
+    }
+    let finish = page.say("window-finish");
+    if log.goal_met || log.over {
+        page.lead(ui, &finish, || Wish::Do(Command::Finish));
+    } else {
+        page.button(ui, &finish, || Wish::Do(Command::Finish));
+    }
 }
 
 /// Language and keys, at the end of a bar.
@@ -68,52 +91,68 @@ pub(crate) fn ends(ui: &mut Ui, languages: &[LanguageView], page: &mut Page<'_>)
     }
 }
 
-/// The bar below.
+/// The bar below: what was answered last, the places, and where words are explained; wrapped in a narrow window.
 pub(crate) fn places(
     ui: &mut Ui,
     street: &StreetView,
-    open: Option<&str>,
-    notice: Option<&Notice>,
+    (open, notice): (Option<&str>, Option<&Notice>),
+    narrow: bool,
     page: &mut Page<'_>,
 ) {
     ui.spacing_mut().item_spacing.y = 5.0;
+    if narrow {
+        ui.horizontal_wrapped(|ui| answer(ui, notice, page));
+        ui.horizontal_wrapped(|ui| {
+            each_place(ui, street, open, page);
+            explained(ui, page);
+        });
+        return;
+    }
     ui.horizontal(|ui| {
         ui.set_height(26.0);
         answer(ui, notice, page);
     });
     ui.horizontal(|ui| {
-        for (number, place) in (1..).zip(&street.places) {
-            let text = format!("{number}  {}", place.label);
-            let is_open = open == Some(place.id.as_str());
-            let font = if is_open {
-                fonts::bold(15.5)
-            } else {
-                fonts::regular(15.5)
-            };
-            let ink = if is_open {
-                theme::DARK_TEXT
-            } else {
-                theme::CREAM
-            };
-            let mut button = egui::Button::new(RichText::new(text).font(font).color(ink.egui()));
-            if is_open {
-                button = button.fill(theme::SKY_BLUE.egui());
-            }
-            let response = ui.add(button);
-            page.on(&response, || {
-                if is_open {
-                    Wish::Back
-                } else {
-                    Wish::Place(place.id.clone())
-                }
-            });
-            response.on_hover_text(&place.sentence);
-        }
+        each_place(ui, street, open, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let words = page.say("window-words");
-            page.button(ui, &words, || Wish::Words);
+            explained(ui, page);
         });
     });
+}
+
+/// The places with their digits; the open one is marked.
+fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut Page<'_>) {
+    for (number, place) in (1..).zip(&street.places) {
+        let text = format!("{number}  {}", place.label);
+        let is_open = open == Some(place.id.as_str());
+        let (font, ink) = if is_open {
+            (fonts::bold(15.5), theme::DARK_TEXT)
+        } else {
+            (fonts::regular(15.5), theme::CREAM)
+        };
+        let mut button = egui::Button::new(RichText::new(text).font(font).color(ink.egui()));
+        if is_open {
+            button = button.fill(theme::SKY_BLUE.egui());
+        }
+        let response = ui.add(button);
+        page.on(&response, || {
+            if is_open {
+                Wish::Back
+            } else {
+                Wish::Place(place.id.clone())
+            }
+        });
+        response.on_hover_text(&place.sentence);
+    }
+}
+
+/// The scene in words, and the words of the trade.
+fn explained(ui: &mut Ui, page: &mut Page<'_>) {
+    let words = page.say("window-words");
+    page.button(ui, &words, || Wish::Words);
+    let terms = page.say("window-terms-short");
+    page.button(ui, &terms, || Wish::Terms)
+        .on_hover_text(page.say("window-key-terms"));
 }
 
 /// What the session answered last, with the word for what kind of answer it is.

@@ -47,12 +47,13 @@ pub(crate) fn keys(ui: &mut Ui, page: &mut Page<'_>) {
     for (_, name, id) in KEYS {
         line(ui, name, &page.say(id));
     }
+    line(ui, "Ctrl ±", &page.say("window-key-size"));
     line(ui, "1–9", &page.say("window-key-places"));
     line(ui, "Tab", &page.say("window-key-walk"));
     line(ui, "Enter", &page.say("window-key-press"));
 }
 
-fn head(ui: &mut Ui, id: &str, page: &mut Page<'_>) {
+pub(super) fn head(ui: &mut Ui, id: &str, page: &mut Page<'_>) {
     ui.horizontal(|ui| {
         heading(ui, &page.say(id));
         let back = page.say("window-back");

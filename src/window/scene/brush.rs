@@ -355,10 +355,11 @@ pub(super) fn rounded(points: &[Vec2], radius: f32) -> Vec<Vec2> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::window::scene::frame::Look;
     use crate::window::theme;
 
     fn frame() -> Frame {
-        Frame::new(Vec2::new(1280.0, 720.0))
+        Frame::new(Vec2::new(1280.0, 720.0), Look::default())
     }
 
     #[test]

@@ -25,13 +25,17 @@ pub(crate) fn paint(
     ui: &mut Ui,
     street: &StreetView,
     (plan, frame): (&Plan, Frame),
-    stage: Option<&StageView>,
+    (stage, narrow): (Option<&StageView>, bool),
     page: &mut Page<'_>,
 ) {
     let painter = ui.painter().clone();
-    let mut taken = vec![goal(&painter, street, frame, page)];
+    let mut taken = Vec::new();
     names(&painter, street, plan, frame);
-    yard_card(&painter, street, plan, frame);
+    if !narrow {
+        // In a narrow window these stand beside time and places.
+        taken.push(goal(&painter, street, frame, page));
+        yard_card(&painter, street, plan, frame);
+    }
     legend(&painter, street, frame, page);
     let scene = screen(frame);
     for call in calls(street, plan, stage) {
@@ -41,13 +45,28 @@ pub(crate) fn paint(
 }
 
 fn screen(frame: Frame) -> Rect {
-    let r = frame.rect;
+    let r = frame.room();
     Rect::from_min_max(pos2(r.min.x, r.min.y), pos2(r.max.x, r.max.y))
 }
 
 pub(super) fn point(frame: Frame, at: Vec2) -> Pos2 {
-    let p = frame.pixel(at);
+    let p = frame.point(at);
     pos2(p.x, p.y)
+}
+
+/// Dims all but a disk around a point, and rings it.
+pub(crate) fn light(painter: &Painter, frame: Frame, at: Vec2) {
+    let center = point(frame, at);
+    let room = screen(frame);
+    let radius = room.height() * 0.14;
+    let beyond = room.size().length();
+    let painter = painter.with_clip_rect(room);
+    painter.circle_stroke(
+        center,
+        radius + beyond / 2.0,
+        Stroke::new(beyond, theme::INK.alpha(0.72).egui()),
+    );
+    painter.circle_stroke(center, radius, Stroke::new(3.0, theme::LEAD.egui()));
 }
 
 /// Goal and hint, in the sky.
@@ -131,7 +150,7 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
         frame,
         Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND + 40.0),
     );
-    job.wrap.max_width = (frame.rect.max.x - at.x - 10.0).max(80.0);
+    job.wrap.max_width = (frame.room().max.x - at.x - 10.0).max(80.0);
     job.halign = egui::Align::LEFT;
     for (text, font, ink) in [
         (&g.word, fonts::bold(15.0), theme::ORANGE),

@@ -1,6 +1,7 @@
-//! The frame that fits the plan into the window, and the room that bars and column leave to it.
+//! The frame that fits the plan into the window, and the room that bars and columns leave to it.
 //!
 //! The plan keeps its proportions and stands on the lower edge of its room; what is left over is sky.
+//! Panels measure in points, the scene in the engine's pixels; a point is as many pixels as the text is enlarged.
 
 use bevy::math::{Rect, Vec2};
 
@@ -12,6 +13,47 @@ const HEIGHT: f32 = 720.0;
 pub(crate) const TOP_BAR: f32 = 54.0;
 /// Height of the bar below, points.
 pub(crate) const BOTTOM_BAR: f32 = 92.0;
+/// Least width and height in points for scene, column and bars side by side.
+const LEAST: Vec2 = Vec2::new(900.0, 470.0);
+
+/// How large texts are, and how many columns of them stand beside the scene.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Look {
+    /// Pixels to a point.
+    pub(crate) zoom: f32,
+    /// Whether a second language has a column of its own.
+    pub(crate) second: bool,
+}
+
+impl Default for Look {
+    fn default() -> Self {
+        Self {
+            zoom: 1.0,
+            second: false,
+        }
+    }
+}
+
+impl Look {
+    /// Width of each column in a window of this width, points.
+    pub(crate) fn column(self, window_width: f32) -> f32 {
+        if self.second {
+            (window_width * 0.27).clamp(320.0, 540.0)
+        } else {
+            (window_width * 0.33).clamp(340.0, 600.0)
+        }
+    }
+
+    /// Width of all columns, points.
+    pub(crate) fn columns(self, window_width: f32) -> f32 {
+        self.column(window_width) * if self.second { 2.0 } else { 1.0 }
+    }
+}
+
+/// Whether a window of this size in points has too little room for scene, column and bars side by side.
+pub(crate) fn is_narrow(width: f32, height: f32) -> bool {
+    width < LEAST.x || height < LEAST.y
+}
 
 /// Fits the plan into the window.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,21 +64,29 @@ pub(crate) struct Frame {
     pub(crate) rect: Rect,
     /// Pixels per unit of the plan.
     pub(crate) scale: f32,
+    /// Pixels to a point of the panels.
+    zoom: f32,
     /// The plan's upper left corner, pixels from the window's.
     origin: Vec2,
 }
 
 impl Frame {
-    /// The frame of a drill in a window of this size: bars above and below, the column at the right.
-    pub(crate) fn new(window: Vec2) -> Self {
-        let right = Self::column(window.x);
+    /// The frame of a drill in a window of this size: bars above and below, the columns at the right.
+    /// In a narrow window it has everything below the bar on top.
+    pub(crate) fn new(window: Vec2, look: Look) -> Self {
+        let points = window / look.zoom;
+        let (right, bottom) = if is_narrow(points.x, points.y) {
+            (0.0, 0.0)
+        } else {
+            (look.columns(points.x), BOTTOM_BAR)
+        };
         let rect = Rect::new(
             0.0,
-            TOP_BAR,
-            (window.x - right).max(1.0),
-            (window.y - BOTTOM_BAR).max(TOP_BAR + 1.0),
+            TOP_BAR * look.zoom,
+            (window.x - right * look.zoom).max(1.0),
+            (window.y - bottom * look.zoom).max(TOP_BAR * look.zoom + 1.0),
         );
-        Self::fit(window, rect)
+        Self::fit(window, rect, look.zoom)
     }
 
     /// The frame beside the shelf: the house large in the right half, the rest of the plan cut by the window.
@@ -51,16 +101,12 @@ impl Frame {
             window,
             rect,
             scale,
+            zoom: 1.0,
             origin,
         }
     }
 
-    /// Width of the column at the right in a window of this width.
-    pub(crate) fn column(window_width: f32) -> f32 {
-        (window_width * 0.33).clamp(340.0, 600.0)
-    }
-
-    fn fit(window: Vec2, rect: Rect) -> Self {
+    fn fit(window: Vec2, rect: Rect, zoom: f32) -> Self {
         let scale = (rect.width() / WIDTH).min(rect.height() / HEIGHT);
         let x = rect.min.x + (rect.width() - WIDTH * scale) / 2.0;
         let y = rect.max.y - HEIGHT * scale;
@@ -68,6 +114,7 @@ impl Frame {
             window,
             rect,
             scale,
+            zoom,
             origin: Vec2::new(x, y),
         }
     }
@@ -75,6 +122,16 @@ impl Frame {
     /// Pixels from the window's upper left corner.
     pub(crate) fn pixel(&self, at: Vec2) -> Vec2 {
         self.origin + at * self.scale
+    }
+
+    /// Points from the window's upper left corner, as panels measure.
+    pub(crate) fn point(&self, at: Vec2) -> Vec2 {
+        self.pixel(at) / self.zoom
+    }
+
+    /// The part of the window that the scene has, in points.
+    pub(crate) fn room(&self) -> Rect {
+        Rect::from_corners(self.rect.min / self.zoom, self.rect.max / self.zoom)
     }
 
     /// The engine's units: from the window's middle, y upward.
@@ -97,18 +154,21 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_whole_plan_fits_into_small_and_large_windows() {
+    fn the_whole_plan_fits_into_small_and_large_windows_at_any_size_of_text() {
         for (w, h) in [
             (1024.0, 640.0),
             (1280.0, 720.0),
             (1920.0, 1080.0),
             (3840.0, 2160.0),
         ] {
-            let frame = Frame::new(Vec2::new(w, h));
-            for corner in [Vec2::ZERO, Vec2::new(WIDTH, HEIGHT)] {
-                let p = frame.pixel(corner);
-                let rect = frame.rect.inflate(0.5);
-                assert!(rect.contains(p), "{w}x{h}: {p} outside {rect:?}");
+            for (zoom, second) in [(0.8, false), (1.0, true), (1.5, false), (2.5, true)] {
+                let frame = Frame::new(Vec2::new(w, h), Look { zoom, second });
+                assert!(frame.scale > 0.2, "{w}x{h} at {zoom}");
+                for corner in [Vec2::ZERO, Vec2::new(WIDTH, HEIGHT)] {
+                    let p = frame.pixel(corner);
+                    let rect = frame.rect.inflate(0.5);
+                    assert!(rect.contains(p), "{w}x{h} at {zoom}: {p} outside {rect:?}");
+                }
             }
         }
     }

@@ -34,7 +34,7 @@ use super::link::{Desk, Pulse, Views};
 use super::theme;
 
 use brush::Brush;
-use frame::Frame;
+use frame::{Frame, Look};
 use plan::Plan;
 
 /// Size of the picture that is drawn into, logical pixels.
@@ -50,11 +50,11 @@ pub(super) struct Drawn {
 
 impl Drawn {
     /// The plan of a street, or of the street beside the shelf, in a window of this size.
-    pub(super) fn of(street: Option<&StreetView>, size: Vec2) -> Self {
+    pub(super) fn of(street: Option<&StreetView>, size: Vec2, look: Look) -> Self {
         match street {
             Some(street) => Self {
                 plan: Plan::new(street),
-                frame: Frame::new(size),
+                frame: Frame::new(size, look),
             },
             None => Self {
                 plan: Plan::new(&shelf_street()),
@@ -77,14 +77,18 @@ pub(super) fn plugin(app: &mut App) {
     app.insert_resource(Surface(size))
         .insert_resource(Drawn {
             plan: Plan::default(),
-            frame: Frame::new(size),
+            frame: Frame::new(size, Look::default()),
         })
         .add_systems(Startup, set_up)
         .add_systems(
             Update,
             (
                 measure,
-                backdrop.run_if(resource_changed::<Views>.or_else(resource_changed::<Surface>)),
+                backdrop.run_if(
+                    resource_changed::<Views>
+                        .or_else(resource_changed::<Surface>)
+                        .or_else(resource_changed::<Desk>),
+                ),
                 moving.run_if(
                     resource_changed::<Views>
                         .or_else(resource_changed::<Surface>)
@@ -104,7 +108,7 @@ fn set_up(
 ) {
     let material = materials.add(ColorMaterial::default());
     let mut layer = |z: f32| {
-        let mesh = meshes.add(Brush::new(Frame::new(Vec2::splat(100.0))).finish());
+        let mesh = meshes.add(Brush::new(Frame::new(Vec2::splat(100.0), Look::default())).finish());
         commands.spawn((
             Mesh2d(mesh.clone()),
             MeshMaterial2d(material.clone()),
@@ -144,6 +148,7 @@ fn measure(cameras: Query<'_, '_, &Camera>, mut surface: ResMut<'_, Surface>) {
 
 fn backdrop(
     views: Res<'_, Views>,
+    desk: Res<'_, Desk>,
     surface: Res<'_, Surface>,
     layers: Res<'_, Layers>,
     mut drawn: ResMut<'_, Drawn>,
@@ -151,7 +156,7 @@ fn backdrop(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    *drawn = Drawn::of(views.street.as_ref(), surface.0);
+    *drawn = Drawn::of(views.street.as_ref(), surface.0, desk.look());
     let light = theme::light(street.minute_of_day);
     let mut brush = Brush::new(drawn.frame);
     sky::paint(&mut brush, light);

@@ -1,51 +1,86 @@
 //! The debrief: the pages and the learner's words at the left, and last the verdict; the facts at the right, and later the whole story.
 
 use bevy_egui::egui;
-use bevy_egui::egui::{Align, Layout, Ui};
+use bevy_egui::egui::{Align, Layout, ScrollArea, Ui};
 
-use crate::session::view::Phase;
-use crate::window::link::Sheet;
-use crate::window::panels::{Page, debrief, story, top, words};
+use crate::session::view::{DebriefView, Phase};
+use crate::window::link::{Face, Wish};
+use crate::window::panels::{Page, debrief, story, top};
+use crate::window::scene::frame::TOP_BAR;
 use crate::window::theme;
 
-use super::{Scene, edge};
+use super::{Scene, edge, faces, sheet};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let Some(view) = &scene.views.debrief else {
         return;
     };
+    if scene.narrow {
+        let top = egui::Panel::top("faces").exact_size(TOP_BAR);
+        top.frame(edge(8))
+            .show_separator_line(false)
+            .show(ui, |ui| {
+                let all = [
+                    (Face::Here, "window-face-here"),
+                    (Face::There, "window-face-story"),
+                ];
+                faces(ui, scene, &all, page);
+            });
+        let frame = egui::CentralPanel::default().frame(edge(12));
+        frame.show(ui, |ui| match scene.desk.face {
+            Face::Here | Face::Bars => {
+                let all = ScrollArea::vertical().auto_shrink([false, false]);
+                all.show(ui, |ui| {
+                    ui.set_max_height(ui.ctx().content_rect().height() * 0.8);
+                    pages(ui, scene, view, page);
+                });
+            }
+            Face::There => facts(ui, scene, view, page),
+        });
+        return;
+    }
     let width = (ui.max_rect().width() * 0.33).clamp(330.0, 620.0);
     egui::Panel::left("verdict")
         .exact_size(width)
         .resizable(false)
         .show_separator_line(false)
         .frame(edge(18))
-        .show(ui, |ui| {
-            ui.with_layout(Layout::bottom_up(Align::LEFT), |ui| {
-                ui.horizontal(|ui| top::ends(ui, &scene.views.languages, page));
-                ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
-                    debrief::pages(ui, view);
-                    ui.add_space(6.0);
-                    if view.phase == Phase::Verdict {
-                        debrief::verdict(ui, view, page);
-                    } else {
-                        debrief::reflection(ui, view, page);
-                    }
-                });
-            });
-        });
+        .show(ui, |ui| pages(ui, scene, view, page));
     let frame = egui::Frame::new()
         .fill(theme::INK.egui())
         .inner_margin(egui::Margin::same(16));
-    egui::CentralPanel::default().frame(frame).show(ui, |ui| {
-        if scene.desk.sheet == Some(Sheet::Keys) {
-            words::keys(ui, page);
-            return;
-        }
-        match view.phase {
-            Phase::Happened | Phase::Felt => story::facts(ui, view, page),
-            Phase::Next => debrief::next(ui, view, page),
-            Phase::Why | Phase::Verdict => story::whole(ui, view, page),
-        }
+    let rest = egui::CentralPanel::default().frame(frame);
+    rest.show(ui, |ui| facts(ui, scene, view, page));
+}
+
+/// The page that is open, and the ends of the bar below it.
+fn pages(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_>) {
+    ui.with_layout(Layout::bottom_up(Align::LEFT), |ui| {
+        ui.horizontal_wrapped(|ui| {
+            top::ends(ui, &scene.views.languages, page);
+            let terms = page.say("window-terms-short");
+            page.button(ui, &terms, || Wish::Terms);
+        });
+        ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
+            debrief::pages(ui, view);
+            ui.add_space(6.0);
+            if view.phase == Phase::Verdict {
+                debrief::verdict(ui, view, page);
+            } else {
+                debrief::reflection(ui, view, page);
+            }
+        });
     });
+}
+
+/// What belongs to the page that is open.
+fn facts(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_>) {
+    if sheet(ui, scene, page) {
+        return;
+    }
+    match view.phase {
+        Phase::Happened | Phase::Felt => story::facts(ui, view, page),
+        Phase::Next => debrief::next(ui, view, page),
+        Phase::Why | Phase::Verdict => story::whole(ui, view, page),
+    }
 }

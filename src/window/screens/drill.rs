@@ -1,23 +1,30 @@
 //! The drill: scene at the left, one column at the right for what is being dealt with, bars above and below.
 //!
-//! The column holds, in this order of precedence: a consequence, a question or what it came to, the keys, the scene in words, a close view, the log.
+//! The column holds, in this order of precedence: what is held for the room, a consequence, a question or what it came to, a moment of the lesson,
+//! a sheet, a close view, the log.
+//! With two languages there are two columns. In a narrow window column, scene and bars are shown one at a time.
 
 use bevy_egui::egui;
-use bevy_egui::egui::Ui;
+use bevy_egui::egui::{ScrollArea, Ui};
 
-use crate::window::link::Sheet;
-use crate::window::panels::{Page, asked, close, consequence, log, top, words};
+use crate::session::view::StreetView;
+use crate::window::link::{Face, Sheet, Views};
+use crate::window::panels::{Page, asked, close, consequence, lesson, log, room, top, words};
 use crate::window::scene::callouts;
-use crate::window::scene::frame::{BOTTOM_BAR, Frame, TOP_BAR};
+use crate::window::scene::frame::{BOTTOM_BAR, TOP_BAR};
 
-use super::{Scene, edge};
+use super::{Scene, edge, faces, sheet};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let Some(street) = &scene.views.street else {
         return;
     };
-    let held = scene.views.held();
-    let column = Frame::column(ui.max_rect().width());
+    if scene.narrow {
+        narrow(ui, scene, street, page);
+        return;
+    }
+    let held = scene.views.held(scene.desk);
+    let column = scene.desk.look().column(ui.max_rect().width());
     let line = |panel: egui::Panel| panel.show_separator_line(false).resizable(false);
     line(egui::Panel::top("top").exact_size(TOP_BAR))
         .frame(edge(8))
@@ -33,19 +40,27 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             if held {
                 ui.disable();
             }
-            top::places(
-                ui,
-                street,
-                scene.desk.place.as_deref(),
-                scene.desk.notice.as_ref(),
-                page,
-            );
+            bottom(ui, scene, street, page);
         });
+    if let Some(spoken) = &scene.views.second {
+        line(egui::Panel::right("second").exact_size(column))
+            .frame(edge(12))
+            .show(ui, |ui| {
+                page.in_other(&spoken.session, |page| {
+                    self::column(ui, scene, &spoken.views, page);
+                });
+            });
+    }
     line(egui::Panel::right("column").exact_size(column))
         .frame(edge(12))
         .show(ui, |ui| {
-            self::column(ui, scene, page);
+            self::column(ui, scene, scene.views, page);
         });
+    stage(ui, scene, street, page);
+}
+
+/// Words on the scene, and the light of the wall.
+fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
     let stage = scene
         .views
         .consequence
@@ -53,43 +68,92 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         .and_then(|c| c.stages.get(scene.desk.stage));
     let clip = ui.available_rect_before_wrap();
     ui.set_clip_rect(clip);
-    callouts::paint(
+    let place = (&scene.drawn.plan, scene.drawn.frame);
+    callouts::paint(ui, street, place, (stage, scene.narrow), page);
+    let light = scene.desk.wall.light.as_ref();
+    if let Some(at) = light.and_then(|id| scene.drawn.plan.anchors.get(id)) {
+        callouts::light(ui.painter(), scene.drawn.frame, *at);
+    }
+}
+
+/// One thing at a time, with a row to change between them.
+fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
+    let top = egui::Panel::top("faces").exact_size(TOP_BAR);
+    top.frame(edge(8))
+        .show_separator_line(false)
+        .show(ui, |ui| {
+            let all = [
+                (Face::Here, "window-face-here"),
+                (Face::There, "window-face-scene"),
+                (Face::Bars, "window-face-bars"),
+            ];
+            faces(ui, scene, &all, page);
+        });
+    let frame = egui::CentralPanel::default().frame(edge(10));
+    match scene.desk.face {
+        Face::Here => {
+            frame.show(ui, |ui| column(ui, scene, scene.views, page));
+        }
+        Face::There => stage(ui, scene, street, page),
+        Face::Bars => {
+            frame.show(ui, |ui| {
+                if scene.views.held(scene.desk) {
+                    ui.disable();
+                }
+                ScrollArea::vertical()
+                    .auto_shrink([false, false])
+                    .show(ui, |ui| {
+                        top::wrapped(ui, street, &scene.views.log, &scene.views.languages, page);
+                        bottom(ui, scene, street, page);
+                    });
+            });
+        }
+    }
+}
+
+fn bottom(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
+    let desk = scene.desk;
+    top::places(
         ui,
         street,
-        (&scene.drawn.plan, scene.drawn.frame),
-        stage,
+        (desk.place.as_deref(), desk.notice.as_ref()),
+        scene.narrow,
         page,
     );
 }
 
-fn column(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
-    let (views, desk) = (scene.views, scene.desk);
-    if let Some(held) = &views.consequence {
+/// What is being dealt with, in the language of these views.
+fn column(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
+    let desk = scene.desk;
+    if let Some(held) = views.consequence.as_ref().filter(|_| !desk.wall.held) {
         consequence::panel(ui, held, desk.stage, page);
-        return;
-    }
-    if let Some(question) = &views.asked {
+    } else if let Some(question) = views.asked.as_ref().filter(|_| !desk.wall.held) {
         asked::question(ui, question, page);
-        return;
-    }
-    if let Some(reveal) = &views.reveal {
+    } else if let Some(reveal) = views.reveal.as_ref().filter(|_| !desk.wall.held) {
         asked::reveal(ui, reveal, page);
+    } else if desk.sheet == Some(Sheet::Room) {
+        room::sheet(ui, views, desk, page);
+    } else if desk.wall.held {
+        room::hold(ui, page);
+    } else if let Some(moment) = views.moment(desk) {
+        lesson::moment(ui, moment, page);
+    } else {
+        at_hand(ui, scene, views, page);
+    }
+}
+
+/// A sheet, a close view, or the log.
+fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
+    if let (Some(Sheet::Words), Some(street)) = (scene.desk.sheet, &views.street) {
+        words::scene(ui, street, page);
         return;
     }
-    match (desk.sheet, &views.street) {
-        (Some(Sheet::Keys), _) => {
-            words::keys(ui, page);
-            return;
-        }
-        (Some(Sheet::Words), Some(street)) => {
-            words::scene(ui, street, page);
-            return;
-        }
-        (Some(Sheet::Words) | None, _) => {}
-    }
-    let Some(view) = &views.close else {
-        log::panel(ui, &views.log, page);
+    let spoken = Scene { views, ..*scene };
+    if sheet(ui, &spoken, page) {
         return;
-    };
-    close::panel(ui, view, page);
+    }
+    match &views.close {
+        Some(view) => close::panel(ui, view, page),
+        None => log::panel(ui, &views.log, page),
+    }
 }

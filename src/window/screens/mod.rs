@@ -6,6 +6,7 @@
 
 mod debrief;
 mod drill;
+mod lesson;
 #[cfg(test)]
 #[path = "../../../tests/window/rehearsal.rs"]
 mod rehearsal;
@@ -19,9 +20,10 @@ use bevy_egui::{
 };
 
 use super::fonts;
-use super::link::{Desk, Open, Pulse, Views, Wish};
-use super::panels::{Page, faults};
+use super::link::{Desk, Face, Open, Pulse, Sheet, Views, Wish};
+use super::panels::{Page, faults, room, terms, words};
 use super::scene::Drawn;
+use super::scene::frame::is_narrow;
 use super::theme;
 
 /// Whether another frame is wanted soon.
@@ -45,6 +47,20 @@ pub(super) struct Scene<'a> {
     pub(super) views: &'a Views,
     pub(super) desk: &'a Desk,
     pub(super) drawn: &'a Drawn,
+    /// Whether there is too little room for all things side by side.
+    pub(super) narrow: bool,
+}
+
+impl<'a> Scene<'a> {
+    /// A window of this size in points.
+    fn new(views: &'a Views, desk: &'a Desk, drawn: &'a Drawn, size: egui::Vec2) -> Self {
+        Self {
+            views,
+            desk,
+            drawn,
+            narrow: is_narrow(size.x, size.y),
+        }
+    }
 }
 
 fn draw(
@@ -65,11 +81,14 @@ fn draw(
     let say = |id: &str| open.0.say(id);
     let mut page = Page::new(&say, arrivals != desk.arrivals);
     *seen = Some(desk.arrivals);
-    let scene = Scene {
-        views: &views,
-        desk: &desk,
-        drawn: &drawn,
-    };
+    let zoom = desk.look().zoom;
+    if (ctx.zoom_factor() - zoom).abs() > f32::EPSILON {
+        ctx.set_zoom_factor(zoom);
+        // The size comes in with the next pass.
+        again.0 = true;
+        return Ok(());
+    }
+    let scene = Scene::new(&views, &desk, &drawn, ctx.content_rect().size());
     lay_out(ctx, &scene, &mut page);
     again.0 = !page.out.is_empty();
     wishes.write_batch(page.out);
@@ -89,12 +108,41 @@ fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
         debrief::screen(&mut ui, scene, page);
     } else if scene.views.street.is_some() && scene.desk.accepted {
         drill::screen(&mut ui, scene, page);
+    } else if let (Some(view), Some(teaching)) = (&scene.views.lesson, &scene.desk.teaching) {
+        lesson::screen(&mut ui, scene, (view, teaching), page);
     } else {
         shelf::screen(&mut ui, scene, page);
     }
     if let Some(view) = &scene.views.faults {
         faults::sheet(ctx, view);
     }
+}
+
+/// The sheet that lies on the desk, if one does that a screen of any kind can show; says whether it does.
+pub(super) fn sheet(ui: &mut egui::Ui, scene: &Scene<'_>, page: &mut Page<'_>) -> bool {
+    match scene.desk.sheet {
+        Some(Sheet::Keys) => words::keys(ui, page),
+        Some(Sheet::Terms) => terms::sheet(ui, &scene.views.terms, page),
+        Some(Sheet::Room) => room::sheet(ui, scene.views, scene.desk, page),
+        Some(Sheet::Words) | None => return false,
+    }
+    true
+}
+
+/// What a narrow window can show, side by side; the one that is shown is marked.
+pub(super) fn faces(
+    ui: &mut egui::Ui,
+    scene: &Scene<'_>,
+    faces: &[(Face, &str)],
+    page: &mut Page<'_>,
+) {
+    ui.horizontal(|ui| {
+        for (face, id) in faces {
+            let shown = scene.desk.face == *face;
+            let response = ui.add(egui::Button::selectable(shown, page.say(id)));
+            page.on(&response, || Wish::Face(*face));
+        }
+    });
 }
 
 /// Asks for another frame when a wish waits or something moves; the toolkit asks by itself for what follows from an input.

@@ -4,11 +4,10 @@ use bevy_egui::egui;
 use bevy_egui::egui::{Align, Layout, RichText, Ui};
 
 use crate::window::fonts;
-use crate::window::link::Sheet;
-use crate::window::panels::{Page, body, shelf, top, words};
+use crate::window::panels::{Page, body, shelf, top};
 use crate::window::theme;
 
-use super::Scene;
+use super::{Scene, sheet};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let view = &scene.views.shelf;
@@ -39,9 +38,10 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             });
             body(ui, &view.intro);
             ui.add_space(8.0);
-            if scene.desk.sheet == Some(Sheet::Keys) {
-                words::keys(ui, page);
-            } else if scene.desk.accepted {
+            if sheet(ui, scene, page) {
+                return;
+            }
+            if scene.desk.accepted {
                 shelf::drills(ui, view, scene.desk, page);
             } else {
                 shelf::cautions(ui, view, page);
