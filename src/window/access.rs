@@ -15,6 +15,7 @@ use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
 const LISTEN: Duration = Duration::from_millis(50);
 
 pub(super) fn plugin(app: &mut App) {
+    app.add_message::<ActionRequest>();
     app.add_systems(
         PreUpdate,
         answer

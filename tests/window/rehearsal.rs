@@ -142,18 +142,22 @@ impl Rehearsal {
     /// Clicks everything that can be clicked, scrolling the column down as needed, until the wish comes.
     fn by_pointer(&mut self, wish: &Wish) -> bool {
         // Down the column from where it stands, and then once more from its top.
-        for turn in 0..24 {
+        // Where a list is scrolled: below what stands above it.
+        let low = if self.is_narrow() { 0.85 } else { 0.58 };
+        let step = (self.size.y * 0.3).min(260.0);
+        let turns = if step < 260.0 { 48 } else { 12 };
+        for turn in 0..turns * 2 {
             for at in self.targets() {
                 if self.click(at).contains(wish) {
                     return true;
                 }
             }
-            let step = if turn == 11 { 9_000.0 } else { -260.0 };
+            let step = if turn + 1 == turns { 9_000.0 } else { -step };
             let column = if self.views.street.is_some() {
                 let column = self.desk.look().column(self.size.x);
-                pos2(self.size.x - column / 2.0, self.size.y * 0.58)
+                pos2(self.size.x - column / 2.0, self.size.y * low)
             } else {
-                pos2(self.size.x * 0.2, self.size.y * 0.58)
+                pos2(self.size.x * 0.2, self.size.y * low)
             };
             self.pass(vec![
                 Event::PointerMoved(column),
@@ -263,10 +267,13 @@ impl Rehearsal {
             .unwrap_or_else(|| panic!("no place offers {line}"))
     }
 
+    fn is_narrow(&self) -> bool {
+        crate::window::scene::frame::is_narrow(self.size.x, self.size.y)
+    }
+
     /// In a narrow window the thing that the wish is pressed on may have to be called up first.
     fn face(&mut self, face: Face) {
-        let narrow = crate::window::scene::frame::is_narrow(self.size.x, self.size.y);
-        if narrow && self.views.street.is_some() && self.desk.face != face {
+        if self.is_narrow() && self.views.street.is_some() && self.desk.face != face {
             self.bring(&Wish::Face(face), Hand::Pointer);
         }
     }

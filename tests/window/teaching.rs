@@ -44,6 +44,12 @@ fn the_class_of_two_hours_is_taught_from_start_to_finish_by_either_hand() {
     for (language, hand) in [("en", Hand::Pointer), ("es", Hand::Keys)] {
         let mut rehearsal = Rehearsal::new(language);
         rehearsal.bring(&Wish::Accept, hand);
+        let lessons = rehearsal.views.shelf.lessons.clone();
+        let class = lessons.iter().find(|lesson| lesson.name == "two-hours");
+        let track = class.expect("the lesson is on the shelf").track.clone();
+        if rehearsal.desk.track.as_ref() != Some(&track) {
+            rehearsal.bring(&Wish::Track(track), hand);
+        }
         rehearsal.bring(&Wish::Choose("two-hours".to_owned()), hand);
         let taught = teach(&mut rehearsal, "two-hours", hand);
         assert_eq!(taught.pages, 15);

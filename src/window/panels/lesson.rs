@@ -3,7 +3,7 @@
 //! What is said and asked is the lesson's; nothing here knows a drill.
 //! It does not cover the clock on the wall: an instructor keeps the time.
 
-use bevy_egui::egui::{Button, Frame, RichText, ScrollArea, Ui};
+use bevy_egui::egui::{Atom, Button, Frame, RichText, ScrollArea, Ui};
 
 use crate::session::Command;
 use crate::session::view::{HandoutView, LessonView, MomentView, PhaseView, StepView};
@@ -51,7 +51,7 @@ fn line(ui: &mut Ui, text: &str, number: usize, teaching: &Teaching, page: &mut 
     };
     let text = RichText::new(text).font(font).color(ink.egui());
     let width = ui.available_width();
-    let button = Button::new(text).fill(fill.egui()).wrap();
+    let button = Button::new((text, Atom::grow())).fill(fill.egui()).wrap();
     let response = ui.add_sized([width, 0.0], button);
     page.on(&response, || Wish::Turn(number));
     if here && !ui.memory(|memory| memory.focused().is_some()) {
@@ -62,7 +62,7 @@ fn line(ui: &mut Ui, text: &str, number: usize, teaching: &Teaching, page: &mut 
 /// The open page.
 pub(crate) fn open(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &mut Page<'_>) {
     let step = teaching.step(view);
-    let buttons = 50.0;
+    let buttons = 84.0;
     ScrollArea::vertical()
         .id_salt(("lesson", teaching.page))
         .auto_shrink([false, false])
@@ -175,21 +175,24 @@ fn handout(ui: &mut Ui, view: &HandoutView) {
     };
     let lines = |ui: &mut Ui, texts: &[String]| {
         for text in texts {
-            line(ui, &format!("•  {text}"), false, 16.0);
+            line(ui, &format!("•  {text}"), false, 14.0);
         }
     };
     Frame::new()
         .fill(theme::PAPER.egui())
-        .inner_margin(18)
+        .inner_margin(14)
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
-            line(ui, &view.title, true, 22.0);
+            ui.spacing_mut().item_spacing.y = 3.0;
+            line(ui, &view.title, true, 20.0);
             lines(ui, &view.lines);
-            line(ui, &view.facts_title, true, 17.0);
-            lines(ui, &view.facts);
-            line(ui, &view.cautions_title, true, 17.0);
-            lines(ui, &view.cautions);
-            line(ui, &view.again, true, 16.0);
+            line(ui, &view.again, true, 14.0);
+            ui.columns_const(|[facts, cautions]| {
+                line(facts, &view.facts_title, true, 15.0);
+                lines(facts, &view.facts);
+                line(cautions, &view.cautions_title, true, 15.0);
+                lines(cautions, &view.cautions);
+            });
         });
 }
 

@@ -110,14 +110,16 @@ pub(crate) fn places(
     }
     ui.horizontal(|ui| {
         ui.set_height(26.0);
-        answer(ui, notice, page);
-    });
-    ui.horizontal(|ui| {
-        each_place(ui, street, open, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            ui.spacing_mut().button_padding.y = 2.0;
+            ui.spacing_mut().interact_size.y = 26.0;
             explained(ui, page);
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                answer(ui, notice, page);
+            });
         });
     });
+    ui.horizontal(|ui| each_place(ui, street, open, page));
 }
 
 /// The places with their digits; the open one is marked.

@@ -54,6 +54,9 @@ pub(super) fn point(frame: Frame, at: Vec2) -> Pos2 {
     pos2(p.x, p.y)
 }
 
+/// Corners of the disk that the light leaves.
+const CORNERS: u8 = 96;
+
 /// Dims all but a disk around a point, and rings it.
 pub(crate) fn light(painter: &Painter, frame: Frame, at: Vec2) {
     let center = point(frame, at);
@@ -61,11 +64,20 @@ pub(crate) fn light(painter: &Painter, frame: Frame, at: Vec2) {
     let radius = room.height() * 0.14;
     let beyond = room.size().length();
     let painter = painter.with_clip_rect(room);
-    painter.circle_stroke(
-        center,
-        radius + beyond / 2.0,
-        Stroke::new(beyond, theme::INK.alpha(0.72).egui()),
-    );
+    let dim = theme::INK.alpha(0.72).egui();
+    let mut shade = egui::Mesh::default();
+    for corner in 0..=CORNERS {
+        let turn = std::f32::consts::TAU * f32::from(corner) / f32::from(CORNERS);
+        let out = vec2(turn.cos(), turn.sin());
+        shade.colored_vertex(center + out * radius, dim);
+        shade.colored_vertex(center + out * beyond, dim);
+        if corner > 0 {
+            let last = u32::from(corner) * 2;
+            shade.add_triangle(last - 2, last - 1, last);
+            shade.add_triangle(last - 1, last, last + 1);
+        }
+    }
+    painter.add(shade);
     painter.circle_stroke(center, radius, Stroke::new(3.0, theme::LEAD.egui()));
 }
 
@@ -188,14 +200,31 @@ fn legend_of(street: &StreetView) -> impl Iterator<Item = Fed> + '_ {
     })
 }
 
-/// Where the samples of the legend are: under the line, where nothing else is.
-pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2)> {
-    let left = frame.bounds().min.x + 14.0;
-    let pitch = if legend_of(street).count() > 6 {
+/// The distance between two lines of the legend, in the plan's units.
+fn pitch(street: &StreetView) -> f32 {
+    if legend_of(street).count() > 6 {
         18.4
     } else {
         25.0
-    };
+    }
+}
+
+/// The size of the legend's type, points; none where it would be too small to read: each conductor is then told by its callout and in words.
+fn legend_type(street: &StreetView, frame: Frame) -> Option<f32> {
+    let size = frame.points(pitch(street)) * 0.92;
+    (size >= LEAST_TYPE).then(|| size.min(13.5))
+}
+
+/// The smallest type on the scene, points.
+const LEAST_TYPE: f32 = 9.5;
+
+/// Where the samples of the legend are: under the line, where nothing else is.
+pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2)> {
+    if legend_type(street, frame).is_none() {
+        return Vec::new();
+    }
+    let left = frame.bounds().min.x + 14.0;
+    let pitch = pitch(street);
     (0_u8..)
         .zip(legend_of(street))
         .map(|(i, fed)| (fed, Vec2::new(left, 570.0 + pitch * (f32::from(i) + 0.4))))
@@ -203,6 +232,9 @@ pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2
 }
 
 fn legend(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) {
+    let Some(size) = legend_type(street, frame) else {
+        return;
+    };
     for (fed, at) in legend_places(street, frame) {
         let text = page.say(theme::fed_word(fed));
         let at = point(frame, at + Vec2::new(60.0, 0.0));
@@ -210,7 +242,7 @@ fn legend(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>)
             at,
             Align2::LEFT_CENTER,
             text,
-            fonts::regular(13.5),
+            fonts::regular(size),
             theme::CREAM.egui(),
         );
     }

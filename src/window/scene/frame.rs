@@ -129,6 +129,11 @@ impl Frame {
         self.pixel(at) / self.zoom
     }
 
+    /// A length of the plan in points.
+    pub(crate) fn points(&self, length: f32) -> f32 {
+        length * self.scale / self.zoom
+    }
+
     /// The part of the window that the scene has, in points.
     pub(crate) fn room(&self) -> Rect {
         Rect::from_corners(self.rect.min / self.zoom, self.rect.max / self.zoom)

@@ -18,7 +18,10 @@ pub(super) fn screen(
     page: &mut Page<'_>,
 ) {
     let room = ui.max_rect().size();
-    if !scene.narrow {
+    let handout = teaching
+        .step(view)
+        .is_some_and(|step| step.kind == "handout");
+    if !scene.narrow && !handout {
         egui::Panel::left("plan")
             .exact_size((room.x * 0.3).clamp(280.0, 460.0))
             .resizable(false)
@@ -60,12 +63,25 @@ fn both(
     teaching: &Teaching,
     page: &mut Page<'_>,
 ) {
-    ui.columns_const(|[one, other]| {
-        lesson::open(one, view, teaching, page);
-        if let Some(view) = &spoken.views.lesson {
-            page.in_other(&spoken.session, |page| {
-                other.push_id("second", |ui| lesson::open(ui, view, teaching, page));
+    let gap = 26.0;
+    let size = egui::vec2((ui.available_width() - gap) / 2.0, ui.available_height());
+    let below = egui::Layout::top_down(egui::Align::LEFT);
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = gap;
+        ui.allocate_ui_with_layout(size, below, |ui| {
+            ui.spacing_mut().item_spacing.x = 8.0;
+            lesson::open(ui, view, teaching, page);
+        });
+        let Some(view) = &spoken.views.lesson else {
+            return;
+        };
+        page.in_other(&spoken.session, |page| {
+            ui.push_id("second", |ui| {
+                ui.allocate_ui_with_layout(size, below, |ui| {
+                    ui.spacing_mut().item_spacing.x = 8.0;
+                    lesson::open(ui, view, teaching, page);
+                });
             });
-        }
+        });
     });
 }

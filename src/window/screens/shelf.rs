@@ -36,7 +36,9 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
                     top::ends(ui, &scene.views.languages, page);
                 });
             });
-            body(ui, &view.intro);
+            if !scene.narrow {
+                body(ui, &view.intro);
+            }
             ui.add_space(8.0);
             if sheet(ui, scene, page) {
                 return;
