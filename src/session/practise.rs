@@ -145,6 +145,9 @@ impl Session {
             line,
         ) {
             Ok(None) => Vec::new(),
+            Ok(Some(line)) if matches!(line.action, Action::Happen(_)) && !open.may_be_turned() => {
+                vec![Notice::Refused(self.words.say_id("session-no-turn"))]
+            }
             Ok(Some(line)) => self.step(Step::Do(line.at, line.action)),
             Err(wrong) => vec![Notice::Unknown(self.not_understood(&wrong))],
         }

@@ -45,7 +45,7 @@ impl Session {
 
 impl Open {
     /// Whether an instructor may let turns of events come: in practice, not in a test, and not once it is over.
-    fn may_be_turned(&self) -> bool {
+    pub(super) fn may_be_turned(&self) -> bool {
         self.practice != super::Practice::Assessed && self.verdict.is_none()
     }
 }

@@ -107,6 +107,8 @@ mod training;
 #[cfg(test)]
 mod traps;
 #[cfg(test)]
+mod turns;
+#[cfg(test)]
 mod variations;
 #[cfg(test)]
 mod words;

@@ -83,6 +83,8 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("mistake-", &[""], "evidence, from a list's heading"),
     ("error-kind-", &[""], "file, from the kind of a name"),
     ("log-", &[""], "drill, from the verb of an action"),
+    ("log-happen-", &[""], "session, from a turn of events"),
+    ("turn-", &[""], "session, from a turn of events"),
     ("event-", &[""], "drill, from the kind of an event"),
     ("event-lost-", &[""], "session, from an appliance"),
     ("refused-", &[""], "site, from the constraint that refuses"),

@@ -4,7 +4,7 @@
 //! It is compiled into the tests of `src/window/screens`, because screens are nobody else's to call.
 //! It does not cover the engine's event loop: a script drives the real window.
 
-#[path = "teaching.rs"]
+#[path = "../../tests/window/teaching.rs"]
 mod teaching;
 
 use std::collections::BTreeSet;

@@ -241,6 +241,7 @@ socket-empty = Nothing is plugged in.
 socket-plugged = Plugged in: { $names }
 session-no-rewind = In a test you cannot go back. Finish it first.
 session-no-hint = In a test there are no hints. Finish it first, then practice with help.
+session-no-turn = Nothing is made to happen in a test, or after the end.
 session-no-mistake = There is no mistake to go back to.
 session-rewound = You are back at { $clock }. Try another way.
 debrief-rewound = { $times ->

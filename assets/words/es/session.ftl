@@ -241,6 +241,7 @@ socket-empty = No hay nada enchufado.
 socket-plugged = Enchufado: { $names }
 session-no-rewind = En una prueba no se puede volver atrás. Termínela primero.
 session-no-hint = En una prueba no hay indicaciones. Termínela primero y después practique con ayuda.
+session-no-turn = En una prueba, o después del final, no se hace pasar nada.
 session-no-mistake = No hay ningún error al que volver.
 session-rewound = Está de nuevo en { $clock }. Pruebe otra manera.
 debrief-rewound = { $times ->
