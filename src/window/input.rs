@@ -67,11 +67,9 @@ fn read_keys(
 
 /// What a key wishes for together with Control: larger or smaller texts.
 fn size_of(key: KeyCode) -> Option<Wish> {
-    match key {
-        KeyCode::Equal | KeyCode::NumpadAdd => Some(Wish::Size(true)),
-        KeyCode::Minus | KeyCode::NumpadSubtract => Some(Wish::Size(false)),
-        _ => None,
-    }
+    let larger = [KeyCode::Equal, KeyCode::NumpadAdd].contains(&key);
+    let smaller = [KeyCode::Minus, KeyCode::NumpadSubtract].contains(&key);
+    (larger || smaller).then_some(Wish::Size(larger))
 }
 
 /// What a key wishes for as things stand.

@@ -314,21 +314,24 @@ impl Desk {
                 self.arrivals += 1;
             }
             Wish::Shine(at) => self.wall.shine(at),
-            Wish::Teach(_) | Wish::Turn(_) | Wish::Talked | Wish::EndLesson => self.teach(wish),
+            Wish::Teach(lesson) => self.teach(Some(Teaching::new(lesson))),
+            Wish::EndLesson => self.teach(None),
+            Wish::Turn(page) => self.in_lesson(|teaching| teaching.turn(*page)),
+            Wish::Talked => self.in_lesson(Teaching::talked),
         }
     }
 
-    /// Does what a wish asks of the lesson.
-    fn teach(&mut self, wish: &Wish) {
-        if let Wish::Teach(lesson) = wish {
-            self.teaching = Some(Teaching::new(lesson));
-        } else if *wish == Wish::EndLesson {
-            self.teaching = None;
-        } else if let Some(teaching) = &mut self.teaching {
-            match wish {
-                Wish::Turn(page) => teaching.turn(*page),
-                _ => teaching.talked(),
-            }
+    /// Takes up a lesson, or puts it away.
+    fn teach(&mut self, teaching: Option<Teaching>) {
+        self.teaching = teaching;
+        self.sheet = None;
+        self.arrivals += 1;
+    }
+
+    /// Goes on in the lesson.
+    fn in_lesson(&mut self, go: impl FnOnce(&mut Teaching)) {
+        if let Some(teaching) = &mut self.teaching {
+            go(teaching);
         }
         self.sheet = None;
         self.arrivals += 1;
