@@ -3,7 +3,7 @@
 //! The scripts are in `gallery.txt`, which says how they are written.
 //! It does not cover every state of a screen: the pictures are chosen so that a change of look shows in one of them.
 
-use crate::session::{Command, Practice};
+use crate::session::{Command, Practice, Rewind};
 
 use super::link::{Face, Wish};
 use super::picture::Picture;
@@ -83,6 +83,8 @@ pub(super) fn wish(line: &str) -> Wish {
         ("terms", "") => Wish::Terms,
         ("room", "") => Wish::Room,
         ("second", "") => Wish::Second,
+        ("branches", "") => Wish::Branches,
+        ("rewind", "") => Wish::Do(Command::Rewind(Rewind::Mistake)),
         ("hold", "") => Wish::Hold,
         ("larger", "") => Wish::Size(true),
         ("there", "") => Wish::Face(Face::There),

@@ -7,10 +7,10 @@
 use bevy::prelude::*;
 
 use crate::session::view::{
-    AskedView, CloseView, ConsequenceView, DebriefView, DeedView, FaultsView, LanguageView,
-    LessonView, LogView, MomentView, RevealView, ShelfView, StreetView, TradeView,
+    AskedView, CloseView, CompareView, ConsequenceView, DebriefView, DeedView, FaultsView,
+    LanguageView, LessonView, LogView, MomentView, RevealView, ShelfView, StreetView, TradeView,
 };
-use crate::session::{Command, Notice, Session};
+use crate::session::{Command, Notice, Seated, Session, Signed};
 
 use super::WindowSystems;
 use super::scene::frame::Look;
@@ -65,8 +65,14 @@ pub enum Wish {
     Hold,
     /// Put the light on something by its id, or take it away.
     Shine(String),
+    /// Show or hide how two branches differ.
+    Branches,
+    /// Say who sits at the drill, names parted by commas, and how.
+    Sign(String, Option<Seated>),
     /// Keep what the window shows as a picture.
     Keep,
+    /// Keep the run as a file.
+    Record,
 }
 
 /// What a narrow window shows, one at a time.
@@ -100,6 +106,8 @@ pub(super) struct Views {
     /// The turns of events that can come, while they are shown.
     pub(super) turns: Vec<DeedView>,
     pub(super) covered: bool,
+    /// How two branches differ, once the learner has gone back.
+    pub(super) branches: Option<CompareView>,
     /// The same in the next language, while two are shown.
     pub(super) second: Option<Box<Spoken>>,
 }
@@ -153,6 +161,7 @@ impl Views {
             },
             turns: session.turns(),
             covered: session.covered(),
+            branches: session.compare(),
             second: None,
         }
         .beside(session, desk)
@@ -221,6 +230,8 @@ pub(super) enum Sheet {
     Terms,
     /// What an instructor needs.
     Room,
+    /// How two branches differ.
+    Branches,
 }
 
 /// How large texts are: a place among [`SIZES`].
@@ -270,7 +281,7 @@ impl Desk {
     /// Does what a wish asks of the desk alone.
     pub(super) fn arrange(&mut self, wish: &Wish) {
         match wish {
-            Wish::Do(_) | Wish::Keep => {}
+            Wish::Do(_) | Wish::Sign(..) | Wish::Keep | Wish::Record => {}
             Wish::Place(place) => {
                 self.place = Some(place.clone());
                 self.sheet = None;
@@ -302,6 +313,7 @@ impl Desk {
             Wish::Keys => self.turn(Sheet::Keys),
             Wish::Terms => self.turn(Sheet::Terms),
             Wish::Room => self.turn(Sheet::Room),
+            Wish::Branches => self.turn(Sheet::Branches),
             Wish::Motion => self.still = !self.still,
             Wish::Size(larger) => self.size = self.size.step(*larger),
             Wish::Face(face) => {
@@ -378,9 +390,27 @@ fn apply(
     for wish in wishes.read() {
         if let Wish::Do(command) = wish {
             obey(&mut open.0, &mut desk, command);
+        } else if let Wish::Sign(names, seated) = wish {
+            desk.kept = Some(sign(&mut open.0, names, *seated));
         } else {
             desk.arrange(wish);
         }
+    }
+}
+
+/// Says to the session who sits at the drill, and what came of it.
+pub(super) fn sign(session: &mut Session, names: &str, seated: Option<Seated>) -> String {
+    let names: Vec<String> = names
+        .split(',')
+        .filter(|name| !name.trim().is_empty())
+        .map(str::to_owned)
+        .collect();
+    match Signed::new(&names, seated, None) {
+        Ok(signed) => {
+            session.sign(signed);
+            session.say("window-signed")
+        }
+        Err(why) => session.say_message(&why),
     }
 }
 

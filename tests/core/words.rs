@@ -85,6 +85,7 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ("log-", &[""], "drill, from the verb of an action"),
     ("log-happen-", &[""], "session, from a turn of events"),
     ("turn-", &[""], "session, from a turn of events"),
+    ("window-seated-", &[""], "window, from how learners sit"),
     ("event-", &[""], "drill, from the kind of an event"),
     ("event-lost-", &[""], "session, from an appliance"),
     ("refused-", &[""], "site, from the constraint that refuses"),

@@ -1,6 +1,8 @@
 //! A class taught through the screens from start to finish, and what an instructor does in front of a room.
 
 use crate::session::view::StepView;
+use crate::session::{Rewind, Seated};
+use crate::window::link::sign;
 use crate::window::teach::steps;
 
 use super::*;
@@ -180,4 +182,45 @@ fn the_words_of_the_trade_on_the_screen_come_first() {
     assert!(here("breaker") || here("main breaker"), "{:?}", terms.here);
     assert!(!terms.others.is_empty());
     assert!(terms.here.iter().all(|term| !terms.others.contains(term)));
+}
+
+#[test]
+fn a_run_says_who_sat_at_it_and_a_wrong_seating_is_refused() {
+    let mut rehearsal = in_front_of_a_room("there-and-back");
+    let said = sign(&mut rehearsal.session, "Ada, , Bo", Some(Seated::InTurns));
+    assert_eq!(said, rehearsal.session.say("window-signed"));
+    let saved = rehearsal.session.saved().expect("a run is open");
+    assert!(saved.contains("Ada") && saved.contains("Bo"), "{saved}");
+    let said = sign(&mut rehearsal.session, "Cy, Di", Some(Seated::Alone));
+    assert_ne!(said, rehearsal.session.say("window-signed"));
+    assert_eq!(
+        rehearsal.session.saved(),
+        Some(saved),
+        "nothing has changed"
+    );
+}
+
+#[test]
+fn two_branches_are_compared_once_the_learner_has_gone_back() {
+    for hand in [Hand::Pointer, Hand::Keys] {
+        let mut rehearsal = Rehearsal::new("en");
+        for wish in [
+            Wish::Accept,
+            gallery::wish("open no-slide"),
+            gallery::wish("wait 10m"),
+        ] {
+            rehearsal.grant(&wish);
+        }
+        for line in gallery::block("backfeed") {
+            rehearsal.grant(&gallery::wish(line));
+        }
+        assert!(rehearsal.views.branches.is_none());
+        rehearsal.grant(&Wish::Do(Command::Rewind(Rewind::Mistake)));
+        while rehearsal.views.consequence.is_some() {
+            rehearsal.grant(&Wish::Do(Command::Understood));
+        }
+        rehearsal.bring(&Wish::Branches, hand);
+        let view = rehearsal.views.branches.as_ref().expect("two branches");
+        assert!(!view.gone.is_empty() || view.positions.iter().any(|p| p.differs()));
+    }
 }

@@ -122,8 +122,8 @@ window-key-room = For the instructor
 window-key-hold = Hold the drill, or let it go on
 window-key-size = Larger or smaller text
 window-keep = Keep this screen as a picture
-window-kept = The picture is { $file }.
-window-not-kept = The picture was not written to { $file }. { $why }
+window-kept = It is kept in { $file }.
+window-not-kept = It was not written to { $file }. { $why }
 
 # A lesson being taught.
 window-teach = Teach this lesson
@@ -142,3 +142,24 @@ window-face-here = Now
 window-face-scene = Street
 window-face-bars = Time and places
 window-face-story = What happened
+
+# Who sits at a drill, and what is kept.
+window-room-seats = Who sits at the drill
+window-room-names = Names, with commas. They stay hidden here.
+window-room-sign = Put this in the run
+window-signed = The run says now who sits here.
+window-seated-alone = alone
+window-seated-in-turns = in turns
+window-seated-as-a-team = as a team
+window-seated-in-pairs = in pairs
+window-record = Keep this run
+
+# Two branches of a drill.
+window-branches = Compare both tries
+window-branches-gone = Found before, and not any more
+window-branches-come = Found now, and not before
+window-branches-people = People and things
+window-branches-positions = Positions
+window-branches-volts = Volts
+window-branches-before = Before, to
+window-branches-now = Now, to

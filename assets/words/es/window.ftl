@@ -122,8 +122,8 @@ window-key-room = Para quien enseña
 window-key-hold = Detener el ejercicio o seguir
 window-key-size = Texto más grande o más pequeño
 window-keep = Guardar esta pantalla como imagen
-window-kept = La imagen es { $file }.
-window-not-kept = No se escribió la imagen en { $file }. { $why }
+window-kept = Está guardado en { $file }.
+window-not-kept = No se escribió en { $file }. { $why }
 
 # Una lección que se da.
 window-teach = Dar esta lección
@@ -142,3 +142,24 @@ window-face-here = Ahora
 window-face-scene = Calle
 window-face-bars = Tiempo y lugares
 window-face-story = Lo que pasó
+
+# Quién está en el ejercicio, y qué se guarda.
+window-room-seats = Quién está en el ejercicio
+window-room-names = Nombres, con comas. Aquí quedan ocultos.
+window-room-sign = Ponerlo en el registro
+window-signed = El registro ya dice quién está aquí.
+window-seated-alone = a solas
+window-seated-in-turns = por turnos
+window-seated-as-a-team = en equipo
+window-seated-in-pairs = en parejas
+window-record = Guardar este registro
+
+# Dos ramas de un ejercicio.
+window-branches = Comparar los dos intentos
+window-branches-gone = Hallado antes, y ya no
+window-branches-come = Hallado ahora, y antes no
+window-branches-people = Personas y cosas
+window-branches-positions = Posiciones
+window-branches-volts = Voltios
+window-branches-before = Antes, hasta
+window-branches-now = Ahora, hasta

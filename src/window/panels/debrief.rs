@@ -56,6 +56,8 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
             .on_hover_text(&view.seed);
         let leave = page.say("window-leave");
         page.button(ui, &leave, || Wish::Do(Command::Leave));
+        let record = page.say("window-record");
+        page.button(ui, &record, || Wish::Record);
         back(ui, page);
     });
 }

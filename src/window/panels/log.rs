@@ -1,19 +1,24 @@
 //! The log: what was done and what happened, newest last, each kind with a mark and a word of its own.
 //!
-//! It does not cover rewinding.
+//! It does not cover rewinding; once the learner went back, a button shows both branches.
 
 use bevy_egui::egui;
 use bevy_egui::egui::{Pos2, RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::session::view::{LogKind, LogLine, LogView};
 use crate::window::fonts;
+use crate::window::link::Wish;
 use crate::window::theme;
 
 use super::{Page, heading};
 
 /// The whole log.
-pub(crate) fn panel(ui: &mut Ui, view: &LogView, page: &Page<'_>) {
+pub(crate) fn panel(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page<'_>) {
     heading(ui, &page.say("window-log"));
+    if branched {
+        let branches = page.say("window-branches");
+        page.button(ui, &branches, || Wish::Branches);
+    }
     lines(ui, &view.lines, page);
 }
 

@@ -4,6 +4,7 @@
 //! Every text comes from a view or by id from the word files.
 
 pub(super) mod asked;
+pub(super) mod branches;
 pub(super) mod breakers;
 pub(super) mod close;
 pub(super) mod consequence;

@@ -1,12 +1,12 @@
 //! What an instructor needs in front of a room: how the wall shows the drill, what to point at, what to let happen.
 //!
 //! Everything here can be done by keys: Tab walks through it, and the turns of events have digits while it is open.
-//! It does not cover who sits where.
+//! Names are typed here and shown nowhere else in the window: on a wall they stay hidden.
 
-use bevy_egui::egui::{Button, RichText, ScrollArea, Ui};
+use bevy_egui::egui::{Button, Id, RichText, ScrollArea, TextEdit, Ui};
 
-use crate::session::Command;
 use crate::session::view::{DeedView, StreetView};
+use crate::session::{Command, Seated};
 use crate::window::fonts;
 use crate::window::link::{Desk, Views, Wish};
 use crate::window::theme;
@@ -25,6 +25,7 @@ pub(crate) fn sheet(ui: &mut Ui, views: &Views, desk: &Desk, page: &mut Page<'_>
                 turns(ui, &views.turns, page);
                 light(ui, street, desk, page);
             }
+            seats(ui, desk, page);
             if desk.teaching.is_some() && views.street.is_some() {
                 subheading(ui, &page.say("window-room-lesson"));
                 let back = page.say("window-room-to-lesson");
@@ -79,6 +80,36 @@ fn turns(ui: &mut Ui, turns: &[DeedView], page: &mut Page<'_>) {
         let text = format!("{number}  {}", turn.label);
         page.button(ui, &text, || Wish::Do(Command::Do(turn.line.clone())));
     }
+}
+
+/// Who sits at the drill, and how; the run keeps it.
+fn seats(ui: &mut Ui, desk: &Desk, page: &mut Page<'_>) {
+    subheading(ui, &page.say("window-room-seats"));
+    let id = Id::new("seats");
+    let kept: Option<(String, Option<Seated>)> = ui.data(|data| data.get_temp(id));
+    let (mut names, mut seated) = kept.unwrap_or_default();
+    let field = TextEdit::singleline(&mut names)
+        .password(true)
+        .desired_width(f32::INFINITY)
+        .hint_text(page.say("window-room-names"));
+    ui.add(field);
+    ui.horizontal_wrapped(|ui| {
+        for one in Seated::ALL {
+            let text = page.say(&format!("window-seated-{}", one.name()));
+            if ui
+                .add(Button::selectable(seated == Some(one), text))
+                .clicked()
+            {
+                seated = Some(one);
+            }
+        }
+    });
+    let sign = page.say("window-room-sign");
+    page.button(ui, &sign, || Wish::Sign(names.clone(), seated));
+    if let Some(kept) = &desk.kept {
+        aside(ui, kept);
+    }
+    ui.data_mut(|data| data.insert_temp(id, (names, seated)));
 }
 
 /// What the light can be put on.

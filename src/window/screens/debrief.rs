@@ -5,7 +5,7 @@ use bevy_egui::egui::{Align, Layout, ScrollArea, Ui};
 
 use crate::session::view::{DebriefView, Phase};
 use crate::window::link::{Face, Wish};
-use crate::window::panels::{Page, debrief, story, top};
+use crate::window::panels::{Page, aside, debrief, story, top};
 use crate::window::scene::frame::TOP_BAR;
 use crate::window::theme;
 
@@ -60,6 +60,13 @@ fn pages(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_>
             top::ends(ui, &scene.views.languages, page);
             let terms = page.say("window-terms-short");
             page.button(ui, &terms, || Wish::Terms);
+            if scene.views.branches.is_some() {
+                let branches = page.say("window-branches");
+                page.button(ui, &branches, || Wish::Branches);
+            }
+            if let Some(kept) = &scene.desk.kept {
+                aside(ui, kept);
+            }
         });
         ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
             debrief::pages(ui, view);

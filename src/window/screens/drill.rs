@@ -154,6 +154,6 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
     }
     match &views.close {
         Some(view) => close::panel(ui, view, page),
-        None => log::panel(ui, &views.log, page),
+        None => log::panel(ui, &views.log, views.branches.is_some(), page),
     }
 }

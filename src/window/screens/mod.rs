@@ -21,7 +21,7 @@ use bevy_egui::{
 
 use super::fonts;
 use super::link::{Desk, Face, Open, Pulse, Sheet, Views, Wish};
-use super::panels::{Page, faults, room, terms, words};
+use super::panels::{Page, branches, faults, room, terms, words};
 use super::scene::Drawn;
 use super::scene::frame::is_narrow;
 use super::theme;
@@ -124,6 +124,10 @@ pub(super) fn sheet(ui: &mut egui::Ui, scene: &Scene<'_>, page: &mut Page<'_>) -
         Some(Sheet::Keys) => words::keys(ui, page),
         Some(Sheet::Terms) => terms::sheet(ui, &scene.views.terms, page),
         Some(Sheet::Room) => room::sheet(ui, scene.views, scene.desk, page),
+        Some(Sheet::Branches) => match &scene.views.branches {
+            Some(view) => branches::sheet(ui, view, page),
+            None => return false,
+        },
         Some(Sheet::Words) | None => return false,
     }
     true
