@@ -16,7 +16,7 @@ use super::{Page, aside, body, card, heading, shelf};
 
 /// The verdict, the criteria, and where to go from here.
 pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
-    let buttons = 96.0;
+    let buttons = 136.0;
     ScrollArea::vertical()
         .id_salt("verdict")
         .auto_shrink([false, false])

@@ -3,7 +3,7 @@
 //! What is said and asked is the lesson's; nothing here knows a drill.
 //! It does not cover the clock on the wall: an instructor keeps the time.
 
-use bevy_egui::egui::{Atom, Button, Frame, RichText, ScrollArea, Ui};
+use bevy_egui::egui::{Align, Atom, Button, Frame, Layout, RichText, ScrollArea, Ui};
 
 use crate::session::Command;
 use crate::session::view::{HandoutView, LessonView, MomentView, PhaseView, StepView};
@@ -62,7 +62,12 @@ fn line(ui: &mut Ui, text: &str, number: usize, teaching: &Teaching, page: &mut 
 /// The open page.
 pub(crate) fn open(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &mut Page<'_>) {
     let step = teaching.step(view);
-    let buttons = 84.0;
+    // Where there is little width the buttons take two rows.
+    let buttons = if ui.available_width() < 560.0 {
+        84.0
+    } else {
+        48.0
+    };
     ScrollArea::vertical()
         .id_salt(("lesson", teaching.page))
         .auto_shrink([false, false])
@@ -184,14 +189,19 @@ fn handout(ui: &mut Ui, view: &HandoutView) {
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 3.0;
+            let left = Layout::top_down(Align::LEFT);
             line(ui, &view.title, true, 20.0);
             lines(ui, &view.lines);
             line(ui, &view.again, true, 14.0);
             ui.columns_const(|[facts, cautions]| {
-                line(facts, &view.facts_title, true, 15.0);
-                lines(facts, &view.facts);
-                line(cautions, &view.cautions_title, true, 15.0);
-                lines(cautions, &view.cautions);
+                facts.with_layout(left, |ui| {
+                    line(ui, &view.facts_title, true, 15.0);
+                    lines(ui, &view.facts);
+                });
+                cautions.with_layout(left, |ui| {
+                    line(ui, &view.cautions_title, true, 15.0);
+                    lines(ui, &view.cautions);
+                });
             });
         });
 }

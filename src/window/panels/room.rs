@@ -3,7 +3,7 @@
 //! Everything here can be done by keys: Tab walks through it, and the turns of events have digits while it is open.
 //! Names are typed here and shown nowhere else in the window: on a wall they stay hidden.
 
-use bevy_egui::egui::{Button, Id, RichText, ScrollArea, TextEdit, Ui};
+use bevy_egui::egui::{Button, Id, Key, RichText, ScrollArea, TextEdit, Ui};
 
 use crate::session::view::{DeedView, StreetView};
 use crate::session::{Command, Seated};
@@ -20,17 +20,17 @@ pub(crate) fn sheet(ui: &mut Ui, views: &Views, desk: &Desk, page: &mut Page<'_>
         .id_salt("room")
         .auto_shrink([false, false])
         .show(ui, |ui| {
+            if desk.teaching.is_some() && views.street.is_some() {
+                subheading(ui, &page.say("window-room-lesson"));
+                let back = page.say("window-room-to-lesson");
+                page.button(ui, &back, || Wish::Do(Command::Leave));
+            }
             wall(ui, views, desk, page);
             if let Some(street) = &views.street {
                 turns(ui, &views.turns, page);
                 light(ui, street, desk, page);
             }
             seats(ui, desk, page);
-            if desk.teaching.is_some() && views.street.is_some() {
-                subheading(ui, &page.say("window-room-lesson"));
-                let back = page.say("window-room-to-lesson");
-                page.button(ui, &back, || Wish::Do(Command::Leave));
-            }
         });
 }
 
@@ -92,7 +92,8 @@ fn seats(ui: &mut Ui, desk: &Desk, page: &mut Page<'_>) {
         .password(true)
         .desired_width(f32::INFINITY)
         .hint_text(page.say("window-room-names"));
-    ui.add(field);
+    let field = ui.add(field);
+    let entered = field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     ui.horizontal_wrapped(|ui| {
         for one in Seated::ALL {
             let text = page.say(&format!("window-seated-{}", one.name()));
@@ -105,7 +106,11 @@ fn seats(ui: &mut Ui, desk: &Desk, page: &mut Page<'_>) {
         }
     });
     let sign = page.say("window-room-sign");
-    page.button(ui, &sign, || Wish::Sign(names.clone(), seated));
+    let sign = page.button(ui, &sign, || Wish::Sign(names.clone(), seated));
+    if entered {
+        // Where Enter was pressed on the names, the keyboard goes on from here.
+        sign.request_focus();
+    }
     if let Some(kept) = &desk.kept {
         aside(ui, kept);
     }

@@ -124,12 +124,13 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
 
 /// Names under the ground.
 fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
+    let size = frame.points(19.0).clamp(LEAST_TYPE, 12.5);
     let name = |at: Vec2, text: &str, ink: Ink| {
         painter.text(
             point(frame, at),
             Align2::CENTER_TOP,
             text,
-            fonts::regular(12.5),
+            fonts::regular(size),
             ink.egui(),
         )
     };
@@ -175,7 +176,8 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
         }
     }
     let galley = painter.layout_job(job);
-    painter.galley(at, galley, theme::CREAM.egui());
+    let lowest = frame.room().max.y - galley.size().y;
+    painter.galley(pos2(at.x, at.y.min(lowest)), galley, theme::CREAM.egui());
 }
 
 /// What the legend explains: second sources only where the street has them.
