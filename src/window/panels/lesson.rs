@@ -91,7 +91,10 @@ fn before(ui: &mut Ui, view: &LessonView, page: &Page<'_>) {
 
 fn one(ui: &mut Ui, view: &LessonView, step: &StepView, page: &Page<'_>) {
     aside(ui, &format!("{}–{} min", step.begins, step.ends));
-    title(ui, &step.title);
+    // The sheet for home has a title of its own, and needs the room.
+    if step.kind != "handout" {
+        title(ui, &step.title);
+    }
     large(ui, &step.say);
     if !step.note.is_empty() {
         let note = RichText::new(&step.note).font(fonts::regular(18.0));
