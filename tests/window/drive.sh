@@ -89,6 +89,6 @@ awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may
 
 # By pointer alone: "Back to the shelf" stands beside "Try again" and "Another one" at the left.
 shot before
-click 315 596 "back to the shelf by the pointer"
-click 107 440 "a drill opens by the pointer"
+click 315 556 "back to the shelf by the pointer"
+click 107 455 "a drill opens by the pointer"
 echo "driven: $step steps"
