@@ -135,7 +135,9 @@ pub fn pictures(session: &Session, screens: &[String], out: &Path) -> Result<(),
     } else {
         screens.iter().filter_map(named).cloned().collect()
     };
-    picture::draw(session, &wanted, Options::default().size, out)
+    // The window asks for predictions, so its pictures do.
+    let session = session.clone().asking();
+    picture::draw(&session, &wanted, Options::default().size, out)
 }
 
 /// What stands for every screen.

@@ -57,7 +57,7 @@ glossary-inrush-meaning = The large current that a motor draws for a moment whil
 glossary-inrush-source = NEMA MG 1, from memory.
 
 glossary-main-breaker = main breaker, main breakers
-glossary-main-breaker-meaning = The big switch between the house and the street. With it off, the house is cut from the line.
+glossary-main-breaker-meaning = The big switch between the house and the street. With it off, the house is cut from the line. The wires ahead of it stay live.
 glossary-main-breaker-source = Common practice.
 
 glossary-output-breaker = output breaker

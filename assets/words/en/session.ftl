@@ -137,7 +137,7 @@ street-neighbor-lit = { $name }: lights on
 street-neighbor-dark = { $name }: dark
 street-air = Carbon monoxide indoors: { $ppm }
 
-fed-dead = dead
+fed-dead = no voltage
 fed-utility = fed by the utility
 fed-generator = fed by the generator
 fed-solar = fed by the solar panels

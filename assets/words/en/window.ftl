@@ -49,7 +49,7 @@ window-slide-up = The slide is up. It keeps the main breaker from going on.
 window-slide-down = The slide is down. It keeps the generator breaker from going on while the main breaker is on.
 
 # What feeds a conductor, in the legend.
-window-fed-dead = tested dead
+window-fed-dead = no voltage
 window-fed-utility = fed by the utility
 window-fed-generator = fed by a generator
 window-fed-solar = fed by solar panels
@@ -163,3 +163,6 @@ window-branches-positions = Positions
 window-branches-volts = Volts
 window-branches-before = Before, to
 window-branches-now = Now, to
+
+# Before what a criterion asks for.
+window-rule = The rule:

@@ -57,7 +57,7 @@ glossary-inrush-meaning = La gran corriente que un motor toma por un momento al 
 glossary-inrush-source = NEMA MG 1, de memoria.
 
 glossary-main-breaker = interruptor principal
-glossary-main-breaker-meaning = El interruptor grande entre la casa y la calle. Apagado, separa la casa de la línea.
+glossary-main-breaker-meaning = El interruptor grande entre la casa y la calle. Apagado, separa la casa de la línea. Los cables antes de él siguen vivos.
 glossary-main-breaker-source = Práctica común.
 
 glossary-output-breaker = interruptor de salida

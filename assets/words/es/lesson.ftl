@@ -4,7 +4,7 @@ doing-prebrief = Antes de empezar
 doing-talk = Hablar juntos
 doing-demonstration = Mirar
 doing-predict = Predecir y luego ver
-doing-drill = Con las manos
+doing-drill = Manos a la obra
 doing-assessment = Prueba
 doing-debrief = Mirar atrás
 doing-break = Pausa
@@ -28,7 +28,7 @@ phase-next = Qué sigue
 
 local-title = Para su lugar
 local-fact = { $fact }: { $text }
-local-not-filled-in = pregunte a su compañía eléctrica
+local-not-filled-in = ________ (escríbalo aquí)
 local-permit-office = Permisos para instalaciones
 local-utility = Su compañía eléctrica
 local-outage-number = Para avisar de un apagón

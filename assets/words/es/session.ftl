@@ -289,7 +289,7 @@ debrief-next-title = Qué sigue
 debrief-next-ask = Practique esto ahora.
 debrief-next-new = El simulacro que acaba de hacer no lo pide. Es lo que sigue.
 debrief-verdict-title = El resultado
-debrief-verdict-ask = Esto es lo que resulta de esta ejecución.
+debrief-verdict-ask = Esto es lo que resulta de esta práctica.
 
 # Destrezas: lo que se puede practicar después.
 skill-place-engine = Ubicar el generador y no dejar entrar el gas

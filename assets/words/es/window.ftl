@@ -49,7 +49,7 @@ window-slide-up = La corredera está arriba. No deja encender el interruptor pri
 window-slide-down = La corredera está abajo. No deja encender el interruptor del generador mientras el principal está encendido.
 
 # Qué alimenta un conductor, en la leyenda.
-window-fed-dead = medido, sin voltaje
+window-fed-dead = sin voltaje
 window-fed-utility = con voltaje de la red
 window-fed-generator = con voltaje de un generador
 window-fed-solar = con voltaje de paneles solares
@@ -163,3 +163,6 @@ window-branches-positions = Posiciones
 window-branches-volts = Voltios
 window-branches-before = Antes, hasta
 window-branches-now = Ahora, hasta
+
+# Antes de lo que pide un criterio.
+window-rule = La regla:

@@ -1,7 +1,7 @@
 # What the lessons share: how to begin, how to look back, what goes home.
 
 prepare-play-all = Play every drill of the plan yourself, as a learner. Pass the test before you give it.
-prepare-first-light-at-home = Ask learners to play “first-light” before they come. It takes five minutes.
+prepare-first-light-at-home = Ask learners to play the drill “First light” before they come. It takes them five minutes.
 prepare-room = Try screen, sound and seats. Leave room to step outside. Learners who share a machine take turns.
 prepare-local-facts = Fill in the local facts: utility, permit office, phone numbers, storm season.
 prepare-job-rules = Bring the lockout and line rules of your own company. They come before anything here.

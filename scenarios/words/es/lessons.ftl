@@ -1,7 +1,7 @@
 # Lo que comparten las lecciones: cómo empezar, cómo mirar atrás, qué se lleva a casa.
 
 prepare-play-all = Juegue usted todos los simulacros del plan, como quien aprende. Apruebe la prueba antes de darla.
-prepare-first-light-at-home = Pida que jueguen “first-light” antes de venir. Toma cinco minutos.
+prepare-first-light-at-home = Pida que hagan el simulacro “Primera luz” antes de venir. Les toma cinco minutos.
 prepare-room = Pruebe pantalla, sonido y asientos. Deje sitio para salir. Quienes comparten una máquina se turnan.
 prepare-local-facts = Llene los datos locales: compañía eléctrica, oficina de permisos, teléfonos, época de tormentas.
 prepare-job-rules = Traiga las reglas de candados y de línea de su empresa. Van antes que todo lo de aquí.

@@ -156,15 +156,16 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
     });
 }
 
-/// The position a control stands in.
+/// The position a control stands in: with a dot and framed, and nothing to press.
 fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
-    // Three spaces leave room for the dot; on one line, so that no break parts it from its word.
-    let text = RichText::new(format!("   {text}"))
+    let text = RichText::new(format!("• {text}"))
         .font(fonts::bold(14.5))
         .color(ink.egui());
-    let response = ui.add(egui::Label::new(text).extend());
-    let at = response.rect.left_center() + vec2(5.0, 0.0);
-    ui.painter().circle_filled(at, 4.5, ink.egui());
+    let stands = Button::new(text)
+        .fill(theme::INK.egui())
+        .stroke(Stroke::new(2.0, ink.egui()))
+        .sense(Sense::hover());
+    ui.add(stands);
 }
 
 /// A tag that hangs on the equipment: a card with a hole and a string.
