@@ -1,6 +1,6 @@
 //! A class taught through the screens from start to finish, and what an instructor does in front of a room.
 
-use crate::session::view::StepView;
+use crate::session::view::{DifferView, StepView};
 use crate::session::{Rewind, Seated};
 use crate::window::link::sign;
 use crate::window::teach::steps;
@@ -221,6 +221,6 @@ fn two_branches_are_compared_once_the_learner_has_gone_back() {
         }
         rehearsal.bring(&Wish::Branches, hand);
         let view = rehearsal.views.branches.as_ref().expect("two branches");
-        assert!(!view.gone.is_empty() || view.positions.iter().any(|p| p.differs()));
+        assert!(!view.gone.is_empty() || view.positions.iter().any(DifferView::differs));
     }
 }
