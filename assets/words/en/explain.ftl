@@ -54,7 +54,7 @@ stage-grounds = The grounds make a short circuit of it: { $amps }.
 stage-customers = Here the customers get { $stands }. They have not called back.
 stage-said-dead = This is what you called dead: { $subject }. It stands at { $stands }.
 stage-wrong-volts = One side of the house gets { $volts }, for { $lasted }.
-stage-burnt = It gets { $volts } for { $stood }: { $appliance }. It stands { $most } for good.
+stage-burnt = It gets { $volts } for { $stood }: { $appliance }. It can take { $most }, no more.
 stage-astray = Here { $residual } go out and do not come back. The device opens in { $took }.
 stage-ground-wire = On the way back, { $amps } take the ground wire.
 stage-sun-joins = The sun's { $sun } can now flow toward a generator made for { $rated }.
@@ -69,7 +69,7 @@ stage-plug-limit = At { $limit } a plug begins to scorch.
 stage-wire-made = The wire is { $gauge } AWG. The largest breaker for it is { $breaker }.
 stage-wire-carries = It carries { $amps }.
 stage-wire-reached = With that it got to { $reached }, inside the wall.
-stage-wire-limit = Its insulation stands { $limit }.
+stage-wire-limit = Its insulation can take { $limit }.
 
 stage-starting = The { $name } starts: { $amps } at { $volts }. That is { $watts } for a moment.
 stage-stalled = The { $name } tries to start and does not turn: { $amps } at { $volts }. That is { $watts }.

@@ -75,7 +75,7 @@ finding-tester-unproved-what = { $why ->
 }
 finding-tester-unproved-why = A dark tester can mean a dead line, a flat battery or the wrong range. Low volts from a small generator kill too.
 finding-tester-unproved-now = Take your hands away. Prove a tester with a low range, test, and prove it again.
-finding-tester-unproved-instead = Live, dead, live: proving source, line, proving source. Use a tester that shows the volts of a house too.
+finding-tester-unproved-instead = Live, dead, live: proving source, line, proving source. Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
 source-tester-unproved = NIOSH 88-104: a tester that missed low volts (checked). NFPA 70E: test before and after (checked). The least volts asked here: common practice.
 
 finding-not-grounded-what = For { $lasted } your hands were on the line with no grounds on it. It stood at up to { $volts } in that time.
@@ -102,7 +102,7 @@ finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, the
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
 
 finding-no-visible-break-what = For { $lasted } your hands were on a line that no open and tagged break cut off. It stood at up to { $volts } in that time.
-finding-no-visible-break-why = A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only blades that hang open, with a tag on them, can be trusted.
+finding-no-visible-break-why = A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
 finding-no-visible-break-now = Get clear of the line. Open the breaks, look at them, and hang your tags.
 finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag.
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).

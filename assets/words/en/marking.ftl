@@ -129,7 +129,7 @@ finding-overcome-now = Call the emergency number at once. Do not go in: the gas 
 finding-overcome-instead = Never run an engine in a garage, a basement or a porch, even with the doors open.
 source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level at which people pass out is from memory.
 
-finding-fuel-fire-what = Fuel ran over an engine at { $surface } and caught fire.
+finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
 finding-fuel-fire-now = Get away from it. Get everyone out of the house. Call the emergency number.
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
@@ -322,7 +322,7 @@ finding-ground-carries-instead = Ask an electrician for one bond only: a neutral
 source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond (from memory).
 
 finding-damaged-what = Too much voltage burned this out: { $appliance }. It got { $volts } for { $stood }.
-finding-damaged-why = Its electronics stand { $most } for good. At { $volts } the published curve allows { $allowed }. With the neutral gone, the light side of the house gets what the other side should have.
+finding-damaged-why = Its electronics can take { $most }, no more. At { $volts } the published curve allows { $allowed }. With the neutral gone, the side with little switched on gets what the other side should have.
 finding-damaged-now = Turn the main breaker off. Call the utility. Do not touch the burned part while it is plugged in.
 finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once.
 source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
@@ -366,7 +366,7 @@ finding-cord-fire-now = Get everyone out of the house. Call the emergency number
 finding-cord-fire-instead = Lay cords out flat, with nothing on them. Feel cord and plug every hour, and turn the load off when one is warm.
 source-cord-fire = CPSC advice: cords uncoiled and never under rugs (checked in part). The temperatures of charring and fire are assumptions.
 
-finding-wire-hot-what = A wire inside the wall reached { $reached }. It stands { $limit }: { $wire }.
+finding-wire-hot-what = A wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
 finding-wire-hot-why = It is { $gauge } AWG and carried { $amps }. The largest breaker that may guard it is { $breaker }.
 finding-wire-hot-now = Turn that breaker off and leave it off.
 finding-wire-hot-instead = Have an electrician fit the breaker that the wire can stand.
@@ -390,10 +390,10 @@ finding-cord-unfit-why = { $fault ->
     [no-ground] A fault in the machine then has no way back. Its metal can stay live with no breaker to end it.
     [wet] Current leaks through the wet to the ground. A hand that lifts the connector is in its way.
     [damaged] Broken strands make a hot spot. Crushed insulation lets the wires meet as soon as it warms.
-   *[joined] Each joint adds ohms and can warm up. The thinnest cord decides for all of them.
+   *[joined] Each joint is one more place that can get hot. The thinnest cord decides for all of them.
 }
 finding-cord-unfit-now = Turn the load off, then change the cord.
-finding-cord-unfit-instead = Use one sound cord with three wires and a W, long and heavy enough for the load.
+finding-cord-unfit-instead = Use one sound cord with three wires and a W on its skin, long and heavy enough for the load.
 source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, grounded cords (checked). CPSC: one cord and not several (from memory).
 
 finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.

@@ -75,7 +75,7 @@ finding-tester-unproved-what = { $why ->
 }
 finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
 finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.
-finding-tester-unproved-instead = Vivo, muerto, vivo: fuente de prueba, línea, fuente de prueba. Use un detector que muestre también el voltaje de una casa.
+finding-tester-unproved-instead = Vivo, muerto, vivo: fuente de prueba, línea, fuente de prueba. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
 source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (comprobado). NFPA 70E: probar antes y después (comprobado). El mínimo que se pide aquí: práctica común.
 
 finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Tiempo: { $lasted }. Voltaje más alto en ese tiempo: { $volts }.
@@ -102,7 +102,7 @@ finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Qu
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
 
 finding-no-visible-break-what = Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }. Voltaje más alto en ese tiempo: { $volts }.
-finding-no-visible-break-why = Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo se confía en cuchillas que cuelgan abiertas, con etiqueta.
+finding-no-visible-break-why = Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
 finding-no-visible-break-now = Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
 finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta.
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).

@@ -129,7 +129,7 @@ finding-overcome-now = Llame de inmediato al número de emergencia. No entre: el
 finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni con las puertas abiertas.
 source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria.
 
-finding-fuel-fire-what = El combustible se derramó sobre un motor a { $surface } y se prendió.
+finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
 finding-fuel-fire-now = Aléjese. Saque a todos de la casa. Llame al número de emergencia.
 finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
@@ -390,10 +390,10 @@ finding-cord-unfit-why = { $fault ->
     [no-ground] Una falla del aparato queda sin camino de regreso. Su metal puede quedar con voltaje sin que ningún interruptor lo corte.
     [wet] La corriente se fuga por el agua hacia el suelo. La mano que levanta el conector queda en su camino.
     [damaged] Los hilos rotos forman un punto caliente. Un aislamiento aplastado deja que los conductores se toquen al calentarse.
-   *[joined] Cada unión suma ohmios y puede calentarse. El cable más delgado decide por todos.
+   *[joined] Cada unión es un lugar más que puede calentarse. El cable más delgado decide por todos.
 }
 finding-cord-unfit-now = Apague la carga y luego cambie el cable.
-finding-cord-unfit-instead = Use un solo cable sano, con tres conductores y una W, largo y grueso según la carga.
+finding-cord-unfit-instead = Use un solo cable sano, con tres conductores y una W en la cubierta, largo y grueso según la carga.
 source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
 finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
