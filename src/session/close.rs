@@ -218,10 +218,8 @@ impl Session {
             Action::Test(point) => Message::new("deed-test").name("point", point),
             Action::Call(callee) => Message::new("deed-call").name("who", callee.name()),
             Action::Tell(listener) => Message::new("deed-tell").name("who", listener.name()),
-            Action::Say(..) => did_message(scenario, action),
-            Action::Happen(_) | Action::Refuel | Action::Set(..) | Action::Wait(_) => {
-                Message::new("deed-refuel")
-            }
+            Action::Say(..) | Action::Happen(_) => did_message(scenario, action),
+            Action::Refuel | Action::Set(..) | Action::Wait(_) => Message::new("deed-refuel"),
         };
         DeedView {
             line: write_action(&scenario.site, action),

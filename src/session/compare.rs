@@ -15,6 +15,11 @@ use super::view::{CompareView, DifferView};
 use super::{Open, Session};
 
 impl Session {
+    /// Whether there are two branches to compare.
+    pub fn has_branches(&self) -> bool {
+        self.open.as_ref().is_some_and(|open| open.left.is_some())
+    }
+
     /// The branch that was left beside the one that is open; none if the learner never went back.
     pub fn compare(&self) -> Option<CompareView> {
         let tried = self.open.as_ref()?;

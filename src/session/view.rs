@@ -61,6 +61,20 @@ pub enum Fed {
     Unknown,
 }
 
+impl Fed {
+    /// All states, in the order in which a legend explains them.
+    pub const ALL: [Self; 8] = [
+        Self::Utility,
+        Self::Generator,
+        Self::Solar,
+        Self::Battery,
+        Self::Both,
+        Self::Grounded,
+        Self::Unknown,
+        Self::Dead,
+    ];
+}
+
 /// Which way power goes along a conductor, seen from the conductor's first end.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Flow {

@@ -103,10 +103,12 @@ pub(super) struct Views {
     pub(super) lesson: Option<LessonView>,
     /// The words of the trade, while they are shown.
     pub(super) terms: TradeView,
-    /// The turns of events that can come, while they are shown.
+    /// The turns of events that can come.
     pub(super) turns: Vec<DeedView>,
     pub(super) covered: bool,
-    /// How two branches differ, once the learner has gone back.
+    /// Whether there are two branches to compare.
+    pub(super) branched: bool,
+    /// How they differ, while that is shown.
     pub(super) branches: Option<CompareView>,
     /// The same in the next language, while two are shown.
     pub(super) second: Option<Box<Spoken>>,
@@ -139,6 +141,7 @@ impl Views {
 
     /// The views of a session with what lies on the desk.
     pub(super) fn of(session: &Session, desk: &Desk) -> Self {
+        let shows = |sheet| desk.sheet == Some(sheet);
         Self {
             shelf: session.shelf(),
             street: session.street(),
@@ -154,14 +157,15 @@ impl Views {
                 .teaching
                 .as_ref()
                 .and_then(|teaching| session.lesson(&teaching.lesson)),
-            terms: if desk.sheet == Some(Sheet::Terms) {
+            terms: if shows(Sheet::Terms) {
                 session.trade(desk.place.as_deref())
             } else {
                 TradeView::default()
             },
             turns: session.turns(),
             covered: session.covered(),
-            branches: session.compare(),
+            branched: session.has_branches(),
+            branches: shows(Sheet::Branches).then(|| session.compare()).flatten(),
             second: None,
         }
         .beside(session, desk)
@@ -468,7 +472,7 @@ struct Shown {
     revision: u64,
     place: Option<String>,
     lesson: Option<String>,
-    terms: bool,
+    sheet: Option<Sheet>,
     second: bool,
 }
 
@@ -478,7 +482,7 @@ impl Shown {
             revision: session.revision(),
             place: desk.place.clone(),
             lesson: desk.teaching.as_ref().map(|t| t.lesson.clone()),
-            terms: desk.sheet == Some(Sheet::Terms),
+            sheet: desk.sheet,
             second: desk.wall.second,
         }
     }

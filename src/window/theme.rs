@@ -349,17 +349,6 @@ pub fn contrast(one: Ink, other: Ink) -> f32 {
 mod tests {
     use super::*;
 
-    const STATES: [Fed; 8] = [
-        Fed::Dead,
-        Fed::Utility,
-        Fed::Generator,
-        Fed::Solar,
-        Fed::Battery,
-        Fed::Both,
-        Fed::Grounded,
-        Fed::Unknown,
-    ];
-
     #[test]
     fn text_stands_out_from_its_ground_by_four_and_a_half() {
         let pairs = [
@@ -398,7 +387,7 @@ mod tests {
 
     #[test]
     fn conductors_stand_out_from_the_night_and_the_ink_by_three() {
-        for fed in STATES {
+        for fed in Fed::ALL {
             for (what, ground) in [("night", NIGHT.middle), ("ink", INK), ("soil", SOIL)] {
                 let ratio = contrast(fed_ink(fed), ground);
                 assert!(ratio >= 3.0, "{fed:?} on {what}: {ratio:.2}");
@@ -408,8 +397,8 @@ mod tests {
 
     #[test]
     fn every_state_of_a_conductor_has_a_color_a_pattern_and_a_word_of_its_own() {
-        for (i, a) in STATES.iter().enumerate() {
-            for b in STATES.iter().skip(i + 1) {
+        for (i, a) in Fed::ALL.iter().enumerate() {
+            for b in Fed::ALL.iter().skip(i + 1) {
                 assert_ne!(fed_ink(*a), fed_ink(*b), "{a:?} {b:?}");
                 assert_ne!(fed_pattern(*a), fed_pattern(*b), "{a:?} {b:?}");
                 assert_ne!(fed_word(*a), fed_word(*b), "{a:?} {b:?}");

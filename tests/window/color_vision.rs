@@ -40,17 +40,6 @@ const KINDS: [(&str, Matrix); 4] = [
     ),
 ];
 
-const STATES: [Fed; 8] = [
-    Fed::Dead,
-    Fed::Utility,
-    Fed::Generator,
-    Fed::Solar,
-    Fed::Battery,
-    Fed::Both,
-    Fed::Grounded,
-    Fed::Unknown,
-];
-
 /// The least difference of two states: five times what a trained eye sees side by side, from memory.
 const LEAST: f32 = 12.0;
 
@@ -83,8 +72,8 @@ fn difference(one: [f32; 3], other: [f32; 3]) -> f32 {
 fn states_of_conductors_are_told_apart_by_every_kind_of_color_vision() {
     let mut close = Vec::new();
     for (name, kind) in &KINDS {
-        for (i, one) in STATES.iter().enumerate() {
-            for other in STATES.iter().skip(i + 1) {
+        for (i, one) in Fed::ALL.iter().enumerate() {
+            for other in Fed::ALL.iter().skip(i + 1) {
                 let apart = difference(lab(seen(kind, *one)), lab(seen(kind, *other)));
                 if apart < LEAST {
                     close.push(format!(

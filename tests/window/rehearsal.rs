@@ -344,20 +344,26 @@ fn a_whole_drill_is_played_with_texts_of_two_and_a_half_times_their_size() {
     }
 }
 
+/// A drill in which the generator feeds the line: what came of it is held.
+fn backfed() -> Rehearsal {
+    let mut rehearsal = Rehearsal::new("en");
+    for wish in [
+        Wish::Accept,
+        gallery::wish("open no-slide"),
+        gallery::wish("wait 10m"),
+    ] {
+        rehearsal.grant(&wish);
+    }
+    for line in gallery::block("backfeed") {
+        rehearsal.grant(&gallery::wish(line));
+    }
+    rehearsal
+}
+
 #[test]
 fn a_consequence_is_told_stage_by_stage_and_put_away_by_either_hand() {
     for hand in [Hand::Pointer, Hand::Keys] {
-        let mut rehearsal = Rehearsal::new("en");
-        for wish in [
-            Wish::Accept,
-            gallery::wish("open no-slide"),
-            gallery::wish("wait 10m"),
-        ] {
-            rehearsal.grant(&wish);
-        }
-        for line in gallery::block("backfeed") {
-            rehearsal.grant(&gallery::wish(line));
-        }
+        let mut rehearsal = backfed();
         let stages = |r: &Rehearsal| r.views.consequence.as_ref().map(|c| c.stages.len());
         // Several things go wrong at once; the one with a way of energy is told after those before it.
         while stages(&rehearsal).is_some_and(|n| n < 3) {
@@ -373,17 +379,7 @@ fn a_consequence_is_told_stage_by_stage_and_put_away_by_either_hand() {
 
 #[test]
 fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
-    let mut rehearsal = Rehearsal::new("en");
-    for wish in [
-        Wish::Accept,
-        gallery::wish("open no-slide"),
-        gallery::wish("wait 10m"),
-    ] {
-        rehearsal.grant(&wish);
-    }
-    for line in gallery::block("backfeed") {
-        rehearsal.grant(&gallery::wish(line));
-    }
+    let mut rehearsal = backfed();
     for at in rehearsal.targets() {
         for wish in rehearsal.click(at) {
             assert!(

@@ -132,6 +132,7 @@ window-lesson-prepare = Get ready
 window-lesson-objectives = Afterward the learners can do this
 window-lesson-prebrief = Say this first
 window-lesson-ask = Ask the room
+window-lesson-minutes = Minutes
 window-lesson-next = Next page
 window-lesson-back = Page before
 window-lesson-drill = Open the drill

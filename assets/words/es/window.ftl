@@ -132,6 +132,7 @@ window-lesson-prepare = Prepare esto
 window-lesson-objectives = Después podrán hacer esto
 window-lesson-prebrief = Diga esto primero
 window-lesson-ask = Pregunte al grupo
+window-lesson-minutes = Minutos
 window-lesson-next = Página siguiente
 window-lesson-back = Página anterior
 window-lesson-drill = Abrir el ejercicio

@@ -37,9 +37,8 @@ fn found(ui: &mut Ui, title: &str, findings: &[String]) {
     }
 }
 
-/// Three columns: what, before, now; what doesn't differ is left out.
+/// Three columns: what, before, now.
 fn table(ui: &mut Ui, id: &str, rows: &[DifferView], (was, tried): (&str, &str), page: &Page<'_>) {
-    let rows: Vec<&DifferView> = rows.iter().filter(|row| row.differs()).collect();
     if rows.is_empty() {
         return;
     }

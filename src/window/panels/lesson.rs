@@ -90,7 +90,8 @@ fn before(ui: &mut Ui, view: &LessonView, page: &Page<'_>) {
 }
 
 fn one(ui: &mut Ui, view: &LessonView, step: &StepView, page: &Page<'_>) {
-    aside(ui, &format!("{}–{} min", step.begins, step.ends));
+    let minutes = page.say("window-lesson-minutes");
+    aside(ui, &format!("{minutes} {}–{}", step.begins, step.ends));
     // The sheet for home has a title of its own, and needs the room.
     if step.kind != "handout" {
         title(ui, &step.title);

@@ -182,18 +182,8 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
 
 /// What the legend explains: second sources only where the street has them.
 fn legend_of(street: &StreetView) -> impl Iterator<Item = Fed> + '_ {
-    const ALL: [Fed; 8] = [
-        Fed::Utility,
-        Fed::Generator,
-        Fed::Solar,
-        Fed::Battery,
-        Fed::Both,
-        Fed::Grounded,
-        Fed::Unknown,
-        Fed::Dead,
-    ];
     let has = |kind| street.equipment.iter().any(|e| e.kind == kind);
-    ALL.into_iter().filter(move |fed| match fed {
+    Fed::ALL.into_iter().filter(move |fed| match fed {
         Fed::Solar => has(EquipmentKind::Solar),
         Fed::Battery => has(EquipmentKind::Battery),
         Fed::Utility | Fed::Generator | Fed::Both | Fed::Grounded | Fed::Unknown | Fed::Dead => {

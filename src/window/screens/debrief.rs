@@ -6,7 +6,6 @@ use bevy_egui::egui::{Align, Layout, ScrollArea, Ui};
 use crate::session::view::{DebriefView, Phase};
 use crate::window::link::{Face, Wish};
 use crate::window::panels::{Page, aside, debrief, story, top};
-use crate::window::scene::frame::TOP_BAR;
 use crate::window::theme;
 
 use super::{Scene, edge, faces, sheet};
@@ -16,16 +15,11 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         return;
     };
     if scene.narrow {
-        let top = egui::Panel::top("faces").exact_size(TOP_BAR);
-        top.frame(edge(8))
-            .show_separator_line(false)
-            .show(ui, |ui| {
-                let all = [
-                    (Face::Here, "window-face-here"),
-                    (Face::There, "window-face-story"),
-                ];
-                faces(ui, scene, &all, page);
-            });
+        let all = [
+            (Face::Here, "window-face-here"),
+            (Face::There, "window-face-story"),
+        ];
+        faces(ui, scene, &all, page);
         let frame = egui::CentralPanel::default().frame(edge(12));
         frame.show(ui, |ui| match scene.desk.face {
             Face::Here | Face::Bars => {
@@ -60,7 +54,7 @@ fn pages(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_>
             top::ends(ui, &scene.views.languages, page);
             let terms = page.say("window-terms-short");
             page.button(ui, &terms, || Wish::Terms);
-            if scene.views.branches.is_some() {
+            if scene.views.branched {
                 let branches = page.say("window-branches");
                 page.button(ui, &branches, || Wish::Branches);
             }

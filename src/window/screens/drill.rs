@@ -78,17 +78,12 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
 
 /// One thing at a time, with a row to change between them.
 fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
-    let top = egui::Panel::top("faces").exact_size(TOP_BAR);
-    top.frame(edge(8))
-        .show_separator_line(false)
-        .show(ui, |ui| {
-            let all = [
-                (Face::Here, "window-face-here"),
-                (Face::There, "window-face-scene"),
-                (Face::Bars, "window-face-bars"),
-            ];
-            faces(ui, scene, &all, page);
-        });
+    let all = [
+        (Face::Here, "window-face-here"),
+        (Face::There, "window-face-scene"),
+        (Face::Bars, "window-face-bars"),
+    ];
+    faces(ui, scene, &all, page);
     let frame = egui::CentralPanel::default().frame(edge(10));
     match scene.desk.face {
         Face::Here => {
@@ -154,6 +149,6 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
     }
     match &views.close {
         Some(view) => close::panel(ui, view, page),
-        None => log::panel(ui, &views.log, views.branches.is_some(), page),
+        None => log::panel(ui, &views.log, views.branched, page),
     }
 }

@@ -23,7 +23,7 @@ use super::fonts;
 use super::link::{Desk, Face, Open, Pulse, Sheet, Views, Wish};
 use super::panels::{Page, branches, faults, room, terms, words};
 use super::scene::Drawn;
-use super::scene::frame::is_narrow;
+use super::scene::frame::{TOP_BAR, is_narrow};
 use super::theme;
 
 /// Whether another frame is wanted soon.
@@ -133,19 +133,23 @@ pub(super) fn sheet(ui: &mut egui::Ui, scene: &Scene<'_>, page: &mut Page<'_>) -
     true
 }
 
-/// What a narrow window can show, side by side; the one that is shown is marked.
+/// The bar of a narrow window: what it can show, the one that is shown marked.
 pub(super) fn faces(
     ui: &mut egui::Ui,
     scene: &Scene<'_>,
     faces: &[(Face, &str)],
     page: &mut Page<'_>,
 ) {
-    ui.horizontal(|ui| {
-        for (face, id) in faces {
-            let shown = scene.desk.face == *face;
-            let response = ui.add(egui::Button::selectable(shown, page.say(id)));
-            page.on(&response, || Wish::Face(*face));
-        }
+    let bar = egui::Panel::top("faces").exact_size(TOP_BAR);
+    let bar = bar.frame(edge(8)).show_separator_line(false);
+    bar.show(ui, |ui| {
+        ui.horizontal(|ui| {
+            for (face, id) in faces {
+                let shown = scene.desk.face == *face;
+                let response = ui.add(egui::Button::selectable(shown, page.say(id)));
+                page.on(&response, || Wish::Face(*face));
+            }
+        });
     });
 }
 
