@@ -229,7 +229,7 @@ pub struct GeneratorView {
     pub opening_ft: f32,
     /// Whether the engine turns.
     pub running: bool,
-    /// The word for its state: stopped, warming up, carrying load, cooling, stalled.
+    /// The words for its state, complete in themselves: engine stopped, engine warming up.
     pub word: String,
     /// Load as a fraction of rated watts.
     pub load: f32,

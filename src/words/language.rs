@@ -29,7 +29,7 @@ pub const PSEUDO: &str = "en-XA";
 
 /// The languages offered to a learner, the reference first.
 ///
-/// Spanish without a country writes numbers as most of South America does: `7.200` and `2,5`.
+/// Spanish without a country writes numbers as in the United States and Mexico, whose houses have these panels: `7,200` and `2.5`.
 /// A tag with a country, such as `es-MX`, brings that country's numbers.
 pub const OFFERED: [Language; 2] = [
     Language {
@@ -41,7 +41,7 @@ pub const OFFERED: [Language; 2] = [
     Language {
         tag: "es",
         name: "Español",
-        numbers: "es-CO",
+        numbers: "es-US",
         folder: "es",
     },
 ];

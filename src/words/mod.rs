@@ -50,7 +50,7 @@ impl Words {
     ///
     /// let line = Message::new("range").quantity("low", 7200.0, Unit::Plain).quantity("high", 7300.0, Unit::Volts);
     /// assert_eq!(Words::new("en").say(&line), "7,200 to 7,300\u{a0}V");
-    /// assert_eq!(Words::new("es").say(&line), "de 7.200 a 7.300\u{a0}V");
+    /// assert_eq!(Words::new("es").say(&line), "de 7,200 a 7,300\u{a0}V");
     /// ```
     pub fn new(tag: &str) -> Self {
         let language = find(tag).unwrap_or(OFFERED[0]);
@@ -305,8 +305,8 @@ mod tests {
     fn a_number_and_its_unit_are_one_piece_in_the_readers_own_writing() {
         let volts = || Arg::Quantity(7200.0, Unit::Volts);
         assert_eq!(say("en", volts()), "7,200\u{a0}V");
-        assert_eq!(say("es", volts()), "7.200\u{a0}V");
-        assert_eq!(say("es-MX", volts()), "7,200\u{a0}V");
+        assert_eq!(say("es", volts()), "7,200\u{a0}V");
+        assert_eq!(say("es-CO", volts()), "7.200\u{a0}V");
         assert_eq!(say("es", Arg::Quantity(15.0, Unit::Percent)), "15\u{a0}%");
     }
 
@@ -314,7 +314,7 @@ mod tests {
     fn a_range_has_words_of_its_own_and_two_digits_an_end() {
         let range = || Arg::Range(2.04, 3.57, Unit::Amps);
         assert_eq!(say("en", range()), "2.0 to 3.6\u{a0}A");
-        assert_eq!(say("es", range()), "de 2,0 a 3,6\u{a0}A");
+        assert_eq!(say("es", range()), "de 2.0 a 3.6\u{a0}A");
         assert_eq!(say("en", Arg::Range(2.01, 2.02, Unit::Amps)), "2.0\u{a0}A");
         assert_eq!(
             say("en", Arg::Range(20.0, 30.0, Unit::Amps)),

@@ -3,6 +3,7 @@
 //! Structure, use, plain English and formatting are judged; whether a translation says the same is for people to judge.
 //! The reading grade is the Flesch-Kincaid grade with syllables counted by vowel groups: within about one grade of a hand count, from memory.
 
+mod alike;
 pub(crate) mod plain;
 mod sources;
 

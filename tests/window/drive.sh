@@ -87,7 +87,7 @@ echo "at rest: $share % of one core over $rest_s s"
 echo "memory: $(($(awk '/VmRSS/ { print $2 }' "/proc/$pid/status") / 1024)) MiB"
 awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may take 3 % at most"; exit 1; }
 
-# By pointer alone: "Back to the shelf" stands beside "Try again" and "Another one" at the left.
+# By pointer alone: "Back to the shelf" stands beside "Try again" and "Another drill" at the left.
 shot before
 click 315 556 "back to the shelf by the pointer"
 click 107 455 "a drill opens by the pointer"

@@ -161,11 +161,11 @@ state-starting = starting
 state-running = running, { $watts }
 state-strained = struggling, { $volts }
 state-broken = broken
-state-engine-stopped = stopped
-state-engine-warming = warming up
-state-engine-idle = running, no load
-state-engine-loaded = running, carrying load
-state-engine-broken = damaged
+state-engine-stopped = engine stopped
+state-engine-warming = engine warming up
+state-engine-idle = engine running, no load
+state-engine-loaded = engine running, carrying load
+state-engine-broken = engine damaged
 
 debrief-passed = Passed
 debrief-not-passed = Not passed yet

@@ -82,7 +82,7 @@ finding-shock-instead = { $crew ->
     [one] Corte la línea a la vista de todos, mídala con un detector probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
    *[other] Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
 }
-source-shock = IEEE Std 80: 0,116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
+source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
 
 finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Hizo puente con { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->

@@ -161,11 +161,11 @@ state-starting = arrancando
 state-running = funcionando, { $watts }
 state-strained = con problemas, { $volts }
 state-broken = con daños
-state-engine-stopped = detenido
-state-engine-warming = calentándose
-state-engine-idle = en marcha, sin carga
-state-engine-loaded = en marcha, con carga
-state-engine-broken = dañado
+state-engine-stopped = motor detenido
+state-engine-warming = motor calentándose
+state-engine-idle = motor en marcha, sin carga
+state-engine-loaded = motor en marcha, con carga
+state-engine-broken = motor dañado
 
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado

@@ -89,7 +89,7 @@ window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por s
 window-stopped = La ventana se detuvo por una falla de su motor gráfico.
 window-no-screen = No existe la vista “{ $name }”. Use una de estas: { $known }.
 window-no-picture = La vista “{ $name }” no se dibujó: no llegó ninguna imagen.
-window-another = Otro
+window-another = Otro simulacro
 
 # El repaso.
 window-onward = Seguir
@@ -109,7 +109,7 @@ window-room = Para quien enseña
 window-room-wall = En la pared
 window-room-second = Dos idiomas
 window-room-cover = Tapar las lecturas
-window-room-hold = Detener el ejercicio
+window-room-hold = Detener el simulacro
 window-room-size = Tamaño del texto
 window-room-turns = Que pase ahora
 window-room-no-turns = Aquí no se puede cambiar nada. En una prueba, nunca.
@@ -119,7 +119,7 @@ window-room-to-lesson = Volver a la lección
 window-room-held = Manos quietas
 window-room-look-here = Primero hablen. Nada se mueve hasta que usted siga.
 window-key-room = Para quien enseña
-window-key-hold = Detener el ejercicio o seguir
+window-key-hold = Detener el simulacro o seguir
 window-key-size = Texto más grande o más pequeño
 window-keep = Guardar esta pantalla como imagen
 window-kept = Está guardado en { $file }.
@@ -135,7 +135,7 @@ window-lesson-ask = Pregunte al grupo
 window-lesson-minutes = Minutos
 window-lesson-next = Página siguiente
 window-lesson-back = Página anterior
-window-lesson-drill = Abrir el ejercicio
+window-lesson-drill = Abrir el simulacro
 window-lesson-leave = Terminar la lección
 
 # Una cosa a la vez, donde hay poco lugar.
@@ -144,8 +144,8 @@ window-face-scene = Calle
 window-face-bars = Tiempo y lugares
 window-face-story = Lo que pasó
 
-# Quién está en el ejercicio, y qué se guarda.
-window-room-seats = Quién está en el ejercicio
+# Quién está en el simulacro, y qué se guarda.
+window-room-seats = Quién está en el simulacro
 window-room-names = Nombres, con comas. Aquí quedan ocultos.
 window-room-sign = Ponerlo en el registro
 window-signed = El registro ya dice quién está aquí.
@@ -155,7 +155,7 @@ window-seated-as-a-team = en equipo
 window-seated-in-pairs = en parejas
 window-record = Guardar este registro
 
-# Dos ramas de un ejercicio.
+# Dos ramas de un simulacro.
 window-branches = Comparar los dos intentos
 window-branches-gone = Hallado antes, y ya no
 window-branches-come = Hallado ahora, y antes no
