@@ -29,6 +29,8 @@ const PLUG: Chain = &[
     ("stage-plug-limit", "limit"),
 ];
 const WIRE: Chain = &[
+    ("stage-wire-adapter", "near"),
+    ("stage-wire-shared", "one-amps"),
     ("stage-wire-made", "breaker"),
     ("stage-wire-carries", "amps"),
     ("stage-wire-reached", "reached"),

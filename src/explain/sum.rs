@@ -6,7 +6,7 @@
 use crate::drill::{Drill, Event, MachineEvent, Moment, Phase, SourceEvent, TooMuch, What};
 use crate::marking::{Finding, Rule};
 use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId};
-use crate::words::{Arg, Message, Unit};
+use crate::words::{Arg, Message, Unit, name_of};
 
 use super::{Stage, of_evidence, value};
 
@@ -16,8 +16,17 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     let Some(found) = moments.get(finding.moment) else {
         return Vec::new();
     };
-    if finding.evidence.contains(&("halved", Arg::Count(1))) {
-        return halved(drill, finding);
+    match cause(finding) {
+        "halved" => return halved(drill, finding, found),
+        "cord" => return by_cord(drill, finding, found),
+        "adapter" => return by_adapter(drill, finding, found),
+        _ => {}
+    }
+    if let Some(short) = short(drill, finding) {
+        let mut stages = vec![short];
+        stages.extend(total(drill, found));
+        stages.extend(of_guard(drill, found));
+        return stages;
     }
     let guard = tripped(found);
     let Some(moment) = busiest(drill, finding, guard) else {
@@ -31,21 +40,83 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     stages.extend(total(drill, moment));
     stages.extend(of_guard(drill, found));
     stages.extend(gave_way(finding));
-    // No order makes it right to feed the street, or to use a cord whose conductors meet.
+    // No order makes it right to feed the street.
     let street = moment.readings.point("service").fed.customer();
-    let shorted = moment.conditions.cords.iter().any(|c| c.state().shorted);
-    let wrong = street || shorted || moment.readings.generator.tied;
+    let wrong = street || moment.readings.generator.tied;
     if !wrong && finding.rule != Rule::BatterySpent {
         stages.extend(order(drill, moment, &ran));
     }
     stages
 }
 
+/// What took the volts of a load that is starved; empty for all else.
+fn cause(finding: &Finding) -> &str {
+    let named = finding.evidence.iter().find(|(name, _)| *name == "cause");
+    match named {
+        Some((_, Arg::Verbatim(cause))) => cause,
+        _ => "",
+    }
+}
+
+/// Stages of a cord that loses too many volts, and the number of the finding that each one shows.
+const LOST: [(&str, &str); 2] = [("stage-cord-wire", "ohm"), ("stage-cord-lost", "lost")];
+/// The same of an adapter that makes one wire carry both sides of the panel.
+const ADAPTER: [(&str, &str); 2] = [("stage-adapter", "amps"), ("stage-low-volts", "volts")];
+
+/// A load that starves at the end of a cord: what hangs on it, and what it takes of the volts; no order of loads mends it.
+fn by_cord(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
+    let site = drill.site();
+    let of_cord = |index: &usize| {
+        let cord = site.appliances.get(*index);
+        let cord = cord.and_then(|a| site.cords.get(a.cord(&found.positions)?));
+        cord.is_some_and(|c| finding.evidence.contains(&("cord", said(&c.name))))
+    };
+    let drawn = ran(drill, found, None).into_iter().filter(of_cord);
+    let loads = drawn.map(|index| load(drill, found, index));
+    let lost = LOST.iter();
+    let lost = lost.filter_map(|(id, shown)| of_evidence(finding, "cord", id, shown));
+    loads.chain(lost).collect()
+}
+
+/// Loads that starve behind a cord whose adapter makes one wire carry both sides of the panel.
+fn by_adapter(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
+    let loads = ran(drill, found, None).into_iter();
+    let loads = loads.map(|index| load(drill, found, index));
+    let stages = ADAPTER.iter();
+    let stages = stages.filter_map(|(id, shown)| of_evidence(finding, "cord", id, shown));
+    loads.chain(stages).collect()
+}
+
+fn said(name: &str) -> Arg {
+    Arg::Said(Box::new(name_of(name)))
+}
+
+/// The cord whose wires have met and that takes the current, now or just before something opened.
+fn short(drill: &Drill, finding: &Finding) -> Option<Stage> {
+    let moments = drill.trace().moments.get(..=finding.moment)?;
+    let (cord, amps) = moments.iter().rev().take(2).find_map(|moment| {
+        let cords = drill.site().cords.iter().zip(&moment.conditions.cords);
+        let mut met = cords.filter(|(_, condition)| condition.state().shorted);
+        let (cord, amps) = met.find_map(|(cord, _)| {
+            let amps = moment.readings.amps_of(&cord.name);
+            (amps >= CARRIES_A).then_some((cord, amps))
+        })?;
+        Some((cord, amps))
+    })?;
+    Some(Stage {
+        at: cord.name.clone(),
+        text: Message::new("stage-cord-short")
+            .name("name", &cord.name)
+            .quantity("amps", amps, Unit::Amps),
+        value: value(amps, Unit::Amps),
+    })
+}
+
 /// A machine that an adapter gives half of its volts: what it draws, and what that leaves it; no order of loads mends it.
-fn halved(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+fn halved(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
     let site = drill.site();
     let same = drill.trace().moments.iter().skip(finding.moment);
-    let same = same.take_while(|m| m.at == finding.at);
+    let same = same.take_while(|m| m.at == found.at);
     let drawn = same.flat_map(|moment| {
         let all = site.appliances.iter().enumerate();
         let halved = all.filter(|(_, a)| site.on_half_volts(&moment.positions, a));
@@ -91,11 +162,12 @@ fn busiest<'a>(
         all.map(|i| m.readings.appliance(i).watts).sum()
     };
     // Where something gave way in the moment itself, it stands open already.
-    let gone = moments.get(finding.moment).is_some_and(gives_way);
+    let found = moments.get(finding.moment)?;
+    let gone = gives_way(found);
     let same = moments.iter().skip(finding.moment);
-    let same = same.take_while(|m| m.at == finding.at && !gone);
+    let same = same.take_while(|m| m.at == found.at && !gone);
     let before = moments.get(..finding.moment)?.iter().rev();
-    let just_before = before.clone().take_while(|m| m.at == finding.at);
+    let just_before = before.clone().take_while(|m| m.at == found.at);
     let busy = |m: &&Moment| asked(m) > 0.0;
     let at_once = same.chain(just_before).filter(busy);
     at_once

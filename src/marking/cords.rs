@@ -106,10 +106,27 @@ fn with_chain(
         .iter()
         .filter(|m| whole(m) && amps_at(m) > LEAST_A)
         .reduce(|a, b| if hottest(b) > hottest(a) { b } else { a });
-    let amps = peak.map_or(0.0, amps_at);
-    let near_v = peak.map_or(0.0, |m| end_volts(m, cord, "near-end"));
-    let far_v = peak.map_or(0.0, |m| end_volts(m, cord, "far-end"));
-    let lost = (near_v - far_v).max(0.0);
+    let finding = finding.with("rated", Arg::Quantity(cord.make.rated_c(), Unit::Celsius));
+    let Some(peak) = peak.or(moments.first()) else {
+        return finding;
+    };
+    let far_v = end_volts(peak, cord, "far-end");
+    lost_on_the_way(finding, site, peak, index).with("volts", Arg::Quantity(far_v, Unit::Volts))
+}
+
+/// What the cord of this index loses in a moment, from its gauge to the watts it turns into heat, and the cord that would do laid out flat.
+pub(super) fn lost_on_the_way(
+    finding: Finding,
+    site: &Site,
+    moment: &Moment,
+    index: usize,
+) -> Finding {
+    let Some(cord) = site.cords.get(index) else {
+        return finding;
+    };
+    let amps = moment.readings.amps_of(&cord.name);
+    let near_v = end_volts(moment, cord, "near-end");
+    let lost = (near_v - end_volts(moment, cord, "far-end")).max(0.0);
     let need = Need {
         amps,
         volts: near_v,
@@ -118,25 +135,37 @@ fn with_chain(
         ambient_c: cord.air_c(site.ambient_c),
         drop: TOTAL_DROP,
     };
-    let does = cord_that_would_do(cord.make.kind(), &need);
-    let lies = peak.map_or("flat", |m| cord.rest(&m.positions).name());
+    let does = match cord_that_would_do(cord.make.kind(), &need) {
+        Some(does) if does.awg == cord.make.awg() => Arg::Verbatim("same".to_owned()),
+        Some(does) => awg(does.awg),
+        None => Arg::Verbatim("none".to_owned()),
+    };
     let ohm = if amps > 0.0 { lost / amps } else { 0.0 };
     finding
         .with("cord", said(&cord.name))
-        .with("rated", Arg::Quantity(cord.make.rated_c(), Unit::Celsius))
         .with("gauge", awg(cord.make.awg()))
         .with("length", Arg::Quantity(cord.make.length_ft(), Unit::Feet))
-        .with("lies", said(lies))
+        .with("lies", said(cord.rest(&moment.positions).name()))
         .with("ohm", Arg::Quantity(ohm, Unit::Ohms))
         .with("amps", Arg::Quantity(amps, Unit::Amps))
-        .with("volts", Arg::Quantity(far_v, Unit::Volts))
+        .with("near", Arg::Quantity(near_v, Unit::Volts))
         .with("lost", Arg::Quantity(lost, Unit::Volts))
         .with("heat", Arg::Quantity(lost * amps, Unit::Watts))
         .with("carries", Arg::Quantity(cord.make.ampacity_a(), Unit::Amps))
-        .with(
-            "does",
-            does.map_or(Arg::Verbatim("none".to_owned()), |d| awg(d.awg)),
-        )
+        .with("basis", Arg::Verbatim(basis(cord, moment, amps).to_owned()))
+        .with("does", does)
+}
+
+/// Why a cord gets hot: too thin for its load, no way for its heat to leave, a damaged place, or the heat around it.
+fn basis(cord: &Cord, moment: &Moment, amps: f64) -> &'static str {
+    if amps > cord.make.ampacity_a() {
+        return "thin";
+    }
+    match cord.rest(&moment.positions) {
+        Rest::Coiled | Rest::HalfCoiled | Rest::UnderRug | Rest::Bundled => "lay",
+        Rest::Flat | Rest::InPuddle if cord.found.damage != Damage::Sound => "damage",
+        Rest::Flat | Rest::InPuddle => "air",
+    }
 }
 
 /// What a cord in use isn't made for: one finding a fault, from its first use to its last.
@@ -206,7 +235,7 @@ fn in_use(moment: &Moment, cord: &Cord) -> bool {
     (fed.generator || fed.lent) && moment.readings.amps_of(&cord.name) > LEAST_A
 }
 
-fn end_volts(moment: &Moment, cord: &Cord, end: &str) -> f64 {
+pub(super) fn end_volts(moment: &Moment, cord: &Cord, end: &str) -> f64 {
     let reading = moment.readings.point(&format!("{}-{end}", cord.name));
     reading.volts_across.max(reading.volts)
 }

@@ -26,6 +26,7 @@ mod second_source;
 mod service;
 mod skill;
 mod spacing;
+mod starved;
 mod touch;
 mod two_plugs;
 mod wet_panel;
@@ -92,6 +93,7 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(bonds::findings(scenario, trace));
     findings.extend(two_plugs::findings(scenario, trace));
     findings.extend(load::findings(scenario, trace));
+    findings.extend(starved::findings(scenario, trace));
     findings.extend(motors::findings(scenario, trace));
     findings.extend(wet_panel::findings(scenario, trace));
     findings.extend(second_source::findings(scenario, trace));

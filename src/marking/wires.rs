@@ -1,41 +1,86 @@
 //! Wires in walls: none gets hotter than its insulation stands.
 //!
 //! Sources: NEC 240.4(D) for the breaker of a small wire (checked); 90 °C for the insulation of NM cable (NEC 334.112, from memory).
+//! A neutral that two circuits share carries their difference between two legs, and their sum on one: then it is told which adds what.
 //! Not covered: a wire above 60 °C and below 90 °C, which ages and does not fail in a drill's time.
 
 use crate::apparatus::ampacity::largest_breaker_a;
 use crate::apparatus::branch_wire::INSULATION_C;
 use crate::drill::{Moment, Trace};
 use crate::scenario::Scenario;
+use crate::site::{Circuit, Site};
 use crate::words::{Arg, Unit, name_of};
 
+use super::cords::end_volts;
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
+use super::starved::tied_legs;
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
     let mut found = Vec::new();
-    for (index, wire) in scenario.site.wires().enumerate() {
+    for (index, wire) in site.wires().enumerate() {
         let hot = |m: &Moment| m.conditions.wire_c(index);
         for episode in episodes(trace, |m| hot(m) > INSULATION_C) {
             let moments = episode.moments(trace);
             let most = |read: &dyn Fn(&Moment) -> f64| moments.iter().map(read).fold(0.0, f64::max);
-            let amps = most(&|m| m.readings.amps_of(&wire.meter));
-            let Some(breaker) = largest_breaker_a(wire.awg) else {
+            let own = |m: &Moment| m.readings.amps_of(&wire.meter);
+            let peak = moments
+                .iter()
+                .reduce(|a, b| if own(b) > own(a) { b } else { a });
+            let (Some(peak), Some(breaker)) = (peak, largest_breaker_a(wire.awg)) else {
                 continue;
             };
-            found.push(
-                Finding {
-                    lasted: episode.length(),
-                    ..Finding::breach(Rule::WireHot, episode.from, episode.first)
-                }
-                .with("wire", Arg::Said(Box::new(name_of(&wire.name))))
+            let finding = Finding {
+                lasted: episode.length(),
+                ..Finding::breach(Rule::WireHot, episode.from, episode.first)
+            };
+            let finding = finding
+                .with("wire", said(&wire.name))
                 .with("gauge", Arg::Verbatim(wire.awg.to_string()))
                 .with("reached", Arg::Quantity(most(&hot), Unit::Celsius))
                 .with("limit", Arg::Quantity(INSULATION_C, Unit::Celsius))
-                .with("amps", Arg::Quantity(amps, Unit::Amps))
-                .with("breaker", Arg::Quantity(breaker, Unit::Amps)),
-            );
+                .with("amps", Arg::Quantity(own(peak), Unit::Amps))
+                .with("breaker", Arg::Quantity(breaker, Unit::Amps));
+            found.push(with_cause(finding, site, peak, &wire.name));
         }
     }
     found
+}
+
+/// Why the wire carries so much: a breaker that is too large for it, or two circuits that add up on one neutral, by an adapter or on one leg.
+fn with_cause(finding: Finding, site: &Site, moment: &Moment, wire: &str) -> Finding {
+    let cause = |name: &str| Arg::Verbatim(name.to_owned());
+    let shared = wire.strip_prefix("neutral-");
+    let own = shared.and_then(|name| site.circuits.iter().position(|c| c.name == name));
+    let Some(own) = own else {
+        return finding.with("cause", cause("breaker"));
+    };
+    let amps = |c: &Circuit| moment.readings.amps_of(&c.guard);
+    let circuits = site.circuits.iter().enumerate();
+    let on_it = circuits.filter(|(index, c)| *index == own || c.neutral_of == Some(own));
+    let mut on_it: Vec<&Circuit> = on_it.map(|(_, c)| c).collect();
+    on_it.sort_by(|a, b| amps(b).total_cmp(&amps(a)));
+    let [most, other, ..] = on_it.as_slice() else {
+        return finding.with("cause", cause("breaker"));
+    };
+    let finding = finding
+        .with("one", said(&format!("branch-{}", most.name)))
+        .with("one-amps", Arg::Quantity(amps(most), Unit::Amps))
+        .with("other", said(&format!("branch-{}", other.name)))
+        .with("other-amps", Arg::Quantity(amps(other), Unit::Amps));
+    match tied_legs(site, moment).and_then(|index| site.cords.get(index)) {
+        Some(cord) => finding
+            .with("cause", cause("adapter"))
+            .with("cord", said(&cord.name))
+            .with(
+                "near",
+                Arg::Quantity(end_volts(moment, cord, "near-end"), Unit::Volts),
+            ),
+        None => finding.with("cause", cause("shared")),
+    }
+}
+
+fn said(name: &str) -> Arg {
+    Arg::Said(Box::new(name_of(name)))
 }

@@ -283,18 +283,20 @@ pub struct Appliance {
 impl Appliance {
     /// Whether its plug is in a cord.
     pub fn on_a_cord(&self, positions: &Positions) -> bool {
-        match &self.plug {
+        let lent = match &self.plug {
             Plug::Wired => false,
-            Plug::Cord {
-                control,
-                cords,
-                lent,
-                ..
-            } => {
-                let at = positions.get(*control);
-                *lent == Some(at) || cords.iter().any(|(_, p)| *p == at)
-            }
-        }
+            Plug::Cord { control, lent, .. } => *lent == Some(positions.get(*control)),
+        };
+        lent || self.cord(positions).is_some()
+    }
+
+    /// The cord of the site that its plug is in, by index.
+    pub fn cord(&self, positions: &Positions) -> Option<usize> {
+        let Plug::Cord { control, cords, .. } = &self.plug else {
+            return None;
+        };
+        let at = positions.get(*control);
+        cords.iter().find(|(_, p)| *p == at).map(|(cord, _)| *cord)
     }
 }
 

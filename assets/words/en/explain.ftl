@@ -11,10 +11,14 @@ stage-cord-lost = At { $amps } it loses { $lost }. { $volts } are left at its en
 stage-cord-heat = What it loses turns into { $heat } of heat along the cord.
 stage-cord-heated = In { $lasted } above its limit it reached { $reached }.
 stage-cord-limit = Its insulation is made for { $rated }.
-stage-cord-does = { $does ->
-    [none] The table lets it carry { $carries }, laid out flat. No single cord of this length would do.
-   *[other] The table lets it carry { $carries }, laid out flat. A cord of { $does } AWG would do.
+stage-cord-does = { $basis ->
+    [thin] The table lets it carry { $carries }, laid out flat. That is too little.
+    [lay] Laid out flat it may carry { $carries }. So its wire is not too thin: its heat could not leave.
+    [damage] Laid out flat it may carry { $carries }. So its wire is not too thin: the damaged place made the heat.
+   *[other] Laid out flat it may carry { $carries }. So its wire is not too thin: the place is too hot.
 }
+stage-cord-short = The wires of the { $name } have met. That is a short circuit, and { $amps } go that way.
+stage-adapter = The { $cord } hangs on one 120 V outlet. One wire of it feeds both sides of the panel: { $amps }. So the outlet sags to { $near }.
 stage-inlet = The power inlet takes in { $amps }.
 stage-branch = Through the { $name }, { $amps } flow the wrong way.
 stage-breaker = The { $name } lets { $amps } through.
@@ -66,6 +70,8 @@ stage-plug-ohm = The contacts of this plug have { $ohm }.
 stage-plug-heat = At { $amps } that makes { $heat } of heat in one small place.
 stage-plug-reached = The plug got to { $reached }.
 stage-plug-limit = At { $limit } a plug begins to scorch.
+stage-wire-adapter = The { $cord } hangs on one 120 V outlet. So both sides of the panel swing together, at { $near }.
+stage-wire-shared = This neutral brings back { $one-amps } of the { $one } and { $other-amps } of the { $other }. On opposite sides they cancel. On one side they add up.
 stage-wire-made = The wire is { $gauge } AWG. The largest breaker for it is { $breaker }.
 stage-wire-carries = It carries { $amps }.
 stage-wire-reached = With that it got to { $reached }, inside the wall.

@@ -257,8 +257,14 @@ source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust point
 
 finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
-finding-overload-now = Turn the largest load off.
-finding-overload-instead = Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
+finding-overload-now = { $short ->
+    [one] Turn the output breaker on the generator off. Do not touch the cord.
+   *[other] Turn the largest load off.
+}
+finding-overload-instead = { $short ->
+    [one] Throw away a cord whose skin was hot, soft or crushed. No generator can feed a short circuit.
+   *[other] Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
+}
 source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked in a copy).
 
 finding-too-small-for-motor-what = The generator could not turn this motor: { $appliance }. It was tried { $starts } times, with as little as { $torque } of its turning force.
@@ -286,9 +292,18 @@ finding-ran-dry-instead = Look at the oil at each start, and at the fuel every h
 source-ran-dry = Common practice. Refuel only when off and cool: a state emergency agency (checked in a copy).
 
 finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
-finding-tripped-why = A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
-finding-tripped-now = Find out what asked for so much before you reset it.
-finding-tripped-instead = Turn loads on one at a time and watch the meter.
+finding-tripped-why = { $short ->
+    [one] The wires of a cord met, and the breaker ended it. Without it the cord would burn on.
+   *[other] A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
+}
+finding-tripped-now = { $short ->
+    [one] Leave the breaker off. Unplug the cord when it is cool, and throw it away.
+   *[other] Find out what asked for so much before you reset it.
+}
+finding-tripped-instead = { $short ->
+    [one] Use sound cords, laid out flat. Throw away one that was hot, soft or crushed.
+   *[other] Turn loads on one at a time and watch the meter.
+}
 source-tripped = UL 489: currents at which a breaker holds and trips (checked in part).
 
 finding-fuse-blown-what = The { $fuse } blew at { $amps }. It is made for { $rated }.
@@ -327,12 +342,14 @@ finding-damaged-now = Turn the main breaker off. Call the utility. Do not touch 
 finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once.
 source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
 
-finding-starved-what = { $halved ->
-    [one] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
+finding-starved-what = { $cause ->
+    [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
+    [cord] Its cord left it too little voltage, only { $volts }: { $appliance }.
+    [adapter] An adapter makes one wire feed both sides. That left only { $volts }: { $appliance }.
    *[other] Too little voltage, only { $volts }: { $appliance }.
 }
-finding-starved-why = { $halved ->
-    [one] { $motor ->
+finding-starved-why = { $cause ->
+    [halved] { $motor ->
         [one] An adapter changes the plug, never the volts. On half of them a motor has { $torque } of its torque. It hums and does not turn. Its windings get hot.
        *[other] An adapter changes the plug, never the volts. On half of them it gives { $torque } of its power.
     }
@@ -341,22 +358,41 @@ finding-starved-why = { $halved ->
        *[other] Things made for the full voltage work badly below nine tenths of it.
     }
 }
-finding-starved-now = { $halved ->
-    [one] Turn it off and unplug it. Let the motor cool.
+finding-starved-now = { $cause ->
+    [halved] Turn it off and unplug it. Let the motor cool.
+    [cord] Turn it off. Feel its cord: if it is warm, let it cool.
+    [adapter] Turn it off until less runs through the adapter.
+    [start] Turn off the motor that does not start.
    *[other] Turn it off until less runs on the generator.
 }
-finding-starved-instead = { $halved ->
-    [one] Leave it out, or give it an outlet with its full voltage.
-   *[other] Start the largest motor first, alone. Leave out what the generator cannot start. A shorter or heavier cord loses less.
+finding-starved-instead = { $cause ->
+    [halved] Leave it out, or give it an outlet with its full voltage.
+    [cord] { $does ->
+        [none] No single cord of this length loses little enough. Put the load nearer, or use less.
+        [same] Lay the cord out flat, so that it stays cool. A warm wire loses more.
+       *[other] Use a shorter cord, or one of { $does } AWG, laid out flat. It loses less.
+    }
+    [adapter] Run few things at a time through an adapter. Better, have the four-wire outlet mended. Then each side has a wire of its own.
+    [start] Start the largest motor first, alone. Leave out what the generator cannot start.
+   *[other] Run less at a time. Leave out what the generator cannot carry.
 }
 source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part). Torque goes with the square of the volts (from memory).
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
 finding-cord-hot-now = Turn the load off and let the cord cool. If it feels soft, throw it away.
-finding-cord-hot-instead = { $does ->
-    [none] Split the load over several cords. No cord of this length carries it alone.
-   *[other] Lay the cord out flat, with nothing on it. Laid out flat, a cord of { $does } AWG would do for this load.
+finding-cord-hot-instead = { $basis ->
+    [thin] { $does ->
+        [none] Split the load over several cords. No cord of this length carries it alone.
+       *[other] Lay out a cord of { $does } AWG for this load, flat, with nothing on it.
+    }
+    [lay] { $does ->
+        [none] Lay the cord out flat, with nothing on it. Even so this length loses too many volts: use less at its end.
+        [same] Lay the cord out flat, with nothing on it. Its wire is heavy enough for this load.
+       *[other] Lay the cord out flat, with nothing on it. Then its heat can leave. To keep the volts up at this length as well, use { $does } AWG.
+    }
+    [damage] Leave a damaged cord out. Use a sound one, laid out flat.
+   *[other] Keep the cord out of the sun, laid out flat, with nothing on it.
 }
 source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory for thicker cords). How a coil traps heat is an assumption.
 
@@ -366,10 +402,23 @@ finding-cord-fire-now = Get everyone out of the house. Call the emergency number
 finding-cord-fire-instead = Lay cords out flat, with nothing on them. Feel cord and plug every hour, and turn the load off when one is warm.
 source-cord-fire = CPSC advice: cords uncoiled and never under rugs (checked in part). The temperatures of charring and fire are assumptions.
 
-finding-wire-hot-what = A wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
-finding-wire-hot-why = It is { $gauge } AWG and carried { $amps }. The largest breaker that may guard it is { $breaker }.
-finding-wire-hot-now = Turn that breaker off and leave it off.
-finding-wire-hot-instead = Have an electrician fit the breaker that the wire can stand.
+finding-wire-hot-what = { $cause ->
+    [adapter] Fed through an adapter, a wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
+   *[other] A wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
+}
+finding-wire-hot-why = { $cause ->
+    [breaker] It is { $gauge } AWG and carried { $amps }. The largest breaker that may guard it is { $breaker }.
+   *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone, and is content.
+}
+finding-wire-hot-now = { $cause ->
+    [breaker] Turn that breaker off and leave it off.
+   *[other] Turn off both circuits that share this wire, and leave one off.
+}
+finding-wire-hot-instead = { $cause ->
+    [breaker] Have an electrician fit the breaker that the wire can stand.
+    [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended.
+   *[other] Have an electrician move one of the two circuits to the other side of the panel.
+}
 source-wire-hot = NEC 240.4(D): breakers of small wires (checked). NEC 334.112: 90 °C insulation (from memory).
 
 finding-plug-hot-what = The plug of the { $cord } reached { $reached }. At { $limit } a plug begins to scorch.

@@ -11,10 +11,14 @@ stage-cord-lost = Con { $amps } pierde { $lost }. Al final quedan { $volts }.
 stage-cord-heat = Lo que pierde se vuelve calor a lo largo del cable: { $heat }.
 stage-cord-heated = En { $lasted } sobre su límite llegó a { $reached }.
 stage-cord-limit = Su aislamiento está hecho para { $rated }.
-stage-cord-does = { $does ->
-    [none] La tabla le permite { $carries }, extendido. Ningún cable solo de este largo basta.
-   *[other] La tabla le permite { $carries }, extendido. Basta un cable de calibre { $does } AWG.
+stage-cord-does = { $basis ->
+    [thin] La tabla le permite { $carries }, extendido. Es muy poco.
+    [lay] Extendido puede llevar { $carries }. Así que no es muy delgado: su calor no podía salir.
+    [damage] Extendido puede llevar { $carries }. Así que no es muy delgado: el calor salió del lugar dañado.
+   *[other] Extendido puede llevar { $carries }. Así que no es muy delgado: el lugar es demasiado caliente.
 }
+stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito, y por ahí van { $amps }.
+stage-adapter = Cuelga de una sola toma de 120 V: { $cord }. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y la toma baja a { $near }.
 stage-inlet = Por la entrada de corriente entran { $amps }.
 stage-branch = Deja pasar { $amps } al revés: { $name }.
 stage-breaker = Deja pasar { $amps }: { $name }.
@@ -66,6 +70,8 @@ stage-plug-ohm = Los contactos de este enchufe tienen { $ohm }.
 stage-plug-heat = Con { $amps } eso da { $heat } de calor en un lugar pequeño.
 stage-plug-reached = El enchufe llegó a { $reached }.
 stage-plug-limit = A { $limit } un enchufe empieza a quemarse.
+stage-wire-adapter = Cuelga de una sola toma de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
+stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman.
 stage-wire-made = El alambre es de calibre { $gauge } AWG. El interruptor más grande para él es de { $breaker }.
 stage-wire-carries = Lleva { $amps }.
 stage-wire-reached = Con eso llegó a { $reached }, dentro de la pared.

@@ -257,8 +257,14 @@ source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
 finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalientan, y el generador se apaga o su interruptor se dispara.
-finding-overload-now = Apague la carga más grande.
-finding-overload-instead = Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
+finding-overload-now = { $short ->
+    [one] Apague el interruptor de salida del generador. No toque el cable.
+   *[other] Apague la carga más grande.
+}
+finding-overload-instead = { $short ->
+    [one] Deseche un cable que estuvo caliente, blando o aplastado. Ningún generador puede alimentar un cortocircuito.
+   *[other] Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
+}
 source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado en una copia).
 
 finding-too-small-for-motor-what = El generador no pudo hacer girar este motor: { $appliance }. Se intentó { $starts } veces, con apenas { $torque } de su fuerza de giro.
@@ -286,9 +292,18 @@ finding-ran-dry-instead = Mire el aceite en cada arranque, y el combustible cada
 source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado y frío: una agencia estatal de emergencias (comprobado en una copia).
 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
-finding-tripped-why = Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
-finding-tripped-now = Averigüe qué pidió tanto antes de encenderlo de nuevo.
-finding-tripped-instead = Encienda las cargas una por una y mire el medidor.
+finding-tripped-why = { $short ->
+    [one] Los conductores de un cable se tocaron, y el interruptor lo terminó. Sin él, el cable seguiría quemándose.
+   *[other] Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
+}
+finding-tripped-now = { $short ->
+    [one] Deje apagado el interruptor. Desenchufe el cable cuando esté frío, y deséchelo.
+   *[other] Averigüe qué pidió tanto antes de encenderlo de nuevo.
+}
+finding-tripped-instead = { $short ->
+    [one] Use cables sanos, extendidos. Deseche uno que estuvo caliente, blando o aplastado.
+   *[other] Encienda las cargas una por una y mire el medidor.
+}
 source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara (verificado en parte).
 
 finding-fuse-blown-what = Se fundió con { $amps }: { $fuse }. Está hecho para { $rated }.
@@ -327,12 +342,14 @@ finding-damaged-now = Apague el interruptor principal. Llame a la compañía. No
 finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
-finding-starved-what = { $halved ->
-    [one] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
+finding-starved-what = { $cause ->
+    [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
+    [cord] Su cable le dejó muy poco voltaje, solo { $volts }: { $appliance }.
+    [adapter] Con un adaptador un solo conductor alimenta los dos lados. Quedaron solo { $volts }: { $appliance }.
    *[other] Muy poco voltaje, solo { $volts }: { $appliance }.
 }
-finding-starved-why = { $halved ->
-    [one] { $motor ->
+finding-starved-why = { $cause ->
+    [halved] { $motor ->
         [one] Un adaptador cambia la clavija, nunca los voltios. Con la mitad, un motor tiene { $torque } de su par. Zumba y no gira. Sus devanados se calientan.
        *[other] Un adaptador cambia la clavija, nunca los voltios. Con la mitad da { $torque } de su potencia.
     }
@@ -341,22 +358,41 @@ finding-starved-why = { $halved ->
        *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
     }
 }
-finding-starved-now = { $halved ->
-    [one] Apáguelo y desenchúfelo. Deje enfriar el motor.
+finding-starved-now = { $cause ->
+    [halved] Apáguelo y desenchúfelo. Deje enfriar el motor.
+    [cord] Apáguelo. Toque su cable: si está tibio, déjelo enfriar.
+    [adapter] Apáguelo hasta que el adaptador lleve menos carga.
+    [start] Apague el motor que no arranca.
    *[other] Apáguelo hasta que el generador lleve menos carga.
 }
-finding-starved-instead = { $halved ->
-    [one] Déjelo fuera, o dele una toma con todo su voltaje.
-   *[other] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar. Un cable más corto o más grueso pierde menos.
+finding-starved-instead = { $cause ->
+    [halved] Déjelo fuera, o dele una toma con todo su voltaje.
+    [cord] { $does ->
+        [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
+        [same] Extienda el cable, para que quede fresco. Un conductor caliente pierde más.
+       *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
+    }
+    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores. Así cada lado tiene su propio conductor.
+    [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
+   *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
 source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte). El par va con el cuadrado de los voltios (de memoria).
 
 finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
 finding-cord-hot-now = Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
-finding-cord-hot-instead = { $does ->
-    [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
-   *[other] Extienda el cable, sin nada encima. Extendido, un cable de calibre { $does } AWG basta para esta carga.
+finding-cord-hot-instead = { $basis ->
+    [thin] { $does ->
+        [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
+       *[other] Extienda un cable de calibre { $does } AWG para esta carga, sin nada encima.
+    }
+    [lay] { $does ->
+        [none] Extienda el cable, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
+        [same] Extienda el cable, sin nada encima. Su calibre basta para esta carga.
+       *[other] Extienda el cable, sin nada encima. Así su calor puede salir. Para que a este largo también alcance el voltaje, use calibre { $does } AWG.
+    }
+    [damage] Deje fuera un cable dañado. Use uno sano, extendido.
+   *[other] Tenga el cable fuera del sol, extendido, sin nada encima.
 }
 source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para cables más gruesos). Cuánto calor guarda un rollo es un supuesto.
 
@@ -366,10 +402,23 @@ finding-cord-fire-now = Saque a todos de la casa. Llame al número de emergencia
 finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y enchufe cada hora, y apague la carga si alguno está tibio.
 source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras (verificado en parte). Las temperaturas de carbonización y de fuego son supuestos.
 
-finding-wire-hot-what = Un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
-finding-wire-hot-why = Es de calibre { $gauge } AWG y llevaba { $amps }. El interruptor más grande que puede protegerlo es de { $breaker }.
-finding-wire-hot-now = Apague ese interruptor y déjelo apagado.
-finding-wire-hot-instead = Pida a un electricista que ponga el interruptor que el cable soporta.
+finding-wire-hot-what = { $cause ->
+    [adapter] Alimentado con un adaptador, un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
+   *[other] Un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
+}
+finding-wire-hot-why = { $cause ->
+    [breaker] Es de calibre { $gauge } AWG y llevaba { $amps }. El interruptor más grande que puede protegerlo es de { $breaker }.
+   *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito, y no hace nada.
+}
+finding-wire-hot-now = { $cause ->
+    [breaker] Apague ese interruptor y déjelo apagado.
+   *[other] Apague los dos circuitos que comparten este cable, y deje uno apagado.
+}
+finding-wire-hot-instead = { $cause ->
+    [breaker] Pida a un electricista que ponga el interruptor que el cable soporta.
+    [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar la toma de cuatro conductores.
+   *[other] Pida a un electricista que pase uno de los dos circuitos al otro lado del tablero.
+}
 source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
 
 finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a quemarse.

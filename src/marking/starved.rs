@@ -1,0 +1,170 @@
+//! Too few volts: nothing runs for long below what it is made for, and each time it is said what took the volts.
+//!
+//! Source: motors within ±10 % of rated volts (NEMA MG 1-12.44, checked in part).
+//! What took them is read from the moment with the fewest volts: an adapter on the plug, the cord, a motor that starts, an adapter that makes one wire carry both sides, or else too much at once.
+
+use crate::apparatus::motor_voltage::at_low_voltage;
+use crate::drill::{Event, Moment, Phase, Trace, What};
+use crate::scenario::Scenario;
+use crate::site::{Appliance, CARRIES_A, Cord, Site, Spot, Work};
+use crate::units::DrillTime;
+use crate::words::{Arg, Unit, name_of};
+
+use super::cords::{end_volts, lost_on_the_way};
+use super::episode::episodes;
+use super::finding::{Finding, Rule};
+use super::load::BRIEF;
+
+/// Least volts for a running motor or lamp, as a fraction of rated volts.
+const LOW_PU: f64 = 0.9;
+/// Below this there is no power at all, and nothing is starved.
+const DEAD_PU: f64 = 0.1;
+
+pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+    let site = &scenario.site;
+    let mut found = Vec::new();
+    for (index, moment) in trace.moments.iter().enumerate() {
+        if let What::Happened(Event::ProtectorOpened { appliance }) = moment.what
+            && let Some(built) = site.appliances.get(appliance)
+            && !site.on_half_volts(&moment.positions, built)
+        {
+            let finding = Finding::breach(Rule::Starved, moment.at, index);
+            found.push(at_low_volts(finding, (site, moment), appliance, built));
+        }
+    }
+    for (index, appliance) in site.appliances.iter().enumerate() {
+        found.extend(starved(site, trace, index, appliance));
+        found.extend(half_volts(site, trace, index, appliance));
+    }
+    found
+}
+
+/// Whether an appliance asks for power and has some.
+fn on_power(moment: &Moment, index: usize) -> bool {
+    let asks = moment
+        .conditions
+        .appliances
+        .get(index)
+        .is_some_and(|c| matches!(c.phase, Phase::Running | Phase::Starting | Phase::Stalled));
+    asks && moment.readings.appliance(index).pu >= DEAD_PU
+}
+
+/// An appliance that runs on the generator with too little voltage, for longer than a start lasts; shown at the fewest volts.
+fn starved(site: &Site, trace: &Trace, index: usize, appliance: &Appliance) -> Vec<Finding> {
+    let low = |m: &Moment| {
+        let reading = m.readings.appliance(index);
+        let own = m.conditions.engine.running_since.is_some() || reading.fed.lent;
+        on_power(m, index)
+            && own
+            && reading.pu < LOW_PU
+            && !site.on_half_volts(&m.positions, appliance)
+    };
+    let long = episodes(trace, low).into_iter();
+    let long = long.filter(|e| e.length() >= BRIEF);
+    let told = long.filter_map(|episode| {
+        let moments = (episode.first..).zip(episode.moments(trace));
+        let pu = |m: &Moment| m.readings.appliance(index).pu;
+        let lowest = moments.filter(|(_, m)| low(m));
+        let (shown, moment) = lowest.min_by(|(_, a), (_, b)| pu(a).total_cmp(&pu(b)))?;
+        let finding = Finding {
+            lasted: episode.length(),
+            ..Finding::breach(Rule::Starved, episode.from, shown)
+        };
+        Some(at_low_volts(finding, (site, moment), index, appliance))
+    });
+    told.collect()
+}
+
+/// A machine made for both legs that asks for power while an adapter gives it one; shown at the most volts.
+fn half_volts(site: &Site, trace: &Trace, index: usize, appliance: &Appliance) -> Option<Finding> {
+    let halved = |m: &Moment| on_power(m, index) && site.on_half_volts(&m.positions, appliance);
+    let all = episodes(trace, halved);
+    let first = all.first()?;
+    // Its own protector parts one mistake into many stretches.
+    let lasted = all.iter().fold(DrillTime::ZERO, |sum, e| sum + e.length());
+    let moments = all
+        .iter()
+        .flat_map(|e| (e.first..).zip(e.moments(trace)))
+        .filter(|(_, m)| halved(m));
+    let volts = |m: &Moment| m.readings.appliance(index).volts;
+    let (shown, moment) = moments.max_by(|(_, a), (_, b)| volts(a).total_cmp(&volts(b)))?;
+    let finding = Finding {
+        lasted,
+        ..Finding::breach(Rule::Starved, first.from, shown)
+    };
+    Some(at_low_volts(finding, (site, moment), index, appliance))
+}
+
+/// What the volts of a moment do to an appliance, and what took the rest of them.
+/// Torque of a motor at rest and watts of a resistor both go with their square.
+fn at_low_volts(
+    finding: Finding,
+    (site, moment): (&Site, &Moment),
+    index: usize,
+    appliance: &Appliance,
+) -> Finding {
+    let reading = moment.readings.appliance(index);
+    let (volts, pu) = (reading.volts, reading.pu);
+    let low = at_low_voltage(pu);
+    let motor = i64::from(matches!(appliance.work, Work::Motor(_)));
+    let finding = finding
+        .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
+        .with("volts", Arg::Quantity(volts, Unit::Volts))
+        .with("rated", Arg::Quantity(volts / pu, Unit::Volts))
+        .with("motor", Arg::Count(motor))
+        .with("torque", Arg::Quantity(100.0 * low.torque, Unit::Percent))
+        .with(
+            "running",
+            Arg::Quantity(100.0 * low.running_amps, Unit::Percent),
+        );
+    let cause = |name: &str| Arg::Verbatim(name.to_owned());
+    if site.on_half_volts(&moment.positions, appliance) {
+        return finding.with("cause", cause("halved"));
+    }
+    if let Some(cord) = thin_cord(site, moment, appliance, volts / pu) {
+        return lost_on_the_way(finding.with("cause", cause("cord")), site, moment, cord);
+    }
+    if motor_starts(moment) {
+        return finding.with("cause", cause("start"));
+    }
+    if let Some(cord) = tied_legs(site, moment) {
+        return lost_on_the_way(finding.with("cause", cause("adapter")), site, moment, cord);
+    }
+    finding.with("cause", cause("load"))
+}
+
+/// Whether a motor on a source of the household is at a stand and draws what a start takes; one whose protector opens just now still does.
+fn motor_starts(moment: &Moment) -> bool {
+    let phases = moment.conditions.appliances.iter().enumerate();
+    phases.into_iter().any(|(index, condition)| {
+        let reading = moment.readings.appliance(index);
+        let stands = matches!(
+            condition.phase,
+            Phase::Starting | Phase::Stalled | Phase::Protected
+        );
+        stands && reading.amps >= CARRIES_A && reading.fed.customer()
+    })
+}
+
+/// The cord of an appliance, by index, if there were volts enough where the cord is plugged in.
+fn thin_cord(site: &Site, moment: &Moment, appliance: &Appliance, rated_v: f64) -> Option<usize> {
+    let index = appliance.cord(&moment.positions)?;
+    let own = |i: usize| site.cords.get(i);
+    let mut first = own(index)?;
+    // Cords that are joined are one way; no cord is behind itself.
+    for _ in 0..site.cords.len() {
+        match first.near_spot(&moment.positions) {
+            Spot::CordEnd(before) => first = own(before)?,
+            Spot::Stowed | Spot::Receptacle(_) | Spot::Outlet(_) | Spot::Inlet(_) | Spot::Lent => {
+                break;
+            }
+        }
+    }
+    (end_volts(moment, first, "near-end") >= LOW_PU * rated_v).then_some(index)
+}
+
+/// The cord, by index, whose adapter makes one wire feed both sides of the panel now.
+pub(super) fn tied_legs(site: &Site, moment: &Moment) -> Option<usize> {
+    let ties = |c: &Cord| c.ties_legs && moment.readings.amps_of(&c.name) >= CARRIES_A;
+    site.cords.iter().position(ties)
+}
