@@ -1,9 +1,10 @@
 //! Explanations: a finding and the trace it comes from, turned into messages with numbers.
 //!
-//! What happened, how it came about, why it matters, what to do now and next time, and the source.
+//! What happened, what to do now, how it came about, why it matters, what to do next time, and the source.
 //! How it came about is the way of energy to the harm, the chain of a conductor that gets hot, or the sum of what ran.
 //! Nothing of it is scripted: ways are walked over the solved network, sums are read from it, and every number is a reading, a rating or a cited value.
 
+mod cause;
 mod chain;
 pub mod reveal;
 mod sum;
@@ -42,14 +43,14 @@ pub struct Stage {
 pub struct Explanation {
     /// What happened.
     pub what: Message,
+    /// What to do now.
+    pub now: Message,
     /// What its stages are headed with.
     pub heading: Message,
     /// How it came about.
     pub path: Vec<Stage>,
     /// Why it matters.
     pub why: Message,
-    /// What to do now.
-    pub now: Message,
     /// What to do instead, next time.
     pub instead: Message,
     /// Where the rule comes from.
@@ -68,6 +69,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
     let told = told(finding.rule);
     Explanation {
         what: part("what"),
+        now: part("now"),
         heading: Message::new(match told {
             Told::Way | Told::Plainly => "told-way",
             Told::Chain => "told-chain",
@@ -80,7 +82,6 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
             Told::Plainly => Vec::new(),
         },
         why: part("why"),
-        now: part("now"),
         instead: part("instead"),
         source: Message::new(format!("source-{}", finding.rule.name())),
     }

@@ -4,10 +4,11 @@
 //! Every number is a reading, a rating or a part of the site; nothing is computed here but a ratio of two readings, and the rest of a whole.
 
 use crate::drill::Drill;
-use crate::site::{ApplianceReading, PositionId, Supply};
+use crate::site::{ApplianceReading, Supply};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
+use super::cause::halves;
 use super::way::{along, source};
 use super::{Stage, value};
 
@@ -34,20 +35,7 @@ pub fn volts(drill: &Drill, point: &str) -> Vec<Stage> {
     if let Some(index) = stages.iter().position(|s| s.at == "transformer") {
         stages.insert(index + 1, ratio(drill));
     }
-    let line = &drill.site().line;
-    let adrift = drill.positions().get(line.drop_neutral) != PositionId(0);
-    let house = readings.point("bus");
-    if adrift && house.volts_across > house.volts {
-        let rest = house.volts_across - house.volts;
-        stages.push(Stage {
-            at: "drop".to_owned(),
-            text: Message::new("stage-halves")
-                .quantity("across", house.volts_across, Unit::Volts)
-                .quantity("high", house.volts, Unit::Volts)
-                .quantity("rest", rest, Unit::Volts),
-            value: value(house.volts, Unit::Volts),
-        });
-    }
+    stages.extend(halves(drill, (drill.positions(), readings)));
     stages.push(reading(drill, point));
     stages
 }

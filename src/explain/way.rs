@@ -9,6 +9,7 @@ use crate::marking::{Finding, Rule};
 use crate::site::{CARRIES_A, ControlId, Kind, Passed, Readings, Supply};
 use crate::words::{Message, Unit};
 
+use super::cause::named;
 use super::{Stage, of_evidence, value};
 
 /// Volts below which a point counts as dead.
@@ -43,6 +44,14 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
         stages.extend(neighbors(drill, &way.moment.readings));
     }
     stages.extend(harm(finding, found.as_ref()));
+    if finding.rule == Rule::SourcesMeet {
+        stages.extend(of_evidence(
+            finding,
+            "generator",
+            "stage-surge-held",
+            "opens",
+        ));
+    }
     stages
 }
 
@@ -168,7 +177,7 @@ fn told(drill: &Drill, way: &Way<'_>) -> Vec<Stage> {
     let outward = way.outward && !readings.generator.tied;
     let mut stages = vec![source(drill, readings, way.from)];
     stages.extend(along(drill, readings, &way.passed, outward));
-    stages
+    named(drill, way.moment, stages)
 }
 
 /// The things of a way, each with what it carries; a source's own breaker is told with the source.

@@ -30,6 +30,14 @@ impl Episode {
         self.first == 0 && self.length() <= TO_ACT
     }
 
+    /// Index of the moment in it at which `read` is highest, the first of several.
+    pub(super) fn most(&self, trace: &Trace, read: impl Fn(&Moment) -> f64) -> usize {
+        let moments = (self.first..).zip(self.moments(trace));
+        let higher = |a: (usize, f64), b: (usize, f64)| if b.1 > a.1 { b } else { a };
+        let most = moments.map(|(index, m)| (index, read(m))).reduce(higher);
+        most.map_or(self.first, |(index, _)| index)
+    }
+
     /// The moments in it.
     pub(super) fn moments<'a>(&self, trace: &'a Trace) -> &'a [Moment] {
         trace.moments.get(self.first..=self.end).unwrap_or_default()

@@ -7,8 +7,8 @@
 
 use crate::drill::{Event, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{FarEnd, Interlock, Site, Spot};
-use crate::words::{Arg, Unit};
+use crate::site::{Cord, FarEnd, Interlock, Site, Spot};
+use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
 use super::finding::{Finding, Rule};
@@ -81,7 +81,7 @@ fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Findin
     let volts = moments.iter().map(|m| m.readings.point("generator-outlet"));
     let volts = volts.map(|p| p.volts).fold(0.0, f64::max);
     let rated = site.generator.spec.rated_a();
-    Finding {
+    let finding = Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
         ..Finding::breach(Rule::SourcesMeet, episode.from, episode.first)
@@ -93,7 +93,33 @@ fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Findin
     .with("worst", Arg::Quantity(amps.high, Unit::Amps))
     .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
     .with("lasted", Arg::lasting(episode.length()))
-    .reaching("generator-outlet")
+    .reaching("generator-outlet");
+    match held(site, moments, amps.low) {
+        Some((breaker, opens)) if met.is_some() => finding
+            .with("breaker", Arg::Said(Box::new(name_of(breaker))))
+            .with("opens", Arg::Quantity(opens, Unit::Seconds)),
+        _ => finding,
+    }
+}
+
+/// The breaker of the outlet that a strip joins to a neighbor's set, its own or the set's, and the seconds after which a cold one opens at these amps, if it did not open.
+fn held<'a>(site: &'a Site, moments: &[Moment], amps: f64) -> Option<(&'a str, f64)> {
+    let met = moments.first()?;
+    let strips = site.cords.iter();
+    let mut strips = strips.filter(|c| matches!(c.far, FarEnd::Strip(_)));
+    let outlet = strips.find_map(|cord| {
+        let Spot::Receptacle(index) = cord.near_spot(&met.positions) else {
+            return None;
+        };
+        site.generator.receptacles.get(index)
+    })?;
+    let own = outlet.breaker.unwrap_or(site.generator.output);
+    let (id, control, guard) = site.guards().find(|(id, ..)| *id == own)?;
+    let opened = moments
+        .iter()
+        .any(|m| matches!(m.what, What::Happened(Event::Tripped { control, .. }) if control == id));
+    let opens = guard.seconds_to_open(0.0, amps)?;
+    (!opened).then_some((control.name.as_str(), opens))
 }
 
 /// Whether the generator reaches the utility's side of the main.
@@ -121,17 +147,21 @@ pub(super) fn unguarded_volts(site: &Site, moment: &Moment) -> Option<f64> {
         let inlet = site.inlets.get(inlet);
         points.extend(inlet.map(|i| i.name.clone()));
     }
-    for cord in &site.cords {
-        if let FarEnd::Blades(end, _) = cord.far {
-            let plugged = site.position_name(&moment.positions, end) != "stowed";
-            if plugged && matches!(cord.near_spot(&moment.positions), Spot::Receptacle(_)) {
-                points.push(format!("{}-far-end", cord.name));
-            }
-        }
-    }
+    points.extend(two_plugs(site, moment).map(|c| format!("{}-far-end", c.name)));
     let readings = points.iter().map(|p| moment.readings.point(p));
     let fed = readings.filter(|r| r.fed.customer());
     fed.map(|r| r.volts.max(r.volts_across)).reduce(f64::max)
+}
+
+/// Cords with two plugs that are in an outlet of the set and in one of the house.
+fn two_plugs<'a>(site: &'a Site, moment: &Moment) -> impl Iterator<Item = &'a Cord> {
+    site.cords.iter().filter(|cord| {
+        let FarEnd::Blades(end, _) = cord.far else {
+            return false;
+        };
+        let plugged = site.position_name(&moment.positions, end) != "stowed";
+        plugged && matches!(cord.near_spot(&moment.positions), Spot::Receptacle(_))
+    })
 }
 
 fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
@@ -143,7 +173,9 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
             .fold(0.0, f64::max)
     };
     let moments = episode.moments(trace);
-    let highest = moments.iter().map(volts).fold(0.0, f64::max);
+    let shown = episode.most(trace, volts);
+    let peak = trace.moments.get(shown);
+    let highest = peak.map_or(0.0, volts);
     let lit = |m: &Moment| {
         site.neighbors
             .iter()
@@ -160,7 +192,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
-        ..Finding::breach(Rule::LineFed, episode.from, episode.first)
+        ..Finding::breach(Rule::LineFed, episode.from, shown)
     }
     .with("volts", Arg::Quantity(highest, Unit::Volts))
     .with(
@@ -174,12 +206,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     )
     .with("lasted", Arg::lasting(episode.length()))
     .with("tied", Arg::Count(i64::from(tied)))
-    .reaching(
-        trace
-            .moments
-            .get(episode.first)
-            .map_or("service", |m| line_point(site, m)),
-    )
+    .reaching(peak.map_or("service", |m| line_point(site, m)))
 }
 
 /// Where on the utility's side a customer's power stands: at the crew's pole if it gets there.
@@ -202,6 +229,8 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let open = moments
         .iter()
         .all(|m| !site.stands(&m.positions, site.panel.main, "on"));
+    let first = moments.first();
+    let plugs = first.map_or(0, |m| i64::from(two_plugs(site, m).next().is_some()));
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
@@ -211,6 +240,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("lasted", Arg::lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))
     .with("interlock", Arg::Count(relied_on(site)))
+    .with("plugs", Arg::Count(plugs))
     .reaching("service")
 }
 

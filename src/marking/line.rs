@@ -86,29 +86,43 @@ fn standing_finding(
     rule: Rule,
     episode: &Episode,
 ) -> Finding {
-    let moments = episode.moments(trace);
-    let volts = moments
-        .iter()
-        .map(|m| volts_at(site, m, site.line.crew_pole))
-        .fold(0.0, f64::max);
-    let sets = moments
+    let volts = |m: &Moment| volts_at(site, m, site.line.crew_pole);
+    let shown = episode.most(trace, volts);
+    let peak = trace.moments.get(shown);
+    let sets = episode
+        .moments(trace)
         .first()
         .map_or(0, |m| work.sets_on(&m.positions))
         .try_into()
         .unwrap_or_default();
     let finding = Finding {
         lasted: episode.length(),
-        ..Finding::breach(rule, episode.from, episode.first)
+        ..Finding::breach(rule, episode.from, shown)
     };
+    let highest = peak.map_or(0.0, volts);
     let finding = finding
-        .with("volts", Arg::Quantity(volts, Unit::Volts))
+        .with("volts", Arg::Quantity(highest, Unit::Volts))
         .reaching(pole_name(site, site.line.crew_pole));
     if rule == Rule::GroundsWrong {
         finding
             .with("how", Arg::Count(ELSEWHERE))
             .with("sets", Arg::Count(sets))
     } else {
-        finding.with("lasted", Arg::lasting(episode.length()))
+        finding
+            .with("lasted", Arg::lasting(episode.length()))
+            .with("jumper", Arg::Count(peak.map_or(0, |m| jumpers(work, m))))
+    }
+}
+
+/// What jumpers do in a moment: 0 there is none, 1 one goes around an open break, 2 one hangs beside closed blades.
+fn jumpers(work: &LineWork, moment: &Moment) -> i64 {
+    let there = |jumper: ControlId| moment.positions.get(jumper) != PositionId(0);
+    if work.breaks.iter().any(|b| b.is_jumped(&moment.positions)) {
+        1
+    } else if work.breaks.iter().any(|b| there(b.jumper)) {
+        2
+    } else {
+        0
     }
 }
 

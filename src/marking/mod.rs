@@ -48,7 +48,7 @@ pub struct Verdict {
     pub passed: bool,
     /// Each criterion and whether it is met.
     pub criteria: Vec<(Criterion, bool)>,
-    /// Findings in order of time.
+    /// Findings: what harms somebody first, then what fails a run alone, then the rest; each in order of time.
     pub findings: Vec<Finding>,
 }
 
@@ -57,7 +57,9 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     let mut findings = mark_so_far(scenario, trace);
     findings.extend(restoration::findings(scenario, trace));
     findings.extend(answers::unanswered(scenario, trace));
-    findings.sort_by_key(|f| (f.at, f.rule));
+    let harms = |f: &Finding| f.breach && f.rule.harms();
+    let critical = |f: &Finding| f.breach && f.rule.criterion().is_critical();
+    findings.sort_by_key(|f| (!harms(f), !critical(f), f.at, f.rule));
     let met = |criterion: Criterion| {
         !findings
             .iter()

@@ -9,10 +9,11 @@ use std::collections::BTreeSet;
 
 use crate::apparatus::gfci;
 use crate::apparatus::gfci::Gfci;
+use crate::apparatus::motor::protector_s;
 use crate::apparatus::tolerance;
-use crate::drill::{Astray, Event, Moment, ProtectionEvent, Trace, What};
+use crate::drill::{Astray, Event, Moment, Phase, ProtectionEvent, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{ControlId, Cord, Site, Spot};
+use crate::site::{ControlId, Cord, PositionId, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -31,7 +32,7 @@ const TO_ACT: DrillTime = DrillTime::from_secs(60);
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
     let mut found = Vec::new();
-    found.extend(wrong_volts(trace));
+    found.extend(wrong_volts(site, trace));
     let mut opened = BTreeSet::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         let What::Happened(Event::Protection(ProtectionEvent::GroundFault {
@@ -154,6 +155,7 @@ fn electronics_destroyed(site: &Site, trace: &Trace) -> Vec<Finding> {
                     Arg::Quantity(rated_v * tolerance::MOST_PU, Unit::Volts),
                 )
                 .with("stood", Arg::lasting(stood))
+                .with("neutral", neutral_lost(site, moment))
                 .with(
                     "allowed",
                     Arg::Quantity(tolerance::allowed_s(volts / rated_v), Unit::Seconds),
@@ -172,25 +174,50 @@ fn outlet_of(site: &Site, appliance: usize) -> String {
 }
 
 /// Stretches for which a leg of the main panel stands above what hangs on it is made for, and nobody switches it off.
-fn wrong_volts(trace: &Trace) -> Vec<Finding> {
+fn wrong_volts(site: &Site, trace: &Trace) -> Vec<Finding> {
     let volts = |m: &Moment| m.readings.point("bus").volts;
     let mut found = Vec::new();
     for episode in episodes(trace, |m| volts(m) > LEG_MOST_V) {
         if episode.length() <= TO_ACT {
             continue;
         }
-        let most = episode.moments(trace).iter().map(volts);
+        let shown = episode.most(trace, volts);
+        let Some(peak) = trace.moments.get(shown) else {
+            continue;
+        };
         let finding = Finding {
             lasted: episode.length(),
-            ..Finding::breach(Rule::WrongVolts, episode.from, episode.first)
+            ..Finding::breach(Rule::WrongVolts, episode.from, shown)
         };
-        let most = most.fold(0.0, f64::max);
+        let (stalled, opens) = stalled(peak);
         found.push(
             finding
-                .with("volts", Arg::Quantity(most, Unit::Volts))
+                .with("volts", Arg::Quantity(volts(peak), Unit::Volts))
                 .with("lasted", Arg::lasting(episode.length()))
+                .with("neutral", neutral_lost(site, peak))
+                .with("stalled", Arg::Count(stalled))
+                .with("opens", opens)
                 .reaching("bus"),
         );
     }
     found
+}
+
+/// Whether the neutral of the house's drop is broken, as a count for the words.
+fn neutral_lost(site: &Site, moment: &Moment) -> Arg {
+    let broken = moment.positions.get(site.line.drop_neutral) != PositionId(0);
+    Arg::Count(i64::from(broken))
+}
+
+/// How many motors hum without turning, and how long a cold one of them takes to open its own protector at the volts that it has.
+fn stalled(moment: &Moment) -> (i64, Arg) {
+    let motors = moment.conditions.appliances.iter().enumerate();
+    let still = motors.filter(|(_, c)| c.phase == Phase::Stalled);
+    let pu: Vec<f64> = still
+        .map(|(index, _)| moment.readings.appliance(index).pu)
+        .collect();
+    let most = pu.iter().copied().fold(0.0, f64::max);
+    let opens = DrillTime::from_hours(protector_s(most) / 3600.0);
+    let count = i64::try_from(pu.len()).unwrap_or(i64::MAX);
+    (count, Arg::lasting(opens.unwrap_or_default()))
 }

@@ -70,6 +70,7 @@ fn stopped_safely(scenario: &Scenario, trace: &Trace) -> bool {
 fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
     let outage = trace.outage_at();
+    let standby = site.generator.machine.automatic.is_some();
     let mut found = Vec::new();
     for index in &scenario.goal.appliances {
         let supplied = trace.moments.iter().find(|m| {
@@ -88,7 +89,8 @@ fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.push(
                 Finding::breach(Rule::GoalLate, at, moment)
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
-                    .with("within", Arg::lasting(scenario.goal.within)),
+                    .with("within", Arg::lasting(scenario.goal.within))
+                    .with("standby", Arg::Count(i64::from(standby))),
             );
         }
     }

@@ -32,7 +32,11 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             &moment.what,
             What::Happened(Event::Machine(MachineEvent::CaughtByEngine))
         ) {
-            found.push(Finding::breach(Rule::CaughtByEngine, moment.at, index));
+            let utility = moment.readings.point("service").fed.utility;
+            found.push(
+                Finding::breach(Rule::CaughtByEngine, moment.at, index)
+                    .with("utility", Arg::Count(i64::from(utility))),
+            );
         }
     }
     for transfer in &site.transfers {

@@ -467,14 +467,14 @@ pub struct StageView {
 pub struct ConsequenceView {
     /// What happened, in a sentence.
     pub title: String,
+    /// What to do now.
+    pub now: String,
     /// What the stages are headed with.
     pub heading: String,
     /// Stages in the order in which one follows from the other.
     pub stages: Vec<StageView>,
     /// Why it matters.
     pub why: String,
-    /// What to do now.
-    pub now: String,
     /// Whether somebody is harmed.
     pub harm: bool,
 }

@@ -103,6 +103,11 @@ impl Break {
         !self.conducts(positions) && positions.get(self.tag) == PositionId(1)
     }
 
+    /// Whether it stands open while a jumper carries the current around it.
+    pub fn is_jumped(&self, positions: &Positions) -> bool {
+        positions.get(self.handle) != PositionId(0) && self.conducts(positions)
+    }
+
     /// Whether current can pass.
     pub fn conducts(&self, positions: &Positions) -> bool {
         positions.get(self.handle) == PositionId(0) || positions.get(self.jumper) == PositionId(1)

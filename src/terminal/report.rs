@@ -218,18 +218,19 @@ pub(super) fn stages(stages: &[StageView]) -> Vec<String> {
         .collect()
 }
 
-/// A consequence, told from its first stage to what to do now.
+/// A consequence: what happened, what to do now, how it came about, why it matters.
 pub(super) fn consequence(words: &Words, view: &ConsequenceView) -> Vec<String> {
     let mut lines = vec![String::new(), view.title.clone()];
+    let said = |id: &str, text: &String| {
+        let text = Some(text).filter(|t| !t.is_empty());
+        text.map(|text| with(words, id, "text", text))
+    };
+    lines.extend(said("terminal-now", &view.now));
     if !view.stages.is_empty() {
         lines.push(view.heading.clone());
         lines.extend(stages(&view.stages));
     }
-    for (id, value) in [("terminal-why", &view.why), ("terminal-now", &view.now)] {
-        if !value.is_empty() {
-            lines.push(with(words, id, "text", value));
-        }
-    }
+    lines.extend(said("terminal-why", &view.why));
     lines
 }
 

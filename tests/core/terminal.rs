@@ -470,7 +470,7 @@ fn the_main_breaker_left_on_is_explained_with_its_volts_and_amps_in_both_languag
         (
             "en",
             [
-                "Your generator fed the street.",
+                "Your generator fed the street for ",
                 "went through the body",
                 "Why it matters:",
                 "\u{a0}V",
@@ -480,7 +480,7 @@ fn the_main_breaker_left_on_is_explained_with_its_volts_and_amps_in_both_languag
         (
             "es",
             [
-                "Su generador alimentó la calle.",
+                "Su generador alimentó la calle durante ",
                 "Corriente por el cuerpo: de ",
                 "Por qué importa:",
                 "\u{a0}V",

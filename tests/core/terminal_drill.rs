@@ -148,6 +148,9 @@ fn a_drill_typed_line_by_line_comes_to_the_same_verdict_as_its_file() {
             "Now: Stop the engine",
         ],
     );
+    // What to do comes before how it came about.
+    let at = |part: &str| before.find(part).unwrap();
+    assert!(at("Now: Stop the engine") < at("  1. The generator makes"));
     let help = "set CONTROL POSITION";
     assert_says(before, &[help, "At Panel:", "0:00> at panel"]);
 }

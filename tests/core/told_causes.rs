@@ -1,10 +1,12 @@
 //! What is told of a mistake names its own cause, in an order that helps, and with numbers of one moment.
 
 use outage_drill::explain::{Explanation, explain};
-use outage_drill::marking::Rule;
-use outage_drill::words::{Message, REFERENCE, Words};
+use outage_drill::marking::{Finding, Rule};
+use outage_drill::units::DrillTime;
+use outage_drill::words::{Arg, Message, REFERENCE, Unit, Words};
 
 use crate::explained::found;
+use crate::playing::{list, play_text, shipped};
 
 /// The first finding of a rule in a list, as it is told.
 fn told(drill: &str, actions: &str, rule: Rule) -> Explanation {
@@ -89,4 +91,150 @@ fn the_adapter_on_one_outlet_is_named_for_low_volts_and_for_a_hot_neutral() {
     let hot = told("half-the-house", "half-the-house-sum", Rule::WireHot);
     assert_eq!(ids(&hot)[..2], ["stage-wire-adapter", "stage-wire-shared"]);
     assert!(say(&hot.instead).contains("adapter"));
+}
+
+#[test]
+fn a_broken_neutral_is_named_on_the_way_and_with_what_not_to_touch() {
+    let told = told("no-neutral", "no-neutral-watched", Rule::WrongVolts);
+    assert!(say(&told.what).contains("neutral"));
+    let ids = ids(&told);
+    let at = |id: &str| ids.iter().position(|i| *i == id);
+    assert_eq!(at("stage-halves"), Some(6), "after the drop: {ids:?}");
+    assert!(say(&told.now).contains("no pipe and no metal case"));
+    let why = say(&told.why);
+    assert!(why.contains("hum and do not turn"), "{why}");
+    // 10 s at standstill and rated volts, from memory, and longer by the square of the volts that are left.
+    assert!(why.contains("after 27 minutes"), "{why}");
+}
+
+#[test]
+fn every_number_of_volts_at_the_highest_is_of_the_moment_that_is_shown() {
+    for (name, actions, rule) in [
+        ("no-neutral", "no-neutral-watched", Rule::WrongVolts),
+        ("no-slide", "deadly-main-left-on", Rule::LineFed),
+        (
+            "visible-break",
+            "visible-break-one-word",
+            Rule::NoVisibleBreak,
+        ),
+    ] {
+        let (drill, finding) = found(name, actions, rule);
+        let moment = &drill.trace().moments[finding.moment];
+        let point = moment.readings.point(finding.reaches.as_deref().unwrap());
+        let stands = point
+            .volts_to_earth
+            .filter(|_| rule == Rule::NoVisibleBreak);
+        let stands = stands.unwrap_or(point.volts);
+        let told = finding.evidence.iter().find(|(name, _)| *name == "volts");
+        let Some((_, Arg::Quantity(volts, Unit::Volts))) = told else {
+            panic!("{finding:?}");
+        };
+        // The highest of a line may be a span away.
+        assert!((volts - stands).abs() < 1.0, "{finding:?}: {stands}");
+        assert!(moment.at >= finding.at, "{rule:?}");
+    }
+}
+
+#[test]
+fn a_jumper_and_welded_contacts_are_told_where_the_energy_passes_them() {
+    let told = told(
+        "visible-break",
+        "visible-break-one-word",
+        Rule::NoVisibleBreak,
+    );
+    assert!(say(&told.what).contains("jumper"));
+    let ids = ids(&told);
+    assert_eq!(ids[1..3], ["stage-welded", "stage-jumper-besides"]);
+    assert!(
+        !ids.contains(&"stage-open"),
+        "shown where it is live: {ids:?}"
+    );
+}
+
+#[test]
+fn the_blades_of_a_cord_with_two_plugs_are_told_with_the_volts_in_the_hand() {
+    let told = told(
+        "one-plug-two-ends",
+        "one-plug-two-ends-wrong-end",
+        Rule::NoTransferEquipment,
+    );
+    assert!(stage(&told, "stage-two-plugs").contains("240\u{a0}V"));
+    assert!(say(&told.why).contains("bare blades stand at 240\u{a0}V"));
+}
+
+#[test]
+fn a_breaker_that_a_surge_did_not_open_is_told_with_the_time_that_it_needs() {
+    let (name, actions) = ("neighbor-helps", "neighbor-helps-two-sources");
+    let (drill, finding) = found(name, actions, Rule::SourcesMeet);
+    let told = explain(&drill, &finding);
+    let held = stage(&told, "stage-surge-held");
+    let amps = finding.evidence.iter().find(|(name, _)| *name == "amps");
+    let Some((_, Arg::Quantity(amps, _))) = amps else {
+        panic!("{finding:?}");
+    };
+    let output = drill.site().generator.output;
+    let (_, _, guard) = drill
+        .site()
+        .guards()
+        .find(|(id, ..)| *id == output)
+        .unwrap();
+    let opens = guard.seconds_to_open(0.0, *amps).unwrap();
+    let shown = Words::new(REFERENCE).quantity(opens, Unit::Seconds);
+    assert!(held.contains(&shown), "{held}");
+    // A few turns of the engine at 60 Hz are shorter.
+    assert!(opens > 5.0 / 60.0, "{opens}");
+}
+
+#[test]
+fn what_harms_comes_first_and_what_fails_a_run_alone_before_what_was_left_undone() {
+    for (drill, actions) in [
+        ("no-slide", "deadly-main-left-on"),
+        ("hands-off", "standby-service-hands-in"),
+        ("neighbor-helps", "neighbor-helps-two-sources"),
+    ] {
+        let played = play_text(&shipped(drill), 1, &list(actions));
+        let weight = |f: &Finding| match (f.breach && f.rule.harms(), f.rule.criterion()) {
+            (true, _) => 0,
+            (false, c) if f.breach && c.is_critical() => 1,
+            (false, _) => 2,
+        };
+        let order: Vec<(i32, DrillTime)> = played
+            .verdict
+            .findings
+            .iter()
+            .map(|f| (weight(f), f.at))
+            .collect();
+        assert!(order.is_sorted(), "{actions}: {order:?}");
+        assert!(order.first().is_some_and(|(w, _)| *w < 2), "{actions}");
+    }
+}
+
+#[test]
+fn a_standby_set_is_told_what_it_needs_and_not_what_cords_need() {
+    let late = told("hands-off", "standby-service-hands-in", Rule::GoalLate);
+    let instead = say(&late.instead);
+    assert!(
+        instead.contains("auto") && !instead.contains("cords"),
+        "{instead}"
+    );
+    let open = say(&told("hands-off", "standby-service-hands-in", Rule::NotLockedOut).instead);
+    for part in ["lock it and tag it", "Keep the key", "let the engine cool"] {
+        assert!(open.contains(part), "{open}");
+    }
+    let caught = told(
+        "hands-off",
+        "standby-service-hands-in",
+        Rule::CaughtByEngine,
+    );
+    assert!(say(&caught.why).contains("weekly run"));
+    let cords = told("no-slide", "deadly-main-left-on", Rule::GoalLate);
+    assert!(say(&cords.instead).contains("cords"));
+}
+
+#[test]
+fn whoever_goes_to_the_sun_s_breaker_is_told_of_wires_live_in_daylight() {
+    for rule in [Rule::SunOnGenerator, Rule::PushedBack] {
+        let told = told("forgotten-sun", "sun-forgotten", rule);
+        assert!(say(&told.now).contains("live in daylight"), "{rule:?}");
+    }
 }

@@ -6,6 +6,10 @@ told-sum = What it adds up to:
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
 stage-cord = The { $name } carries { $amps }.
+stage-two-plugs = It has a plug at each end. Pull it out of the wall, and its bare blades stand at { $volts }.
+stage-jumper = The { $name } stands open, but a jumper goes around it. The jumper carries the energy on.
+stage-jumper-besides = The { $name } is closed. A jumper goes around it as well, so opening it alone would not help.
+stage-welded = The { $name } says open, but its contacts are welded. It carries { $amps } at { $volts }.
 stage-cord-wire = The { $cord }: { $length } of { $gauge } AWG, { $lies }. That is { $ohm } there and back.
 stage-cord-lost = At { $amps } it loses { $lost }. { $volts } are left at its end.
 stage-cord-heat = What it loses turns into { $heat } of heat along the cord.
@@ -39,7 +43,7 @@ stage-open = Off or open here: the { $name }. This holds the energy back.
 stage-behind = Then comes the { $name }.
 stage-strays = From here it strays onto this metal: { $name }. That stands at { $volts }.
 stage-transformer-down = The pole transformer turns { $high } into { $low }.
-stage-line-live = So the line stands at up to { $volts }, for { $lasted }.
+stage-line-live = So the line stands at { $volts } at its highest. This lasted { $lasted }.
 stage-handles = { $main-open ->
     [one] Only what is off here kept { $volts } from the street.
    *[other] No lock and no slide kept { $volts } from the street.
@@ -98,3 +102,4 @@ stage-sources-meet = { $met ->
     [one] Here it meets your generator, { $angle } apart. { $amps } surge between the two.
    *[other] It ends at the outlets of your generator. They stand at { $volts }.
 }
+stage-surge-held = This stayed closed: { $breaker }. Cold, it opens at such a surge only after { $opens }. The surge itself is over in a few turns.

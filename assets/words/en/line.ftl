@@ -101,9 +101,21 @@ finding-grounds-wrong-now = { $how ->
 finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, then earth end. Always at the pole where you work.
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
 
-finding-no-visible-break-what = For { $lasted } your hands were on a line that no open and tagged break cut off. It stood at up to { $volts } in that time.
-finding-no-visible-break-why = A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
-finding-no-visible-break-now = Get clear of the line. Open the breaks, look at them, and hang your tags.
+finding-no-visible-break-what = { $jumper ->
+    [0] For { $lasted } your hands were on a line that no open and tagged break cut off. At its highest it stood at { $volts }.
+    [one] A jumper went around the open break. For { $lasted } your hands were on that line. At its highest it stood at { $volts }.
+   *[other] For { $lasted } your hands were on a line with no open break. A jumper goes around one as well. At its highest it stood at { $volts }.
+}
+finding-no-visible-break-why = { $jumper ->
+    [0] A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
+    [one] The blades stood open, and the jumper carried the power past them. Look for one before you trust a break. Tag it. Then still test and ground.
+   *[other] A switch that says open may have welded contacts. Here a jumper would carry the power past the blades even once they are open. Only a break that you see counts. Tag it. Then still test and ground.
+}
+finding-no-visible-break-now = { $jumper ->
+    [one] Get clear of the line. Take the jumper off, look at the break, and hang your tag.
+    [0] Get clear of the line. Open the breaks, look at them, and hang your tags.
+   *[other] Get clear of the line. Open the break, take the jumper off, look at both, and hang your tag.
+}
 finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag.
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 

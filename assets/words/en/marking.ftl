@@ -14,29 +14,38 @@ criterion-restoration-own = What matters gets power in time. At the end the hous
 criterion-restoration-asked = At the end all is as this drill asks.
 
 finding-line-fed-what = { $tied ->
-    [one] Your generator and the utility were on the line together. The line stood at up to { $volts } for { $lasted }.
-   *[other] Your generator fed the street. The line stood at up to { $volts } for { $lasted }.
+    [one] Your generator and the utility were on the line together for { $lasted }. At its highest the line stood at { $volts }.
+   *[other] Your generator fed the street for { $lasted }. At its highest the line stood at { $volts }.
 }
-finding-line-fed-why = The pole transformer works both ways. It turns the 240 volts of the house into thousands of volts on the line. { $neighbors ->
+finding-line-fed-why = The pole transformer works both ways. It turns each volt of the house into many on the line. { $neighbors ->
     [0] Whoever works on that line trusts that it is dead.
     [one] One neighbor was on your generator too. Whoever works on that line trusts that it is dead.
    *[other] { $neighbors } neighbors were on your generator too. Whoever works on that line trusts that it is dead.
 } { $tied ->
     [one] Two sources on one line fight, and either can feed it.
-   *[other] The engine was asked for { $asked } and is made for { $rated }. If it stalls, that is luck, not protection.
+   *[other] At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
 }
 finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
 finding-line-fed-instead = Turn the main breaker off before the generator feeds the house. Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
-finding-no-transfer-equipment-what = { $interlock ->
-    [0] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
-    [one] For { $lasted } your generator fed the house wiring past an interlock that does not fit.
-   *[other] For { $lasted } your generator fed the house wiring past an interlock that was taken apart.
+finding-no-transfer-equipment-what = { $plugs ->
+    [one] For { $lasted } a cord with two plugs fed the house wiring. Nothing but handles kept it off the street.
+   *[other] { $interlock ->
+        [0] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
+        [one] For { $lasted } your generator fed the house wiring past an interlock that does not fit.
+       *[other] For { $lasted } your generator fed the house wiring past an interlock that was taken apart.
+    }
 }
-finding-no-transfer-equipment-why = { $main-open ->
-    [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
-   *[other] The main breaker was on for at least part of that time. At most one other handle then kept { $volts } off the street.
+finding-no-transfer-equipment-why = { $plugs ->
+    [one] Such a cord kills twice. Pull it out of the wall, and its bare blades stand at { $volts } in your hand. { $main-open ->
+        [one] And one wrong move at the main breaker makes the line live.
+       *[other] And the main breaker was on for at least part of that time.
+    }
+   *[other] { $main-open ->
+        [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
+       *[other] The main breaker was on for at least part of that time. At most one other handle then kept { $volts } off the street.
+    }
 }
 finding-no-transfer-equipment-now = Stop the engine and keep it off. If the utility is back already, touch nothing, keep people away and call an electrician. If not, turn off the output breaker on the generator. Then turn off the panel breaker it feeds, and the main breaker if you can reach it safely. Unplug the house end of the cord first, then the generator end.
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
@@ -140,15 +149,18 @@ finding-not-locked-out-what = { $done ->
     [one] The cover was open for { $lasted } on a set that was not locked out. One step of three was done.
    *[other] The cover was open for { $lasted } on a set that was not locked out. Two steps of three were done.
 }
-finding-not-locked-out-why = A standby set starts by itself when the utility drops out. It gives no warning. Hands, belts and live wires then meet.
+finding-not-locked-out-why = A standby set starts by itself, in an outage and for its weekly run. It gives no warning. Hands, belts and live wires then meet.
 finding-not-locked-out-now = Take your hands out and shut the cover.
-finding-not-locked-out-instead = Switch the controller off. Open the breaker on the set. Take the starter battery off. Then open the cover.
-source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
+finding-not-locked-out-instead = Switch the controller off. Open the breaker on the set, lock it and tag it. Keep the key. Take the starter battery off, let the engine cool, then open the cover.
+source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). Lock, tag and key: 29 CFR 1910.147 (from memory). The battery and the cooling: common practice.
 
 finding-caught-by-engine-what = The engine started by itself while hands were in it.
-finding-caught-by-engine-why = The controller saw the utility drop out and did what it is there for. It cannot see hands.
+finding-caught-by-engine-why = { $utility ->
+    [one] The controller began its weekly run, as it is set to. It cannot see hands.
+   *[other] The controller saw the utility drop out and did what it is there for. It cannot see hands.
+}
 finding-caught-by-engine-now = Call the emergency number.
-finding-caught-by-engine-instead = Lock the set out before you open the cover: controller off, breaker open, starter battery off.
+finding-caught-by-engine-instead = Lock the set out before you open the cover. Controller off, breaker open with your lock and tag on it, starter battery off.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
 finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it stood at { $volts }, fed by this source: { $side }.
@@ -227,15 +239,15 @@ source-blind-return = Common practice.
 
 finding-sun-on-generator-what = The solar inverter took your generator for the utility and joined it. The roof can give { $sun }.
 finding-sun-on-generator-why = The inverter cannot tell a steady generator from the utility. It pushes what the sun gives into the same wires. When the sun gives more than the house takes, the rest goes into the generator.
-finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while the generator feeds the panel.
+finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while the generator feeds the panel. Touch no wire that comes from the roof: it stays live in daylight.
 finding-sun-on-generator-instead = Turn the solar breaker off before a generator of { $rated } feeds the same panel. Turn it on again once the utility feeds the house.
-source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds (checked in a copy). Keeping it off a generator is common practice.
+source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds (checked in a copy). Keeping it off a generator, and wires of the roof live in daylight: common practice.
 
 finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.
 finding-pushed-back-why = A generator cannot take power back. An engine speeds up. The electronics of an inverter set shut off, often for good.
-finding-pushed-back-now = Turn the solar breaker off. Stop the engine and have the generator checked.
+finding-pushed-back-now = Turn the solar breaker off. Stop the engine and have the generator checked. Touch no wire that comes from the roof: it stays live in daylight.
 finding-pushed-back-instead = Keep sun and generator apart: only one of them feeds the panel at a time.
-source-pushed-back = Common practice; what a generator stands is not published for household sets.
+source-pushed-back = Common practice, also for wires of the roof in daylight; what a generator stands is not published for household sets.
 
 finding-battery-overloaded-what = The battery was asked for { $watts } and is made for { $rated }. It shut off.
 finding-battery-overloaded-why = A battery gives more than its rating for a few seconds only. Then all it guards goes dark at once.
@@ -337,8 +349,11 @@ finding-ground-carries-instead = Ask an electrician for one bond only: a neutral
 source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond (from memory).
 
 finding-damaged-what = Too much voltage burned this out: { $appliance }. It got { $volts } for { $stood }.
-finding-damaged-why = Its electronics can take { $most }, no more. At { $volts } the published curve allows { $allowed }. With the neutral gone, the side with little switched on gets what the other side should have.
-finding-damaged-now = Turn the main breaker off. Call the utility. Do not touch the burned part while it is plugged in.
+finding-damaged-why = Its electronics can take { $most }, no more. At { $volts } the published curve allows { $allowed }. { $neutral ->
+    [one] The neutral to the house is broken. So the side with little switched on gets what the other side should have.
+   *[other] The side with little switched on got what the other side should have.
+}
+finding-damaged-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility. Leave the burned part alone while it is plugged in.
 finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once.
 source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
 
@@ -448,7 +463,10 @@ source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, g
 finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.
 finding-goal-late-why = That is what this household counts on.
 finding-goal-late-now = Carry on, safely.
-finding-goal-late-instead = Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
+finding-goal-late-instead = { $standby ->
+    [one] Have the set serviced, and leave its controller on auto. Look at it after each weekly run.
+   *[other] Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
+}
 source-goal-late = The goal of this drill.
 
 finding-lost-what = Too long without power: { $appliance }.
@@ -510,11 +528,21 @@ finding-unanswered-why = What nobody has found out, nobody can tell the next per
 finding-unanswered-now = Open the answers and say what you found.
 finding-unanswered-instead = Look and test until you can say it.
 source-unanswered = Common practice.
-finding-wrong-volts-what = One side of the house stood at { $volts } for { $lasted }.
-finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At this voltage they burn out, and what burns out can start a fire.
-finding-wrong-volts-now = Turn the main breaker off. Call the utility.
+finding-wrong-volts-what = { $neutral ->
+    [one] The neutral wire to the house broke. For { $lasted } one side was too high, { $volts } at most.
+   *[other] One side of the house was too high for { $lasted }, { $volts } at most.
+}
+finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At this voltage they burn out, and what burns out can start a fire.{ $neutral ->
+    [one] {" "}What came back over the neutral now takes ground wires and pipes. They can be live.
+   *[other] {""}
+}{ $stalled ->
+    [0] {""}
+    [one] {" "}On the low side a motor hums and does not turn. Little current heats it slowly: its own protector would open after { $opens }.
+   *[other] {" "}On the low side { $stalled } motors hum and do not turn. Little current heats them slowly: the first protector would open after { $opens }.
+}
+finding-wrong-volts-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility.
 finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off within a minute. Then call the utility and leave it off until the wires are mended.
-source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). A minute to act is common practice.
+source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). A minute to act, and hands off pipes and cases: common practice.
 
 finding-gas-next-door-what = The carbon monoxide alarm went off next door. There were { $ppm } in that home.
 finding-gas-next-door-why = The engine ran { $feet } from their opening. Gas goes where the air takes it, and walls that are shared do not stop it at the window.

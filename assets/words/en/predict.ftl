@@ -25,7 +25,7 @@ predict-too-shy = You know more than you think.
 predict-fits = You know well what you know.
 
 stage-ratio = The line has { $ratio } times the volts of the house’s side.
-stage-halves = Between the two hots are { $across }. With the neutral loose, the loads share them: { $high } on one side, { $rest } on the other.
+stage-halves = Here the neutral wire is broken. So the loads share the { $across } between the hots: { $high } on one side, { $rest } on the other.
 stage-reading = At the { $name } a tester shows { $volts }. What feeds it: { $fed }.
 stage-load = The { $name }: { $amps } at { $volts }. That is { $watts }.
 stage-asked = All in all the generator is asked for { $asked }. It is made for { $rated }.

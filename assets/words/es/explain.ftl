@@ -6,6 +6,10 @@ told-sum = Lo que suma:
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
 stage-cord = Lleva { $amps }: { $name }.
+stage-two-plugs = Tiene una clavija en cada punta. Si se saca de la pared, sus patas desnudas quedan a { $volts }.
+stage-jumper = Está abierto, pero un puente pasa por el lado: { $name }. Por el puente sigue la energía.
+stage-jumper-besides = Está cerrado: { $name }. Además un puente pasa por el lado, así que abrirlo solo no basta.
+stage-welded = Dice abierto, pero sus contactos están soldados: { $name }. Lleva { $amps } a { $volts }.
 stage-cord-wire = Cable: { $cord }. Son { $length } de calibre { $gauge } AWG; está así: { $lies }. Ida y vuelta son { $ohm }.
 stage-cord-lost = Con { $amps } pierde { $lost }. Al final quedan { $volts }.
 stage-cord-heat = Lo que pierde se vuelve calor a lo largo del cable: { $heat }.
@@ -39,7 +43,7 @@ stage-open = Apagado o abierto aquí: { $name }. Esto detiene la energía.
 stage-behind = Luego viene: { $name }.
 stage-strays = De aquí se desvía a este metal: { $name }. Está a { $volts }.
 stage-transformer-down = El transformador del poste convierte { $high } en { $low }.
-stage-line-live = Así la línea llega hasta { $volts }, durante { $lasted }.
+stage-line-live = Así la línea llega a { $volts } en su punto más alto. Duró { $lasted }.
 stage-handles = { $main-open ->
     [one] Solo lo que está apagado aquí separó { $volts } de la calle.
    *[other] Ningún candado ni traba separó { $volts } de la calle.
@@ -98,3 +102,4 @@ stage-sources-meet = { $met ->
     [one] Aquí se junta con su generador, con { $angle } de diferencia. Entre los dos pasa un golpe de { $amps }.
    *[other] Termina en las tomas de su generador. Llegan a { $volts }.
 }
+stage-surge-held = Esto aguantó: { $breaker }. Frío, con un golpe así abre solo después de { $opens }. El golpe mismo dura unas pocas vueltas.

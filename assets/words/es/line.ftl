@@ -101,9 +101,21 @@ finding-grounds-wrong-now = { $how ->
 finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Quitar: extremo de línea, luego el de tierra. Siempre en el poste donde trabaja.
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
 
-finding-no-visible-break-what = Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }. Voltaje más alto en ese tiempo: { $volts }.
-finding-no-visible-break-why = Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
-finding-no-visible-break-now = Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
+finding-no-visible-break-what = { $jumper ->
+    [0] Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }. Voltaje más alto: { $volts }.
+    [one] Un puente pasaba por el lado del corte abierto. Sus manos estuvieron en esa línea durante { $lasted }. Voltaje más alto: { $volts }.
+   *[other] Sus manos estuvieron en una línea sin un corte abierto, y con un puente en uno. Tiempo: { $lasted }. Voltaje más alto: { $volts }.
+}
+finding-no-visible-break-why = { $jumper ->
+    [0] Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+    [one] Las cuchillas estaban abiertas, y el puente llevaba la energía por el lado. Busque uno antes de confiar en un corte. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+   *[other] Un interruptor que dice abierto puede tener contactos soldados. Aquí, aun con las cuchillas abiertas, un puente llevaría la energía por el lado. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+}
+finding-no-visible-break-now = { $jumper ->
+    [one] Aléjese de la línea. Quite el puente, mire el corte y cuelgue su etiqueta.
+    [0] Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
+   *[other] Aléjese de la línea. Abra el corte, quite el puente, mire los dos y cuelgue su etiqueta.
+}
 finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta.
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).
 

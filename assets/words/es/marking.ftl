@@ -14,29 +14,38 @@ criterion-restoration-own = Lo que importa recibe electricidad a tiempo. Al fina
 criterion-restoration-asked = Al final, todo está como pide este simulacro.
 
 finding-line-fed-what = { $tied ->
-    [one] Su generador y la red estuvieron juntos en la línea. La línea llegó a tener { $volts } durante { $lasted }.
-   *[other] Su generador alimentó la calle. La línea llegó a tener { $volts } durante { $lasted }.
+    [one] Su generador y la red estuvieron juntos en la línea durante { $lasted }. En su punto más alto la línea tuvo { $volts }.
+   *[other] Su generador alimentó la calle durante { $lasted }. En su punto más alto la línea tuvo { $volts }.
 }
-finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte los 240 voltios de la casa en miles de voltios en la línea. { $neighbors ->
+finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte cada voltio de la casa en muchos en la línea. { $neighbors ->
     [0] Quien trabaja en esa línea confía en que no tiene voltaje.
     [one] Un vecino también recibía de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
    *[other] { $neighbors } vecinos también recibían de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
 } { $tied ->
     [one] Dos fuentes en una línea luchan entre sí, y cualquiera de las dos puede alimentarla.
-   *[other] Al motor se le pidieron { $asked }, y está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
+   *[other] Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
 finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
 finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa. Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
-finding-no-transfer-equipment-what = { $interlock ->
-    [0] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
-    [one] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
-   *[other] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico desarmado.
+finding-no-transfer-equipment-what = { $plugs ->
+    [one] Durante { $lasted }, un cable con dos clavijas alimentó el cableado de la casa. Solo unas palancas lo separaban de la calle.
+   *[other] { $interlock ->
+        [0] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
+        [one] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
+       *[other] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico desarmado.
+    }
 }
-finding-no-transfer-equipment-why = { $main-open ->
-    [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
-   *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. Entonces, a lo más otra palanca separaba { $volts } de la calle.
+finding-no-transfer-equipment-why = { $plugs ->
+    [one] Un cable así mata de dos maneras. Si lo saca de la pared, sus patas desnudas quedan a { $volts } en su mano. { $main-open ->
+        [one] Y un movimiento en falso en el principal le da voltaje a la línea.
+       *[other] Y el principal estuvo encendido por lo menos una parte de ese tiempo.
+    }
+   *[other] { $main-open ->
+        [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
+       *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. Entonces, a lo más otra palanca separaba { $volts } de la calle.
+    }
 }
 finding-no-transfer-equipment-now = Detenga el motor y déjelo detenido. Si la red ya volvió, no toque nada, aleje a la gente y llame a un electricista. Si no ha vuelto, apague el interruptor de salida del generador. Luego apague el interruptor del tablero por donde entra, y también el principal si puede llegar a él sin peligro. Desenchufe primero el extremo de la casa y después el del generador.
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
@@ -140,15 +149,18 @@ finding-not-locked-out-what = { $done ->
     [one] La cubierta estuvo abierta { $lasted } en un generador sin asegurar. Se dio un paso de tres.
    *[other] La cubierta estuvo abierta { $lasted } en un generador sin asegurar. Se dieron dos pasos de tres.
 }
-finding-not-locked-out-why = Un generador fijo arranca solo cuando falta la red. No avisa. Entonces se juntan manos, correas y cables con voltaje.
+finding-not-locked-out-why = Un generador fijo arranca solo, cuando falta la red y para su marcha semanal. No avisa. Entonces se juntan manos, correas y cables con voltaje.
 finding-not-locked-out-now = Saque las manos y cierre la cubierta.
-finding-not-locked-out-instead = Apague el controlador. Abra el interruptor del generador. Desconecte la batería de arranque. Después abra la cubierta.
-source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
+finding-not-locked-out-instead = Apague el controlador. Abra el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta.
+source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería y el enfriamiento: práctica común.
 
 finding-caught-by-engine-what = El motor arrancó solo mientras había manos dentro.
-finding-caught-by-engine-why = El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
+finding-caught-by-engine-why = { $utility ->
+    [one] El controlador empezó su marcha semanal, como está puesto. No puede ver manos.
+   *[other] El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
+}
 finding-caught-by-engine-now = Llame al número de emergencias.
-finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta: controlador apagado, interruptor abierto, batería desconectada.
+finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta. Controlador apagado, interruptor abierto con su candado y su etiqueta, batería desconectada.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
 finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes a { $volts }, alimentados por esta fuente: { $side }.
@@ -227,15 +239,15 @@ source-blind-return = Práctica común.
 
 finding-sun-on-generator-what = El inversor solar confundió su generador con la red y se unió a él. El techo puede dar { $sun }.
 finding-sun-on-generator-why = El inversor no distingue un generador estable de la red. Empuja lo que da el sol a los mismos cables. Cuando el sol da más de lo que la casa toma, el resto entra al generador.
-finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mientras el generador alimente el tablero.
+finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mientras el generador alimente el tablero. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
 finding-sun-on-generator-instead = Apague el interruptor solar antes de que un generador de { $rated } alimente el mismo tablero. Enciéndalo de nuevo cuando la red alimente la casa.
-source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos (verificado en una copia). Mantenerlo lejos de un generador es práctica común.
+source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos (verificado en una copia). Mantenerlo lejos de un generador, y los cables del techo con voltaje de día: práctica común.
 
 finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.
 finding-pushed-back-why = Un generador no puede recibir potencia. Un motor se acelera. La electrónica de un equipo inversor se apaga, a menudo para siempre.
-finding-pushed-back-now = Apague el interruptor solar. Detenga el motor y haga revisar el generador.
+finding-pushed-back-now = Apague el interruptor solar. Detenga el motor y haga revisar el generador. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
 finding-pushed-back-instead = Mantenga separados sol y generador: solo uno alimenta el tablero a la vez.
-source-pushed-back = Práctica común; no se publica lo que soporta un generador doméstico.
+source-pushed-back = Práctica común, también sobre los cables del techo de día; no se publica lo que soporta un generador doméstico.
 
 finding-battery-overloaded-what = A la batería se le pidieron { $watts } y está hecha para { $rated }. Se apagó.
 finding-battery-overloaded-why = Una batería da más de su capacidad solo unos segundos. Después se apaga de golpe todo lo que protege.
@@ -337,8 +349,11 @@ finding-ground-carries-instead = Pida a un electricista una sola unión: un neut
 source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
 
 finding-damaged-what = Demasiado voltaje lo quemó: { $appliance }. Recibió { $volts } durante { $stood }.
-finding-damaged-why = Su electrónica aguanta { $most } sin límite. Con { $volts }, la curva publicada permite { $allowed }. Sin neutro, el lado con poca carga recibe lo que le toca al otro.
-finding-damaged-now = Apague el interruptor principal. Llame a la compañía. No toque la parte quemada mientras esté enchufada.
+finding-damaged-why = Su electrónica aguanta { $most } sin límite. Con { $volts }, la curva publicada permite { $allowed }. { $neutral ->
+    [one] El neutro que viene a la casa está roto. Por eso el lado con poca carga recibe lo que le toca al otro.
+   *[other] El lado con poca carga recibió lo que le toca al otro.
+}
+finding-damaged-now = Apague el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía. Deje en paz la parte quemada mientras esté enchufada.
 finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
@@ -448,7 +463,10 @@ source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables si
 finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
 finding-goal-late-why = Con eso cuentan las personas de esta casa.
 finding-goal-late-now = Siga, con seguridad.
-finding-goal-late-instead = Prepárese antes de la tormenta: cables, combustible y una tarjeta con los pasos junto al tablero.
+finding-goal-late-instead = { $standby ->
+    [one] Haga revisar el generador fijo y deje su controlador en automático. Mírelo después de cada marcha semanal.
+   *[other] Prepárese antes de la tormenta: cables, combustible y una tarjeta con los pasos junto al tablero.
+}
 source-goal-late = La meta de este simulacro.
 
 finding-lost-what = Demasiado tiempo sin electricidad: { $appliance }.
@@ -510,11 +528,21 @@ finding-unanswered-why = Lo que nadie averiguó, nadie se lo puede decir al sigu
 finding-unanswered-now = Abra las respuestas y diga lo que encontró.
 finding-unanswered-instead = Mire y mida hasta que pueda decirlo.
 source-unanswered = Práctica común.
-finding-wrong-volts-what = Un lado de la casa estuvo a { $volts } durante { $lasted }.
-finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 V. Con esta tensión se queman, y lo que se quema puede causar un incendio.
-finding-wrong-volts-now = Apague el principal. Llame a la compañía eléctrica.
+finding-wrong-volts-what = { $neutral ->
+    [one] Se rompió el neutro que viene a la casa. Durante { $lasted } un lado tuvo demasiado, { $volts } a lo más.
+   *[other] Un lado de la casa tuvo demasiado durante { $lasted }, { $volts } a lo más.
+}
+finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 V. Con este voltaje se queman, y lo que se quema puede causar un incendio.{ $neutral ->
+    [one] {" "}Lo que volvía por el neutro va ahora por cables de tierra y tubos. Pueden tener voltaje.
+   *[other] {""}
+}{ $stalled ->
+    [0] {""}
+    [one] {" "}En el lado bajo un motor zumba y no gira. Con poca corriente se calienta despacio: su propio protector se abriría después de { $opens }.
+   *[other] {" "}En el lado bajo { $stalled } motores zumban y no giran. Con poca corriente se calientan despacio: el primer protector se abriría después de { $opens }.
+}
+finding-wrong-volts-now = Apague el principal. No toque tubos ni carcasas de metal. Llame a la compañía eléctrica.
 finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague el principal antes de un minuto. Luego llame a la compañía y déjelo apagado hasta que reparen los cables.
-source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar es práctica común.
+source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
 finding-gas-next-door-why = El motor funcionó a { $feet } de una abertura de ellos. El gas va adonde lo lleva el aire, y una pared en común no lo detiene en la ventana.

@@ -25,7 +25,7 @@ predict-too-shy = Sabe más de lo que cree.
 predict-fits = Sabe bien lo que sabe.
 
 stage-ratio = La línea tiene { $ratio } veces el voltaje del lado de la casa.
-stage-halves = Entre los dos vivos hay { $across }. Con el neutro suelto, las cargas se los reparten: { $high } de un lado, { $rest } del otro.
+stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre los vivos: { $high } de un lado, { $rest } del otro.
 stage-reading = El probador marca { $volts } aquí: { $name }. Lo alimenta: { $fed }.
 stage-load = Aquí van { $amps } a { $volts }, es decir { $watts }: { $name }.
 stage-asked = En total se le piden { $asked } al generador. Está hecho para { $rated }.
