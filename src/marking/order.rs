@@ -31,8 +31,14 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             found.extend(of_move(site, trace, index + 1, before, after, *control));
         }
     }
-    let settled = |m: &Moment| !early_load(site, m);
-    for episode in episodes(trace, |m| !settled(m)) {
+    let since_the_start = |first: usize| {
+        let before = first.checked_sub(1).and_then(|i| trace.moments.get(i));
+        before.is_some_and(started_into)
+    };
+    for episode in episodes(trace, |m| early_load(site, m)) {
+        if since_the_start(episode.first) {
+            continue;
+        }
         let watts = episode
             .moments(trace)
             .iter()
@@ -68,7 +74,25 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     found
 }
 
-/// Load on an engine that has not settled, other than one it was started into.
+/// Load on an engine in the instant of its start.
+fn started_into(moment: &Moment) -> bool {
+    let ran = moment.conditions.engine.ran_for(moment.at);
+    ran == Some(DrillTime::ZERO) && moment.readings.generator.watts > LOADED_W
+}
+
+/// An engine that is started into a load, with all that begins to draw at once.
+fn start_under_load(trace: &Trace, index: usize, after: &Moment) -> Option<Finding> {
+    let same = trace.moments.iter().skip(index);
+    let same = same.take_while(|m| m.at == after.at);
+    let watts = same.filter(|m| started_into(m));
+    let watts = watts.map(|m| m.readings.generator.watts).reduce(f64::max)?;
+    Some(
+        Finding::breach(Rule::StartUnderLoad, after.at, index)
+            .with("watts", Arg::Quantity(watts, Unit::Watts)),
+    )
+}
+
+/// Load on an engine that has not settled.
 fn early_load(site: &Site, moment: &Moment) -> bool {
     let Some(ran) = moment.conditions.engine.ran_for(moment.at) else {
         return false;
@@ -105,12 +129,7 @@ fn of_move(
     found.extend(all_at_once(trace, index, after, moved));
     let now = site.position_name(&after.positions, control);
     match (moved.kind, now) {
-        (Kind::Engine, "running") if after.readings.generator.watts > LOADED_W => {
-            found.push(Finding::breach(Rule::StartUnderLoad, after.at, index).with(
-                "watts",
-                Arg::Quantity(after.readings.generator.watts, Unit::Watts),
-            ));
-        }
+        (Kind::Engine, "running") => found.extend(start_under_load(trace, index, after)),
         (Kind::Engine, "stopped") => found.extend(no_cool_down(site, index, before, after)),
         (Kind::Main, "on") => found.extend(blind_return(trace, index, after)),
         _ => {}
