@@ -1,6 +1,6 @@
 //! What a learner has shown unaided, from a folder of saved runs, and what to practice when.
 //!
-//! The `--json` document has `version`, `today`, `runs` (how many count), `left_out` (file names) and `objectives`, each with `title`, `passes`, `fails`, `last`, `recall` (0 to 1), `half_life_days`, `due`, `is_due`, `for_season` and `drill`; what isn't known is null.
+//! The `--json` document has `version`, `today`, `runs` (how many count), `left_out` (file names), `seals` (of runs that are not as they were saved: `file`, and `seal`, which is `broken` or `missing`) and `objectives`, each with `title`, `passes`, `fails`, `last`, `recall` (0 to 1), `half_life_days`, `due`, `is_due`, `for_season` and `drill`; what isn't known is null.
 
 use std::fs;
 use std::path::Path;
@@ -8,7 +8,7 @@ use std::path::Path;
 use serde_json::Value;
 use serde_json::json;
 
-use crate::file::{Diagnostic, Library, learners_in, read_day};
+use crate::file::{Diagnostic, Library, Seal, learners_in, read_day};
 use crate::session::{MasteryRead, Shown};
 use crate::units::Day;
 use crate::words::{Arg, Message, Unit, Words};
@@ -23,6 +23,8 @@ struct Gathered {
     shown: Shown,
     /// Files of runs that don't count.
     left_out: Vec<String>,
+    /// Files of runs, whether they count or not, whose seal isn't whole.
+    unsealed: Vec<(String, Seal)>,
     faults: Vec<Diagnostic>,
 }
 
@@ -68,6 +70,10 @@ fn gathered(ask: &Mastery, library: &Library, language: &str) -> Result<Gathered
             continue;
         }
         let file = path.display().to_string();
+        let seal = Seal::of(&text);
+        if seal != Seal::Whole {
+            all.unsealed.push((file.clone(), seal));
+        }
         match reports::replayed(&path, &file, library, language) {
             Ok(played) if all.shown.add(&played) => {}
             Ok(_) => all.left_out.push(file),
@@ -135,6 +141,19 @@ fn told(
     if left_out > 0 {
         lines.push(words.say(&Message::new("mastery-left-out").with("runs", count(left_out))));
     }
+    for (seal, id) in [
+        (Seal::Broken, "roster-seal-broken"),
+        (Seal::Missing, "roster-seal-missing"),
+    ] {
+        let files = gathered.unsealed.iter().filter(|(_, own)| *own == seal);
+        let files: Vec<&str> = files.map(|(file, _)| file.as_str()).collect();
+        if !files.is_empty() {
+            let message = Message::new("mastery-seal")
+                .said("seal", Message::new(id))
+                .with("files", Arg::Verbatim(files.join(", ")));
+            lines.push(words.say(&message));
+        }
+    }
     for objective in read {
         lines.push(format!("{}:", objective.title));
         let parts = [
@@ -183,9 +202,11 @@ fn drill(objective: &MasteryRead) -> Option<Message> {
 
 fn document(read: &[MasteryRead], today: Day, gathered: &Gathered) -> Value {
     let objectives: Vec<Value> = read.iter().map(as_json).collect();
+    let seal = |(file, seal): &(String, Seal)| json!({"file": file, "seal": seal.name()});
+    let seals: Vec<Value> = gathered.unsealed.iter().map(seal).collect();
     json!({
         "version": JSON_VERSION, "today": today.to_string(), "runs": gathered.shown.runs,
-        "left_out": gathered.left_out, "objectives": objectives,
+        "left_out": gathered.left_out, "seals": seals, "objectives": objectives,
     })
 }
 

@@ -219,6 +219,38 @@ fn a_test_that_is_typed_keeps_the_day_that_is_given_and_counts() {
 }
 
 #[test]
+fn a_run_that_is_not_as_it_was_saved_is_told_and_counts_as_it_stands() {
+    let folder = tempfile::tempdir().unwrap();
+    let play = ["play", "there-and-back", "--assessed", "--on", "2026-03-01"];
+    let arguments = [&play[..], &["--save", "ana.run"]].concat();
+    assert_eq!(
+        drill_in(folder.path(), "finish\n", &arguments).status,
+        Some(1)
+    );
+    let mastery = ["mastery", ".", "--learner", "ana"];
+    let whole = drill_in(folder.path(), "", &mastery).out;
+    assert!(!whole.contains("Seal:"), "{whole}");
+    let saved = fs::read_to_string(folder.path().join("ana.run")).unwrap();
+    let later = saved.replace("day 2026-03-01", "day 2026-04-01");
+    fs::write(folder.path().join("ana-2.run"), later).unwrap();
+    let seal = saved.lines().find(|l| l.starts_with("seal ")).unwrap();
+    let bare = saved.replace(&format!("{seal}\n"), "");
+    fs::write(folder.path().join("ana-3.run"), bare).unwrap();
+    let told = drill_in(folder.path(), "", &mastery).out;
+    for line in [
+        "Seal: changed after it was saved. It is taken as it stands: ./ana-2.run",
+        "Seal: not sealed. It is taken as it stands: ./ana-3.run",
+    ] {
+        assert!(told.lines().any(|l| l == line), "{told}");
+    }
+    let json = [&mastery[..], &["--json"]].concat();
+    let document: Value = serde_json::from_str(&drill_in(folder.path(), "", &json).out).unwrap();
+    assert_eq!(document["runs"], 3);
+    assert_eq!(document["seals"][0]["seal"], "broken");
+    assert_eq!(document["seals"][1]["file"], "./ana-3.run");
+}
+
+#[test]
 fn runs_are_a_learners_by_the_name_they_keep_and_only_those_done_alone_count() {
     let passed = tested("slide-branches-first", "2026-03-01");
     let signed = |lines: &str| passed.replace("\nday ", &format!("\n{lines}\nday "));

@@ -325,6 +325,7 @@ mastery-left-out = { $runs ->
     [one] One run does not count. Only tests done alone on a known day count, without going back.
    *[other] { $runs } runs do not count. Only tests done alone on a known day count, without going back.
 }
+mastery-seal = Seal: { $seal }. It is taken as it stands: { $files }
 mastery-never = Not tried unaided yet.
 mastery-tries = Shown { $passes }, missed { $fails }, last on { $last }. Recall now: { $recall }.
 mastery-due = The next refresher is due on { $day }.

@@ -308,6 +308,7 @@ mastery-left-out = { $runs ->
     [one] Una ejecución no cuenta. Solo cuentan las pruebas hechas a solas en un día conocido, sin volver atrás.
    *[other] { $runs } ejecuciones no cuentan. Solo cuentan las pruebas hechas a solas en un día conocido, sin volver atrás.
 }
+mastery-seal = Sello: { $seal }. Se toma como está: { $files }
 mastery-never = Todavía no se intentó sin ayuda.
 mastery-tries = Mostrado { $passes }, fallado { $fails }, la última vez el { $last }. Recuerdo ahora: { $recall }.
 mastery-due = El próximo repaso toca el { $day }.
