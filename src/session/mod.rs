@@ -51,7 +51,7 @@ use crate::units::DrillTime;
 use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
 pub use crate::drill::{Seated, Signed, parse_clock};
-pub use crate::file::{Watched, read_day};
+pub use crate::file::{Settings, Watched, read_day};
 pub use command::{Command, Notice, Practice};
 pub use compare::compare;
 pub use mastery::{MasteryRead, Shown};

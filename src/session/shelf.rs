@@ -3,8 +3,9 @@
 use std::sync::Arc;
 
 use crate::scenario::Scenario;
-use crate::scenario::course::{Direction, TRACKS, Track};
+use crate::scenario::course::{Direction, Level, TRACKS, Track};
 use crate::scenario::lesson::{Lesson, Sitting, Step};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::Session;
@@ -77,9 +78,18 @@ impl Session {
     }
 
     /// All drills, the easiest first, and among them those that practice the same way together.
+    /// First looks come by their length, so that the shelf begins with the shortest.
     fn cards(&self) -> Vec<DrillCard> {
         let mut scenarios: Vec<_> = self.library.scenarios.iter().collect();
-        scenarios.sort_by_key(|s| (s.course.level, s.course.way));
+        scenarios.sort_by_key(|s| {
+            let first_look = s.course.level == Level::FirstLook;
+            let length = if first_look {
+                s.ends_at
+            } else {
+                DrillTime::ZERO
+            };
+            (s.course.level, length, s.course.way, s.ends_at)
+        });
         scenarios.into_iter().map(|s| self.card(s)).collect()
     }
 

@@ -34,11 +34,12 @@ use std::io;
 use std::io::BufRead;
 use std::io::IsTerminal as _;
 use std::io::Write;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use clap::Parser as _;
+use etcetera::BaseStrategy as _;
 
-use crate::file::{Diagnostic, Library, LocalFacts, Source};
+use crate::file::{Diagnostic, Library, LocalFacts, Settings, Source};
 use crate::session::Session;
 use crate::words;
 use crate::words::{Arg, Message, Words};
@@ -67,6 +68,8 @@ pub struct Surroundings {
     pub display: bool,
     /// Whether lines are typed by a person at a terminal.
     pub typed: bool,
+    /// Where it is kept how a person last had the window.
+    pub settings: Option<PathBuf>,
 }
 
 impl Surroundings {
@@ -78,6 +81,9 @@ impl Surroundings {
             languages: sys_locale::get_locales().collect(),
             display: !needs_a_server || named("DISPLAY") || named("WAYLAND_DISPLAY"),
             typed: io::stdin().is_terminal(),
+            settings: etcetera::choose_base_strategy()
+                .map(|base| base.config_dir().join("outage-drill/window.ron"))
+                .ok(),
         }
     }
 }
@@ -86,8 +92,9 @@ impl Surroundings {
 /// What goes wrong comes back as a message.
 #[derive(Debug, Clone, Copy)]
 pub struct Window {
-    /// Opens it and stays until it is closed; scenarios from a folder are read again as they change.
-    pub open: fn(Session, Option<&Path>) -> Result<(), Message>,
+    /// Opens it as a person last had it and stays until it is closed.
+    /// Scenarios from the first folder are read again as they change; the other path is where settings are kept.
+    pub open: fn(Session, Option<&Path>, Settings, Option<&Path>) -> Result<(), Message>,
     /// Draws the screens of these names into a folder.
     pub draw: fn(&Session, &[String], &Path) -> Result<(), Message>,
 }
@@ -148,8 +155,14 @@ pub fn run(
             no_window(&Message::new("window-no-display"), &mut output)
         }
         (None, Some(window)) => {
+            let (settings, kept) = settings(surroundings, &mut output);
+            if arguments.language.is_none()
+                && let Some(language) = settings.language.as_deref().and_then(words::find)
+            {
+                output.words = Words::new(language.tag).with(&library.words);
+            }
             let session = Session::new(library, output.words.tag()).asking();
-            let opened = (window.open)(session, arguments.scenarios.as_deref());
+            let opened = (window.open)(session, arguments.scenarios.as_deref(), settings, kept);
             opened.map_or_else(|why| no_window(&why, &mut output), |()| DONE)
         }
         (Some(Ask::Picture { screens, out }), Some(window)) => {
@@ -170,6 +183,25 @@ pub fn run(
             streams.input,
             &mut output,
         ),
+    }
+}
+
+/// How a person last had the window, and where to keep it.
+/// What can't be read is told and left as it is.
+fn settings<'a>(
+    surroundings: &'a Surroundings,
+    output: &mut Output<'_>,
+) -> (Settings, Option<&'a Path>) {
+    let Some(path) = surroundings.settings.as_deref() else {
+        return (Settings::default(), None);
+    };
+    match Settings::read(path) {
+        Ok(settings) => (settings, Some(path)),
+        Err(faults) => {
+            faults::print(&faults, output);
+            output.say_error(&Message::new("window-settings-left"));
+            (Settings::default(), None)
+        }
     }
 }
 

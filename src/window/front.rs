@@ -2,18 +2,26 @@
 
 use std::path::Path;
 
-use crate::session::Session;
+use crate::session::{Session, Settings};
 use crate::words::Message;
 
 use super::{Options, pictures, run};
 
-/// Opens the window and stays until it is closed; scenarios from a folder are read again as they change.
+/// Opens the window as a person last had it and stays until it is closed.
+/// Scenarios from a folder are read again as they change; `kept` is where settings are kept.
 ///
 /// # Errors
 /// Why it could not open, or that it stopped, as a message.
-pub fn open(session: Session, folder: Option<&Path>) -> Result<(), Message> {
+pub fn open(
+    session: Session,
+    folder: Option<&Path>,
+    settings: Settings,
+    kept: Option<&Path>,
+) -> Result<(), Message> {
     let options = Options {
         folder: folder.map(Path::to_owned),
+        settings,
+        kept: kept.map(Path::to_owned),
         ..Options::default()
     };
     run(session, options).map_err(|why| why.message())

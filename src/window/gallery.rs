@@ -3,10 +3,13 @@
 //! The scripts are in `gallery.txt`, which says how they are written.
 //! It does not cover every state of a screen: the pictures are chosen so that a change of look shows in one of them.
 
+use bevy::math::Vec2;
+
 use crate::session::{Command, Practice, Rewind};
 
 use super::link::{Face, Wish};
 use super::picture::Picture;
+use super::scene::sight::{See, Sight};
 
 const SCRIPTS: &str = include_str!("gallery.txt");
 
@@ -63,6 +66,16 @@ fn parts() -> Vec<Part> {
     parts
 }
 
+/// A part of the street that can be named: its left, its middle or its right end, near.
+fn near(place: &str) -> See {
+    let at = match place {
+        "line" => Vec2::new(200.0, 300.0),
+        "house" => Vec2::new(620.0, 480.0),
+        _ => Vec2::new(980.0, 500.0),
+    };
+    See::Nearer(Sight::default().nearer(2.4, at))
+}
+
 /// What a step wishes for.
 pub(super) fn wish(line: &str) -> Wish {
     let (verb, rest) = line.split_once(' ').unwrap_or((line, ""));
@@ -89,6 +102,7 @@ pub(super) fn wish(line: &str) -> Wish {
         ("larger", "") => Wish::Size(true),
         ("there", "") => Wish::Face(Face::There),
         ("bars", "") => Wish::Face(Face::Bars),
+        ("see", place) => Wish::See(near(place)),
         ("cover", "") => Wish::Do(Command::Cover(true)),
         ("shine", id) => Wish::Shine(id.to_owned()),
         ("teach", name) => Wish::Teach(name.to_owned()),

@@ -1,6 +1,6 @@
 //! Keys that work everywhere, beside Tab, arrows, Enter and Space, which walk and press what has the focus.
 //!
-//! Function keys and digits only, so that no letter of any keyboard or screen reader is taken.
+//! No letter of any keyboard or screen reader is taken, and while something is typed only function keys are.
 //! It does not cover remapping.
 
 use bevy::prelude::*;
@@ -10,6 +10,9 @@ use crate::units::DrillTime;
 
 use super::WindowSystems;
 use super::link::{Desk, Sheet, Views, Wish};
+use super::scene::Drawn;
+use super::scene::frame::Frame;
+use super::scene::sight::See;
 
 /// Keys with the message id of what they do, in the order in which they are listed for the learner.
 pub(super) const KEYS: [(KeyCode, &str, &str); 14] = [
@@ -45,22 +48,50 @@ const DIGITS: [KeyCode; 9] = [
 pub(super) const SHORT: DrillTime = DrillTime::from_secs(10);
 pub(super) const MINUTE: DrillTime = DrillTime::from_secs(60);
 
+/// Keys of what is seen of the street, in the order in which they are listed.
+pub(super) const SIGHT_KEYS: [(&str, &str); 5] = [
+    ("+", "window-key-nearer"),
+    ("−", "window-key-farther"),
+    ("Shift", "window-key-move"),
+    ("Home", "window-key-whole"),
+    ("Backspace", "window-key-before"),
+];
+
+/// Whether letters and digits go into a field of text.
+#[derive(Resource, Debug, Default)]
+pub(super) struct Typing(pub(super) bool);
+
 pub(super) fn plugin(app: &mut App) {
+    app.init_resource::<Typing>();
     app.add_systems(Update, read_keys.in_set(WindowSystems::ReadInput));
 }
 
 fn read_keys(
     keys: Res<'_, ButtonInput<KeyCode>>,
-    views: Res<'_, Views>,
-    desk: Res<'_, Desk>,
+    (views, desk, drawn): (Res<'_, Views>, Res<'_, Desk>, Res<'_, Drawn>),
+    typing: Res<'_, Typing>,
     mut wishes: MessageWriter<'_, Wish>,
+    mut exits: MessageWriter<'_, AppExit>,
 ) {
-    let command = keys.any_pressed([KeyCode::ControlLeft, KeyCode::ControlRight]);
+    // What was let go within the frame counts as held with the key that came before.
+    let held = |pair: [KeyCode; 2]| {
+        keys.any_pressed(pair) || keys.any_just_pressed(pair) || keys.any_just_released(pair)
+    };
+    let command = held([KeyCode::ControlLeft, KeyCode::ControlRight]);
+    let shift = held([KeyCode::ShiftLeft, KeyCode::ShiftRight]);
     for key in keys.get_just_pressed() {
-        if command {
+        if command && *key == KeyCode::KeyQ {
+            exits.write(AppExit::Success);
+        } else if command {
             wishes.write_batch(size_of(*key));
-        } else if let Some(wish) = wish_of(*key, &views, &desk) {
-            wishes.write(wish);
+        } else if !typing.0 || works_while_typing(*key) {
+            let on_scene = views.street.is_some() && views.debrief.is_none();
+            let change = sight_of(*key, shift, &drawn.frame).filter(|_| on_scene);
+            wishes.write_batch(
+                change
+                    .map(Wish::See)
+                    .or_else(|| wish_of(*key, &views, &desk)),
+            );
         }
     }
 }
@@ -70,6 +101,34 @@ fn size_of(key: KeyCode) -> Option<Wish> {
     let larger = [KeyCode::Equal, KeyCode::NumpadAdd].contains(&key);
     let smaller = [KeyCode::Minus, KeyCode::NumpadSubtract].contains(&key);
     (larger || smaller).then_some(Wish::Size(larger))
+}
+
+/// Whether a key is none that a field of text needs.
+fn works_while_typing(key: KeyCode) -> bool {
+    KEYS.iter().any(|(known, ..)| *known == key)
+}
+
+/// What a key changes about what is seen of the street.
+fn sight_of(key: KeyCode, shift: bool, frame: &Frame) -> Option<See> {
+    let (nearer, farther) = (See::step(frame, true), See::step(frame, false));
+    let plain = [
+        (KeyCode::Equal, nearer),
+        (KeyCode::NumpadAdd, nearer),
+        (KeyCode::Minus, farther),
+        (KeyCode::NumpadSubtract, farther),
+        (KeyCode::Home, See::Whole),
+        (KeyCode::Backspace, See::Before),
+    ];
+    let strides = [
+        (KeyCode::ArrowLeft, Vec2::NEG_X),
+        (KeyCode::ArrowRight, Vec2::X),
+        (KeyCode::ArrowUp, Vec2::NEG_Y),
+        (KeyCode::ArrowDown, Vec2::Y),
+    ];
+    let strides = strides.map(|(key, way)| (key, See::stride(frame, way)));
+    let shifted = strides.into_iter().filter(|_| shift);
+    let mut known = plain.into_iter().chain(shifted);
+    known.find(|(k, _)| *k == key).map(|(_, see)| see)
 }
 
 /// What a key wishes for as things stand.
@@ -135,6 +194,7 @@ fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
 mod tests {
     use super::*;
     use crate::session::view::{LanguageView, PlaceView, StreetView};
+    use crate::window::scene::frame::Look;
 
     fn views() -> Views {
         let place = |id: &str| PlaceView {
@@ -181,6 +241,25 @@ mod tests {
     #[test]
     fn no_key_moves_the_drill_before_the_cautions_are_read() {
         assert_eq!(wish_of(KeyCode::F3, &views(), &Desk::default()), None);
+    }
+
+    #[test]
+    fn keys_move_the_scene_and_leave_letters_to_what_is_typed() {
+        let frame = Frame::new(Vec2::new(1280.0, 720.0), Look::default());
+        let nearer = frame.sight().nearer(1.4, frame.seen().center());
+        let change = sight_of(KeyCode::NumpadAdd, false, &frame);
+        assert_eq!(change, Some(See::Nearer(nearer)));
+        assert_eq!(sight_of(KeyCode::ArrowLeft, false, &frame), None);
+        assert!(sight_of(KeyCode::ArrowLeft, true, &frame).is_some());
+        for key in [
+            KeyCode::Digit1,
+            KeyCode::Minus,
+            KeyCode::Backspace,
+            KeyCode::Home,
+        ] {
+            assert!(!works_while_typing(key), "{key:?}");
+        }
+        assert!(works_while_typing(KeyCode::F12));
     }
 
     #[test]

@@ -14,6 +14,7 @@ use crate::session::{Command, Notice, Seated, Session, Signed};
 
 use super::WindowSystems;
 use super::scene::frame::Look;
+use super::scene::sight::{Outlook, See};
 use super::teach::{Teaching, Wall};
 
 /// The open session.
@@ -21,7 +22,7 @@ use super::teach::{Teaching, Wall};
 pub(super) struct Open(pub(super) Session);
 
 /// A wish of the learner: for the session, or for the desk on which its views lie.
-#[derive(Message, Debug, Clone, PartialEq, Eq)]
+#[derive(Message, Debug, Clone, PartialEq)]
 pub enum Wish {
     /// For the session.
     Do(Command),
@@ -51,6 +52,8 @@ pub enum Wish {
     Size(bool),
     /// What a narrow window shows.
     Face(Face),
+    /// See another part of the street.
+    See(See),
     /// Teach a lesson of the shelf.
     Teach(String),
     /// Turn to a page of the lesson.
@@ -209,12 +212,16 @@ pub(super) struct Desk {
     pub(super) face: Face,
     /// The size of texts, by its place among all sizes.
     pub(super) size: Size,
+    /// What part of the street is seen.
+    pub(super) outlook: Outlook,
     /// The lesson that is being taught.
     pub(super) teaching: Option<Teaching>,
     /// How the wall shows a drill.
     pub(super) wall: Wall,
     /// Whether motion is switched off.
     pub(super) still: bool,
+    /// Whether a language was chosen here.
+    pub(super) spoke: bool,
     /// Where the picture that was kept last lies, or why it does not.
     pub(super) kept: Option<String>,
     /// What the session answered last.
@@ -253,7 +260,6 @@ impl Default for Size {
 
 impl Size {
     /// The size of this many percent, the usual one if there is none.
-    #[cfg(test)]
     pub(super) fn of(percent: u16) -> Self {
         let at = SIZES.iter().position(|size| *size == percent);
         at.map_or_else(Self::default, Self)
@@ -309,8 +315,10 @@ impl Desk {
                 self.chosen = Some(drill.clone());
                 self.arrivals += 1;
             }
+            Wish::See(change) => self.outlook.see(*change),
             Wish::Stage(stage) => {
                 self.stage = *stage;
+                self.outlook.follow();
                 self.arrivals += 1;
             }
             Wish::Words => self.turn(Sheet::Words),
@@ -439,6 +447,7 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.sheet = None;
             desk.notice = None;
             desk.face = Face::Here;
+            desk.outlook.follow();
             desk.wall.held = false;
             desk.wall.light = None;
             if let Some(teaching) = &mut desk.teaching {
@@ -451,16 +460,17 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.arrivals += 1;
         }
         Command::Onward | Command::Back => desk.arrivals += 1,
+        Command::Speak(_) => desk.spoke = true,
         Command::Do(_)
         | Command::Wait(_)
         | Command::WaitForEvent
         | Command::Hint
         | Command::Cover(_)
-        | Command::Speak(_)
         | Command::Reflect(_) => {}
     }
     if !held && holds(session) {
         desk.stage = 0;
+        desk.outlook.follow();
         desk.face = Face::Here;
         desk.arrivals += 1;
     }

@@ -19,6 +19,7 @@ mod picture;
 mod probe;
 mod scene;
 mod screens;
+mod settings;
 mod teach;
 pub mod theme;
 
@@ -33,7 +34,7 @@ use bevy::window::{ExitCondition, PresentMode, WindowResolution};
 use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::EguiPlugin;
 
-use crate::session::Session;
+use crate::session::{Session, Settings};
 
 pub use error::WindowError;
 pub use front::{draw, open};
@@ -47,10 +48,10 @@ use probe::probe;
 pub struct Options {
     /// Whether the environment names a display.
     pub display: bool,
-    /// Width and height in logical pixels.
-    pub size: (u32, u32),
-    /// Whether things stand still from the start.
-    pub still: bool,
+    /// How a person last had it.
+    pub settings: Settings,
+    /// Where that is kept; none keeps nothing.
+    pub kept: Option<PathBuf>,
     /// A folder of scenarios that is being written in.
     pub folder: Option<PathBuf>,
 }
@@ -59,8 +60,8 @@ impl Default for Options {
     fn default() -> Self {
         Self {
             display: true,
-            size: (1280, 720),
-            still: false,
+            settings: Settings::default(),
+            kept: None,
             folder: None,
         }
     }
@@ -88,7 +89,7 @@ pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
         return Err(WindowError::NoDisplay);
     }
     let backends = probe()?;
-    let (width, height) = options.size;
+    let (width, height) = options.settings.size;
     let window = Window {
         title: session.say("window-title"),
         name: Some("outage-drill".to_owned()),
@@ -103,7 +104,8 @@ pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
         focused_mode: UpdateMode::reactive_low_power(rest),
         unfocused_mode: UpdateMode::reactive_low_power(rest),
     });
-    build(&mut app, session, options.still);
+    build(&mut app, session);
+    settings::plugin(&mut app, options.settings, options.kept);
     if let Some(folder) = &options.folder {
         authoring::watch(&mut app, folder);
     }
@@ -137,7 +139,7 @@ pub fn pictures(session: &Session, screens: &[String], out: &Path) -> Result<(),
     };
     // The window asks for predictions, so its pictures do.
     let session = session.clone().asking();
-    picture::draw(&session, &wanted, Options::default().size, out)
+    picture::draw(&session, &wanted, Settings::default().size, out)
 }
 
 /// What stands for every screen.
@@ -182,7 +184,7 @@ fn engine(window: Option<Window>, backends: Backends) -> PluginGroupBuilder {
 const LOG: &str = "wgpu=error,naga=error,bevy_render=error,bevy_winit=error,bevy_egui=error";
 
 /// Adds everything of ours to an engine.
-fn build(app: &mut App, session: Session, still: bool) {
+fn build(app: &mut App, session: Session) {
     app.add_plugins(EguiPlugin::default());
     app.insert_resource(ClearColor(theme::INK.bevy()));
     app.insert_resource(link::Open(session));
@@ -204,5 +206,4 @@ fn build(app: &mut App, session: Session, still: bool) {
         access::plugin,
         keep::plugin,
     ));
-    app.world_mut().resource_mut::<link::Desk>().still = still;
 }

@@ -26,7 +26,7 @@ use super::probe::probe;
 use super::{build, engine, scene};
 
 /// One picture to draw.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Picture {
     /// File name without its ending.
     pub(super) name: String,
@@ -76,7 +76,7 @@ impl Studio {
             .disable::<WinitPlugin>()
             .disable::<PipelinedRenderingPlugin>();
         app.add_plugins(plugins);
-        build(&mut app, session, true);
+        build(&mut app, session);
         app.finish();
         app.cleanup();
         let extent = Extent3d {

@@ -3,7 +3,7 @@
 #
 # usage: tests/window/drive.sh [PROGRAM]     needs a display (or xvfb-run), xdotool and ImageMagick's import
 #
-# From the cautions to the debrief by keys alone, then back to the shelf by the pointer alone.
+# From the cautions to the debrief by keys alone, then back to the shelf by the pointer alone; then it is closed, and opened again as it was left.
 # After each step the picture must have changed, and the program must still be there.
 # It prints the time to the first usable frame, the processor time at rest and the memory.
 # Whole drills are played, and marked, in rehearsal.rs; this shows that the real window takes keys and pointer.
@@ -14,17 +14,22 @@ rest_s=${REST_S:-10}
 folder=$(mktemp -d)
 trap 'kill "$pid" 2>/dev/null || true; rm -rf "$folder"' EXIT
 
-started=$(date +%s%N)
-"$program" 2>"$folder/errors" &
-pid=$!
+# What is kept of the window is kept here, not where the machine's own settings are.
+export XDG_CONFIG_HOME="$folder"
 
-window=
-for _ in $(seq 200); do
-  window=$(xdotool search --onlyvisible --pid "$pid" 2>/dev/null | tail -n 1) && [ -n "$window" ] && break
-  kill -0 "$pid" || { cat "$folder/errors"; echo "the program ended before its window opened"; exit 1; }
-  sleep 0.05
-done
-[ -n "$window" ] || { echo "no window within ten seconds"; exit 1; }
+open_window() {
+  "$program" 2>"$folder/errors" &
+  pid=$!
+  window=
+  for _ in $(seq 200); do
+    window=$(xdotool search --onlyvisible --pid "$pid" 2>/dev/null | tail -n 1) && [ -n "$window" ] && break
+    kill -0 "$pid" || { cat "$folder/errors"; echo "the program ended before its window opened"; exit 1; }
+    sleep 0.05
+  done
+  [ -n "$window" ] || { echo "no window within ten seconds"; exit 1; }
+}
+started=$(date +%s%N)
+open_window
 
 shot() { import -silent -window "$window" "rgb:$folder/$1"; }
 colors() { import -silent -window "$window" -format '%k' info:; }
@@ -54,7 +59,7 @@ expect_change() {
   echo "nothing changed at step $step: $1"
   exit 1
 }
-key() { xdotool key --clearmodifiers "$1"; expect_change "$2"; }
+key() { xdotool key "$1"; expect_change "$2"; }
 click() { xdotool mousemove --window "$window" "$1" "$2" click 1; expect_change "$3"; }
 
 # By keys alone.
@@ -66,6 +71,9 @@ key Return "the main breaker goes off"
 key Tab "the focus moves to the generator breaker"
 key F8 "another language"
 key F8 "and back"
+key plus "the street comes nearer"
+key shift+Right "it is moved"
+key Home "all of it again"
 key F6 "the scene in words"
 key Escape "the panel again"
 key Escape "the log again"
@@ -91,4 +99,24 @@ awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may
 shot before
 click 315 556 "back to the shelf by the pointer"
 click 107 455 "a drill opens by the pointer"
+
+# Closed and opened again: larger texts and the language stay.
+key ctrl+plus "larger texts"
+key F8 "another language"
+close_window() {
+  xdotool key ctrl+q
+  for _ in $(seq 100); do kill -0 "$pid" 2>/dev/null || return 0; sleep 0.05; done
+  echo "the window did not close"
+  exit 1
+}
+close_window
+grep -q 'text_percent: 125' "$folder/outage-drill/window.ron"
+grep -q 'language: Some("es")' "$folder/outage-drill/window.ron"
+open_window
+sleep 2
+xdotool windowfocus --sync "$window"
+sleep 0.3
+shot before
+key Return "the cautions are read in the language that was chosen"
+close_window
 echo "driven: $step steps"

@@ -1,9 +1,11 @@
-//! Whole drills through the screens, by pointer alone and by keys alone, without a window.
+//! Whole drills through the screens, by pointer alone, by keys alone and by touch alone, without a window.
 //!
 //! The screens run in a bare context of the toolkit with made-up input; what is wished goes to a real session.
 //! It is compiled into the tests of `src/window/screens`, because screens are nobody else's to call.
 //! It does not cover the engine's event loop: a script drives the real window.
 
+#[path = "../../tests/window/reaching.rs"]
+mod reaching;
 #[path = "../../tests/window/teaching.rs"]
 mod teaching;
 
@@ -43,6 +45,7 @@ fn shipped(language: &str) -> Session {
 enum Hand {
     Pointer,
     Keys,
+    Touch,
 }
 
 struct Rehearsal {
@@ -76,7 +79,7 @@ impl Rehearsal {
         let mut rehearsal = Self {
             ctx,
             views: Views::of(&session, &desk),
-            drawn: Drawn::of(None, SIZE, desk.look()),
+            drawn: Drawn::of(&Views::of(&session, &desk), &desk, SIZE),
             session,
             desk,
             seen: u32::MAX,
@@ -124,7 +127,7 @@ impl Rehearsal {
             self.desk.arrange(wish);
         }
         self.views = Views::of(&self.session, &self.desk);
-        self.drawn = Drawn::of(self.views.street.as_ref(), SIZE, self.desk.look());
+        self.drawn = Drawn::of(&self.views, &self.desk, SIZE);
         self.pass(Vec::new());
         self.pass(Vec::new());
     }
@@ -132,15 +135,15 @@ impl Rehearsal {
     /// Brings a wish about with one hand, and grants it.
     fn bring(&mut self, wish: &Wish, hand: Hand) {
         let found = match hand {
-            Hand::Pointer => self.by_pointer(wish),
+            Hand::Pointer | Hand::Touch => self.by_pointing(wish, hand),
             Hand::Keys => self.by_keys(wish),
         };
         assert!(found, "{hand:?} can't bring about {wish:?}");
         self.grant(wish);
     }
 
-    /// Clicks everything that can be clicked, scrolling the column down as needed, until the wish comes.
-    fn by_pointer(&mut self, wish: &Wish) -> bool {
+    /// Presses everything that can be pressed, scrolling the column down as needed, until the wish comes.
+    fn by_pointing(&mut self, wish: &Wish, hand: Hand) -> bool {
         // Down the column from where it stands, and then once more from its top.
         // Where a list is scrolled: below what stands above it.
         let low = if self.is_narrow() { 0.85 } else { 0.58 };
@@ -148,7 +151,11 @@ impl Rehearsal {
         let turns = if step < 260.0 { 48 } else { 12 };
         for turn in 0..turns * 2 {
             for at in self.targets() {
-                if self.click(at).contains(wish) {
+                let wishes = match hand {
+                    Hand::Touch => self.tap(at),
+                    Hand::Pointer | Hand::Keys => self.click(at),
+                };
+                if wishes.contains(wish) {
                     return true;
                 }
             }
@@ -159,15 +166,14 @@ impl Rehearsal {
             } else {
                 pos2(self.size.x * 0.2, self.size.y * low)
             };
-            self.pass(vec![
-                Event::PointerMoved(column),
-                Event::MouseWheel {
-                    unit: egui::MouseWheelUnit::Point,
-                    delta: vec2(0.0, step),
-                    modifiers: Modifiers::NONE,
-                    phase: egui::TouchPhase::Move,
-                },
-            ]);
+            match hand {
+                Hand::Touch => {
+                    self.swipe(column, vec2(0.0, step));
+                }
+                Hand::Pointer | Hand::Keys => {
+                    self.wheel(column, step);
+                }
+            }
             for _ in 0..6 {
                 self.pass(Vec::new());
             }
@@ -194,15 +200,44 @@ impl Rehearsal {
     }
 
     fn click(&mut self, at: Pos2) -> Vec<Wish> {
-        let button = |pressed| Event::PointerButton {
-            pos: at,
-            button: PointerButton::Primary,
-            pressed,
-            modifiers: Modifiers::NONE,
-        };
         let mut wishes = self.pass(vec![Event::PointerMoved(at)]);
-        wishes.extend(self.pass(vec![button(true)]));
-        wishes.extend(self.pass(vec![button(false)]));
+        wishes.extend(self.pass(vec![pressed(at, true)]));
+        wishes.extend(self.pass(vec![pressed(at, false)]));
+        wishes
+    }
+
+    /// Turns the wheel over a point.
+    fn wheel(&mut self, at: Pos2, step: f32) -> Vec<Wish> {
+        self.pass(vec![
+            Event::PointerMoved(at),
+            Event::MouseWheel {
+                unit: egui::MouseWheelUnit::Point,
+                delta: vec2(0.0, step),
+                modifiers: Modifiers::NONE,
+                phase: egui::TouchPhase::Move,
+            },
+        ])
+    }
+
+    /// Touches a point, as the engine's bridge tells it: the finger, and a pointer that comes and goes with it.
+    fn tap(&mut self, at: Pos2) -> Vec<Wish> {
+        let mut wishes = self.pass(finger_down(at));
+        wishes.extend(self.pass(finger_up(at)));
+        wishes
+    }
+
+    /// Moves a finger over the glass.
+    fn swipe(&mut self, from: Pos2, by: egui::Vec2) -> Vec<Wish> {
+        let mut wishes = self.pass(finger_down(from));
+        for share in [0.25, 0.5, 0.75, 1.0] {
+            let at = from + by * share;
+            let events = vec![
+                finger(0, egui::TouchPhase::Move, at),
+                Event::PointerMoved(at),
+            ];
+            wishes.extend(self.pass(events));
+        }
+        wishes.extend(self.pass(finger_up(from + by)));
         wishes
     }
 
@@ -316,9 +351,50 @@ impl Rehearsal {
     }
 }
 
+/// What the toolkit is told of a finger on the glass.
+fn finger(number: u64, phase: egui::TouchPhase, pos: Pos2) -> Event {
+    Event::Touch {
+        device_id: egui::TouchDeviceId(0),
+        id: egui::TouchId(number),
+        phase,
+        pos,
+        force: None,
+    }
+}
+
+/// The pointer that goes with the first finger.
+fn pressed(pos: Pos2, pressed: bool) -> Event {
+    Event::PointerButton {
+        pos,
+        button: PointerButton::Primary,
+        pressed,
+        modifiers: Modifiers::NONE,
+    }
+}
+
+fn finger_down(at: Pos2) -> Vec<Event> {
+    let touch = finger(0, egui::TouchPhase::Start, at);
+    vec![touch, Event::PointerMoved(at), pressed(at, true)]
+}
+
+fn finger_up(at: Pos2) -> Vec<Event> {
+    let touch = finger(0, egui::TouchPhase::End, at);
+    vec![touch, pressed(at, false), Event::PointerGone]
+}
+
 #[test]
 fn a_whole_drill_is_played_by_pointer_alone() {
     let debrief = Rehearsal::new("en").play(Hand::Pointer);
+    assert!(
+        debrief.passed,
+        "{}: {:?}",
+        debrief.heading, debrief.criteria
+    );
+}
+
+#[test]
+fn a_whole_drill_is_played_by_touch_alone() {
+    let debrief = Rehearsal::new("es").play(Hand::Touch);
     assert!(
         debrief.passed,
         "{}: {:?}",
@@ -386,6 +462,7 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
                 matches!(
                     wish,
                     Wish::Stage(_)
+                        | Wish::See(_)
                         | Wish::Place(_)
                         | Wish::Do(Command::Understood | Command::Rewind(_))
                 ),

@@ -79,6 +79,7 @@ window-key-words = The scene in words
 window-key-language = Another language
 window-key-motion = Motion on or off
 window-key-back = Back
+window-key-close = Close the window
 window-key-places = Open a place
 window-key-walk = Walk through what can be pressed, also with the arrow keys
 window-key-press = Press, also with the space bar
@@ -121,6 +122,12 @@ window-room-look-here = Talk first. Nothing moves until you go on.
 window-key-room = For the instructor
 window-key-hold = Hold the drill, or let it go on
 window-key-size = Larger or smaller text
+window-key-nearer = Look at the street nearer
+window-key-farther = Look from farther away
+window-key-move = Move what you see: with an arrow key
+window-sight-all = All
+window-key-whole = See the whole street
+window-key-before = See what you saw before
 window-keep = Keep this screen as a picture
 window-kept = It is kept in { $file }.
 window-not-kept = It was not written to { $file }. { $why }
@@ -167,3 +174,6 @@ window-branches-now = Now, to
 
 # Before what a criterion asks for.
 window-rule = The rule:
+window-what-next = What next?
+window-log-empty = Nothing yet. Look at the picture first. Then press a thing in it, or open a place below. Not sure? Press “What next?”.
+window-settings-left = The window opens as usual. The file stays as it is until you mend it or remove it.

@@ -79,6 +79,7 @@ window-key-words = La escena en palabras
 window-key-language = Otro idioma
 window-key-motion = Con movimiento o sin él
 window-key-back = Volver
+window-key-close = Cerrar la ventana
 window-key-places = Abrir un lugar
 window-key-walk = Recorrer lo que se puede oprimir, también con las flechas
 window-key-press = Oprimir, también con la barra espaciadora
@@ -121,6 +122,12 @@ window-room-look-here = Primero hablen. Nada se mueve hasta que usted siga.
 window-key-room = Para quien enseña
 window-key-hold = Detener el simulacro o seguir
 window-key-size = Texto más grande o más pequeño
+window-key-nearer = Mirar la calle de más cerca
+window-key-farther = Mirar de más lejos
+window-key-move = Mover lo que se ve: con una flecha
+window-sight-all = Todo
+window-key-whole = Ver toda la calle
+window-key-before = Volver a lo que se veía antes
 window-keep = Guardar esta pantalla como imagen
 window-kept = Está guardado en { $file }.
 window-not-kept = No se escribió en { $file }. { $why }
@@ -167,3 +174,6 @@ window-branches-now = Ahora, hasta
 
 # Antes de lo que pide un criterio.
 window-rule = La regla:
+window-what-next = ¿Qué sigue?
+window-log-empty = Todavía nada. Mire primero el dibujo. Luego pulse una cosa en él, o abra un lugar abajo. ¿No está seguro? Pulse «¿Qué sigue?».
+window-settings-left = La ventana se abre como de costumbre. El archivo queda como está hasta que usted lo corrija o lo quite.

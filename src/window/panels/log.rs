@@ -10,7 +10,7 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, heading};
+use super::{Page, body, heading};
 
 /// The whole log.
 pub(crate) fn panel(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page<'_>) {
@@ -18,6 +18,9 @@ pub(crate) fn panel(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page
     if branched {
         let branches = page.say("window-branches");
         page.button(ui, &branches, || Wish::Branches);
+    }
+    if view.lines.is_empty() {
+        body(ui, &page.say("window-log-empty"));
     }
     lines(ui, &view.lines, page);
 }

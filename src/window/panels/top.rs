@@ -148,8 +148,11 @@ fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut P
     }
 }
 
-/// The scene in words, and the words of the trade.
+/// Help: the next safe step, the scene in words, and the words of the trade.
 fn explained(ui: &mut Ui, page: &mut Page<'_>) {
+    let next = page.say("window-what-next");
+    page.button(ui, &next, || Wish::Do(Command::Hint))
+        .on_hover_text(page.say("window-key-hint"));
     let words = page.say("window-words");
     page.button(ui, &words, || Wish::Words);
     let terms = page.say("window-terms-short");

@@ -6,7 +6,7 @@ use bevy_egui::egui::{RichText, ScrollArea, Ui};
 
 use crate::session::view::StreetView;
 use crate::window::fonts;
-use crate::window::input::KEYS;
+use crate::window::input::{KEYS, SIGHT_KEYS};
 use crate::window::link::Wish;
 use crate::window::theme;
 
@@ -54,7 +54,11 @@ pub(crate) fn keys(ui: &mut Ui, page: &mut Page<'_>) {
     for (_, name, id) in KEYS {
         line(ui, name, &page.say(id));
     }
+    for (name, id) in SIGHT_KEYS {
+        line(ui, name, &page.say(id));
+    }
     line(ui, "Ctrl ±", &page.say("window-key-size"));
+    line(ui, "Ctrl Q", &page.say("window-key-close"));
     line(ui, "1–9", &page.say("window-key-places"));
     line(ui, "Tab", &page.say("window-key-walk"));
     line(ui, "Enter", &page.say("window-key-press"));
@@ -72,7 +76,7 @@ pub(super) fn head(ui: &mut Ui, id: &str, page: &mut Page<'_>) {
 fn line(ui: &mut Ui, key: &str, what: &str) {
     ui.horizontal_top(|ui| {
         ui.vertical(|ui| {
-            ui.set_width(56.0);
+            ui.set_width(92.0);
             ui.label(
                 RichText::new(key)
                     .font(fonts::bold(15.0))

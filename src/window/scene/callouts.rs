@@ -15,10 +15,11 @@ use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
+use super::brush::Brush;
 use super::calls::{Call, calls};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
-use super::pointers;
+use super::{pointers, reach};
 
 /// Paints the words and lets things be pointed at.
 pub(crate) fn paint(
@@ -36,15 +37,20 @@ pub(crate) fn paint(
         taken.push(goal(&painter, street, frame, page));
         yard_card(&painter, street, plan, frame);
     }
-    legend(&painter, street, frame, page);
+    legend(&painter, street, frame.whole(), page);
     let scene = screen(frame);
+    taken.push(reach::answer(ui, frame, page));
+    let seen = frame.seen();
     for call in calls(street, plan, stage) {
+        if !call.loud && !seen.contains(call.at) {
+            continue;
+        }
         place(&painter, &call, frame, scene, &mut taken);
     }
     pointers::answer(ui, street, plan, frame, page);
 }
 
-fn screen(frame: Frame) -> Rect {
+pub(super) fn screen(frame: Frame) -> Rect {
     let r = frame.room();
     Rect::from_min_max(pos2(r.min.x, r.min.y), pos2(r.max.x, r.max.y))
 }
@@ -134,7 +140,16 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
             ink.egui(),
         )
     };
-    let mut free_from = f32::NEG_INFINITY;
+    // The legend lies over the ground when only a part of the street is seen.
+    let mut free_from = if frame.sight().is_part() {
+        point(
+            frame.whole(),
+            Vec2::new(frame.bounds().min.x + LEGEND_WIDTH, 0.0),
+        )
+        .x
+    } else {
+        f32::NEG_INFINITY
+    };
     for pole in &street.poles {
         if let Some((_, x)) = plan.poles.iter().find(|(id, _)| *id == pole.id) {
             // Where poles stand close, only some are named; pointing names the others.
@@ -155,8 +170,11 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
     }
 }
 
-/// The generator in words, under the yard.
+/// The generator in words, under the yard, while the whole street is seen.
 fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
+    if frame.sight().is_part() {
+        return;
+    }
     let g = &street.generator;
     let mut job = egui::text::LayoutJob::default();
     let at = point(
@@ -222,6 +240,18 @@ pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2
         .map(|(i, fed)| (fed, Vec2::new(left, 570.0 + pitch * (f32::from(i) + 0.4))))
         .collect()
 }
+
+/// The ground of the legend where it lies over things.
+pub(super) fn legend_ground(brush: &mut Brush, places: &[(Fed, Vec2)]) {
+    if let (Some((_, first)), Some((_, last))) = (places.first(), places.last()) {
+        let corner = *first - Vec2::new(12.0, 16.0);
+        let size = Vec2::new(LEGEND_WIDTH, last.y - first.y + 32.0);
+        brush.round_rect(corner, size, 8.0, theme::INK.alpha(0.85));
+    }
+}
+
+/// Width of the legend's ground, in the plan's units.
+const LEGEND_WIDTH: f32 = 330.0;
 
 fn legend(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) {
     let Some(size) = legend_type(street, frame) else {

@@ -5,10 +5,10 @@
 
 use bevy::math::{Rect, Vec2};
 
-/// Width of the plan.
-const WIDTH: f32 = 1120.0;
-/// Height of the plan.
-const HEIGHT: f32 = 720.0;
+use super::sight::Sight;
+
+/// Width and height of the plan.
+pub(super) const PLAN: Vec2 = Vec2::new(1120.0, 720.0);
 /// Height of the bar on top, points.
 pub(crate) const TOP_BAR: f32 = 54.0;
 /// Height of the bar below, points.
@@ -68,6 +68,8 @@ pub(crate) struct Frame {
     zoom: f32,
     /// The plan's upper left corner, pixels from the window's.
     origin: Vec2,
+    /// What part of the plan is seen.
+    sight: Sight,
 }
 
 impl Frame {
@@ -92,10 +94,10 @@ impl Frame {
     /// The frame beside the shelf: the house large in the right half, the rest of the plan cut by the window.
     pub(crate) fn beside(window: Vec2) -> Self {
         let rect = Rect::from_corners(Vec2::ZERO, window.max(Vec2::ONE));
-        let scale = rect.height() / (HEIGHT * 0.98);
+        let scale = rect.height() / (PLAN.y * 0.98);
         let origin = Vec2::new(
             rect.width() * 0.74 - 640.0 * scale,
-            rect.height() - HEIGHT * scale,
+            rect.height() - PLAN.y * scale,
         );
         Self {
             window,
@@ -103,20 +105,81 @@ impl Frame {
             scale,
             zoom: 1.0,
             origin,
+            sight: Sight::WHOLE,
         }
     }
 
     fn fit(window: Vec2, rect: Rect, zoom: f32) -> Self {
-        let scale = (rect.width() / WIDTH).min(rect.height() / HEIGHT);
-        let x = rect.min.x + (rect.width() - WIDTH * scale) / 2.0;
-        let y = rect.max.y - HEIGHT * scale;
+        let scale = (rect.size() / PLAN).min_element();
+        let x = rect.min.x + (rect.width() - PLAN.x * scale) / 2.0;
+        let y = rect.max.y - PLAN.y * scale;
         Self {
             window,
             rect,
             scale,
             zoom,
             origin: Vec2::new(x, y),
+            sight: Sight::WHOLE,
         }
+    }
+
+    /// The same room with a part of the plan in it, as far as the plan reaches.
+    pub(crate) fn at(&self, sight: Sight) -> Self {
+        let whole = self.whole();
+        let middle = whole.pixel(PLAN / 2.0);
+        let bounds = self.bounds();
+        let scale = whole.scale * sight.nearness;
+        let origin = (middle - sight.middle * scale)
+            .max(self.rect.max - bounds.max * scale)
+            .min(self.rect.min - bounds.min * scale);
+        Self {
+            scale,
+            origin,
+            sight: Sight {
+                middle: (middle - origin) / scale,
+                ..sight
+            },
+            ..*self
+        }
+    }
+
+    /// The same room with the whole plan in it.
+    pub(crate) fn whole(&self) -> Self {
+        let middle = self.pixel(self.sight.middle);
+        let scale = self.scale / self.sight.nearness;
+        Self {
+            scale,
+            origin: middle - PLAN / 2.0 * scale,
+            sight: Sight::WHOLE,
+            ..*self
+        }
+    }
+
+    /// Whether another frame has the same room for the whole plan.
+    pub(super) fn same_room(&self, other: &Self) -> bool {
+        let near = |a: Vec2, b: Vec2| a.distance(b) < 0.5;
+        near(self.window, other.window)
+            && near(self.rect.min, other.rect.min)
+            && near(self.rect.max, other.rect.max)
+            && near(self.whole().origin, other.whole().origin)
+    }
+
+    /// What part of the plan is seen.
+    pub(crate) fn sight(&self) -> Sight {
+        self.sight
+    }
+
+    /// The point of the plan at a point of the window, in points as panels measure.
+    pub(crate) fn plan(&self, at: Vec2) -> Vec2 {
+        (at * self.zoom - self.origin) / self.scale
+    }
+
+    /// The part of the plan that is seen, in its units.
+    pub(crate) fn seen(&self) -> Rect {
+        Rect::from_corners(
+            (self.rect.min - self.origin) / self.scale,
+            (self.rect.max - self.origin) / self.scale,
+        )
     }
 
     /// Pixels from the window's upper left corner.
@@ -145,12 +208,9 @@ impl Frame {
         Vec2::new(p.x - self.window.x / 2.0, self.window.y / 2.0 - p.y)
     }
 
-    /// The scene's part of the window in the plan's units.
+    /// The scene's part of the window in the plan's units, when the whole plan is seen.
     pub(super) fn bounds(&self) -> Rect {
-        Rect::from_corners(
-            (self.rect.min - self.origin) / self.scale,
-            (self.rect.max - self.origin) / self.scale,
-        )
+        self.whole().seen()
     }
 }
 
@@ -169,7 +229,7 @@ mod tests {
             for (zoom, second) in [(0.8, false), (1.0, true), (1.5, false), (2.5, true)] {
                 let frame = Frame::new(Vec2::new(w, h), Look { zoom, second });
                 assert!(frame.scale > 0.2, "{w}x{h} at {zoom}");
-                for corner in [Vec2::ZERO, Vec2::new(WIDTH, HEIGHT)] {
+                for corner in [Vec2::ZERO, PLAN] {
                     let p = frame.pixel(corner);
                     let rect = frame.rect.inflate(0.5);
                     assert!(rect.contains(p), "{w}x{h} at {zoom}: {p} outside {rect:?}");

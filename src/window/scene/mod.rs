@@ -2,7 +2,7 @@
 //!
 //! Backdrop: sky, line, house, yard. Moving things: appliances, people, generator. Conductors lie on top.
 //! Words are not painted here: see [`callouts`], which shares the plan.
-//! It does not cover zoom and pan.
+//! What part of the street is seen: see [`sight`].
 
 mod appliances;
 mod brush;
@@ -14,8 +14,10 @@ mod house;
 mod people;
 mod plan;
 mod pointers;
+mod reach;
 mod rooms;
 mod routes;
+pub(super) mod sight;
 mod sky;
 mod street;
 mod things;
@@ -49,13 +51,15 @@ pub(super) struct Drawn {
 }
 
 impl Drawn {
-    /// The plan of a street, or of the street beside the shelf, in a window of this size.
-    pub(super) fn of(street: Option<&StreetView>, size: Vec2, look: Look) -> Self {
-        match street {
-            Some(street) => Self {
-                plan: Plan::new(street),
-                frame: Frame::new(size, look),
-            },
+    /// What is seen of a street, or of the street beside the shelf, in a window of this size.
+    pub(super) fn of(views: &Views, desk: &Desk, size: Vec2) -> Self {
+        match &views.street {
+            Some(street) => {
+                let plan = Plan::new(street);
+                let frame = Frame::new(size, desk.look());
+                let frame = frame.at(desk.outlook.sight(told(views, desk, &plan)));
+                Self { plan, frame }
+            }
             None => Self {
                 plan: Plan::new(&shelf_street()),
                 frame: Frame::beside(size),
@@ -63,6 +67,17 @@ impl Drawn {
         }
     }
 }
+
+/// The point of the plan that a consequence tells of now.
+fn told(views: &Views, desk: &Desk, plan: &Plan) -> Option<Vec2> {
+    let consequence = views.consequence.as_ref()?;
+    let stage = consequence.stages.get(desk.stage)?;
+    plan.anchors.get(&stage.at).copied()
+}
+
+/// Whether the scene is on its way to what is to be seen.
+#[derive(Resource, Debug, Default)]
+pub(super) struct Glide(pub(super) bool);
 
 /// Where the meshes are.
 #[derive(Resource)]
@@ -75,6 +90,7 @@ struct Layers {
 pub(super) fn plugin(app: &mut App) {
     let size = Vec2::new(1280.0, 720.0);
     app.insert_resource(Surface(size))
+        .init_resource::<Glide>()
         .insert_resource(Drawn {
             plan: Plan::default(),
             frame: Frame::new(size, Look::default()),
@@ -84,17 +100,14 @@ pub(super) fn plugin(app: &mut App) {
             Update,
             (
                 measure,
-                backdrop.run_if(
+                place.run_if(
                     resource_changed::<Views>
                         .or_else(resource_changed::<Surface>)
-                        .or_else(resource_changed::<Desk>),
+                        .or_else(resource_changed::<Desk>)
+                        .or_else(|glide: Res<'_, Glide>| glide.0),
                 ),
-                moving.run_if(
-                    resource_changed::<Views>
-                        .or_else(resource_changed::<Surface>)
-                        .or_else(resource_changed::<Pulse>)
-                        .or_else(resource_changed::<Desk>),
-                ),
+                backdrop.run_if(resource_changed::<Drawn>),
+                moving.run_if(resource_changed::<Drawn>.or_else(resource_changed::<Pulse>)),
             )
                 .chain()
                 .in_set(WindowSystems::Draw),
@@ -146,17 +159,32 @@ fn measure(cameras: Query<'_, '_, &Camera>, mut surface: ResMut<'_, Surface>) {
     }
 }
 
+/// Places everything, and glides to what is to be seen unless motion is off.
+fn place(
+    (views, desk, surface): (Res<'_, Views>, Res<'_, Desk>, Res<'_, Surface>),
+    time: Res<'_, Time>,
+    mut drawn: ResMut<'_, Drawn>,
+    mut glide: ResMut<'_, Glide>,
+) {
+    let was = drawn.frame;
+    *drawn = Drawn::of(&views, &desk, surface.0);
+    let goal = drawn.frame.sight();
+    glide.0 = false;
+    if !desk.still && !desk.outlook.is_held() && was.same_room(&drawn.frame) {
+        let (sight, arrived) = was.sight().toward(goal, time.delta_secs().min(0.1));
+        drawn.frame = drawn.frame.at(sight);
+        glide.0 = !arrived;
+    }
+}
+
 fn backdrop(
     views: Res<'_, Views>,
-    desk: Res<'_, Desk>,
-    surface: Res<'_, Surface>,
     layers: Res<'_, Layers>,
-    mut drawn: ResMut<'_, Drawn>,
+    drawn: Res<'_, Drawn>,
     mut meshes: ResMut<'_, Assets<Mesh>>,
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    *drawn = Drawn::of(views.street.as_ref(), surface.0, desk.look());
     let light = theme::light(street.minute_of_day);
     let mut brush = Brush::new(drawn.frame);
     sky::paint(&mut brush, light);
@@ -188,16 +216,17 @@ fn moving(
     let mut conductors = Brush::new(drawn.frame);
     wires::paint(&mut conductors, street, &drawn.plan, pulse.turn_s * 26.0);
     if let Some(street) = &views.street {
-        let places = callouts::legend_places(street, drawn.frame);
-        wires::legend(&mut conductors, &places);
+        let whole = drawn.frame.whole();
+        let places = callouts::legend_places(street, whole);
+        conductors.in_frame(whole, |brush| {
+            if drawn.frame.sight().is_part() {
+                callouts::legend_ground(brush, &places);
+            }
+            wires::legend(brush, &places);
+        });
     }
-    if let Some(stage) = views
-        .consequence
-        .as_ref()
-        .and_then(|c| c.stages.get(desk.stage))
-        && let Some(at) = drawn.plan.anchors.get(&stage.at)
-    {
-        ring(&mut conductors, *at, pulse.turn_s);
+    if let Some(at) = told(&views, &desk, &drawn.plan) {
+        ring(&mut conductors, at, pulse.turn_s);
     }
     meshes.insert(&layers.conductors, conductors.finish())?;
     Ok(())

@@ -20,10 +20,11 @@ use bevy_egui::{
 };
 
 use super::fonts;
+use super::input::Typing;
 use super::link::{Desk, Face, Open, Pulse, Sheet, Views, Wish};
 use super::panels::{Page, branches, faults, room, terms, words};
-use super::scene::Drawn;
 use super::scene::frame::{TOP_BAR, is_narrow};
+use super::scene::{Drawn, Glide};
 use super::theme;
 
 /// Whether another frame is wanted soon.
@@ -67,7 +68,7 @@ fn draw(
     mut contexts: EguiContexts<'_, '_>,
     (open, views, desk, drawn): (Res<'_, Open>, Res<'_, Views>, Res<'_, Desk>, Res<'_, Drawn>),
     mut wishes: MessageWriter<'_, Wish>,
-    mut again: ResMut<'_, Again>,
+    (mut again, mut typing): (ResMut<'_, Again>, ResMut<'_, Typing>),
     mut seen: Local<'_, Option<u32>>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
@@ -91,6 +92,7 @@ fn draw(
     let scene = Scene::new(&views, &desk, &drawn, ctx.content_rect().size());
     lay_out(ctx, &scene, &mut page);
     again.0 = !page.out.is_empty();
+    typing.0 = ctx.text_edit_focused();
     wishes.write_batch(page.out);
     Ok(())
 }
@@ -158,9 +160,9 @@ fn rest(
     mut requests: MessageWriter<'_, RequestRedraw>,
     pulse: Res<'_, Pulse>,
     desk: Res<'_, Desk>,
-    again: Res<'_, Again>,
+    (again, glide): (Res<'_, Again>, Res<'_, Glide>),
 ) {
-    if again.0 || (pulse.left_s > 0.0 && !desk.still) {
+    if again.0 || glide.0 || (pulse.left_s > 0.0 && !desk.still) {
         requests.write(RequestRedraw);
     }
 }
