@@ -5,6 +5,7 @@ use crate::explain::{Explanation, Stage, explain};
 use crate::marking::{Finding, Verdict};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::command::Notice;
@@ -127,14 +128,22 @@ impl Session {
             why,
             instead,
             source,
-            now: _,
+            now,
         } = explain(drill, finding);
+        let critical = finding.breach && finding.rule.criterion().is_critical();
+        let lasts =
+            finding.lasted > DrillTime::ZERO && finding.at + finding.lasted >= drill.trace().end();
         FindingView {
             rule: finding.rule.name().to_owned(),
             clock: self.clock(finding.at),
             clock_ms: finding.at.millis(),
-            critical: finding.breach && finding.rule.criterion().is_critical(),
+            critical,
             what: self.words.say(&what),
+            now: if critical && lasts {
+                self.words.say(&now)
+            } else {
+                String::new()
+            },
             heading: self.words.say(&heading),
             path: self.stages(&path),
             why: self.words.say(&why),

@@ -45,7 +45,7 @@ impl Session {
         }
         if let Some(debrief) = self.debrief() {
             for finding in debrief.findings {
-                told.push(finding.what);
+                told.extend([finding.what, finding.now]);
                 told.extend(texts(finding.path));
                 told.extend([finding.why, finding.instead]);
             }

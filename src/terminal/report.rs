@@ -289,6 +289,9 @@ fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<Str
     if finding.critical {
         lines.push(text(words, "terminal-finding-critical"));
     }
+    if !finding.now.is_empty() {
+        lines.push(with(words, "terminal-now", "text", &finding.now));
+    }
     if !finding.path.is_empty() {
         lines.push(finding.heading.clone());
         lines.extend(stages(&finding.path));

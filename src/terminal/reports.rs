@@ -2,7 +2,7 @@
 //!
 //! Each `--json` document has a `version`, which changes when its shape does:
 //!
-//! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `seal` (`whole`, `broken` or `missing`), `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
+//! - `mark`: `faults` (see [`faults::json`]) and `runs`, each with `file`, `seal` (`whole`, `broken` or `missing`), `passed`, `criteria` (`title`, `met`, `critical`) and `findings` (`rule`, `clock_ms`, `critical`, `what`, `now` (empty unless the danger still stood at the end), `path`, `why`, `instead`, `source`; a stage of the path has `at`, `text`, `value`).
 //! - `read`: `site`, `converged`, `generator_watts`, `generator` (`volts`, `hertz`, `watts`, `distortion_percent`, `fuel_hours`: on a full tank, null while it stands or on piped gas), `solar_watts` and `battery_watts` (null where there is none), `points` (`id`, `volts`, `volts_across`, `volts_to_earth`, `utility`, `generator`) `things` (`id`, `amps`) and `cords` (`id`, `amps`, `lost_volts`, `settles_celsius`, null for one that runs away, `ampacity_amps`), `gfcis` (`id`, `residual_milliamps`, `neutral_loop_ohms`, null without a loop, `opens`).
 
 use std::path::Path;
@@ -185,7 +185,7 @@ pub(super) fn verdict_json(file: &str, seal: Seal, view: &DebriefView) -> Value 
         .iter()
         .map(|f| {
             json!({
-                "rule": f.rule, "clock_ms": f.clock_ms, "critical": f.critical, "what": f.what,
+                "rule": f.rule, "clock_ms": f.clock_ms, "critical": f.critical, "what": f.what, "now": f.now,
                 "path": f.path.iter().map(stage).collect::<Vec<Value>>(),
                 "why": f.why, "instead": f.instead, "source": f.source,
             })

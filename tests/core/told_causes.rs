@@ -1,7 +1,9 @@
 //! What is told of a mistake names its own cause, in an order that helps, and with numbers of one moment.
 
 use outage_drill::explain::{Explanation, explain};
+use outage_drill::file::{Library, Source};
 use outage_drill::marking::{Finding, Rule};
+use outage_drill::session;
 use outage_drill::units::DrillTime;
 use outage_drill::words::{Arg, Message, REFERENCE, Unit, Words};
 
@@ -100,7 +102,9 @@ fn a_broken_neutral_is_named_on_the_way_and_with_what_not_to_touch() {
     let ids = ids(&told);
     let at = |id: &str| ids.iter().position(|i| *i == id);
     assert_eq!(at("stage-halves"), Some(6), "after the drop: {ids:?}");
-    assert!(say(&told.now).contains("no pipe and no metal case"));
+    for said in [&told.now, &told.instead] {
+        assert!(say(said).contains("no pipe and no metal case"));
+    }
     let why = say(&told.why);
     assert!(why.contains("hum and do not turn"), "{why}");
     // 10 s at standstill and rated volts, from memory, and longer by the square of the volts that are left.
@@ -235,6 +239,33 @@ fn a_standby_set_is_told_what_it_needs_and_not_what_cords_need() {
 fn whoever_goes_to_the_sun_s_breaker_is_told_of_wires_live_in_daylight() {
     for rule in [Rule::SunOnGenerator, Rule::PushedBack] {
         let told = told("forgotten-sun", "sun-forgotten", rule);
-        assert!(say(&told.now).contains("live in daylight"), "{rule:?}");
+        for said in [&told.now, &told.instead] {
+            assert!(say(said).contains("live in daylight"), "{rule:?}");
+        }
     }
+}
+
+#[test]
+fn what_to_do_now_is_told_at_the_end_only_of_a_danger_that_still_stands() {
+    let told = |drill: &str, actions: &str| {
+        let text = list(actions);
+        let source = Source {
+            file: actions,
+            text: &text,
+        };
+        let library = Library::shipped().0;
+        let played = session::play(&library, drill, 1, REFERENCE, source).unwrap();
+        played.session.debrief().unwrap().findings
+    };
+    let ended = told("no-slide", "deadly-main-left-on");
+    let fed = ended.iter().find(|f| f.rule == "line-fed").unwrap();
+    assert_eq!(fed.now, "", "the engine stalled");
+    let stands = told("one-plug-two-ends", "one-plug-two-ends-left-on");
+    let open: Vec<&str> = stands
+        .iter()
+        .filter(|f| !f.now.is_empty())
+        .map(|f| f.rule.as_str())
+        .collect();
+    // What was merely left undone is no danger.
+    assert_eq!(open, ["no-transfer-equipment"]);
 }

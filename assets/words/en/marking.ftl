@@ -240,13 +240,13 @@ source-blind-return = Common practice.
 finding-sun-on-generator-what = The solar inverter took your generator for the utility and joined it. The roof can give { $sun }.
 finding-sun-on-generator-why = The inverter cannot tell a steady generator from the utility. It pushes what the sun gives into the same wires. When the sun gives more than the house takes, the rest goes into the generator.
 finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while the generator feeds the panel. Touch no wire that comes from the roof: it stays live in daylight.
-finding-sun-on-generator-instead = Turn the solar breaker off before a generator of { $rated } feeds the same panel. Turn it on again once the utility feeds the house.
+finding-sun-on-generator-instead = Turn the solar breaker off before a generator of { $rated } feeds the same panel. Touch no wire from the roof: it stays live in daylight. Turn the breaker on again once the utility feeds the house.
 source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds (checked in a copy). Keeping it off a generator, and wires of the roof live in daylight: common practice.
 
 finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.
 finding-pushed-back-why = A generator cannot take power back. An engine speeds up. The electronics of an inverter set shut off, often for good.
 finding-pushed-back-now = Turn the solar breaker off. Stop the engine and have the generator checked. Touch no wire that comes from the roof: it stays live in daylight.
-finding-pushed-back-instead = Keep sun and generator apart: only one of them feeds the panel at a time.
+finding-pushed-back-instead = Keep sun and generator apart: only one of them feeds the panel at a time. Wires from the roof stay live in daylight, whatever is off.
 source-pushed-back = Common practice, also for wires of the roof in daylight; what a generator stands is not published for household sets.
 
 finding-battery-overloaded-what = The battery was asked for { $watts } and is made for { $rated }. It shut off.
@@ -354,7 +354,7 @@ finding-damaged-why = Its electronics can take { $most }, no more. At { $volts }
    *[other] The side with little switched on got what the other side should have.
 }
 finding-damaged-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility. Leave the burned part alone while it is plugged in.
-finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once.
+finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once. Touch no pipe and no metal case.
 source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
 
 finding-starved-what = { $cause ->
@@ -541,7 +541,7 @@ finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At
    *[other] {" "}On the low side { $stalled } motors hum and do not turn. Little current heats them slowly: the first protector would open after { $opens }.
 }
 finding-wrong-volts-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility.
-finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off within a minute. Then call the utility and leave it off until the wires are mended.
+finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off within a minute. Touch no pipe and no metal case. Call the utility, and leave it off until the wires are mended.
 source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). A minute to act, and hands off pipes and cases: common practice.
 
 finding-gas-next-door-what = The carbon monoxide alarm went off next door. There were { $ppm } in that home.

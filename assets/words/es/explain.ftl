@@ -6,7 +6,7 @@ told-sum = Lo que suma:
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
 stage-cord = Lleva { $amps }: { $name }.
-stage-two-plugs = Tiene una clavija en cada punta. Si se saca de la pared, sus patas desnudas quedan a { $volts }.
+stage-two-plugs = Tiene un enchufe en cada punta. Si se saca de la pared, sus patas desnudas quedan a { $volts }.
 stage-jumper = Está abierto, pero un puente pasa por el lado: { $name }. Por el puente sigue la energía.
 stage-jumper-besides = Está cerrado: { $name }. Además un puente pasa por el lado, así que abrirlo solo no basta.
 stage-welded = Dice abierto, pero sus contactos están soldados: { $name }. Lleva { $amps } a { $volts }.

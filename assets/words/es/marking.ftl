@@ -30,7 +30,7 @@ finding-line-fed-instead = Apague el interruptor principal antes de que el gener
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $plugs ->
-    [one] Durante { $lasted }, un cable con dos clavijas alimentó el cableado de la casa. Solo unas palancas lo separaban de la calle.
+    [one] Durante { $lasted }, un cable de dos enchufes alimentó el cableado de la casa. Solo unas palancas lo separaban de la calle.
    *[other] { $interlock ->
         [0] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
         [one] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
@@ -240,13 +240,13 @@ source-blind-return = Práctica común.
 finding-sun-on-generator-what = El inversor solar confundió su generador con la red y se unió a él. El techo puede dar { $sun }.
 finding-sun-on-generator-why = El inversor no distingue un generador estable de la red. Empuja lo que da el sol a los mismos cables. Cuando el sol da más de lo que la casa toma, el resto entra al generador.
 finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mientras el generador alimente el tablero. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
-finding-sun-on-generator-instead = Apague el interruptor solar antes de que un generador de { $rated } alimente el mismo tablero. Enciéndalo de nuevo cuando la red alimente la casa.
+finding-sun-on-generator-instead = Apague el interruptor solar antes de que un generador de { $rated } alimente el mismo tablero. No toque ningún cable del techo: con luz de día sigue con voltaje. Encienda el interruptor de nuevo cuando la red alimente la casa.
 source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos (verificado en una copia). Mantenerlo lejos de un generador, y los cables del techo con voltaje de día: práctica común.
 
 finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.
 finding-pushed-back-why = Un generador no puede recibir potencia. Un motor se acelera. La electrónica de un equipo inversor se apaga, a menudo para siempre.
 finding-pushed-back-now = Apague el interruptor solar. Detenga el motor y haga revisar el generador. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
-finding-pushed-back-instead = Mantenga separados sol y generador: solo uno alimenta el tablero a la vez.
+finding-pushed-back-instead = Mantenga separados sol y generador: solo uno alimenta el tablero a la vez. Los cables del techo siguen con voltaje de día, aunque todo esté apagado.
 source-pushed-back = Práctica común, también sobre los cables del techo de día; no se publica lo que soporta un generador doméstico.
 
 finding-battery-overloaded-what = A la batería se le pidieron { $watts } y está hecha para { $rated }. Se apagó.
@@ -354,7 +354,7 @@ finding-damaged-why = Su electrónica aguanta { $most } sin límite. Con { $volt
    *[other] El lado con poca carga recibió lo que le toca al otro.
 }
 finding-damaged-now = Apague el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía. Deje en paz la parte quemada mientras esté enchufada.
-finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal.
+finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal. No toque tubos ni carcasas de metal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
 finding-starved-what = { $cause ->
@@ -541,7 +541,7 @@ finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 
    *[other] {" "}En el lado bajo { $stalled } motores zumban y no giran. Con poca corriente se calientan despacio: el primer protector se abriría después de { $opens }.
 }
 finding-wrong-volts-now = Apague el principal. No toque tubos ni carcasas de metal. Llame a la compañía eléctrica.
-finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague el principal antes de un minuto. Luego llame a la compañía y déjelo apagado hasta que reparen los cables.
+finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague el principal antes de un minuto. No toque tubos ni carcasas de metal. Llame a la compañía y déjelo apagado hasta que reparen los cables.
 source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.

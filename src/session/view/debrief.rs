@@ -28,6 +28,8 @@ pub struct FindingView {
     pub critical: bool,
     /// What happened.
     pub what: String,
+    /// What to do now, of a danger that still stood when the drill ended; else empty.
+    pub now: String,
     /// What its stages are headed with.
     pub heading: String,
     /// How it came about, stage by stage, with numbers.
