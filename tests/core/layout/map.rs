@@ -141,7 +141,14 @@ pub(crate) const MAP: &[Module] = &[
     module(
         "terminal",
         &["units", "words", "file", "evidence", "session"],
-        &["clap", "csv", "serde_json", "strsim", "sys_locale"],
+        &[
+            "clap",
+            "csv",
+            "etcetera",
+            "serde_json",
+            "strsim",
+            "sys_locale",
+        ],
     ),
     module(
         "window",
