@@ -5,7 +5,7 @@
 
 use crate::apparatus::branch_wire::INSULATION_C;
 use crate::drill::{Drill, Moment};
-use crate::words::{Message, name_of};
+use crate::words::{Message, Unit, name_of};
 
 use super::Session;
 use super::view::SeriesView;
@@ -13,8 +13,8 @@ use super::view::SeriesView;
 /// Parts per million from which an alarm has to sound within four hours: UL 2034, checked.
 const ALARM_PPM: f64 = 70.0;
 
-/// A curve before it is drawn: its name, what it is of, its unit.
-type Head = (String, Message, &'static str);
+/// A curve before it is drawn: its name, what it is of, its unit with the sign of it.
+type Head = (String, Message, (&'static str, Unit));
 
 /// A limit with the id of its label.
 type Limit = Option<(f64, &'static str)>;
@@ -33,7 +33,13 @@ impl Session {
         let site = drill.site();
         let rated = |m: &Moment| site.generator.spec_at(&m.positions).rated_w;
         let most = drill.trace().moments.iter().map(rated).fold(0.0, f64::max);
-        let head = |name: &str| (name.to_owned(), Message::new(format!("series-{name}")), "W");
+        let head = |name: &str| {
+            (
+                name.to_owned(),
+                Message::new(format!("series-{name}")),
+                ("W", Unit::Watts),
+            )
+        };
         let limit = |watts| Some((watts, "series-load-limit"));
         let generator = self.curve(drill, head("load"), limit(most), &|m| {
             m.readings.generator.watts.max(0.0)
@@ -68,16 +74,16 @@ impl Session {
             )
         };
         vec![
-            self.curve(drill, head("leg-one", "V"), None, &|m| {
+            self.curve(drill, head("leg-one", ("V", Unit::Volts)), None, &|m| {
                 m.readings.point("bus").legs_v[0]
             }),
-            self.curve(drill, head("leg-two", "V"), None, &|m| {
+            self.curve(drill, head("leg-two", ("V", Unit::Volts)), None, &|m| {
                 m.readings.point("bus").legs_v[1]
             }),
-            self.curve(drill, head("line", "V"), None, &|m| {
+            self.curve(drill, head("line", ("V", Unit::Volts)), None, &|m| {
                 m.readings.point(pole).volts
             }),
-            self.curve(drill, head("frequency", "Hz"), None, &|m| {
+            self.curve(drill, head("frequency", ("Hz", Unit::Hertz)), None, &|m| {
                 m.readings.generator.hz
             }),
         ]
@@ -86,7 +92,7 @@ impl Session {
     /// Cords and wires in walls, those that warmed.
     fn warmth(&self, drill: &Drill) -> Vec<SeriesView> {
         let site = drill.site();
-        let head = |name: &str| (name.to_owned(), name_of(name), "°C");
+        let head = |name: &str| (name.to_owned(), name_of(name), ("°C", Unit::Celsius));
         let cords = site.cords.iter().enumerate().map(|(index, cord)| {
             let limit = Some((cord.make.rated_c(), "series-heat-limit"));
             self.curve(drill, head(&cord.name), limit, &|m| {
@@ -113,7 +119,7 @@ impl Session {
             let head = (
                 name.to_owned(),
                 Message::new(format!("series-{name}")),
-                "ppm",
+                ("ppm", Unit::Ppm),
             );
             self.curve(drill, head, Some((ALARM_PPM, "series-air-limit")), ppm)
         });
@@ -123,7 +129,7 @@ impl Session {
     fn curve(
         &self,
         drill: &Drill,
-        (name, label, unit): Head,
+        (name, label, (unit, of)): Head,
         limit: Limit,
         value: &dyn Fn(&Moment) -> f64,
     ) -> SeriesView {
@@ -131,6 +137,7 @@ impl Session {
             name,
             label: self.words.label(&label),
             unit,
+            of,
             points: thinned(&each_second(&drill.trace().moments, value)),
             limit: limit.map(|(value, _)| value),
             limit_label: limit.map_or_else(String::new, |(_, id)| self.words.say_id(id)),

@@ -256,7 +256,7 @@ fn page(words: &Words, view: &DebriefView) -> Vec<String> {
 fn peak(words: &Words, series: &SeriesView) -> String {
     let most = series.points.iter().max_by(|a, b| a.1.total_cmp(&b.1));
     let (second, value) = most.copied().unwrap_or_default();
-    let amount = |value: f64| Arg::Verbatim(format!("{value:.0} {}", series.unit));
+    let amount = |value: f64| Arg::Quantity(value, series.of);
     let message = match series.limit {
         Some(limit) => Message::new("terminal-debrief-peak-limit")
             .with("limit", amount(limit))

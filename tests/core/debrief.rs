@@ -239,6 +239,12 @@ fn the_terminal_walks_the_pages_and_keeps_what_was_said_in_the_file() {
     ];
     assert!(order.map(at).is_sorted());
     assert!(at("Not passed") > at("5. The verdict"));
+    // Numbers of curves are written as all others.
+    assert!(
+        answered.out.contains("rated load: 7,500\u{a0}W."),
+        "{}",
+        answered.out
+    );
     let text = fs::read_to_string(folder.path().join("a.run")).unwrap();
     assert!(
         text.contains("\nhappened I hurried.\nfelt Sure.\nseal "),

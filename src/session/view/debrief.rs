@@ -1,5 +1,7 @@
 //! The debrief, page by page.
 
+use crate::words::Unit;
+
 use super::{CalibrationView, Fed, LogLine, StageView};
 
 /// A criterion of the debrief.
@@ -54,7 +56,7 @@ pub struct TrackView {
 /// A curve of the debrief: one reading at whole seconds of the drill clock.
 ///
 /// A second whose value is that of the seconds before and after it is left out.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct SeriesView {
     /// Its name, as the head of a column.
     pub name: String,
@@ -62,6 +64,8 @@ pub struct SeriesView {
     pub label: String,
     /// The sign of its unit.
     pub unit: &'static str,
+    /// Its unit.
+    pub of: Unit,
     /// Seconds and value.
     pub points: Vec<(u64, f64)>,
     /// The rating or limit to compare with, if there is one.
