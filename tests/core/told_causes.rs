@@ -141,18 +141,19 @@ fn every_number_of_volts_at_the_highest_is_of_the_moment_that_is_shown() {
 
 #[test]
 fn a_jumper_and_welded_contacts_are_told_where_the_energy_passes_them() {
-    let told = told(
-        "visible-break",
-        "visible-break-one-word",
-        Rule::NoVisibleBreak,
-    );
-    assert!(say(&told.what).contains("jumper"));
-    let ids = ids(&told);
-    assert_eq!(ids[1..3], ["stage-welded", "stage-jumper-besides"]);
-    assert!(
-        !ids.contains(&"stage-open"),
-        "shown where it is live: {ids:?}"
-    );
+    for (actions, jumper) in [
+        ("visible-break-one-word", "stage-jumper-besides"),
+        ("visible-break-jumper-left", "stage-jumper"),
+    ] {
+        let told = told("visible-break", actions, Rule::NoVisibleBreak);
+        assert!(say(&told.what).contains("jumper"), "{actions}");
+        let ids = ids(&told);
+        assert_eq!(ids[1..3], ["stage-welded", jumper]);
+        assert!(
+            !ids.contains(&"stage-open"),
+            "shown where it is live: {ids:?}"
+        );
+    }
 }
 
 #[test]
