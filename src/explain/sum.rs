@@ -18,7 +18,8 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     };
     match cause(finding) {
         "halved" => return halved(drill, finding, found),
-        "cord" => return by_cord(drill, finding, found),
+        "cord" => return by_cord(drill, finding, found, &LOST),
+        "joined" => return by_cord(drill, finding, found, &JOINED),
         "adapter" => return by_adapter(drill, finding, found),
         _ => {}
     }
@@ -60,11 +61,13 @@ fn cause(finding: &Finding) -> &str {
 
 /// Stages of a cord that loses too many volts, and the number of the finding that each one shows.
 const LOST: [(&str, &str); 2] = [("stage-cord-wire", "ohm"), ("stage-cord-lost", "lost")];
+/// The same of cords that are joined.
+const JOINED: [(&str, &str); 1] = [("stage-cords-joined", "lost")];
 /// The same of an adapter that makes one wire carry both sides of the panel.
 const ADAPTER: [(&str, &str); 2] = [("stage-adapter", "amps"), ("stage-low-volts", "volts")];
 
 /// A load that starves at the end of a cord: what hangs on it, and what it takes of the volts; no order of loads mends it.
-fn by_cord(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
+fn by_cord(drill: &Drill, finding: &Finding, found: &Moment, lost: &[(&str, &str)]) -> Vec<Stage> {
     let site = drill.site();
     let of_cord = |index: &usize| {
         let cord = site.appliances.get(*index);
@@ -73,8 +76,9 @@ fn by_cord(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
     };
     let drawn = ran(drill, found, None).into_iter().filter(of_cord);
     let loads = drawn.map(|index| load(drill, found, index));
-    let lost = LOST.iter();
-    let lost = lost.filter_map(|(id, shown)| of_evidence(finding, "cord", id, shown));
+    let lost = lost
+        .iter()
+        .filter_map(|(id, shown)| of_evidence(finding, "cord", id, shown));
     loads.chain(lost).collect()
 }
 

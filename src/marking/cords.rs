@@ -111,40 +111,45 @@ fn with_chain(
         return finding;
     };
     let far_v = end_volts(peak, cord, "far-end");
-    lost_on_the_way(finding, site, peak, index).with("volts", Arg::Quantity(far_v, Unit::Volts))
+    lost_on_the_way(finding, site, peak, &[index]).with("volts", Arg::Quantity(far_v, Unit::Volts))
 }
 
-/// What the cord of this index loses in a moment, from its gauge to the watts it turns into heat, and the cord that would do laid out flat.
+/// What a cord loses in a moment, from its gauge to the watts it turns into heat, and the cord that would do laid out flat.
+/// Of cords that are joined, by index and the load's own first, it is what they lose together, and one cord that would do for all of their length.
 pub(super) fn lost_on_the_way(
     finding: Finding,
     site: &Site,
     moment: &Moment,
-    index: usize,
+    joined: &[usize],
 ) -> Finding {
-    let Some(cord) = site.cords.get(index) else {
+    let cords: Vec<&Cord> = joined.iter().filter_map(|i| site.cords.get(*i)).collect();
+    let (Some(cord), Some(first)) = (cords.first(), cords.last()) else {
         return finding;
     };
     let amps = moment.readings.amps_of(&cord.name);
-    let near_v = end_volts(moment, cord, "near-end");
+    let near_v = end_volts(moment, first, "near-end");
     let lost = (near_v - end_volts(moment, cord, "far-end")).max(0.0);
+    let length_ft = cords.iter().map(|c| c.make.length_ft()).sum();
     let need = Need {
         amps,
         volts: near_v,
-        length_ft: cord.make.length_ft(),
+        length_ft,
         loaded: cord.make.loaded(),
         ambient_c: cord.air_c(site.ambient_c),
         drop: TOTAL_DROP,
     };
+    let own = |does: Awg| cords.len() == 1 && does == cord.make.awg();
     let does = match cord_that_would_do(cord.make.kind(), &need) {
-        Some(does) if does.awg == cord.make.awg() => Arg::Verbatim("same".to_owned()),
+        Some(does) if own(does.awg) => Arg::Verbatim("same".to_owned()),
         Some(does) => awg(does.awg),
         None => Arg::Verbatim("none".to_owned()),
     };
     let ohm = if amps > 0.0 { lost / amps } else { 0.0 };
     finding
         .with("cord", said(&cord.name))
+        .with("first", said(&first.name))
         .with("gauge", awg(cord.make.awg()))
-        .with("length", Arg::Quantity(cord.make.length_ft(), Unit::Feet))
+        .with("length", Arg::Quantity(length_ft, Unit::Feet))
         .with("lies", said(cord.rest(&moment.positions).name()))
         .with("ohm", Arg::Quantity(ohm, Unit::Ohms))
         .with("amps", Arg::Quantity(amps, Unit::Amps))

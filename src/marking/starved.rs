@@ -1,7 +1,7 @@
 //! Too few volts: nothing runs for long below what it is made for, and each time it is said what took the volts.
 //!
 //! Source: motors within ±10 % of rated volts (NEMA MG 1-12.44, checked in part).
-//! What took them is read from the moment with the fewest volts: an adapter on the plug, the cord, a motor that starts, an adapter that makes one wire carry both sides, or else too much at once.
+//! What took them is read from the moment with the fewest volts: an adapter on the plug, the cord or cords, a motor that starts, an adapter that makes one wire carry both sides, or else too much at once.
 
 use crate::apparatus::motor_voltage::at_low_voltage;
 use crate::drill::{Event, Moment, Phase, Trace, What};
@@ -121,14 +121,20 @@ fn at_low_volts(
     if site.on_half_volts(&moment.positions, appliance) {
         return finding.with("cause", cause("halved"));
     }
-    if let Some(cord) = thin_cord(site, moment, appliance, volts / pu) {
-        return lost_on_the_way(finding.with("cause", cause("cord")), site, moment, cord);
+    let cords = thin_cords(site, moment, appliance, volts / pu);
+    if !cords.is_empty() {
+        let finding = match cords.len() {
+            1 => finding.with("cause", cause("cord")),
+            _ => finding.with("cause", cause("joined")),
+        };
+        return lost_on_the_way(finding, site, moment, &cords);
     }
     if motor_starts(moment) {
         return finding.with("cause", cause("start"));
     }
     if let Some(cord) = tied_legs(site, moment) {
-        return lost_on_the_way(finding.with("cause", cause("adapter")), site, moment, cord);
+        let finding = finding.with("cause", cause("adapter"));
+        return lost_on_the_way(finding, site, moment, &[cord]);
     }
     finding.with("cause", cause("load"))
 }
@@ -146,21 +152,29 @@ fn motor_starts(moment: &Moment) -> bool {
     })
 }
 
-/// The cord of an appliance, by index, if there were volts enough where the cord is plugged in.
-fn thin_cord(site: &Site, moment: &Moment, appliance: &Appliance, rated_v: f64) -> Option<usize> {
-    let index = appliance.cord(&moment.positions)?;
-    let own = |i: usize| site.cords.get(i);
-    let mut first = own(index)?;
-    // Cords that are joined are one way; no cord is behind itself.
-    for _ in 0..site.cords.len() {
-        match first.near_spot(&moment.positions) {
-            Spot::CordEnd(before) => first = own(before)?,
-            Spot::Stowed | Spot::Receptacle(_) | Spot::Outlet(_) | Spot::Inlet(_) | Spot::Lent => {
-                break;
-            }
-        }
+/// The cords of an appliance, by index and its own first, if there were volts enough where the last of them is plugged in; none else.
+fn thin_cords(site: &Site, moment: &Moment, appliance: &Appliance, rated_v: f64) -> Vec<usize> {
+    let mut cords = Vec::new();
+    let mut next = appliance.cord(&moment.positions);
+    // No cord is behind itself.
+    while let Some(index) = next.filter(|i| !cords.contains(i)) {
+        cords.push(index);
+        let spot = site
+            .cords
+            .get(index)
+            .map(|c| c.near_spot(&moment.positions));
+        next = if let Some(Spot::CordEnd(before)) = spot {
+            Some(before)
+        } else {
+            None
+        };
     }
-    (end_volts(moment, first, "near-end") >= LOW_PU * rated_v).then_some(index)
+    let first = cords.last().and_then(|i| site.cords.get(*i));
+    let near_v = first.map_or(0.0, |c| end_volts(moment, c, "near-end"));
+    if near_v < LOW_PU * rated_v {
+        cords.clear();
+    }
+    cords
 }
 
 /// The cord, by index, whose adapter makes one wire feed both sides of the panel now.

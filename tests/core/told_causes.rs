@@ -50,6 +50,16 @@ fn a_load_that_starves_at_the_end_of_a_cord_is_told_by_the_cord() {
 }
 
 #[test]
+fn cords_that_are_joined_are_told_together_with_one_that_would_do_for_all_of_their_length() {
+    let told = told("daisy", "daisy-left", Rule::Starved);
+    assert_eq!(ids(&told), ["stage-load", "stage-cords-joined"]);
+    let joined = stage(&told, "stage-cords-joined");
+    assert!(joined.contains("orange cord") && joined.contains("red cord"));
+    let instead = say(&told.instead);
+    assert!(instead.starts_with("Use one cord of "), "{instead}");
+}
+
+#[test]
 fn a_coiled_cord_is_to_be_laid_out_first_and_only_a_thin_one_is_called_too_thin() {
     let coiled = told(
         "coil-in-the-corner",

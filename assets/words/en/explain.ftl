@@ -21,6 +21,7 @@ stage-cord-does = { $basis ->
     [damage] Laid out flat it may carry { $carries }. So its wire is not too thin: the damaged place made the heat.
    *[other] Laid out flat it may carry { $carries }. So its wire is not too thin: the place is too hot.
 }
+stage-cords-joined = The { $first } and the { $cord } are joined: { $length } in all. At { $amps } they lose { $lost }. { $volts } are left.
 stage-cord-short = The wires of the { $name } have met. That is a short circuit, and { $amps } go that way.
 stage-adapter = The { $cord } hangs on one 120 V outlet. One wire of it feeds both sides of the panel: { $amps }. So the outlet sags to { $near }.
 stage-inlet = The power inlet takes in { $amps }.

@@ -360,6 +360,7 @@ source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device 
 finding-starved-what = { $cause ->
     [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
     [cord] Its cord left it too little voltage, only { $volts }: { $appliance }.
+    [joined] Cords joined one after the other left it too little voltage, only { $volts }: { $appliance }.
     [adapter] An adapter makes one wire feed both sides. That left only { $volts }: { $appliance }.
    *[other] Too little voltage, only { $volts }: { $appliance }.
 }
@@ -376,6 +377,7 @@ finding-starved-why = { $cause ->
 finding-starved-now = { $cause ->
     [halved] Turn it off and unplug it. Let the motor cool.
     [cord] Turn it off. Feel its cord: if it is warm, let it cool.
+    [joined] Turn it off, then take the cords apart. Feel each: if it is warm, let it cool.
     [adapter] Turn it off until less runs through the adapter.
     [start] Turn off the motor that does not start.
    *[other] Turn it off until less runs on the generator.
@@ -386,6 +388,10 @@ finding-starved-instead = { $cause ->
         [none] No single cord of this length loses little enough. Put the load nearer, or use less.
         [same] Lay the cord out flat, so that it stays cool. A warm wire loses more.
        *[other] Use a shorter cord, or one of { $does } AWG, laid out flat. It loses less.
+    }
+    [joined] { $does ->
+        [none] No single cord of this length loses little enough. Put the load nearer, or use less.
+       *[other] Use one cord of { $does } AWG for the whole way, laid out flat. Joints and thin wire take the volts.
     }
     [adapter] Run few things at a time through an adapter. Better, have the four-wire outlet mended. Then each side has a wire of its own.
     [start] Start the largest motor first, alone. Leave out what the generator cannot start.

@@ -21,6 +21,7 @@ stage-cord-does = { $basis ->
     [damage] Extendido puede llevar { $carries }. Así que no es muy delgado: el calor salió del lugar dañado.
    *[other] Extendido puede llevar { $carries }. Así que no es muy delgado: el lugar es demasiado caliente.
 }
+stage-cords-joined = Están unidos: { $first } y { $cord }. Son { $length } en total. Con { $amps } pierden { $lost }. Quedan { $volts }.
 stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito, y por ahí van { $amps }.
 stage-adapter = Cuelga de una sola toma de 120 V: { $cord }. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y la toma baja a { $near }.
 stage-inlet = Por la entrada de corriente entran { $amps }.

@@ -360,6 +360,7 @@ source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura
 finding-starved-what = { $cause ->
     [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
     [cord] Su cable le dejó muy poco voltaje, solo { $volts }: { $appliance }.
+    [joined] Cables unidos uno tras otro le dejaron muy poco voltaje, solo { $volts }: { $appliance }.
     [adapter] Con un adaptador un solo conductor alimenta los dos lados. Quedaron solo { $volts }: { $appliance }.
    *[other] Muy poco voltaje, solo { $volts }: { $appliance }.
 }
@@ -376,6 +377,7 @@ finding-starved-why = { $cause ->
 finding-starved-now = { $cause ->
     [halved] Apáguelo y desenchúfelo. Deje enfriar el motor.
     [cord] Apáguelo. Toque su cable: si está tibio, déjelo enfriar.
+    [joined] Apáguelo y luego separe los cables. Toque cada uno: si está tibio, déjelo enfriar.
     [adapter] Apáguelo hasta que el adaptador lleve menos carga.
     [start] Apague el motor que no arranca.
    *[other] Apáguelo hasta que el generador lleve menos carga.
@@ -386,6 +388,10 @@ finding-starved-instead = { $cause ->
         [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
         [same] Extienda el cable, para que quede fresco. Un conductor caliente pierde más.
        *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
+    }
+    [joined] { $does ->
+        [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
+       *[other] Use un solo cable de calibre { $does } AWG para todo el camino, extendido. Las uniones y los conductores delgados se llevan el voltaje.
     }
     [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores. Así cada lado tiene su propio conductor.
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
