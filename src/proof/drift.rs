@@ -1,21 +1,18 @@
 //! What builds up over time in a drill, part by part: what can be said of every run by a bound alone, and what can't, with the reason.
 //!
 //! The bounds take everything at its worst at once, so they hold of every run whatever its order and its waits:
-//! fuel as if the set gave all it can from the first second to the last, load as if everything in the house ran while the largest motor started.
+//! fuel and oil as if the set ran and gave all it can from the first second to the last, load as if everything in the house ran while the largest motor started.
 //! Where a bound doesn't suffice nothing is proved: runs are marked by what they do, and the second judge of the tests looks at samples.
 
 use crate::scenario::Scenario;
-use crate::site::{Site, Work};
+use crate::site::{Place, Site, Work};
 
 use super::Standing;
-
-/// Feet from the nearest opening from which on an engine is called far away: the distance that safety agencies give, checked in the rules of marking.
-const FAR_FT: f64 = 20.0;
 
 /// Something that builds up, or that hangs on when things are done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Part {
-    /// The engine never runs dry.
+    /// The engine runs out of neither fuel nor oil.
     Fuel,
     /// The set is never asked for more than it gives.
     Overload,
@@ -41,7 +38,7 @@ impl Part {
 }
 
 /// Each part and how far it is established of a drill.
-pub(super) fn drift(scenario: &Scenario) -> Vec<(Part, Standing)> {
+pub fn drift(scenario: &Scenario) -> Vec<(Part, Standing)> {
     vec![
         (Part::Fuel, fuel(scenario)),
         (Part::Overload, overload(scenario)),
@@ -51,7 +48,7 @@ pub(super) fn drift(scenario: &Scenario) -> Vec<(Part, Standing)> {
     ]
 }
 
-/// Whether the tank lasts from start to end at all that the set can give; two sets burn twice as much.
+/// Whether tank and oil last from start to end at all that the set can give; two sets burn twice as much.
 fn fuel(scenario: &Scenario) -> Standing {
     let machine = &scenario.site.generator.machine;
     let spec = &scenario.site.generator.spec;
@@ -59,11 +56,24 @@ fn fuel(scenario: &Scenario) -> Standing {
     let hours = scenario.ends_at.seconds() / 3600.0;
     let has_gal = scenario.fuel_gal.unwrap_or(spec.tank_gal);
     let burnt_gal = spec.fuel_gal_per_h(spec.surge_w) * sets * hours;
-    if burnt_gal <= has_gal {
-        Standing::Proved
-    } else {
+    if burnt_gal > has_gal {
         Standing::NotCovered("proof-fuel")
+    } else if oil_hours(scenario).is_some_and(|lasts| hours >= lasts) {
+        Standing::NotCovered("proof-oil")
+    } else {
+        Standing::Proved
     }
+}
+
+/// Hours of running that the oil lasts at least; none where nobody has to look at it.
+/// Where it is low at the start, the engine can't run until it is filled.
+fn oil_hours(scenario: &Scenario) -> Option<f64> {
+    let machine = &scenario.site.generator.machine;
+    let full = machine.oil?.hours;
+    let left = scenario
+        .oil_hours
+        .filter(|_| !machine.oil_low(&scenario.start));
+    Some(left.map_or(full, |left| full.min(left)))
 }
 
 fn overload(scenario: &Scenario) -> Standing {
@@ -92,8 +102,7 @@ pub(super) fn carries(site: &Site) -> bool {
 fn gas(scenario: &Scenario) -> Standing {
     let site = &scenario.site;
     let mut usable = site.generator.places.iter().filter(|p| p.usable);
-    let near = usable.any(|p| p.opening_ft < FAR_FT);
-    if near {
+    if usable.any(Place::lets_gas_in) {
         Standing::NotCovered("proof-gas-near")
     } else {
         Standing::NotCovered("proof-gas-far")

@@ -42,7 +42,7 @@ use crate::scenario::Timed;
 use crate::site::ControlId;
 use crate::units::DrillTime;
 
-pub use drift::Part;
+pub use drift::{Part, drift};
 pub use guide::{Advice, Guide, lead};
 pub use judge::Stand;
 pub use model::{Model, ModelMarker, Move, State};
@@ -59,7 +59,7 @@ use search::{reaches, search};
 use space::Space;
 
 /// The version of what is proved and how: a result kept from another version is worth nothing.
-pub const VERSION: u32 = 4;
+pub const VERSION: u32 = 5;
 
 /// How far a property is established.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -238,7 +238,7 @@ pub fn prove_on(scenario: &Arc<Scenario>, terms: Terms<'_>) -> Result<Proof, Net
     ];
     Ok(Proof {
         properties,
-        drift: drift::drift(scenario),
+        drift: drift(scenario),
         figures,
     })
 }
@@ -258,7 +258,7 @@ pub fn prove_like(scenario: &Arc<Scenario>, other: &Proof, terms: Terms<'_>) -> 
     });
     Proof {
         properties: properties.collect(),
-        drift: drift::drift(scenario),
+        drift: drift(scenario),
         figures: Figures::default(),
     }
 }

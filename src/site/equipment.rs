@@ -187,6 +187,16 @@ pub struct Place {
     pub usable: bool,
 }
 
+impl Place {
+    /// Whether an engine here sends its exhaust into a home, by an opening or from within, as the windows and the wind may be.
+    pub fn lets_gas_in(&self) -> bool {
+        let (shut, open) = self.exposure;
+        let next_door = self.next_door.map(|(_, placement)| placement);
+        let mut ways = [Some(shut), Some(open), next_door].into_iter().flatten();
+        ways.any(|placement| placement != Placement::TwentyFeetAway)
+    }
+}
+
 /// A portable generator with its controls.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Generator {

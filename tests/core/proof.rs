@@ -5,14 +5,15 @@ use std::mem::discriminant;
 use std::sync::Arc;
 
 use outage_drill::drill::{Drill, Moment};
-use outage_drill::file::Library;
+use outage_drill::file::{Library, Source, read_heading};
 use outage_drill::marking::mark;
 use outage_drill::proof::{
-    Model, Property, Scope, Stand, Standing, Terms, marked, prove, prove_on, stands,
+    Model, Part, Property, Scope, Stand, Standing, Terms, drift, marked, prove, prove_on, stands,
 };
 use outage_drill::scenario::variation::AS_WRITTEN;
 use outage_drill::scenario::{Happening, Scenario};
 use outage_drill::session::{Prover, VariantRead};
+use outage_drill::shipped;
 use outage_drill::site::{
     Constraint, ControlId, FarEnd, Interlock, Kind, Moved, Plug, PositionId, Site,
 };
@@ -516,4 +517,28 @@ fn a_rule_that_blames_a_fitted_slide_is_found_out() {
         proof.standing(Property::MarkingAgrees),
         Some(Standing::Broken(_))
     ));
+}
+
+/// What a bound says of every run, and the finding that would give it the lie.
+const BOUNDED: [(Part, &str); 2] = [(Part::Fuel, "RanDry"), (Part::Overload, "Overload")];
+
+#[test]
+fn what_a_bound_proves_of_every_run_is_found_by_no_kept_list() {
+    let (library, _) = Library::shipped();
+    let mut n_found = 0;
+    for (file, text) in shipped::LISTS {
+        let Some(heading) = read_heading(Source { file, text }).unwrap() else {
+            continue;
+        };
+        let found = |rule: &str| heading.finds.iter().any(|(name, _)| name == rule);
+        for scenario in heading.scenarios(&library).unwrap() {
+            let standings = drift(&scenario);
+            for (part, rule) in BOUNDED.iter().filter(|(_, rule)| found(rule)) {
+                let proved = standings.contains(&(*part, Standing::Proved));
+                assert!(!proved, "{file} finds {rule}, which is proved away");
+                n_found += 1;
+            }
+        }
+    }
+    assert!(n_found >= 10, "{n_found}");
 }

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeSet;
 
-use outage_drill::drill::{Action, Learnt, Moment, What};
+use outage_drill::drill::{Action, Event, Learnt, Moment, ProtectionEvent, What};
 use outage_drill::file::{Library, Source, read_heading};
 use outage_drill::marking::Rule;
 use outage_drill::shipped;
@@ -67,6 +67,27 @@ const TRAPS: &[Trap] = &[
         wanted: "safe",
     },
     Trap {
+        thumb: "joined twice to ground, a set holds until a lamp draws current",
+        list: "trips-at-the-lamp-again",
+        says: |p| opens(moments(p).take_while(|m| !opened(m)).any(|m| carries(p, m))),
+        is: |p| opens(moments(p).any(opened)),
+        wanted: "opens",
+    },
+    Trap {
+        thumb: "where no device opens there is no fault",
+        list: "silent-frame-holds",
+        says: |p| verdict(!moments(p).any(|m| opened(m) || tripped(m))),
+        is: |p| verdict(!found(p).contains(&Rule::NothingBonds)),
+        wanted: "unsafe",
+    },
+    Trap {
+        thumb: "who keeps four things of five has passed",
+        list: "lock-the-standby-off-is-not-locked",
+        says: |p| verdict(share_kept(p) >= 0.8),
+        is: |p| verdict(p.verdict.passed),
+        wanted: "unsafe",
+    },
+    Trap {
         thumb: "a dark tester means a dead line",
         list: "dead-or-not-two-dark",
         says: |p| live(detected(p).iter().any(|(_, lit)| *lit)),
@@ -83,12 +104,45 @@ fn live(live: bool) -> String {
     if live { "live" } else { "dead" }.to_owned()
 }
 
+fn opens(open: bool) -> String {
+    if open { "opens" } else { "holds" }.to_owned()
+}
+
 fn moments(played: &Played) -> impl DoubleEndedIterator<Item = &Moment> {
     played.drill.trace().moments.iter()
 }
 
 fn found(played: &Played) -> BTreeSet<Rule> {
     played.found().into_iter().map(|(rule, _)| rule).collect()
+}
+
+/// Whether a ground-fault device opens in this moment.
+fn opened(moment: &Moment) -> bool {
+    let fault = |e: &Event| matches!(e, Event::Protection(ProtectionEvent::GroundFault { .. }));
+    matches!(&moment.what, What::Happened(event) if fault(event))
+}
+
+/// Whether a breaker trips in this moment.
+fn tripped(moment: &Moment) -> bool {
+    matches!(&moment.what, What::Happened(Event::Tripped { .. }))
+}
+
+/// Whether anything in the house draws current from the set.
+fn carries(played: &Played, moment: &Moment) -> bool {
+    let n = played.drill.site().appliances.len();
+    let mut read = (0..n).map(|index| moment.readings.appliance(index));
+    read.any(|a| a.fed.generator && a.amps > 0.1)
+}
+
+/// Share of the criteria that a run met, as an average has it.
+fn share_kept(played: &Played) -> f64 {
+    let criteria = &played.verdict.criteria;
+    let kept: f64 = criteria
+        .iter()
+        .map(|(_, met)| f64::from(u8::from(*met)))
+        .sum();
+    let all: f64 = criteria.iter().map(|_| 1.0).sum();
+    kept / all
 }
 
 fn stands(played: &Played, moment: &Moment, control: &str, position: &str) -> bool {

@@ -1,0 +1,3 @@
+name-heat-pump = bomba de calor
+name-outlet-heat-pump = desconectador de la bomba de calor
+name-side-yard = patio lateral
