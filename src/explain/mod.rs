@@ -6,6 +6,7 @@
 
 mod cause;
 mod chain;
+mod harm;
 pub mod reveal;
 mod sum;
 mod way;
@@ -66,21 +67,18 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
             args: finding.evidence.clone(),
         }
     };
-    let told = told(finding.rule);
+    let headed = |id: &str, path| (Message::new(id), path);
+    let (heading, path) = match told(finding.rule) {
+        Told::Way => way::stages(drill, finding),
+        Told::Chain => headed("told-chain", chain::stages(drill, finding)),
+        Told::Sum => headed("told-sum", sum::stages(drill, finding)),
+        Told::Plainly => headed("told-way", Vec::new()),
+    };
     Explanation {
         what: part("what"),
         now: part("now"),
-        heading: Message::new(match told {
-            Told::Way | Told::Plainly => "told-way",
-            Told::Chain => "told-chain",
-            Told::Sum => "told-sum",
-        }),
-        path: match told {
-            Told::Way => way::stages(drill, finding),
-            Told::Chain => chain::stages(drill, finding),
-            Told::Sum => sum::stages(drill, finding),
-            Told::Plainly => Vec::new(),
-        },
+        heading,
+        path,
         why: part("why"),
         instead: part("instead"),
         source: Message::new(format!("source-{}", finding.rule.name())),

@@ -9,7 +9,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
 use super::cause::halves;
-use super::way::{along, source};
+use super::way::{Flow, along, on_line, source};
 use super::{Stage, value};
 
 /// Amps and volts that are not worth a word.
@@ -27,10 +27,12 @@ pub fn volts(drill: &Drill, point: &str) -> Vec<Stage> {
         .flatten();
     let mut stages = Vec::new();
     if let Some(way) = way {
-        let line = &drill.site().line;
-        let outward = point == "service" || line.poles.iter().any(|p| p.name == point);
+        let flow = Flow {
+            outward: point == "service" || on_line(drill, point),
+            to_earth: false,
+        };
         stages.push(source(drill, readings, from));
-        stages.extend(along(drill, readings, &way, outward));
+        stages.extend(along(drill, readings, &way, flow));
     }
     if let Some(index) = stages.iter().position(|s| s.at == "transformer") {
         stages.insert(index + 1, ratio(drill));

@@ -7,10 +7,10 @@
 use crate::drill::{Drill, Moment};
 use crate::marking::{Finding, Rule};
 use crate::site::{CARRIES_A, ControlId, Kind, Passed, Readings, Supply};
-use crate::words::{Message, Unit};
+use crate::words::{Arg, Message, Unit};
 
 use super::cause::named;
-use super::{Stage, of_evidence, value};
+use super::{Stage, harm, of_evidence, value};
 
 /// Volts below which a point counts as dead.
 const LEAST_V: f64 = 1.0;
@@ -24,8 +24,8 @@ struct Way<'a> {
     outward: bool,
 }
 
-/// The stages of a finding about energy that reaches something.
-pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+/// The stages of a finding about energy that reaches something, and their heading with the one moment that they all show.
+pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) {
     let to = finding.reaches.as_deref().unwrap_or_default();
     let straight = find(drill, finding, to);
     let by_frame = straight.is_none() && to == "generator-frame";
@@ -34,7 +34,10 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     } else {
         straight
     };
-    let mut stages = found.as_ref().map_or_else(Vec::new, |way| told(drill, way));
+    let to_earth = harm::to_earth(finding.rule);
+    let mut stages = found
+        .as_ref()
+        .map_or_else(Vec::new, |way| told(drill, way, to_earth));
     if let (true, Some(way)) = (by_frame, &found) {
         stages.push(frame(&way.moment.readings, to));
     }
@@ -43,7 +46,10 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     {
         stages.extend(neighbors(drill, &way.moment.readings));
     }
-    stages.extend(harm(finding, found.as_ref()));
+    stages.extend(harm::stage(
+        finding,
+        found.as_ref().map(|way| &*way.moment.readings),
+    ));
     if finding.rule == Rule::SourcesMeet {
         stages.extend(of_evidence(
             finding,
@@ -52,7 +58,18 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
             "opens",
         ));
     }
-    stages
+    (heading(finding, found.as_ref()), stages)
+}
+
+/// What the stages are headed with: the moment that they show, or that it is the one just before the finding.
+fn heading(finding: &Finding, found: Option<&Way<'_>>) -> Message {
+    match found.map(|way| way.moment.at) {
+        None => Message::new("told-way"),
+        Some(at) if at < finding.at => {
+            Message::new("told-way-before").with("at", Arg::Clock(finding.at))
+        }
+        Some(at) => Message::new("told-way-at").with("at", Arg::Clock(at)),
+    }
 }
 
 /// A frame that no hot wire reaches: what its neutral and ground wires put on it.
@@ -81,12 +98,11 @@ fn find<'a>(drill: &'a Drill, finding: &Finding, to: &str) -> Option<Way<'a>> {
     let way = |from: Supply, moment: &'a Moment, crosses: &dyn Fn(ControlId) -> bool| {
         let stands = (&moment.positions, &*moment.readings);
         let passed = drill.plant().way(stands, from, to, crosses)?;
-        let line = drill.site().line.poles.iter().any(|p| p.name == to);
         Some(Way {
             from,
             moment,
             passed,
-            outward: from != Supply::Utility && (line || to == "service"),
+            outward: from != Supply::Utility && (on_line(drill, to) || to == "service"),
         })
     };
     let on = |from: &Supply, moment: &Moment| makes_v(drill, &moment.readings, *from) >= LEAST_V;
@@ -98,7 +114,10 @@ fn find<'a>(drill: &'a Drill, finding: &Finding, to: &str) -> Option<Way<'a>> {
         let all = supplies
             .iter()
             .filter_map(|s| way(*s, at, &|id| holds(drill, id)));
-        all.min_by_key(|way| way.passed.iter().filter(|p| p.open).count())
+        all.min_by_key(|way| {
+            let open = way.passed.iter().filter(|p| p.open).count();
+            (open, !on(&way.from, at))
+        })
     })
 }
 
@@ -160,24 +179,41 @@ fn makes_v(drill: &Drill, readings: &Readings, from: Supply) -> f64 {
     }
 }
 
+/// Whether a point is one of the line's.
+pub(super) fn on_line(drill: &Drill, point: &str) -> bool {
+    drill.site().line.poles.iter().any(|p| p.name == point)
+}
+
 /// The name of the cord that a neighbor lends, and of its end as a point.
 fn lent(drill: &Drill) -> &str {
     drill.site().lent.as_ref().map_or("", |l| l.name.as_str())
 }
 
 /// The higher of the volts at a point: between its hots, or of one to neutral.
-fn volts_at(readings: &Readings, point: &str) -> f64 {
+pub(super) fn volts_at(readings: &Readings, point: &str) -> f64 {
     let reading = readings.point(point);
     reading.volts_across.max(reading.volts)
 }
 
 /// The source, then the things of a way from it.
-fn told(drill: &Drill, way: &Way<'_>) -> Vec<Stage> {
+fn told(drill: &Drill, way: &Way<'_>, to_earth: bool) -> Vec<Stage> {
     let readings = &way.moment.readings;
-    let outward = way.outward && !readings.generator.tied;
+    let flow = Flow {
+        outward: way.outward && !readings.generator.tied,
+        to_earth,
+    };
     let mut stages = vec![source(drill, readings, way.from)];
-    stages.extend(along(drill, readings, &way.passed, outward));
+    stages.extend(along(drill, readings, &way.passed, flow));
     named(drill, way.moment, stages)
+}
+
+/// How the things of a way are told.
+#[derive(Clone, Copy)]
+pub(super) struct Flow {
+    /// Whether current leaves the house by them, or flows the wrong way.
+    pub(super) outward: bool,
+    /// Whether the volts of the line are those to earth, which hands on it meet, and not those to its neutral.
+    pub(super) to_earth: bool,
 }
 
 /// The things of a way, each with what it carries; a source's own breaker is told with the source.
@@ -185,7 +221,7 @@ pub(super) fn along(
     drill: &Drill,
     readings: &Readings,
     way: &[Passed<'_>],
-    outward: bool,
+    flow: Flow,
 ) -> Vec<Stage> {
     let own = |p: &&Passed<'_>| p.open || way.len() == 1 || p.thing != "generator-output";
     let passed = way.iter().filter(own).enumerate();
@@ -199,7 +235,11 @@ pub(super) fn along(
         // Current that meets the wire of a circuit before its breaker flows the wrong way.
         let backward = circuit.is_some_and(|c| guards_behind(index, &c.guard));
         held |= passed.open;
-        stage(drill, readings, passed, (outward || backward, held))
+        let flow = Flow {
+            outward: flow.outward || backward,
+            ..flow
+        };
+        stage(drill, readings, passed, (flow, held))
     });
     stages.collect()
 }
@@ -267,15 +307,20 @@ fn amps_of(drill: &Drill, readings: &Readings, thing: &str) -> Option<f64> {
     Some(readings.appliance(appliance).amps)
 }
 
-/// A stage at a thing; `outward` where current leaves the house by it, or flows the wrong way; `held` behind an open contact.
+/// A stage at a thing; `held` behind an open contact.
 fn stage(
     drill: &Drill,
     readings: &Readings,
     passed: &Passed<'_>,
-    (outward, held): (bool, bool),
+    (Flow { outward, to_earth }, held): (Flow, bool),
 ) -> Stage {
     let thing = passed.thing;
-    let volts = passed.point.map(|p| volts_at(readings, p));
+    let volts = passed
+        .point
+        .map(|p| match readings.point(p).volts_to_earth {
+            Some(volts) if to_earth && on_line(drill, p) => volts,
+            _ => volts_at(readings, p),
+        });
     let amps = amps_of(drill, readings, thing);
     let with_volts = |id: &str, volts: f64| {
         let text = Message::new(id).name("name", thing);
@@ -303,7 +348,13 @@ fn stage(
         _ if passed.open => bare("stage-open"),
         (_, Some(v)) if strays => with_volts("stage-strays", v),
         _ if volts.map_or(held, |v| v < LEAST_V) => bare("stage-behind"),
+        _ if thing == "transformer" && readings.point("service").volts_across < LEAST_V => {
+            bare("stage-behind")
+        }
         _ if thing == "transformer" => transformer(drill, readings, outward),
+        (_, Some(v)) if thing.starts_with("span-") && to_earth => {
+            with_volts("stage-span-to-earth", v)
+        }
         (_, Some(v)) if thing.starts_with("span-") => with_volts("stage-span", v),
         (Some(a), _) if a < CARRIES_A => {
             volts.map_or_else(|| bare("stage-live"), |v| with_volts("stage-live-at", v))
@@ -331,6 +382,12 @@ fn transformer(drill: &Drill, readings: &Readings, outward: bool) -> (Message, M
     let pole = line.poles.get(line.transformer_pole);
     let high = pole.map_or(0.0, |p| readings.point(&p.name).volts);
     let low = readings.point("service").volts_across;
+    // Behind its open cutout no current flows in it, and its high side stands at what its turns make.
+    let high = if outward && high < LEAST_V {
+        low * line.transformer.primary_v / (2.0 * line.transformer.half_v)
+    } else {
+        high
+    };
     let (id, shown) = if outward {
         ("stage-transformer", high)
     } else {
@@ -360,68 +417,4 @@ fn neighbors(drill: &Drill, readings: &Readings) -> Vec<Stage> {
         }
     };
     lit.map(|n| stage(&n.name)).collect()
-}
-
-/// The last stage of each rule: where, what is said, and the number of the finding that is shown; where none is, the volts at the point that is reached.
-const HARMS: &[(Rule, &str, &str, &str)] = &[
-    (Rule::LineFed, "crew", "stage-line-live", "volts"),
-    (Rule::NoTransferEquipment, "main", "stage-handles", "volts"),
-    (Rule::Collision, "generator", "stage-meet", "amps"),
-    (
-        Rule::SourcesMeet,
-        "generator",
-        "stage-sources-meet",
-        "volts",
-    ),
-    (Rule::Shock, "crew", "stage-crew", "amps"),
-    (Rule::Touch, "hand", "stage-hand", "body"),
-    (Rule::NothingBonds, "generator", "stage-no-bond", "volts"),
-    (Rule::LiveBlades, "hand", "stage-bare", "volts"),
-    (Rule::WetPanel, "hand", "stage-wet-hand", "volts"),
-    (Rule::LiveLugs, "hand", "stage-lug", "volts"),
-    (Rule::HandTransferLive, "hand", "stage-lug", "volts"),
-    (Rule::NotTested, "crew", "stage-work", "volts"),
-    (Rule::TesterUnproved, "crew", "stage-work", "volts"),
-    (Rule::NotGrounded, "crew", "stage-work", "volts"),
-    (Rule::GroundsWrong, "crew", "stage-work", "volts"),
-    (Rule::NoVisibleBreak, "crew", "stage-work", "volts"),
-    (Rule::GroundsLeft, "crew", "stage-grounds", "amps"),
-    (Rule::PlugUnderLoad, "hand", "stage-plug-load", "amps"),
-    (Rule::LivePlug, "hand", "stage-plug", "volts"),
-    (Rule::WrongVolts, "house", "stage-wrong-volts", "volts"),
-    (Rule::Damaged, "house", "stage-burnt", "volts"),
-    (Rule::GroundFault, "house", "stage-astray", "residual"),
-    (Rule::ResetIntoFault, "house", "stage-astray", "residual"),
-    (Rule::TwoBonds, "house", "stage-two-bonds", "took"),
-    (Rule::GroundCarries, "cord", "stage-ground-wire", "amps"),
-    (Rule::SunOnGenerator, "generator", "stage-sun-joins", "sun"),
-    (Rule::PushedBack, "generator", "stage-pushed", "watts"),
-    (Rule::WrongEndFirst, "", "stage-blades", ""),
-    (Rule::NotAsked, "", "stage-customers", ""),
-    (Rule::SaidDead, "", "stage-said-dead", ""),
-    (Rule::CordUnfit, "", "stage-unfit", ""),
-];
-
-/// The last stage: what the energy meets, and what it does there.
-fn harm(finding: &Finding, way: Option<&Way<'_>>) -> Option<Stage> {
-    let (_, at, id, shown) = HARMS.iter().find(|(rule, ..)| *rule == finding.rule)?;
-    if shown.is_empty() {
-        return Some(at_the_end(finding, way, id));
-    }
-    of_evidence(finding, at, id, shown)
-}
-
-/// A last stage that shows the volts at the point that is reached.
-fn at_the_end(finding: &Finding, way: Option<&Way<'_>>, id: &str) -> Stage {
-    let to = finding.reaches.as_deref().unwrap_or_default();
-    let volts = way.map_or(0.0, |way| volts_at(&way.moment.readings, to));
-    Stage {
-        at: to.to_owned(),
-        text: Message {
-            id: id.to_owned(),
-            args: finding.evidence.clone(),
-        }
-        .quantity("stands", volts, Unit::Volts),
-        value: value(volts, Unit::Volts),
-    }
 }

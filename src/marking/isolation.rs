@@ -165,14 +165,18 @@ fn two_plugs<'a>(site: &'a Site, moment: &Moment) -> impl Iterator<Item = &'a Co
 }
 
 fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
+    let moments = episode.moments(trace);
+    let mut fed = moments.iter().filter(|m| line_fed(site, m));
+    let tied = fed.all(|m| m.readings.generator.tied);
+    // What the generator does alone is told, unless it never was alone.
+    let told = |m: &Moment| tied || !m.readings.generator.tied;
     let volts = |m: &Moment| {
         let poles = site.line.poles.iter().map(|p| m.readings.point(&p.name));
         poles
-            .filter(|p| p.fed.customer())
+            .filter(|p| p.fed.customer() && told(m))
             .map(|p| p.volts)
             .fold(0.0, f64::max)
     };
-    let moments = episode.moments(trace);
     let shown = episode.most(trace, volts);
     let peak = trace.moments.get(shown);
     let highest = peak.map_or(0.0, volts);
@@ -182,13 +186,11 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
             .filter(|n| m.readings.point(&n.name).fed.customer())
             .count()
     };
-    let n_lit = moments.iter().map(lit).max().unwrap_or_default();
-    let asked = moments
-        .iter()
+    let alone = || moments.iter().filter(|m| !m.readings.generator.tied);
+    let n_lit = alone().map(lit).max().unwrap_or_default();
+    let asked = alone()
         .map(|m| m.readings.generator.asked_w)
         .fold(0.0, f64::max);
-    let mut fed = moments.iter().filter(|m| line_fed(site, m));
-    let tied = fed.all(|m| m.readings.generator.tied);
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),

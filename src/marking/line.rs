@@ -79,6 +79,16 @@ fn volts_at(site: &Site, moment: &Moment, pole: usize) -> f64 {
     reading.volts_to_earth.unwrap_or(reading.volts)
 }
 
+/// Volts below which a line is told as dead: no hand feels them, and no tester shows them.
+const DEAD_V: f64 = 1.0;
+
+/// A finding with the volts that hands or clamps met, and whether the line was dead then.
+fn with_volts(finding: Finding, volts: f64) -> Finding {
+    finding
+        .with("volts", Arg::Quantity(volts, Unit::Volts))
+        .with("dead", Arg::Count(i64::from(volts < DEAD_V)))
+}
+
 fn standing_finding(
     site: &Site,
     work: &LineWork,
@@ -87,7 +97,7 @@ fn standing_finding(
     episode: &Episode,
 ) -> Finding {
     let volts = |m: &Moment| volts_at(site, m, site.line.crew_pole);
-    let shown = episode.most(trace, volts);
+    let shown = episode.most(trace, |m| volts(m).round());
     let peak = trace.moments.get(shown);
     let sets = episode
         .moments(trace)
@@ -100,9 +110,7 @@ fn standing_finding(
         ..Finding::breach(rule, episode.from, shown)
     };
     let highest = peak.map_or(0.0, volts);
-    let finding = finding
-        .with("volts", Arg::Quantity(highest, Unit::Volts))
-        .reaching(pole_name(site, site.line.crew_pole));
+    let finding = with_volts(finding, highest).reaching(pole_name(site, site.line.crew_pole));
     if rule == Rule::GroundsWrong {
         finding
             .with("how", Arg::Count(ELSEWHERE))
@@ -146,8 +154,7 @@ fn clamps(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> {
         let volts = volts_at(site, after, moved.pole);
         let sets = work.sets_on(&after.positions);
         Some(
-            Finding::breach(Rule::GroundsWrong, after.at, index)
-                .with("volts", Arg::Quantity(volts, Unit::Volts))
+            with_volts(Finding::breach(Rule::GroundsWrong, after.at, index), volts)
                 .with("how", Arg::Count(how))
                 .with("sets", Arg::Count(i64::try_from(sets).unwrap_or_default()))
                 .reaching(pole_name(site, moved.pole)),
@@ -164,26 +171,28 @@ fn tests(site: &Site, work: &LineWork, trace: &Trace) -> Vec<Finding> {
             continue;
         };
         let seen = trace.moments.get(..=index).unwrap_or_default();
-        let volts = volts_at(site, before, pole).max(volts_at(site, after, pole));
+        // A touch may pull the line down: told is the moment that was worse for the hand.
+        let (was, is) = (volts_at(site, before, pole), volts_at(site, after, pole));
+        let (volts, shown) = if was > is {
+            (was, index - 1)
+        } else {
+            (is, index)
+        };
         let finding = match shown_dead(site, work, seen, pole) {
             Ok(()) => continue,
-            Err(Lacking::Test { lit }) => Finding::breach(Rule::NotTested, after.at, index)
+            Err(Lacking::Test { lit }) => Finding::breach(Rule::NotTested, after.at, shown)
                 .with("lit", Arg::Count(i64::from(lit))),
             Err(Lacking::Proof { why, tester }) => {
                 let name = work.testers.get(tester).map_or("", |t| t.name.as_str());
                 let least = work.testers.get(tester).map_or(0.0, |t| t.make.least_v);
-                Finding::breach(Rule::TesterUnproved, after.at, index)
+                Finding::breach(Rule::TesterUnproved, after.at, shown)
                     .with("why", Arg::Count(why))
                     .with("tester", Arg::Said(Box::new(name_of(name))))
                     .with("least", Arg::Quantity(least, Unit::Volts))
             }
         };
         if found.iter().all(|f| f.rule != finding.rule) {
-            found.push(
-                finding
-                    .with("volts", Arg::Quantity(volts, Unit::Volts))
-                    .reaching(pole_name(site, pole)),
-            );
+            found.push(with_volts(finding, volts).reaching(pole_name(site, pole)));
         }
     }
     found

@@ -33,6 +33,9 @@ pub use syntax::{Misread, ids, misread};
 
 use number::Digits;
 
+/// Volts below which a meter shows nothing: assumption, the last digit of a common one.
+const LEAST_V: f64 = 0.05;
+
 /// The words of one language.
 /// Cheap to clone and safe to share between threads.
 #[derive(Clone)]
@@ -133,7 +136,10 @@ impl Words {
     }
 
     /// A quantity in words, as [`Arg::Quantity`] gives it inside a message.
+    /// Volts that no meter shows are told as none.
     pub fn quantity(&self, value: f64, unit: Unit) -> String {
+        let unseen = unit == Unit::Volts && value.abs() < LEAST_V;
+        let value = if unseen { 0.0 } else { value };
         let digits = if unit == Unit::Celsius {
             Digits::Whole
         } else {

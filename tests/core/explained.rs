@@ -8,7 +8,7 @@ use std::sync::{Arc, OnceLock};
 use std::thread;
 
 use outage_drill::drill::Drill;
-use outage_drill::explain::{Explanation, Told, explain, told};
+use outage_drill::explain::{Explanation, Stage, Told, explain, told};
 use outage_drill::file::{Library, Source, read_heading};
 use outage_drill::marking::{Finding, Rule};
 use outage_drill::scenario::Scenario;
@@ -117,7 +117,12 @@ fn every_rule_is_told_as_the_table_says_and_one_without_stages_has_a_reason() {
 
 /// What is wrong with how a finding is told.
 fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
-    let Explanation { path, instead, .. } = explain(drill, finding);
+    let Explanation {
+        what,
+        path,
+        instead,
+        ..
+    } = explain(drill, finding);
     let ids: Vec<&str> = path.iter().map(|s| s.text.id.as_str()).collect();
     let any = |wanted: &[&str]| wanted.iter().any(|id| ids.contains(id));
     let mut faults = Vec::new();
@@ -140,6 +145,10 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
     {
         faults.push(format!("{:?} ends at its source", finding.rule));
     }
+    if two_moments(&path) {
+        faults.push(format!("{:?} mixes two moments: {path:?}", finding.rule));
+    }
+    faults.extend(of_words(words, &what));
     for stage in &path {
         let said = [&stage.text, &stage.value];
         faults.extend(said.into_iter().flat_map(|m| of_words(words, m)));
@@ -167,7 +176,7 @@ fn of_words(words: &[Words], message: &Message) -> Vec<String> {
     let mut faults = Vec::new();
     for words in words {
         let said = words.say(message);
-        if said.contains(['[', ']', '{', '}']) {
+        if said.contains(['[', ']', '{', '}']) || below_a_meter(&said) {
             faults.push(format!("{}: {said}", words.tag()));
         }
     }
@@ -182,6 +191,30 @@ fn of_words(words: &[Words], message: &Message) -> Vec<String> {
         faults.push(format!("{message:?}"));
     }
     faults
+}
+
+/// Whether a text tells of volts that no meter shows.
+fn below_a_meter(said: &str) -> bool {
+    let words: Vec<&str> = said.split([' ', '\u{a0}', '\u{202f}']).collect();
+    words.windows(2).any(|pair| {
+        let volts = pair[0].parse::<f64>();
+        pair[1].trim_end_matches(['.', ',', ':']) == "V" && volts.is_ok_and(|v| v > 0.0 && v < 0.05)
+    })
+}
+
+/// Whether the line is told otherwise just before the hands than at them: then two moments, or two kinds of volts, are mixed.
+fn two_moments(path: &[Stage]) -> bool {
+    let shown = |s: &Stage| match s.value.args.first() {
+        Some((_, Arg::Quantity(number, _))) => *number,
+        _ => f64::NAN,
+    };
+    let work = path.iter().find(|s| s.text.id == "stage-work").map(shown);
+    let held = path.iter().any(|s| s.text.id == "stage-open");
+    let span = path
+        .iter()
+        .rfind(|s| s.text.id.starts_with("stage-span") && !held);
+    let apart = |(work, span): (f64, f64)| (work - span).abs() > 0.01 * work.abs();
+    work.zip(span.map(shown)).is_some_and(apart)
 }
 
 /// What a list brings about, explained.
@@ -399,4 +432,42 @@ fn the_order_that_is_told_has_the_largest_motor_first_and_asks_no_more_than_the_
         "{found:?}"
     );
     assert_eq!(found.order.len() + found.left_out.len(), wanted.len());
+}
+
+#[test]
+fn a_dead_line_behind_an_open_cutout_is_told_by_what_stands_behind_it() {
+    let (drill, finding) = found(
+        "ground-order",
+        "ground-order-line-end-first",
+        Rule::GroundsWrong,
+    );
+    let told = explain(&drill, &finding);
+    let words = Words::new(REFERENCE);
+    let volts = |s: &Stage| match s.value.args.first() {
+        Some((_, Arg::Quantity(volts, _))) => *volts,
+        _ => f64::NAN,
+    };
+    let at = told.path.iter().position(|s| s.at == "transformer");
+    let behind = at.map_or(&[][..], |at| &told.path[at..]);
+    assert!(volts(&behind[0]) > 7000.0, "{behind:?}");
+    assert_eq!(behind[1].text.id, "stage-open");
+    let last = told.path.last().map(|s| words.say(&s.text));
+    assert!(last.is_some_and(|said| said.contains("dead now")));
+    assert!(words.say(&told.what).contains("Had it come alive"));
+}
+
+#[test]
+fn an_untested_line_is_told_as_it_stood_before_a_hand_pulled_it_down() {
+    let (drill, finding) = found(
+        "engine-on-the-road",
+        "engine-on-the-road-assumed-dead",
+        Rule::NotTested,
+    );
+    let told = explain(&drill, &finding);
+    let source = told.path.first().map(|s| &s.value.args[0].1);
+    assert!(
+        matches!(source, Some(Arg::Quantity(volts, _)) if *volts > 200.0),
+        "{source:?}"
+    );
+    assert!(told.heading.args.iter().any(|(name, _)| *name == "at"));
 }

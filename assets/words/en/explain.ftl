@@ -1,6 +1,8 @@
 # How a finding came about: ways of energy, chains of heat, sums of loads.
 
 told-way = The way the energy takes:
+told-way-at = The way the energy takes, at { $at }:
+told-way-before = The way the energy takes, just before { $at }:
 told-chain = How it got so hot:
 told-sum = What it adds up to:
 
@@ -32,6 +34,7 @@ stage-main = The { $name } is on. { $amps } leave the house.
 stage-drop = The { $name } carries { $amps } up to the pole.
 stage-transformer = The pole transformer turns { $low } into { $high }.
 stage-span = The { $name } stands at { $volts }.
+stage-span-to-earth = The { $name } stands at { $volts } to earth.
 stage-neighbor = The { $name } gets { $volts } from your generator.
 stage-crew = The line worker's hands close the circuit: { $volts }, and { $amps } through the body.
 stage-generator-still = The generator stands still now.
@@ -58,7 +61,10 @@ stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
 stage-plug = The hand moves a plug that stands at { $volts }.
 stage-blades = The blades hang on this. They stand at { $stands } now.
 stage-no-bond = Neutral and ground are joined nowhere. With { $volts } on a frame, no breaker would trip.
-stage-work = Hands or clamps go on the line here. It stands at { $volts }.
+stage-work = { $dead ->
+    [one] Hands or clamps go on the line here. It is dead now.
+   *[other] Hands or clamps go on the line here. It stands at { $volts } to earth.
+}
 stage-grounds = The grounds make a short circuit of it: { $amps }.
 stage-customers = Here the customers get { $stands }. They have not called back.
 stage-said-dead = This is what you called dead: { $subject }. It stands at { $stands }.

@@ -59,8 +59,11 @@ event-tie-held = The remote control wants to close the tie. Your tag holds it.
 event-second-crew-clear = The other crew says: we are clear. Our grounds and tags are gone.
 
 finding-not-tested-what = { $lit ->
-    [one] You trusted this line after the tester had lit up on it. It stood at { $volts } then.
-   *[other] You trusted this line without a test since it was last closed. It stood at { $volts } then.
+    [one] You trusted this line after the tester had lit up on it.
+   *[other] You trusted this line without a test since it was last closed.
+} { $dead ->
+    [one] It was dead then, but you could not know.
+   *[other] It stood at { $volts } to earth then.
 }
 finding-not-tested-why = A dark street proves nothing. One generator in one house can bring the line to full voltage through its transformer, at any time.
 finding-not-tested-now = Stop. Get clear of the line. Treat it as live.
@@ -68,28 +71,46 @@ finding-not-tested-instead = Test at your own pole, after the last switch was mo
 source-not-tested = 29 CFR 1926.961: a line counts as live until it is tested dead and grounded (checked in a digest). NIOSH FACE 90-02 (checked).
 
 finding-tester-unproved-what = { $why ->
-    [0] The tester was not tried on the proving source before the test. In hand: { $tester }. The line stood at { $volts } then.
-    [one] The tester was not tried on the proving source after the test. In hand: { $tester }. The line stood at { $volts } then.
-    [2] The tester stayed dark on the proving source too. In hand: { $tester }. The line stood at { $volts } then.
-   *[other] This tester shows nothing below { $least }. In hand: { $tester }. The line stood at { $volts } then.
+    [0] The tester was not tried on the proving source before the test. In hand: { $tester }.
+    [one] The tester was not tried on the proving source after the test. In hand: { $tester }.
+    [2] The tester stayed dark on the proving source too. In hand: { $tester }.
+   *[other] This tester shows nothing below { $least }. In hand: { $tester }.
+} { $dead ->
+    [one] The line was dead then, but you could not know.
+   *[other] The line stood at { $volts } to earth then.
 }
 finding-tester-unproved-why = A dark tester can mean a dead line, a flat battery or the wrong range. Low volts from a small generator kill too.
 finding-tester-unproved-now = Take your hands away. Prove a tester with a low range, test, and prove it again.
 finding-tester-unproved-instead = Live, dead, live: proving source, line, proving source. Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
 source-tester-unproved = NIOSH 88-104: a tester that missed low volts (checked). NFPA 70E: test before and after (checked). The least volts asked here: common practice.
 
-finding-not-grounded-what = For { $lasted } your hands were on the line with no grounds on it. It stood at up to { $volts } in that time.
+finding-not-grounded-what = For { $lasted } your hands were on the line with no grounds on it. { $dead ->
+    [one] It stayed dead in that time. Nothing made sure of that.
+   *[other] It stood at up to { $volts } to earth in that time.
+}
 finding-not-grounded-why = A tested line can become live the next second: a generator starts, a switch closes. Grounds make that a short circuit and keep all you touch alike.
 finding-not-grounded-now = Get clear of the line. Test again and ground it.
 finding-not-grounded-instead = Ground at the work before you touch: earth end first, then line end with a stick.
 source-not-grounded = 29 CFR 1926.962(b) and (c): grounds, placed so that nobody is exposed to a difference of potential (checked in a digest).
 
 finding-grounds-wrong-what = { $how ->
-    [0] The line end went on before the earth end. The clamp in your hand was at the line's { $volts }.
-    [one] The earth end came off before the line end. The clamp in your hand was at the line's { $volts }.
+    [0] The line end went on before the earth end. { $dead ->
+        [one] The line was dead then. Had it come alive, so had the clamp in your hand.
+       *[other] The free clamp in your hand stood at the line's { $volts } to earth.
+    }
+    [one] The earth end came off before the line end. { $dead ->
+        [one] The line was dead then. Had it come alive, so had the clamp in your hand.
+       *[other] The free clamp in your hand stood at the line's { $volts } to earth.
+    }
    *[other] { $sets ->
-        [one] A set hung on the line, but not at your pole. The line at your hands stood at up to { $volts }.
-       *[other] { $sets } sets hung on the line, but none at your pole. The line at your hands stood at up to { $volts }.
+        [one] A set hung on the line, but not at your pole. { $dead ->
+            [one] The line at your hands stayed dead, by luck.
+           *[other] The line at your hands stood at up to { $volts } to earth.
+        }
+       *[other] { $sets } sets hung on the line, but none at your pole. { $dead ->
+            [one] The line at your hands stayed dead, by luck.
+           *[other] The line at your hands stood at up to { $volts } to earth.
+        }
     }
 }
 finding-grounds-wrong-why = A clamp on the line with its other end free is the line. Grounds elsewhere let your pole and the wire come to different volts.
@@ -102,9 +123,12 @@ finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, the
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
 
 finding-no-visible-break-what = { $jumper ->
-    [0] For { $lasted } your hands were on a line that no open and tagged break cut off. At its highest it stood at { $volts }.
-    [one] A jumper went around the open break. For { $lasted } your hands were on that line. At its highest it stood at { $volts }.
-   *[other] For { $lasted } your hands were on a line with no open break. A jumper goes around one as well. At its highest it stood at { $volts }.
+    [0] For { $lasted } your hands were on a line that no open and tagged break cut off.
+    [one] A jumper went around the open break. For { $lasted } your hands were on that line.
+   *[other] For { $lasted } your hands were on a line with no open break. A jumper goes around one as well.
+} { $dead ->
+    [one] It stayed dead in that time, by luck.
+   *[other] At its highest it stood at { $volts } to earth.
 }
 finding-no-visible-break-why = { $jumper ->
     [0] A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.

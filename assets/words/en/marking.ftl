@@ -17,13 +17,13 @@ finding-line-fed-what = { $tied ->
     [one] Your generator and the utility were on the line together for { $lasted }. At its highest the line stood at { $volts }.
    *[other] Your generator fed the street for { $lasted }. At its highest the line stood at { $volts }.
 }
-finding-line-fed-why = The pole transformer works both ways. It turns each volt of the house into many on the line. { $neighbors ->
-    [0] Whoever works on that line trusts that it is dead.
-    [one] One neighbor was on your generator too. Whoever works on that line trusts that it is dead.
-   *[other] { $neighbors } neighbors were on your generator too. Whoever works on that line trusts that it is dead.
-} { $tied ->
-    [one] Two sources on one line fight, and either can feed it.
-   *[other] At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
+finding-line-fed-why = The pole transformer works both ways. It turns each volt of the house into many on the line. { $tied ->
+    [one] The utility fed the line too. When it drops out again, your generator alone keeps the line live. Whoever works there trusts that it is dead.
+   *[other] { $neighbors ->
+        [0] Whoever works on that line trusts that it is dead.
+        [one] One neighbor was on your generator too. Whoever works on that line trusts that it is dead.
+       *[other] { $neighbors } neighbors were on your generator too. Whoever works on that line trusts that it is dead.
+    } At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
 }
 finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
 finding-line-fed-instead = Turn the main breaker off before the generator feeds the house. Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.

@@ -1,6 +1,8 @@
 # Cómo ocurrió un hallazgo: caminos de la energía, cadenas de calor, sumas de cargas.
 
 told-way = El camino de la energía:
+told-way-at = El camino de la energía, minuto { $at }:
+told-way-before = El camino de la energía, justo antes del minuto { $at }:
 told-chain = Cómo llegó a calentarse tanto:
 told-sum = Lo que suma:
 
@@ -32,6 +34,7 @@ stage-main = Está encendido: { $name }. Salen { $amps } de la casa.
 stage-drop = Lleva { $amps } hasta el poste: { $name }.
 stage-transformer = El transformador del poste convierte { $low } en { $high }.
 stage-span = Tiene { $volts }: { $name }.
+stage-span-to-earth = Tiene { $volts } a tierra: { $name }.
 stage-neighbor = Recibe { $volts } de su generador: { $name }.
 stage-crew = Las manos de quien trabaja en la línea cierran el circuito. Voltaje: { $volts }. Corriente por el cuerpo: { $amps }.
 stage-generator-still = El generador está parado ahora.
@@ -58,7 +61,10 @@ stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
 stage-plug = La mano mueve un enchufe que está a { $volts }.
 stage-blades = Las patas cuelgan de esto. Ahora están a { $stands }.
 stage-no-bond = El neutro y la tierra no se unen en ningún lado. Con { $volts } en una carcasa no saltaría ningún interruptor.
-stage-work = Aquí van las manos o las pinzas a la línea. Está a { $volts }.
+stage-work = { $dead ->
+    [one] Aquí van las manos o las pinzas a la línea. Ahora no tiene voltaje.
+   *[other] Aquí van las manos o las pinzas a la línea. Tiene { $volts } a tierra.
+}
 stage-grounds = Las tierras la ponen en cortocircuito: { $amps }.
 stage-customers = Aquí los clientes reciben { $stands }. No han contestado.
 stage-said-dead = Esto es lo que usted dijo que no tenía voltaje: { $subject }. Está a { $stands }.

@@ -59,8 +59,11 @@ event-tie-held = El mando a distancia quiere cerrar el enlace. Su etiqueta lo im
 event-second-crew-clear = La otra cuadrilla dice: estamos lejos. Nuestras puestas a tierra y etiquetas ya no están.
 
 finding-not-tested-what = { $lit ->
-    [one] Usted confió en esta línea aunque el detector se había encendido en ella. Voltaje en ese momento: { $volts }.
-   *[other] Usted confió en esta línea sin medirla desde el último cierre. Voltaje en ese momento: { $volts }.
+    [one] Usted confió en esta línea aunque el detector se había encendido en ella.
+   *[other] Usted confió en esta línea sin medirla desde el último cierre.
+} { $dead ->
+    [one] En ese momento no tenía voltaje, pero usted no podía saberlo.
+   *[other] Voltaje a tierra en ese momento: { $volts }.
 }
 finding-not-tested-why = Una calle oscura no prueba nada. Un solo generador en una casa puede llevar la línea a todo su voltaje por el transformador, en cualquier momento.
 finding-not-tested-now = Pare. Aléjese de la línea. Trátela como si tuviera voltaje.
@@ -68,28 +71,46 @@ finding-not-tested-instead = Mida en su propio poste, después de la última man
 source-not-tested = 29 CFR 1926.961: una línea cuenta como viva hasta que se mide sin voltaje y se pone a tierra (comprobado en un resumen). NIOSH FACE 90-02 (comprobado).
 
 finding-tester-unproved-what = { $why ->
-    [0] El detector no se probó en la fuente de prueba antes de medir. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
-    [one] El detector no se probó en la fuente de prueba después de medir. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
-    [2] El detector quedó apagado también en la fuente de prueba. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
-   *[other] Este detector no muestra nada por debajo de { $least }. En la mano: { $tester }. Voltaje de la línea en ese momento: { $volts }.
+    [0] El detector no se probó en la fuente de prueba antes de medir. En la mano: { $tester }.
+    [one] El detector no se probó en la fuente de prueba después de medir. En la mano: { $tester }.
+    [2] El detector quedó apagado también en la fuente de prueba. En la mano: { $tester }.
+   *[other] Este detector no muestra nada por debajo de { $least }. En la mano: { $tester }.
+} { $dead ->
+    [one] La línea no tenía voltaje en ese momento, pero usted no podía saberlo.
+   *[other] Voltaje de la línea a tierra en ese momento: { $volts }.
 }
 finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
 finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.
-finding-tester-unproved-instead = Vivo, muerto, vivo: fuente de prueba, línea, fuente de prueba. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
+finding-tester-unproved-instead = Con tensión, sin tensión, con tensión: fuente de prueba, línea, fuente de prueba. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
 source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (comprobado). NFPA 70E: probar antes y después (comprobado). El mínimo que se pide aquí: práctica común.
 
-finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Tiempo: { $lasted }. Voltaje más alto en ese tiempo: { $volts }.
+finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Tiempo: { $lasted }. { $dead ->
+    [one] La línea siguió sin voltaje. Nada lo aseguraba.
+   *[other] Voltaje más alto a tierra en ese tiempo: { $volts }.
+}
 finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra hacen de eso un cortocircuito e igualan todo lo que usted toca.
 finding-not-grounded-now = Aléjese de la línea. Mida otra vez y ponga a tierra.
 finding-not-grounded-instead = Ponga a tierra en el lugar de trabajo antes de tocar: primero el extremo de tierra, luego el de línea con pértiga.
 source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial (comprobado en un resumen).
 
 finding-grounds-wrong-what = { $how ->
-    [0] El extremo de línea se puso antes que el de tierra. La pinza en su mano tenía el voltaje de la línea: { $volts }.
-    [one] El extremo de tierra se quitó antes que el de línea. La pinza en su mano tenía el voltaje de la línea: { $volts }.
+    [0] El extremo de línea se puso antes que el de tierra. { $dead ->
+        [one] La línea no tenía voltaje en ese momento. Si volvía, la pinza en su mano también lo tenía.
+       *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
+    }
+    [one] El extremo de tierra se quitó antes que el de línea. { $dead ->
+        [one] La línea no tenía voltaje en ese momento. Si volvía, la pinza en su mano también lo tenía.
+       *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
+    }
    *[other] { $sets ->
-        [one] Había un juego en la línea, pero no en su poste. Voltaje más alto en sus manos: { $volts }.
-       *[other] Había { $sets } juegos en la línea, pero ninguno en su poste. Voltaje más alto en sus manos: { $volts }.
+        [one] Había un juego en la línea, pero no en su poste. { $dead ->
+            [one] La línea en sus manos siguió sin voltaje, por suerte.
+           *[other] Voltaje más alto a tierra en sus manos: { $volts }.
+        }
+       *[other] Había { $sets } juegos en la línea, pero ninguno en su poste. { $dead ->
+            [one] La línea en sus manos siguió sin voltaje, por suerte.
+           *[other] Voltaje más alto a tierra en sus manos: { $volts }.
+        }
     }
 }
 finding-grounds-wrong-why = Una pinza en la línea con el otro extremo libre es la línea misma. Con puestas a tierra en otro lugar, su poste y el cable pueden llegar a voltajes distintos.
@@ -102,9 +123,12 @@ finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Qu
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
 
 finding-no-visible-break-what = { $jumper ->
-    [0] Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }. Voltaje más alto: { $volts }.
-    [one] Un puente pasaba por el lado del corte abierto. Sus manos estuvieron en esa línea durante { $lasted }. Voltaje más alto: { $volts }.
-   *[other] Sus manos estuvieron en una línea sin un corte abierto, y con un puente en uno. Tiempo: { $lasted }. Voltaje más alto: { $volts }.
+    [0] Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }.
+    [one] Un puente pasaba por el lado del corte abierto. Sus manos estuvieron en esa línea durante { $lasted }.
+   *[other] Sus manos estuvieron en una línea sin un corte abierto, y con un puente en uno. Tiempo: { $lasted }.
+} { $dead ->
+    [one] Siguió sin voltaje en ese tiempo, por suerte.
+   *[other] Voltaje más alto a tierra: { $volts }.
 }
 finding-no-visible-break-why = { $jumper ->
     [0] Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.

@@ -17,13 +17,13 @@ finding-line-fed-what = { $tied ->
     [one] Su generador y la red estuvieron juntos en la línea durante { $lasted }. En su punto más alto la línea tuvo { $volts }.
    *[other] Su generador alimentó la calle durante { $lasted }. En su punto más alto la línea tuvo { $volts }.
 }
-finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte cada voltio de la casa en muchos en la línea. { $neighbors ->
-    [0] Quien trabaja en esa línea confía en que no tiene voltaje.
-    [one] Un vecino también recibía de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
-   *[other] { $neighbors } vecinos también recibían de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
-} { $tied ->
-    [one] Dos fuentes en una línea luchan entre sí, y cualquiera de las dos puede alimentarla.
-   *[other] Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
+finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte cada voltio de la casa en muchos en la línea. { $tied ->
+    [one] La red también alimentaba la línea. Si se va otra vez, su generador solo la mantiene con voltaje. Quien trabaja allí confía en que no lo tiene.
+   *[other] { $neighbors ->
+        [0] Quien trabaja en esa línea confía en que no tiene voltaje.
+        [one] Un vecino también recibía de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
+       *[other] { $neighbors } vecinos también recibían de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
+    } Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
 finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
 finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa. Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
