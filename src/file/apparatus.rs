@@ -2,8 +2,9 @@
 //!
 //! A part of a site that says `like: "name"` has all fields of that piece that it doesn't give itself.
 //! They are put into the text of the site before it is read, so that there is one way of reading; `take_up.rs` finds the place of a fault again.
-//! The form of each piece is judged here, its meaning where it is taken up.
+//! The form of each piece is judged here, its meaning where it is taken up; a piece that no site takes up is named, because its meaning is not judged.
 
+use std::collections::BTreeSet;
 use std::ops::Range;
 
 use serde::Deserialize;
@@ -124,6 +125,8 @@ pub(super) struct Part {
 struct Piece {
     kind: &'static Kind,
     name: String,
+    /// Where its name stands.
+    name_at: usize,
     like: Option<String>,
     /// Where the name of what it is like stands.
     like_at: usize,
@@ -194,6 +197,7 @@ impl Apparatus {
                 self.pieces.push(Piece {
                     kind,
                     name: piece.name.clone(),
+                    name_at: value(NAME),
                     like: piece.like.clone(),
                     like_at: value(LIKE),
                     file: index,
@@ -255,6 +259,35 @@ impl Apparatus {
             fault.hint = Some(none);
         }
         Some(fault)
+    }
+
+    /// The pieces that none of these sites takes up, by itself or through another piece.
+    pub(super) fn unused(&self, sites: &[Text]) -> Vec<Diagnostic> {
+        let mut used = BTreeSet::new();
+        for site in sites {
+            for part in structs(&site.text) {
+                let kind = KINDS.iter().find(|k| k.field == part.field);
+                let name = part
+                    .field(LIKE)
+                    .and_then(|f| site.text.get(f.value.clone()));
+                let mut next = kind
+                    .zip(name)
+                    .and_then(|(kind, name)| self.piece(kind, name.trim_matches('"')));
+                while let Some(index) = next.filter(|index| used.insert(*index)) {
+                    let piece = self.pieces.get(index);
+                    next = piece.and_then(|p| self.piece(p.kind, p.like.as_deref()?));
+                }
+            }
+        }
+        let pieces = self.pieces.iter().enumerate();
+        let unused = pieces.filter(|(index, piece)| piece.sound && !used.contains(index));
+        let told = unused.filter_map(|(_, piece)| {
+            let own = source(self.texts.get(piece.file)?);
+            let message =
+                Message::new("check-unused-piece").with("name", Arg::Verbatim(piece.name.clone()));
+            Some(own.at_offset(piece.name_at, &format!("\"{}\"", piece.name), message))
+        });
+        told.collect()
     }
 
     /// What is wrong with what a piece is like: it isn't there, or leads back to the piece.

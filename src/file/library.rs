@@ -46,6 +46,8 @@ pub struct Library {
     pub words: Vec<(String, String)>,
     /// Messages that the drills of a folder need and that are missing; the drills can be played all the same.
     pub missing_words: Vec<Diagnostic>,
+    /// Shared pieces that no site takes up, so that only their form was judged.
+    pub unused_pieces: Vec<Diagnostic>,
 }
 
 #[derive(Debug)]
@@ -112,8 +114,9 @@ impl Library {
             lessons: texts_if_there(&folder.join("lessons"), &mut faults),
             local: texts(folder, &mut faults),
         };
-        let is_local = |t: &Text| Path::new(&t.file).ends_with("local.ron");
-        texts.local.retain(is_local);
+        texts
+            .local
+            .retain(|t| Path::new(&t.file).ends_with("local.ron"));
         let folder = folder.join("words");
         let n_faults = faults.len();
         let words = read_words(&folder, &mut faults);
@@ -147,6 +150,7 @@ impl Library {
         mut faults: Vec<Diagnostic>,
     ) -> (Self, Vec<Diagnostic>) {
         let apparatus = Apparatus::read(texts.apparatus, &mut faults);
+        let unused_pieces = apparatus.unused(&texts.sites);
         let (sites, broken) = read_sites(texts.sites, &apparatus, &mut faults);
         let mut scenarios = Vec::new();
         let mut unsound = Broken::default();
@@ -179,6 +183,7 @@ impl Library {
                 Vec::new()
             },
             scenarios,
+            unused_pieces,
             ..Self::default()
         };
         for text in &texts.local {

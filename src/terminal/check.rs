@@ -5,7 +5,7 @@
 //! Then everything that can be reached in it is searched, and each property is told as proved, proved for positions only, unsound or not covered.
 //! Drills are checked side by side on the machine's cores; what is told of them, and in which order, doesn't hang on that.
 //!
-//! The `--json` document has `version`, `faults` (see [`faults::json`]), `lessons`, each sound one with its `name`, `audience`, `minutes` in all and `drills`, and `drills`.
+//! The `--json` document has `version`, `faults` (see [`faults::json`]), `unused_pieces` in the same form, `lessons`, each sound one with its `name`, `audience`, `minutes` in all and `drills`, and `drills`.
 //! Each of `drills` has `name`, `seed`, `properties` (`id`, `holds`), `unguarded`, the names of breakers too large for their wires, `without_words`, the ids of messages that its names would need in the language spoken, `kept`, whether its proof is from an earlier check,
 //! and `proof`: `states`, `solves`, `bytes`, `seconds`, `like` (the variant whose searches hold for this one) and `properties` (`id`, `standing`, `because`, `way`, the lines of an action file).
 
@@ -49,6 +49,9 @@ pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
     let seconds = began.elapsed().as_secs_f64();
     let flat = || drills.iter().flatten();
     faults::print(&found, output);
+    for library in &libraries {
+        faults::print(&library.unused_pieces, output);
+    }
     if ask.json {
         let drills: Vec<_> = flat().map(drill_json).collect();
         let faults: Vec<_> = found
@@ -56,8 +59,13 @@ pub(super) fn run(ask: &Check, output: &mut Output<'_>) -> u8 {
             .map(|fault| faults::json(fault, &output.words))
             .collect();
         let lessons = lessons_json(&libraries);
+        let unused = libraries.iter().flat_map(|l| &l.unused_pieces);
+        let unused: Vec<_> = unused
+            .map(|piece| faults::json(piece, &output.words))
+            .collect();
         let document = json!({
             "version": JSON_VERSION, "drills": drills, "lessons": lessons, "faults": faults,
+            "unused_pieces": unused,
         });
         output.line(&format!("{document:#}"));
     } else if !drills.is_empty() {

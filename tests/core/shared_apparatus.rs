@@ -5,8 +5,8 @@ use std::path::Path;
 
 use outage_drill::file::{Diagnostic, Library, Watched};
 use outage_drill::session::{Command, Practice, Session};
-use outage_drill::shipped;
 
+use crate::terminal::drill;
 use crate::wrong_files::{DRILL, SITE};
 
 /// What two-gables has as fields of its own, as pieces.
@@ -256,18 +256,42 @@ fn what_no_piece_and_no_site_says_is_missing_in_the_site() {
 
 #[test]
 fn every_shipped_piece_is_taken_up_by_a_home_or_by_another_piece() {
-    let texts = || shipped::APPARATUS.iter().map(|(_, text)| *text);
-    let likes: Vec<&str> = texts()
-        .chain(shipped::SITES.iter().map(|(_, text)| *text))
-        .flat_map(|text| text.split("like: \"").skip(1))
-        .filter_map(|rest| rest.split('"').next())
+    assert_eq!(Library::shipped().0.unused_pieces, []);
+    assert_eq!(load(&site(), Some(SHARED)).0.unused_pieces, []);
+}
+
+#[test]
+fn a_piece_that_no_home_takes_up_is_named_because_only_its_form_was_checked() {
+    // No cord has such a gauge; as long as nobody takes it up, all that is said is that nobody looked.
+    let wrong = "(name: \"other-cord\", gauge: \"99\", like: \"house-cord\"),";
+    let more = format!("{wrong}\n    (name: \"house-cord\"");
+    let shared = SHARED.replacen("(name: \"house-cord\"", &more, 1);
+    let own = folder(&site(), Some(&shared));
+    let answered = drill(&["check", "--as-written", own.path().to_str().unwrap()]);
+    let said = "No home takes up “other-cord”. Only its form was checked";
+    assert!(answered.err.contains(said), "{}", answered.err);
+    assert!(
+        answered.err.contains("shared.ron:9:12:"),
+        "{}",
+        answered.err
+    );
+    let (library, faults) = load(&site(), Some(&shared));
+    assert_eq!(faults, []);
+    let named: Vec<&str> = library
+        .unused_pieces
+        .iter()
+        .map(|f| f.text.as_str())
         .collect();
-    let pieces = texts().flat_map(|text| text.split("\n    (name: \"").skip(1));
-    let pieces: Vec<&str> = pieces.filter_map(|rest| rest.split('"').next()).collect();
-    assert!(pieces.contains(&"house-cord") && pieces.contains(&"standby"));
-    for piece in pieces {
-        assert!(likes.contains(&piece), "nothing is like {piece}");
-    }
+    assert_eq!(named, ["\"other-cord\""]);
+    // Taken up, it is a fault.
+    let taken = site().replacen(
+        "gauge: \"12\", length_ft: 50.0, like: \"house-cord\"",
+        "like: \"other-cord\", length_ft: 50.0",
+        1,
+    );
+    let (library, faults) = load(&taken, Some(&shared));
+    let told: Vec<&str> = faults.iter().map(|f| f.text.as_str()).collect();
+    assert_eq!((library.unused_pieces.len(), told), (0, vec!["\"99\""]));
 }
 
 #[test]

@@ -159,6 +159,7 @@ check-counts = Checked: { $drills } drills in { $variants } variants, in { $elap
 check-total = In all: { $states } states, { $solves } of them solved. Work: { $seconds }, with { $megabytes } MB at most. On each core: { $rate } states a second.
 check-skipped = Not proved again, but kept from an earlier check: { $kept } variants.
 check-as-written = Left out: every variant. Each drill was checked as it is written.
+check-unused-piece = No home takes up “{ $name }”. Only its form was checked: use it in a home to check the rest.
 check-written = Written: { $path }
 check-replay = Play it: outage-drill play { $drill } --seed { $seed } --actions { $path }
 proof-by-itself = what a controller does by itself is not planned. A way may be there and not be found.

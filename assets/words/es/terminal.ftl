@@ -142,6 +142,7 @@ check-counts = Revisados: { $drills } simulacros en { $variants } variantes, en 
 check-total = En total: { $states } estados, { $solves } de ellos resueltos. Trabajo: { $seconds }, con { $megabytes } MB como mucho. En cada núcleo: { $rate } estados por segundo.
 check-skipped = No se probaron de nuevo, sino que se guardaron de una revisión anterior: { $kept } variantes.
 check-as-written = Se dejaron fuera todas las variantes. Cada simulacro se revisó tal como está escrito.
+check-unused-piece = Ninguna casa usa “{ $name }”. Solo se revisó su forma: úselo en una casa para revisar lo demás.
 check-written = Escrito: { $path }
 check-replay = Se juega así: outage-drill play { $drill } --seed { $seed } --actions { $path }
 proof-by-itself = lo que un controlador hace por sí mismo no se planifica. Puede haber un camino que no se halla.
