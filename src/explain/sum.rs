@@ -30,7 +30,9 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
         return stages;
     }
     let guard = tripped(found);
-    let Some(moment) = busiest(drill, finding, guard) else {
+    // Where two sources met, no load is to blame.
+    let met = finding.evidence.contains(&("met", Arg::Count(1)));
+    let Some(moment) = busiest(drill, finding, guard).filter(|_| !met) else {
         return of_guard(drill, found).into_iter().collect();
     };
     let ran = ran(drill, moment, guard);
@@ -38,6 +40,7 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
         .iter()
         .map(|index| load(drill, moment, *index))
         .collect();
+    stages.extend(street(drill, moment));
     stages.extend(total(drill, moment));
     stages.extend(of_guard(drill, found));
     stages.extend(gave_way(finding));
@@ -251,7 +254,14 @@ fn total(drill: &Drill, moment: &Moment) -> Option<Stage> {
     let (generator, battery) = (&moment.readings.generator, &moment.readings.battery);
     let (at, id, asked, rated) = if generator.asked_w > 0.0 {
         let rated = site.generator.spec_at(&moment.positions).rated_w;
-        ("generator", "stage-asked", generator.asked_w, rated)
+        let street =
+            generator.watts < generator.asked_w && moment.readings.point("service").fed.customer();
+        let id = if street {
+            "stage-asked-street"
+        } else {
+            "stage-asked"
+        };
+        ("generator", id, generator.asked_w, rated)
     } else if battery.asked_w > 0.0 {
         let rated = site.battery.as_ref()?.rated_w;
         ("battery", "stage-asked-battery", battery.asked_w, rated)
@@ -262,8 +272,34 @@ fn total(drill: &Drill, moment: &Moment) -> Option<Stage> {
         at: at.to_owned(),
         text: Message::new(id)
             .quantity("asked", asked, Unit::Watts)
+            .quantity("watts", generator.watts, Unit::Watts)
             .quantity("rated", rated, Unit::Watts),
         value: value(asked, Unit::Watts),
+    })
+}
+
+/// What hangs on the street and is fed past an open way: the neighbors, a person in the way, and what they ask beyond the house.
+fn street(drill: &Drill, moment: &Moment) -> Option<Stage> {
+    let fed = |name: &str| moment.readings.point(name).fed.customer();
+    if !fed("service") || moment.readings.generator.tied {
+        return None;
+    }
+    let amps = moment.readings.amps_of("main");
+    let lit = drill.site().neighbors.iter().filter(|n| fed(&n.name));
+    Some(Stage {
+        at: "drop".to_owned(),
+        text: Message::new("stage-street")
+            .with(
+                "neighbors",
+                Arg::Count(lit.count().try_into().unwrap_or_default()),
+            )
+            .quantity("amps", amps, Unit::Amps)
+            .quantity(
+                "volts",
+                moment.readings.point("service").volts_across,
+                Unit::Volts,
+            ),
+        value: value(amps, Unit::Amps),
     })
 }
 

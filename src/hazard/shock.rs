@@ -73,7 +73,12 @@ pub fn reference_ma(current_ma: f64, path: Path) -> f64 {
 /// The law is stated from 8 ms to 5 s; outside, the value at the nearer end.
 pub fn fibrillation_limit_ma(duration_s: f64, body_kg: f64) -> f64 {
     let at_one_second = 116.0 + (157.0 - 116.0) * ((body_kg - 50.0) / 20.0).clamp(0.0, 1.0);
-    at_one_second / duration_s.clamp(0.008, 5.0).sqrt()
+    at_one_second / stated_s(duration_s).sqrt()
+}
+
+/// The duration for which the law of the limit is stated that is nearest to this one, seconds.
+pub fn stated_s(duration_s: f64) -> f64 {
+    duration_s.clamp(0.008, 5.0)
 }
 
 /// How many times the fibrillation limit `current_ma` is.

@@ -36,7 +36,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 Arg::Quantity(most(|m| m.conditions.ppm()), Unit::Ppm),
             )
             .with("oxygen", Arg::Quantity(least * 100.0, Unit::Percent))
-            .with("dangerous", Arg::Quantity(DANGEROUS_PPM, Unit::Ppm)),
+            .with("dangerous", Arg::Quantity(DANGEROUS_PPM, Unit::Ppm))
+            .with("over", Arg::Count(i64::from(beside >= DANGEROUS_PPM))),
         );
     }
     found

@@ -5,9 +5,9 @@
 //! Sources: NEC 702.5 (transfer equipment must prevent interconnection; checked in a copy that quotes it);
 //! OSHA 3277 and CPSC advice never to connect without it (checked); NIOSH FACE 90-02 (a death by a main left closed; checked).
 
-use crate::drill::{Event, Moment, Trace, What};
+use crate::drill::{Action, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Cord, FarEnd, Interlock, Site, Spot};
+use crate::site::{Cord, FarEnd, Interlock, Kind, Site, Spot};
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
@@ -24,7 +24,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     }
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(event) = &moment.what {
-            found.extend(collision(site, index, moment, event));
+            found.extend(collision(site, trace, (index, moment), event));
         }
     }
     for episode in episodes(trace, sources_meet) {
@@ -33,8 +33,26 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     found
 }
 
+/// What joined two sources: the main that was closed, the utility that came back, or the set that was joined to it.
+fn joined_by(site: &Site, trace: &Trace, index: usize) -> &'static str {
+    let before = trace.moments.get(..=index).unwrap_or_default();
+    let deed = before.iter().rev().find_map(|m| {
+        if let What::Did(Action::Set(control, _)) = &m.what {
+            let main = site.control(*control).map(|c| c.kind) == Some(Kind::Main);
+            return Some(if main { "main" } else { "set" });
+        }
+        (m.what == What::Happened(Event::UtilityReturned)).then_some("utility")
+    });
+    deed.unwrap_or("utility")
+}
+
 /// Two sources that met out of step.
-fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Option<Finding> {
+fn collision(
+    site: &Site,
+    trace: &Trace,
+    (index, moment): (usize, &Moment),
+    event: &Event,
+) -> Option<Finding> {
     let Event::Collision {
         angle_deg,
         slip_hz,
@@ -56,6 +74,10 @@ fn collision(site: &Site, index: usize, moment: &Moment, event: &Event) -> Optio
         .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
         .with("torque", Arg::Quantity(torque.high, Unit::Plain))
         .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
+        .with(
+            "by",
+            Arg::Verbatim(joined_by(site, trace, index).to_owned()),
+        )
         .reaching("generator-outlet");
     Some(finding)
 }

@@ -96,10 +96,19 @@ fn of_event(
                 "rated",
                 Arg::Quantity(f64::from(control.plate.rating_a), Unit::Amps),
             )
-            .with("short", shorted(site, trace, index));
+            .with("short", shorted(site, trace, index))
+            .with("met", Arg::Count(i64::from(met(trace, index))));
         return Some(finding);
     }
     None
+}
+
+/// Whether two sources met out of step in the same instant, just before something opened.
+fn met(trace: &Trace, index: usize) -> bool {
+    let before = trace.moments.get(..=index).unwrap_or_default();
+    let now = before.last().map(|m| m.at);
+    let mut same = before.iter().rev().take_while(|m| Some(m.at) == now);
+    same.any(|m| matches!(m.what, What::Happened(Event::Collision { .. })))
 }
 
 /// Whether the wires of a cord have met and take the current, now or just before something opened, as a count for the words.

@@ -27,16 +27,15 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     for (control, positions) in &scenario.goal.at_end {
         let stands = scenario.site.position_name(&end.positions, *control);
         if !positions.iter().any(|p| p == stands) {
-            let name = scenario
-                .site
-                .control(*control)
-                .map_or("", |c| c.name.as_str());
+            let control = scenario.site.control(*control);
+            let name = control.map_or("", |c| c.name.as_str());
             let wanted = positions.first().map_or("", String::as_str);
+            let said = |position| control.map_or(position, |c| c.said(position));
             found.push(
                 Finding::breach(Rule::NotRestored, end.at, last)
                     .with("control", Arg::Said(Box::new(name_of(name))))
-                    .with("stands", Arg::Said(Box::new(name_of(stands))))
-                    .with("wanted", Arg::Said(Box::new(name_of(wanted))))
+                    .with("stands", Arg::Said(Box::new(name_of(said(stands)))))
+                    .with("wanted", Arg::Said(Box::new(name_of(said(wanted)))))
                     .with("crew", crew(scenario)),
             );
         }

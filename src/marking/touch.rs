@@ -3,9 +3,9 @@
 //! A tingle that is let go at once, and a shock that a ground-fault device cuts short, are told as a warning; beyond curve b of IEC 60479-1 it is a breach.
 //! Sources: IEC 60479-1 for body and zones; IEEE Std 80 for the limit of the heart; UL 943 for what a class A device cuts short.
 
-use crate::drill::{Event, Touched, Trace, What};
+use crate::drill::{Event, Metal, Touched, Trace, What};
 use crate::hazard::body::Path;
-use crate::hazard::shock::{reference_ma, times_lethal, zone};
+use crate::hazard::shock::{reference_ma, stated_s, times_lethal, zone};
 use crate::scenario::Scenario;
 use crate::words::{Arg, Unit, name_of};
 
@@ -41,11 +41,16 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .with("body", Arg::Quantity(amps * 1000.0, Unit::Milliamps))
                 .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
                 .with("limit", Arg::Quantity(of_limit, Unit::Percent))
+                .with("stated", Arg::Quantity(stated_s(seconds), Unit::Seconds))
                 .with(
                     "zone",
                     Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),
                 )
                 .with("cleared", Arg::Count(i64::from(cleared_by.is_some())))
+                .with(
+                    "wet",
+                    Arg::Count(i64::from(matches!(metal, Metal::Joint(_)))),
+                )
                 .reaching(metal.point(site)),
         );
     }

@@ -81,7 +81,7 @@ impl Session {
             .filter(|(p, _)| !Control::is_by_itself(p));
         let name = self.words.label(&name_of(&control.name));
         let label = self.handle_label(drill.site(), id, &name);
-        let position = self.words.say(&name_of(position_id));
+        let position = self.words.say(&name_of(control.said(position_id)));
         let rating = if control.plate.rating_a > 0 {
             self.words
                 .quantity(f64::from(control.plate.rating_a), Unit::Amps)
@@ -144,7 +144,7 @@ impl Session {
         };
         let label = self
             .words
-            .label(&Message::new(verb).name("position", position));
+            .label(&Message::new(verb).name("position", control.said(position)));
         ChoiceView {
             id: position.to_owned(),
             label,

@@ -233,8 +233,8 @@ impl Session {
         moved
             .map(|(id, control)| StoodView {
                 label: self.name(&control.name),
-                start: self.name(site.position_name(start, id)),
-                end: self.name(site.position_name(drill.positions(), id)),
+                start: self.name(control.said(site.position_name(start, id))),
+                end: self.name(control.said(site.position_name(drill.positions(), id))),
             })
             .collect()
     }

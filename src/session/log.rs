@@ -13,7 +13,7 @@ use crate::words::{Arg, Message, Unit, name_of};
 use super::close::seen_there;
 use super::log_indoors::{indoors_message, kind_of_indoors};
 use super::log_line::{crew_notices, detected_message, line_message};
-use super::log_machine::machine_message;
+use super::log_machine::{flickers, machine_message};
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
 
@@ -37,8 +37,22 @@ impl Session {
         let site = open.drill.site();
         let mut lines = Vec::new();
         let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(site, e);
-        for moment in &open.drill.trace().moments {
-            if matches!(&moment.what, What::Happened(event) if hidden(event)) {
+        let moments = &open.drill.trace().moments;
+        let mut told = 0;
+        for (index, moment) in moments.iter().enumerate() {
+            let seen = !matches!(&moment.what, What::Happened(event) if hidden(event));
+            if index < told || !seen {
+                continue;
+            }
+            if let Some((length, message)) =
+                flickers(site, moments.get(index..).unwrap_or_default())
+            {
+                told = index + length;
+                lines.push(LogLine {
+                    clock: self.clock(moment.at),
+                    kind: LogKind::Happened,
+                    text: self.words.label(&message),
+                });
                 continue;
             }
             let (kind, message) = match &moment.what {
@@ -153,7 +167,10 @@ pub(super) fn did_message(scenario: &Scenario, action: &Action) -> Message {
             let position = control.and_then(|c| c.positions.get(usize::from(position.0)));
             Message::new("log-set")
                 .name("control", control.map_or("", |c| c.name.as_str()))
-                .name("position", position.map_or("", String::as_str))
+                .name(
+                    "position",
+                    control.zip(position).map_or("", |(c, p)| c.said(p)),
+                )
         }
         Action::Look(sight) => Message::new("log-look").name("place", sight.name()),
         Action::Test(point) => Message::new("log-test").name("point", point),

@@ -95,6 +95,16 @@ impl Control {
         u8::try_from(index).ok().map(PositionId)
     }
 
+    /// The name of a position's words: a part of the line is open, on or off in its own way.
+    pub fn said<'a>(&self, position: &'a str) -> &'a str {
+        match (self.kind, position) {
+            (Kind::Line, "open") => "line-open",
+            (Kind::Line, "on") => "line-on",
+            (Kind::Line, "off") => "line-off",
+            _ => position,
+        }
+    }
+
     /// Whether this position is reached by itself and never by a hand: tripped, blown.
     pub fn is_by_itself(position: &str) -> bool {
         matches!(position, "tripped" | "blown")

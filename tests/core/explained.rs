@@ -471,3 +471,74 @@ fn an_untested_line_is_told_as_it_stood_before_a_hand_pulled_it_down() {
     );
     assert!(told.heading.args.iter().any(|(name, _)| *name == "at"));
 }
+
+/// What is said in English of the first finding of a rule in a list: what, why and what to do next time.
+fn told_of(drill: &str, actions: &str, rule: Rule) -> String {
+    let (drill, finding) = found(drill, actions, rule);
+    let (library, _) = Library::shipped();
+    let words = Words::new(REFERENCE).with(&library.words);
+    let told = explain(&drill, &finding);
+    [told.what, told.why, told.now, told.instead]
+        .map(|m| words.say(&m))
+        .join(" ")
+}
+
+#[test]
+fn a_breaker_that_two_sources_tripped_is_not_blamed_on_loads() {
+    let told = told_of("no-slide", "collision-main-closed", Rule::Tripped);
+    assert!(told.contains("No load was to blame"), "{told}");
+    assert!(!told.contains("one at a time"), "{told}");
+    let told = told_of("first-transfer", "first-transfer-heavy-leg", Rule::Tripped);
+    assert!(!told.contains("No load was to blame"), "{told}");
+}
+
+#[test]
+fn the_advice_after_a_collision_follows_from_what_joined_the_sources() {
+    let told = told_of("no-slide", "collision-main-closed", Rule::Collision);
+    assert!(told.contains("before the main breaker goes on"), "{told}");
+    let told = told_of(
+        "grid-comes-back-early",
+        "grid-comes-back-early-main-on",
+        Rule::Collision,
+    );
+    assert!(told.contains("comes back with no warning"), "{told}");
+    let told = told_of("no-slide", "collision-main-closed", Rule::LineFed);
+    assert!(!told.contains("neighbors were on your generator"), "{told}");
+    assert!(!told.contains("Turn the main breaker off before"), "{told}");
+}
+
+#[test]
+fn a_wet_joint_is_told_as_one_and_the_share_with_the_seconds_it_is_of() {
+    let told = told_of("tingle", "tingle-lifted-live", Rule::Touch);
+    assert!(told.contains("Water in the joint"), "{told}");
+    assert!(!told.contains("Worn insulation"), "{told}");
+    assert!(told.contains("stop a heart in 5"), "{told}");
+}
+
+#[test]
+fn air_that_stays_below_the_deadly_figure_is_told_so_and_never_as_safe() {
+    let told = told_of("garage-door-open", "garage-door-open-half", Rule::Indoors);
+    assert!(told.contains("still below"), "{told}");
+    assert!(told.contains("Point its exhaust away"), "{told}");
+    let told = told_of("garage-door-open", "garage-door-open-half", Rule::Gas);
+    assert!(told.contains("No share is safe"), "{told}");
+}
+
+#[test]
+fn loads_that_a_street_joins_are_told_with_the_street() {
+    let (drill, finding) = found("no-slide", "deadly-main-left-on", Rule::AllAtOnce);
+    let told = explain(&drill, &finding).path;
+    let ids: Vec<&str> = told.iter().map(|s| s.text.id.as_str()).collect();
+    assert!(
+        ids.ends_with(&["stage-street", "stage-asked-street"]),
+        "{ids:?}"
+    );
+}
+
+#[test]
+fn what_to_do_while_fuel_burns_is_said() {
+    let told = told_of("hot-refuel", "hot-refuel-in-a-rush", Rule::FuelFire);
+    assert!(told.contains("Get away"), "{told}");
+    assert!(told.contains("fire department"), "{told}");
+    assert!(told.contains("no water"), "{told}");
+}

@@ -47,6 +47,10 @@ event-starting = { $appliance }: starting, with { $amps } at first.
 event-running = { $appliance }: running.
 event-stalled = { $appliance }: humming, not turning. It gets { $percent } of its voltage.
 event-protector = { $appliance }: too hot. Its own protector shuts it off.
+event-flickers = { $on ->
+    [one] { $appliance }: flickers, then stays on.
+   *[other] { $appliance }: flickers, then goes out.
+}
 event-lost-power = { $appliance }: no power.
 event-lost-anything = Too long without power: { $of }. What it guards is lost.
 event-lost-fridge = The food in the fridge has grown too warm to keep.
@@ -60,7 +64,7 @@ event-no-start = The engine turns over but does not catch. Try again.
 event-engine-started = The engine catches and runs.
 event-shut-off = Too much is asked of the inverter: { $watts }. It shuts its output off. The engine runs on.
 event-shut-off-leg = One leg is asked for more than { $amps }. The inverter shuts its output off. The engine runs on.
-event-dip = The lights blink. The generator dips to { $volts } and is back after { $seconds }.
+event-dip = The lights blink. For { $seconds } the generator dips to { $volts }.
 event-dip-stays = The lights go dim. The generator dips to { $volts } and cannot come back up.
 event-caught-by-engine = The engine starts by itself while hands are in it.
 event-controller-waiting = The controller is at rest.
@@ -92,7 +96,7 @@ event-battery-gave-back = The battery gives its circuits back to the panel.
 event-battery-overloaded = The battery is asked for { $watts }. It shuts off and waits for its switch.
 event-battery-empty = The battery is empty. It shuts off.
 event-shock = A line worker has the line in hand. It stands at { $volts }. { $amps } go through the body.
-event-touched = A hand on this metal feels current: { $metal }. It bridges { $volts }. { $body } go through the body for { $seconds }.
+event-touched = A hand on this metal feels current: { $metal }. Across the body are { $volts }. { $body } go through the body for { $seconds }.
 event-alarm = The carbon monoxide alarm sounds. There are { $ppm } in the house.
 event-overcome = People in the house have passed out. The gas has taken { $cohb } of their blood.
 event-cord-soft = The insulation of the { $cord } goes soft at { $reached }.

@@ -90,7 +90,13 @@ stage-wire-limit = Its insulation can take { $limit }.
 
 stage-starting = The { $name } starts: { $amps } at { $volts }. That is { $watts } for a moment.
 stage-stalled = The { $name } tries to start and does not turn: { $amps } at { $volts }. That is { $watts }.
+stage-asked-street = At such low volts the generator delivers { $watts }. At full volts, house and street ask for { $asked }. It is made for { $rated }.
 stage-asked-battery = All in all the battery is asked for { $asked }. It is made for { $rated }.
+stage-street = { $neighbors ->
+    [0] The main breaker sends { $amps } at { $volts } out to the street.
+    [one] The main breaker sends { $amps } at { $volts } out to the street, where one neighbor hangs on it too.
+   *[other] The main breaker sends { $amps } at { $volts } out to the street, where { $neighbors } neighbors hang on it too.
+}
 stage-opens = The { $name } saw { $amps }, { $times } times its rating. A cold one opens at that in { $seconds }.
 stage-turning = At such low volts the motor has { $torque } of its turning force.
 stage-low-volts = That leaves { $volts } for this: { $appliance }.

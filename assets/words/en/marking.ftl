@@ -26,7 +26,10 @@ finding-line-fed-why = The pole transformer works both ways. It turns each volt 
     } At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
 }
 finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
-finding-line-fed-instead = Turn the main breaker off before the generator feeds the house. Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
+finding-line-fed-instead = { $tied ->
+    [one] Turn off the breaker that the generator feeds before the main breaker goes on.
+   *[other] Turn the main breaker off before the generator feeds the house.
+} Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = { $plugs ->
@@ -62,7 +65,11 @@ finding-collision-now = { $crew ->
 }
 finding-collision-instead = { $crew ->
     [one] Ask the customers to go back to the utility, wait for their answer, and close last.
-   *[other] Turn the generator breaker off before the main breaker goes on. An interlock allows no other order.
+   *[other] { $by ->
+        [main] Turn off the breaker that the generator feeds before the main breaker goes on. An interlock allows no other order.
+        [utility] The utility comes back with no warning. Keep the main breaker off for as long as the generator feeds the house. An interlock makes sure of that.
+       *[set] Turn the main breaker off before the generator is joined to the house. An interlock allows no other order.
+    }
 }
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
@@ -82,7 +89,7 @@ finding-shock-what = { $crew ->
     [one] You had the line in hand, and it was live. It stood at { $volts }. { $amps } went through the body.
    *[other] A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
 }
-finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. Zone: { $zone }.
+finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. It means: { $zone }.
 finding-shock-now = { $crew ->
     [one] Nobody touches the worker or the line before it is open and grounded. Call the emergency number.
    *[other] Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
@@ -93,13 +100,19 @@ finding-shock-instead = { $crew ->
 }
 source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).
 
-finding-touch-what = The hand that used it felt current from this metal: { $metal }. It bridged { $volts }. { $body } went through the body for { $seconds }.
+finding-touch-what = The hand that used it felt current from this metal: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
 finding-touch-why = { $cleared ->
-    [one] A ground-fault device cut it off. That is { $limit } of what can stop a heart in that time. Zone: { $zone }. Without the device it would have gone on.
-   *[other] That is { $limit } of what can stop a heart in that time. Zone: { $zone }. Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
+    [one] A ground-fault device cut it off. That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. Without the device it would have gone on.
+   *[other] That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. { $wet ->
+        [one] Water in the joint of the cords carried the voltage of the wire to its outside. The person was the way to earth.
+       *[other] Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
+    }
 }
 finding-touch-now = Do not touch it again. Turn the power to it off from elsewhere. Then unplug it, and mark it as broken.
-finding-touch-instead = Use nothing with worn wires or a missing ground pin. Plug things that are used by hand into outlets with ground-fault protection.
+finding-touch-instead = { $wet ->
+    [one] Keep joints of cords off the wet ground and dry.
+   *[other] Use nothing with worn wires or a missing ground pin.
+} Plug things that are used by hand into outlets with ground-fault protection.
 source-touch = IEC 60479-1:2018: body and zones (checked in part). IEEE Std 80: limit of the heart for 50 kg (checked in a copy). UL 943: what a ground-fault device cuts off (checked in part).
 
 finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
@@ -118,18 +131,21 @@ finding-wet-panel-instead = Do not touch a wet panel, even in an outage. Call th
 source-wet-panel = Advice of many utilities on floods (from memory). Live parts of 50 V or more: 29 CFR 1910.303(g)(2) (from memory).
 
 finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
-finding-indoors-why = From { $dangerous } on, the air can kill whoever goes in. As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
+finding-indoors-why = { $over ->
+    [one] That is past { $dangerous }, where the air can kill whoever goes in.
+   *[other] That is still below { $dangerous }, where the air can kill within minutes. Less kills too, only slower.
+} As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Do not go in to stop the engine: let it run dry, or call the fire department. Air the house before you go back.
-finding-indoors-instead = Run it outdoors only, far from doors and windows. Never in a garage, a basement or a porch, even with the doors open.
-source-indoors = CPSC: never indoors or in a garage, even with doors open (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked).
+finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.
+source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked).
 
 finding-gas-what = { $heard ->
     [yes] The carbon monoxide alarm went off. There were { $ppm } in the house.
    *[no] No carbon monoxide alarm went off, and one should have. There were { $ppm } in the house.
 }
-finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. That share keeps rising for as long as they breathe it.
+finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. No share is safe: it climbs with each breath until it kills.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
-finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut.
+finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
 source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy).
 
 finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
@@ -140,9 +156,9 @@ source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The
 
 finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
-finding-fuel-fire-now = Get away from it. Get everyone out of the house. Call the emergency number.
+finding-fuel-fire-now = Get away from it, and touch nothing on it. Get everyone out of the house. Call the fire department from afar. Put no water on burning fuel: it spreads the fire.
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
-source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes are common practice.
+source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes, and no water on burning fuel: common practice.
 
 finding-not-locked-out-what = { $done ->
     [0] The cover was open for { $lasted } on a set that could start at any time. Nothing had been done to stop it.
@@ -306,15 +322,24 @@ source-ran-dry = Common practice. Refuel only when off and cool: a state emergen
 finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
 finding-tripped-why = { $short ->
     [one] The wires of a cord met, and the breaker ended it. Without it the cord would burn on.
-   *[other] A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
+   *[other] { $met ->
+        [one] The utility and the generator met, and this ended their fight. No load was to blame.
+       *[other] A breaker that trips has done its work. Something asked for more than the wire or the generator can give.
+    }
 }
 finding-tripped-now = { $short ->
     [one] Leave the breaker off. Unplug the cord when it is cool, and throw it away.
-   *[other] Find out what asked for so much before you reset it.
+   *[other] { $met ->
+        [one] Leave it off, and keep the engine off. Call an electrician before anything is used again.
+       *[other] Find out what asked for so much before you reset it.
+    }
 }
 finding-tripped-instead = { $short ->
     [one] Use sound cords, laid out flat. Throw away one that was hot, soft or crushed.
-   *[other] Turn loads on one at a time and watch the meter.
+   *[other] { $met ->
+        [one] Never let the two sources meet. A transfer switch or an interlock keeps them apart.
+       *[other] Turn loads on one at a time and watch the meter.
+    }
 }
 source-tripped = UL 489: currents at which a breaker holds and trips (checked in part).
 
@@ -566,7 +591,7 @@ finding-stayed-in-what = { $how ->
     [back] Somebody went back into the house. There were { $ppm } in it.
    *[late] Somebody was still in the house three minutes after the first sign. There were { $ppm } in it.
 }
-finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one who had most. It keeps rising with each breath, and people who sleep do not wake from it.
+finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one who had most. No share is safe: it climbs with each breath until it kills. People who sleep do not wake from it.
 finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
 finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Let the fire department look for the rest.
 source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked).

@@ -120,6 +120,9 @@ name-battery-outlet = terminals of the battery
 
 # Positions.
 name-off = off
+name-line-open = open
+name-line-on = on
+name-line-off = off
 name-on = on
 name-removed = removed
 name-fitted = fitted

@@ -47,6 +47,10 @@ event-starting = { $appliance }: arrancando, con { $amps } al principio.
 event-running = { $appliance }: funcionando.
 event-stalled = { $appliance }: zumba y no gira. Recibe el { $percent } de su voltaje.
 event-protector = { $appliance }: demasiado calor. Su propio protector corta la corriente.
+event-flickers = { $on ->
+    [one] { $appliance }: parpadea y luego sigue funcionando.
+   *[other] { $appliance }: parpadea y luego se apaga.
+}
 event-lost-power = { $appliance }: sin electricidad.
 event-lost-anything = Demasiado tiempo sin luz: { $of }. Se perdió lo que cuida.
 event-lost-fridge = La comida del refrigerador se calentó demasiado para guardarla.
@@ -60,7 +64,7 @@ event-no-start = El motor gira pero no arranca. Intente otra vez.
 event-engine-started = El motor arranca y sigue en marcha.
 event-shut-off = Se pide demasiado al inversor: { $watts }. Corta su salida. El motor sigue en marcha.
 event-shut-off-leg = A una línea se le pide más de { $amps }. El inversor corta su salida. El motor sigue en marcha.
-event-dip = Las luces parpadean. El generador baja a { $volts } y se recupera en { $seconds }.
+event-dip = Las luces parpadean. El generador baja a { $volts } durante { $seconds }.
 event-dip-stays = Las luces se atenúan. El generador baja a { $volts } y no puede recuperarse.
 event-caught-by-engine = El motor arranca solo mientras hay manos dentro.
 event-controller-waiting = El controlador está en reposo.
@@ -92,7 +96,7 @@ event-battery-gave-back = La batería devuelve sus circuitos al tablero.
 event-battery-overloaded = A la batería se le piden { $watts }. Se apaga y espera a su interruptor.
 event-battery-empty = La batería está vacía. Se apaga.
 event-shock = Una persona de la cuadrilla tiene la línea en la mano. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
-event-touched = Una mano en este metal siente corriente: { $metal }. Hace puente con { $volts }. Por el cuerpo pasan { $body } durante { $seconds }.
+event-touched = Una mano en este metal siente corriente: { $metal }. Entre la mano y los pies hay { $volts }. Por el cuerpo pasan { $body } durante { $seconds }.
 event-alarm = Suena la alarma de monóxido de carbono. En la casa hay { $ppm }.
 event-overcome = Las personas de la casa perdieron el conocimiento. El gas ocupó el { $cohb } de su sangre.
 event-cord-soft = El aislamiento se ablanda a { $reached }: { $cord }.

@@ -90,7 +90,13 @@ stage-wire-limit = Su aislamiento aguanta { $limit }.
 
 stage-starting = Arranca: { $name }. Toma { $amps } a { $volts }, es decir { $watts } por un momento.
 stage-stalled = Intenta arrancar y no gira: { $name }. Toma { $amps } a { $volts }, es decir { $watts }.
+stage-asked-street = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, la casa y la calle piden { $asked }. Está hecho para { $rated }.
 stage-asked-battery = En total se le piden { $asked } a la batería. Está hecha para { $rated }.
+stage-street = { $neighbors ->
+    [0] El interruptor principal deja salir { $amps } a { $volts } a la calle.
+    [one] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde un vecino también la recibe.
+   *[other] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde { $neighbors } vecinos también la reciben.
+}
 stage-opens = Vio { $amps }, { $times } veces su capacidad: { $name }. Frío, con eso abre en { $seconds }.
 stage-turning = Con tan poco voltaje el motor tiene { $torque } de su fuerza de giro.
 stage-low-volts = Así quedan { $volts } para esto: { $appliance }.

@@ -26,7 +26,10 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
     } Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
 finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
-finding-line-fed-instead = Apague el interruptor principal antes de que el generador alimente la casa. Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
+finding-line-fed-instead = { $tied ->
+    [one] Apague el interruptor que el generador alimenta antes de encender el principal.
+   *[other] Apague el interruptor principal antes de que el generador alimente la casa.
+} Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $plugs ->
@@ -62,7 +65,11 @@ finding-collision-now = { $crew ->
 }
 finding-collision-instead = { $crew ->
     [one] Pida a los clientes que vuelvan a la red, espere su respuesta y cierre al final.
-   *[other] Apague el interruptor del generador antes de encender el principal. Un bloqueo mecánico no permite otro orden.
+   *[other] { $by ->
+        [main] Apague el interruptor que el generador alimenta antes de encender el principal. Un bloqueo mecánico no permite otro orden.
+        [utility] La red vuelve sin avisar. Deje apagado el interruptor principal mientras el generador alimenta la casa. Un bloqueo mecánico lo asegura.
+       *[set] Apague el interruptor principal antes de unir el generador a la casa. Un bloqueo mecánico no permite otro orden.
+    }
 }
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
@@ -82,7 +89,7 @@ finding-shock-what = { $crew ->
     [one] Usted tenía la línea en la mano, y había voltaje en ella: { $volts }. Corriente por el cuerpo: { $amps }.
    *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
 }
-finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. Zona: { $zone }.
+finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. Es decir: { $zone }.
 finding-shock-now = { $crew ->
     [one] Nadie toca a la persona ni la línea antes de que esté abierta y puesta a tierra. Llame al número de emergencia.
    *[other] Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
@@ -93,13 +100,19 @@ finding-shock-instead = { $crew ->
 }
 source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
 
-finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Hizo puente con { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
+finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
-    [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en ese tiempo. Zona: { $zone }. Sin el dispositivo habría seguido.
-   *[other] Es el { $limit } de lo que puede parar un corazón en ese tiempo. Zona: { $zone }. Un aislamiento gastado pone el metal al voltaje del cable. Sin cable de tierra, la persona es el camino a tierra.
+    [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. Sin el dispositivo habría seguido.
+   *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. { $wet ->
+        [one] El agua en la unión de los cables llevó el voltaje a su parte de afuera. La persona fue el camino a tierra.
+       *[other] Un aislamiento gastado pone el metal al voltaje del cable. Sin cable de tierra, la persona es el camino a tierra.
+    }
 }
 finding-touch-now = No lo toque otra vez. Corte su corriente desde otro lugar. Luego desenchúfelo y márquelo como roto.
-finding-touch-instead = No use nada con cables gastados o sin la clavija de tierra. Conecte lo que se usa con la mano a tomacorrientes con protección de falla a tierra.
+finding-touch-instead = { $wet ->
+    [one] Mantenga secas las uniones de cables, lejos del suelo mojado.
+   *[other] No use nada con cables gastados o sin la clavija de tierra.
+} Conecte lo que se usa con la mano a tomacorrientes con protección de falla a tierra.
 source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo de falla a tierra (verificado en parte).
 
 finding-live-blades-what = Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
@@ -118,18 +131,21 @@ finding-wet-panel-instead = No toque un tablero mojado, ni en un apagón. Llame 
 source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones (de memoria). Partes de 50 V o más: 29 CFR 1910.303(g)(2) (de memoria).
 
 finding-indoors-what = El motor funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
-finding-indoors-why = Desde { $dangerous }, el aire puede matar a quien entre. Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
+finding-indoors-why = { $over ->
+    [one] Eso pasa de { $dangerous }, donde el aire puede matar a quien entre.
+   *[other] Eso está todavía por debajo de { $dangerous }, donde el aire puede matar en minutos. Menos también mata, solo que más despacio.
+} Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. No entre a detener el motor: deje que se quede sin combustible o llame a los bomberos. Ventile la casa antes de volver.
-finding-indoors-instead = Úselo solo al aire libre, lejos de puertas y ventanas. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
-source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado).
+finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
+source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado).
 
 finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
    *[no] No sonó ninguna alarma de monóxido de carbono, y debía sonar. En la casa había { $ppm }.
 }
-finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Esa parte sigue creciendo mientras lo respiren.
+finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna parte es segura: crece con cada respiro hasta matar.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
-finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas.
+finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
 source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia).
 
 finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
@@ -140,9 +156,9 @@ source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (veri
 
 finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
-finding-fuel-fire-now = Aléjese. Saque a todos de la casa. Llame al número de emergencia.
+finding-fuel-fire-now = Aléjese y no toque nada del generador. Saque a todos de la casa. Llame a los bomberos desde lejos. No eche agua al combustible que arde: extiende el fuego.
 finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
-source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos son práctica común.
+source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos y nada de agua sobre combustible que arde: práctica común.
 
 finding-not-locked-out-what = { $done ->
     [0] La cubierta estuvo abierta { $lasted } en un generador que podía arrancar en cualquier momento. Nada lo impedía.
@@ -306,15 +322,24 @@ source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
 finding-tripped-why = { $short ->
     [one] Los conductores de un cable se tocaron, y el interruptor lo terminó. Sin él, el cable seguiría quemándose.
-   *[other] Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
+   *[other] { $met ->
+        [one] La red y el generador se encontraron, y esto terminó su lucha. Ninguna carga tuvo la culpa.
+       *[other] Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
+    }
 }
 finding-tripped-now = { $short ->
     [one] Deje apagado el interruptor. Desenchufe el cable cuando esté frío, y deséchelo.
-   *[other] Averigüe qué pidió tanto antes de encenderlo de nuevo.
+   *[other] { $met ->
+        [one] Déjelo apagado y deje el motor detenido. Llame a un electricista antes de volver a usar algo.
+       *[other] Averigüe qué pidió tanto antes de encenderlo de nuevo.
+    }
 }
 finding-tripped-instead = { $short ->
     [one] Use cables sanos, extendidos. Deseche uno que estuvo caliente, blando o aplastado.
-   *[other] Encienda las cargas una por una y mire el medidor.
+   *[other] { $met ->
+        [one] Nunca deje que las dos fuentes se encuentren. Un interruptor de transferencia o un bloqueo mecánico las separa.
+       *[other] Encienda las cargas una por una y mire el medidor.
+    }
 }
 source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara (verificado en parte).
 
@@ -566,7 +591,7 @@ finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
    *[late] Alguien seguía en la casa tres minutos después de la primera señal. En ella había { $ppm }.
 }
-finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía. Sube con cada respiro, y quien duerme no se despierta.
+finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía. Ninguna parte es segura: crece con cada respiro hasta matar. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
 finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Deje que los bomberos busquen a los demás.
 source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado).

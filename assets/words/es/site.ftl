@@ -121,6 +121,9 @@ name-battery-outlet = bornes de la batería
 
 # Posiciones. “Cerrada” y “abierta” se dicen solo de la ventana.
 name-off = apagado
+name-line-open = abierto
+name-line-on = en la línea
+name-line-off = fuera de la línea
 name-on = encendido
 name-removed = quitado
 name-fitted = puesto
