@@ -84,7 +84,7 @@ fn style(style: &mut egui::Style) {
     visuals.extreme_bg_color = theme::INK.egui();
     visuals.faint_bg_color = theme::RAISED.egui();
     visuals.window_stroke = Stroke::new(1.5, theme::OUTLINE.egui());
-    visuals.selection.bg_fill = theme::BLUE.egui();
+    visuals.selection.bg_fill = theme::CHOSEN.egui();
     visuals.selection.stroke = Stroke::new(2.0, theme::YELLOW.egui());
     let widgets = &mut visuals.widgets;
     for (widget, fill, outline) in [

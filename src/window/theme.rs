@@ -59,6 +59,12 @@ fn byte(value: f32) -> u8 {
     value.round().clamp(0.0, 255.0) as u8
 }
 
+/// A color as it was found in a picture.
+#[cfg(test)]
+pub(super) fn found([r, g, b]: [u8; 3]) -> Ink {
+    ink(r, g, b)
+}
+
 const fn ink(r: u8, g: u8, b: u8) -> Ink {
     Ink(r, g, b, 255)
 }
@@ -96,6 +102,8 @@ pub const BUTTON: Ink = ink(0x33, 0x45, 0x58);
 pub const BUTTON_HOVER: Ink = ink(0x40, 0x55, 0x6B);
 /// The one button that leads on.
 pub const LEAD: Ink = ink(0xF4, 0xDF, 0xB0);
+/// Under what is chosen.
+pub const CHOSEN: Ink = ink(0x00, 0x60, 0x98);
 /// Outlines that matter.
 pub const OUTLINE: Ink = ink(0x7E, 0x93, 0xA8);
 /// Outlines that only part things.
@@ -361,6 +369,7 @@ mod tests {
             ("lesser text on card", MUTED, RAISED),
             ("lesser text on button", MUTED, BUTTON),
             ("dark text on the leading button", DARK_TEXT, LEAD),
+            ("what is chosen", YELLOW, CHOSEN),
             ("harm on card", PURPLE.mix(CREAM, 0.35), RAISED),
             ("generator word on ink", ORANGE, INK),
             ("utility word on ink", SKY_BLUE, INK),

@@ -6,6 +6,8 @@
 
 #[path = "../../tests/window/reaching.rs"]
 mod reaching;
+#[path = "../../tests/window/reading.rs"]
+mod reading;
 #[path = "../../tests/window/teaching.rs"]
 mod teaching;
 
@@ -56,8 +58,11 @@ struct Rehearsal {
     drawn: Drawn,
     seen: u32,
     time: f64,
-    /// The window's size in points.
+    /// The window's size in pixels, and in points.
+    window: Vec2,
     size: Vec2,
+    /// What the last pass would draw.
+    shapes: Vec<egui::epaint::ClippedShape>,
 }
 
 impl Rehearsal {
@@ -84,7 +89,9 @@ impl Rehearsal {
             desk,
             seen: u32::MAX,
             time: 0.0,
+            window: SIZE,
             size,
+            shapes: Vec::new(),
         };
         rehearsal.pass(Vec::new());
         rehearsal
@@ -117,6 +124,7 @@ impl Rehearsal {
         });
         // Nothing is drawn, so what would be sent to the adapter is let go.
         output.textures_delta.clear();
+        self.shapes = output.shapes;
         wishes
     }
 
@@ -127,7 +135,13 @@ impl Rehearsal {
             self.desk.arrange(wish);
         }
         self.views = Views::of(&self.session, &self.desk);
-        self.drawn = Drawn::of(&self.views, &self.desk, SIZE);
+        self.lay_out();
+    }
+
+    /// Lays everything out in the window's size.
+    fn lay_out(&mut self) {
+        self.size = self.window / self.desk.look().zoom;
+        self.drawn = Drawn::of(&self.views, &self.desk, self.window);
         self.pass(Vec::new());
         self.pass(Vec::new());
     }

@@ -44,7 +44,7 @@ window-open-guided = Paso a paso
 window-guided-means = Se muestra el siguiente paso seguro con su razón, desde donde esté.
 window-open-assessed = Abrir como prueba
 window-assessed-means = Sin ayuda, y solo lo que usted miró o midió, hasta el final.
-window-slide = corredera del bloqueo mecánico
+window-slide = corredera de bloqueo
 window-slide-up = La corredera está arriba. No deja encender el interruptor principal.
 window-slide-down = La corredera está abajo. No deja encender el interruptor del generador mientras el principal está encendido.
 

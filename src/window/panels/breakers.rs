@@ -4,9 +4,13 @@
 //! The face is our own drawing and of no maker's panel.
 //! It does not cover covers, screws and wires behind the face.
 
+use std::sync::Arc;
+
 use bevy_egui::egui;
+use bevy_egui::egui::text::{LayoutJob, TextFormat};
 use bevy_egui::egui::{
-    Align2, Color32, CornerRadius, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+    Align, Align2, Color32, CornerRadius, Galley, Pos2, Rect, Response, Sense, Stroke, StrokeKind,
+    Ui, pos2, vec2,
 };
 
 use crate::session::view::{ControlKind, ControlView};
@@ -16,7 +20,8 @@ use crate::window::theme::Ink;
 
 use super::{Page, card, close, follow_focus, outline_focus, subheading};
 
-/// Height of one slot, points: more than the 24 that a target needs at least.
+/// Least height of one slot, points: more than the 24 that a target needs at least.
+/// Where a label takes more lines, all slots of the face are higher.
 const SLOT: f32 = 31.0;
 /// Height of the main breaker.
 const MAIN: f32 = 54.0;
@@ -25,7 +30,7 @@ const GAP: f32 = 16.0;
 /// Size of a handle's recess.
 const HANDLE: egui::Vec2 = vec2(50.0, 20.0);
 /// Where the handles of main and generator breaker stand, as a share of the face's width.
-const MIDDLE: f32 = 0.66;
+const MIDDLE: f32 = 0.58;
 
 /// Whether a control belongs on a panel's face.
 pub(super) fn on_face(control: &ControlView) -> bool {
@@ -52,16 +57,17 @@ pub(super) fn on_face(control: &ControlView) -> bool {
 /// Draws the face and lets its handles be operated.
 pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page: &mut Page<'_>) {
     let width = ui.available_width();
+    let painter = ui.painter().clone();
+    let slot = slot_height(&painter, controls, (width - 18.0) / 2.0 - 4.0);
     // A panel without a main breaker begins with its first row.
     let has_main = controls.iter().any(|c| c.slot.0 == 0);
     let raised = if has_main { 0.0 } else { MAIN + GAP };
     let bottom = controls
         .iter()
-        .map(|c| place(Rect::ZERO, c).bottom() - raised)
+        .map(|c| place(Rect::ZERO, slot, c).bottom() - raised)
         .fold(0.0, f32::max);
     let height = bottom + 20.0;
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    let painter = ui.painter().clone();
     painter.rect_filled(
         rect,
         CornerRadius::same(8),
@@ -78,7 +84,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
     let unfolded: Option<String> = ui.data(|d| d.get_temp(unfold_id));
     let mut unfold = unfolded.clone();
     for control in controls {
-        let place = place(inner, control).translate(vec2(0.0, -raised));
+        let place = place(inner, slot, control).translate(vec2(0.0, -raised));
         let response = breaker(ui, &painter, place, control);
         page.focus_first(&response);
         follow_focus(&response);
@@ -93,7 +99,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
         response.on_hover_text(&control.sentence);
     }
     if interlock {
-        slide(ui, &painter, inner, controls, page);
+        slide(ui, &painter, (inner, slot), controls, page);
     }
     if let Some(control) = controls.iter().find(|c| Some(&c.id) == unfold.as_ref()) {
         card(ui, theme::YELLOW, |ui| {
@@ -116,7 +122,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
 }
 
 /// Where a breaker is on the face.
-fn place(inner: Rect, control: &ControlView) -> Rect {
+fn place(inner: Rect, slot: f32, control: &ControlView) -> Rect {
     if control.kind == ControlKind::Main {
         return Rect::from_min_size(inner.min, vec2(inner.width(), MAIN - 6.0));
     }
@@ -125,7 +131,7 @@ fn place(inner: Rect, control: &ControlView) -> Rect {
     let y = inner.top()
         + MAIN
         + GAP
-        + SLOT * f32::from(row.saturating_sub(1))
+        + slot * f32::from(row.saturating_sub(1))
         + if row > 1 { 14.0 } else { 0.0 };
     if column == 0 {
         return Rect::from_min_size(pos2(inner.left(), y), vec2(inner.width(), SLOT + 10.0));
@@ -137,7 +143,7 @@ fn place(inner: Rect, control: &ControlView) -> Rect {
     };
     Rect::from_min_size(
         pos2(x, y),
-        vec2(half, SLOT * f32::from(control.poles.max(1))),
+        vec2(half, slot * f32::from(control.poles.max(1))),
     )
     .shrink2(vec2(2.0, 1.5))
 }
@@ -237,6 +243,46 @@ fn draw_handle(painter: &egui::Painter, rect: Rect, control: &ControlView, right
     }
 }
 
+/// The height of a slot in which every label of a face finds room beside its handle.
+fn slot_height(painter: &egui::Painter, controls: &[&ControlView], width: f32) -> f32 {
+    let branch = controls.iter().filter(|c| c.slot.0 > 0);
+    let needed = branch.map(|c| {
+        let poles = f32::from(c.poles.max(1));
+        (words(painter, c, width, Align::LEFT).size().y + 6.0) / poles
+    });
+    needed.fold(SLOT, f32::max)
+}
+
+/// What a branch breaker feeds, how it stands and its rating, in as many lines as its room asks for.
+fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Align) -> Arc<Galley> {
+    let mut job = LayoutJob::default();
+    job.wrap.max_width = (width - HANDLE.x - 12.0).max(20.0);
+    job.halign = align;
+    let mut add = |text: &str, size, ink: Ink| {
+        job.append(
+            text,
+            0.0,
+            TextFormat::simple(fonts::regular(size), ink.egui()),
+        );
+    };
+    add(&control.label, 12.5, theme::CREAM);
+    let under = if control.rating.is_empty() {
+        control.position.clone()
+    } else {
+        format!("{} · {}", control.position, control.rating)
+    };
+    add(&format!("\n{under}"), 11.0, word_ink(control));
+    painter.layout_job(job)
+}
+
+fn word_ink(control: &ControlView) -> Ink {
+    if control.position_id == "tripped" {
+        theme::YELLOW
+    } else {
+        theme::MUTED
+    }
+}
+
 fn label(
     painter: &egui::Painter,
     rect: Rect,
@@ -244,16 +290,6 @@ fn label(
     control: &ControlView,
     right_column: bool,
 ) {
-    let word_ink = if control.position_id == "tripped" {
-        theme::YELLOW
-    } else {
-        theme::MUTED
-    };
-    let under = if control.rating.is_empty() {
-        control.position.clone()
-    } else {
-        format!("{} · {}", control.position, control.rating)
-    };
     if control.slot.0 == 0 {
         let y = rect.center().y;
         text(
@@ -273,35 +309,22 @@ fn label(
                 pos2(handle.right() + 10.0, y + dy),
                 Align2::LEFT_CENTER,
                 what,
-                (size, word_ink, room),
+                (size, word_ink(control), room),
             );
         }
         return;
     }
-    let room = rect.width() - HANDLE.x - 16.0;
     let (x, align) = if right_column {
-        (handle.right() + 6.0, Align2::LEFT_CENTER)
+        (handle.right() + 6.0, Align::LEFT)
     } else {
-        (handle.left() - 6.0, Align2::RIGHT_CENTER)
+        (handle.left() - 6.0, Align::RIGHT)
     };
-    let y = rect.center().y;
-    text(
-        painter,
-        pos2(x, y - 6.5),
-        align,
-        &control.label,
-        (12.5, theme::CREAM, room),
-    );
-    text(
-        painter,
-        pos2(x, y + 7.0),
-        align,
-        &under,
-        (11.0, word_ink, room),
-    );
+    let galley = words(painter, control, rect.width(), align);
+    let y = rect.center().y - galley.size().y / 2.0;
+    painter.galley(pos2(x, y), galley, theme::CREAM.egui());
 }
 
-/// Text on one line, cut with an ellipsis where it does not fit.
+/// Text in as many lines as its room asks for.
 fn text(
     painter: &egui::Painter,
     at: Pos2,
@@ -309,9 +332,7 @@ fn text(
     what: &str,
     (size, ink, room): (f32, Ink, f32),
 ) {
-    let mut job =
-        egui::text::LayoutJob::simple_singleline(what.to_owned(), fonts::regular(size), ink.egui());
-    job.wrap = egui::text::TextWrapping::truncate_at_width(room.max(20.0));
+    let job = LayoutJob::simple(what.to_owned(), fonts::regular(size), ink.egui(), room);
     let galley = painter.layout_job(job);
     let rect = align.anchor_size(at, galley.size());
     painter.galley(rect.min, galley, Color32::PLACEHOLDER);
@@ -321,7 +342,7 @@ fn text(
 fn slide(
     ui: &Ui,
     painter: &egui::Painter,
-    inner: Rect,
+    (inner, slot): (Rect, f32),
     controls: &[&ControlView],
     page: &Page<'_>,
 ) {
@@ -331,7 +352,7 @@ fn slide(
     else {
         return;
     };
-    let (top, bottom) = (place(inner, main), place(inner, generator));
+    let (top, bottom) = (place(inner, slot, main), place(inner, slot, generator));
     // With the generator's breaker on, the plate is up and stands in the main's way; otherwise it is down.
     let up = generator.position_id == "on";
     let x = inner.left() + inner.width() * MIDDLE;

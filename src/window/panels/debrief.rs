@@ -12,16 +12,15 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, card, heading, shelf};
+use super::{Page, above, aside, body, card, heading, shelf};
 
 /// The verdict, the criteria, and where to go from here.
 pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
-    let buttons = 136.0;
-    ScrollArea::vertical()
-        .id_salt("verdict")
-        .auto_shrink([false, false])
-        .max_height((ui.available_height() - buttons).max(100.0))
-        .show(ui, |ui| {
+    above(
+        ui,
+        "verdict",
+        page,
+        |ui, page| {
             let ink = if view.passed {
                 theme::LEAD
             } else {
@@ -46,7 +45,13 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
             for criterion in &view.criteria {
                 self::criterion(ui, criterion, page);
             }
-        });
+        },
+        |ui, page| from_here(ui, view, page),
+    );
+}
+
+/// Where to go from the verdict.
+fn from_here(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
         let retry = page.say("window-retry");

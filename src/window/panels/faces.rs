@@ -179,7 +179,7 @@ pub(super) fn tag(ui: &mut Ui, words: &str) {
         .corner_radius(CornerRadius::same(5))
         .inner_margin(egui::Margin::symmetric(10, 6))
         .show(ui, |ui| {
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 let (hole, _) = ui.allocate_exact_size(vec2(16.0, 16.0), Sense::hover());
                 ui.painter()
                     .circle_filled(hole.center(), 5.0, theme::INK.egui());

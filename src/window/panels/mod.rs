@@ -23,7 +23,7 @@ pub(super) mod top;
 pub(super) mod words;
 
 use bevy_egui::egui;
-use bevy_egui::egui::{CornerRadius, Frame, Margin, Response, RichText, Stroke, Ui};
+use bevy_egui::egui::{CornerRadius, Frame, Margin, Response, RichText, ScrollArea, Stroke, Ui};
 
 use crate::session::Session;
 
@@ -110,6 +110,34 @@ impl<'a> Page<'a> {
         }
     }
 }
+
+/// Something to scroll, and below it what stays in sight: it gets as much room as it takes.
+pub(super) fn above(
+    ui: &mut Ui,
+    name: &str,
+    page: &mut Page<'_>,
+    scrolled: impl FnOnce(&mut Ui, &mut Page<'_>),
+    below: impl FnOnce(&mut Ui, &mut Page<'_>),
+) {
+    let id = ui.id().with(name);
+    let taken: f32 = ui.data(|data| data.get_temp(id)).unwrap_or(90.0);
+    let all = ui.available_height();
+    ScrollArea::vertical()
+        .id_salt(name)
+        .auto_shrink([false, true])
+        .max_height((all - taken).max(LEAST_SCROLL))
+        .show(ui, |ui| scrolled(ui, page));
+    let top = ui.cursor().top();
+    below(ui, page);
+    let takes = ui.cursor().top() - top;
+    if (takes - taken).abs() > 0.5 {
+        ui.data_mut(|data| data.insert_temp(id, takes));
+        ui.ctx().request_repaint();
+    }
+}
+
+/// The least height of what is scrolled, points.
+const LEAST_SCROLL: f32 = 80.0;
 
 /// Brings what the keyboard has walked to into sight.
 pub(super) fn follow_focus(response: &Response) {

@@ -10,7 +10,7 @@ use crate::window::fonts;
 use crate::window::link::{Desk, Wish};
 use crate::window::theme;
 
-use super::{Page, aside, body, card, heading, subheading};
+use super::{Page, above, aside, body, card, heading, subheading};
 
 /// What is drawn by chance in a drill that is opened from the shelf.
 /// One value, so that a class sees the same drill on every machine.
@@ -19,12 +19,11 @@ pub(super) const SEED: u64 = 1;
 /// The cautions, until they have been read.
 pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
     heading(ui, &view.cautions_title);
-    let accept_room = 54.0;
-    ScrollArea::vertical()
-        .id_salt("cautions")
-        .auto_shrink([false, true])
-        .max_height((ui.available_height() - accept_room).max(80.0))
-        .show(ui, |ui| {
+    above(
+        ui,
+        "cautions",
+        page,
+        |ui, _| {
             for caution in &view.cautions {
                 ui.horizontal_top(|ui| {
                     ui.label(
@@ -35,9 +34,12 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
                     ui.vertical(|ui| body(ui, caution));
                 });
             }
-        });
-    ui.add_space(4.0);
-    page.lead(ui, &view.cautions_accept, || Wish::Accept);
+        },
+        |ui, page| {
+            ui.add_space(4.0);
+            page.lead(ui, &view.cautions_accept, || Wish::Accept);
+        },
+    );
 }
 
 /// The lessons and drills of one track, the drills under how hard each is; one is unfolded, the first drill if none was chosen.

@@ -127,13 +127,11 @@ fn strip(painter: &Painter, rect: Rect, fed: Fed, word: &str) {
         rect.right() - 3.0,
         fed,
     );
-    inner.text(
-        pos2(rect.left() + 5.0, rect.top() + 1.0),
-        Align2::LEFT_TOP,
-        word,
-        fonts::regular(12.0),
-        ink,
-    );
+    let galley = painter.layout_no_wrap(word.to_owned(), fonts::regular(12.0), ink);
+    // Where there is no room for the word, pointing tells it.
+    if galley.size().x + 8.0 <= rect.width() {
+        inner.galley(pos2(rect.left() + 5.0, rect.top() + 1.0), galley, ink);
+    }
 }
 
 /// A pattern along a level line.

@@ -3,6 +3,7 @@
 //! It does not cover the log: see [`super::log`].
 
 use bevy_egui::egui;
+use bevy_egui::egui::text::{LayoutJob, TextFormat};
 use bevy_egui::egui::{Align, Layout, RichText, Ui};
 
 use crate::session::view::{LanguageView, LogView, StreetView};
@@ -109,7 +110,7 @@ pub(crate) fn places(
         return;
     }
     ui.horizontal(|ui| {
-        ui.set_height(26.0);
+        ui.set_height(30.0);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.spacing_mut().button_padding.y = 2.0;
             ui.spacing_mut().interact_size.y = 26.0;
@@ -160,19 +161,25 @@ fn explained(ui: &mut Ui, page: &mut Page<'_>) {
         .on_hover_text(page.say("window-key-terms"));
 }
 
-/// What the session answered last, with the word for what kind of answer it is.
+/// What the session answered last, with the word for what kind of answer it is; a long one is smaller.
 fn answer(ui: &mut Ui, notice: Option<&Notice>, page: &Page<'_>) {
     let Some((id, ink, text)) = notice.and_then(look) else {
         return;
     };
-    let word = RichText::new(page.say(id))
-        .font(fonts::bold(15.0))
-        .color(ink.egui());
-    ui.label(word);
-    let text = RichText::new(text)
-        .font(fonts::regular(15.0))
-        .color(theme::CREAM.egui());
-    ui.add(egui::Label::new(text).truncate());
+    let word = page.say(id);
+    let written = |size: f32| {
+        let mut job = LayoutJob::default();
+        job.wrap.max_width = ui.available_width();
+        let word_format = TextFormat::simple(fonts::bold(size), ink.egui());
+        job.append(&word, 0.0, word_format);
+        let text_format = TextFormat::simple(fonts::regular(size), theme::CREAM.egui());
+        job.append(text, 8.0, text_format);
+        ui.painter().layout_job(job)
+    };
+    let usual = written(15.0);
+    let fits = usual.rows.len() < 2;
+    let galley = if fits { usual } else { written(12.0) };
+    ui.label(galley);
 }
 
 fn look(notice: &Notice) -> Option<(&'static str, theme::Ink, &str)> {

@@ -35,7 +35,7 @@ pub(crate) fn paint(
     if !narrow {
         // In a narrow window these stand beside time and places.
         taken.push(goal(&painter, street, frame, page));
-        yard_card(&painter, street, plan, frame);
+        taken.extend(yard_card(&painter, street, plan, frame));
     }
     legend(&painter, street, frame.whole(), page);
     let scene = screen(frame);
@@ -123,7 +123,7 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
         scene.min + vec2(12.0, 10.0),
         galley.size() + vec2(22.0, 14.0),
     );
-    painter.rect_filled(rect, CornerRadius::same(9), theme::INK.alpha(0.82).egui());
+    ground(painter, rect);
     painter.galley(rect.min + vec2(11.0, 7.0), galley, theme::CREAM.egui());
     rect
 }
@@ -131,14 +131,14 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
 /// Names under the ground.
 fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
     let size = frame.points(19.0).clamp(LEAST_TYPE, 12.5);
+    let room = screen(frame);
     let name = |at: Vec2, text: &str, ink: Ink| {
-        painter.text(
-            point(frame, at),
-            Align2::CENTER_TOP,
-            text,
-            fonts::regular(size),
-            ink.egui(),
-        )
+        let galley = painter.layout_no_wrap(text.to_owned(), fonts::regular(size), ink.egui());
+        let rect = Align2::CENTER_TOP.anchor_size(point(frame, at), galley.size());
+        let into = (room.left() + 2.0 - rect.left()).max(0.0);
+        let rect = rect.translate(vec2(into, 0.0));
+        painter.galley(rect.min, galley, ink.egui());
+        rect
     };
     // The legend lies over the ground when only a part of the street is seen.
     let mut free_from = if frame.sight().is_part() {
@@ -171,9 +171,9 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
 }
 
 /// The generator in words, under the yard, while the whole street is seen.
-fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
+fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) -> Option<Rect> {
     if frame.sight().is_part() {
-        return;
+        return None;
     }
     let g = &street.generator;
     let mut job = egui::text::LayoutJob::default();
@@ -195,7 +195,16 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
     }
     let galley = painter.layout_job(job);
     let lowest = frame.room().max.y - galley.size().y;
-    painter.galley(pos2(at.x, at.y.min(lowest)), galley, theme::CREAM.egui());
+    let rect = Rect::from_min_size(pos2(at.x, at.y.min(lowest)), galley.size());
+    ground(painter, rect.expand2(vec2(8.0, 3.0)));
+    painter.galley(rect.min, galley, theme::CREAM.egui());
+    Some(rect)
+}
+
+/// A ground from which words stand out, whatever is behind it.
+fn ground(painter: &Painter, rect: Rect) {
+    let ink = theme::INK.alpha(0.94).egui();
+    painter.rect_filled(rect, CornerRadius::same(8), ink);
 }
 
 /// What the legend explains: second sources only where the street has them.
@@ -326,7 +335,7 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     };
     let tip = rect.clamp(at);
     painter.line_segment([at, tip], Stroke::new(2.0, call.ink.egui()));
-    painter.rect_filled(rect, CornerRadius::same(7), theme::INK.alpha(0.9).egui());
+    ground(painter, rect);
     let width = if call.loud { 3.0 } else { 1.8 };
     painter.rect_stroke(
         rect,

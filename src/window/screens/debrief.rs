@@ -25,8 +25,8 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             Face::Here | Face::Bars => {
                 let all = ScrollArea::vertical().auto_shrink([false, false]);
                 all.show(ui, |ui| {
-                    ui.set_max_height(ui.ctx().content_rect().height() * 0.8);
-                    pages(ui, scene, view, page);
+                    open_page(ui, view, page);
+                    ends(ui, scene, page);
                 });
             }
             Face::There => facts(ui, scene, view, page),
@@ -50,27 +50,35 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
 /// The page that is open, and the ends of the bar below it.
 fn pages(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_>) {
     ui.with_layout(Layout::bottom_up(Align::LEFT), |ui| {
-        ui.horizontal_wrapped(|ui| {
-            top::ends(ui, &scene.views.languages, page);
-            let terms = page.say("window-terms-short");
-            page.button(ui, &terms, || Wish::Terms);
-            if scene.views.branched {
-                let branches = page.say("window-branches");
-                page.button(ui, &branches, || Wish::Branches);
-            }
-            if let Some(kept) = &scene.desk.kept {
-                aside(ui, kept);
-            }
-        });
+        ends(ui, scene, page);
         ui.with_layout(Layout::top_down(Align::LEFT), |ui| {
-            debrief::pages(ui, view);
-            ui.add_space(6.0);
-            if view.phase == Phase::Verdict {
-                debrief::verdict(ui, view, page);
-            } else {
-                debrief::reflection(ui, view, page);
-            }
+            open_page(ui, view, page);
         });
+    });
+}
+
+fn open_page(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    debrief::pages(ui, view);
+    ui.add_space(6.0);
+    if view.phase == Phase::Verdict {
+        debrief::verdict(ui, view, page);
+    } else {
+        debrief::reflection(ui, view, page);
+    }
+}
+
+fn ends(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        top::ends(ui, &scene.views.languages, page);
+        let terms = page.say("window-terms-short");
+        page.button(ui, &terms, || Wish::Terms);
+        if scene.views.branched {
+            let branches = page.say("window-branches");
+            page.button(ui, &branches, || Wish::Branches);
+        }
+        if let Some(kept) = &scene.desk.kept {
+            aside(ui, kept);
+        }
     });
 }
 

@@ -11,7 +11,8 @@ use super::{Scene, sheet};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let view = &scene.views.shelf;
-    let width = (ui.max_rect().width() * 0.5).clamp(460.0, 720.0);
+    let all = ui.max_rect().width();
+    let width = (all * 0.5).clamp(460.0, 720.0).min(all);
     let frame = egui::Frame::new()
         .fill(theme::INK.alpha(0.88).egui())
         .inner_margin(egui::Margin {
@@ -26,18 +27,10 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         .show_separator_line(false)
         .frame(frame)
         .show(ui, |ui| {
-            ui.horizontal(|ui| {
-                ui.label(
-                    RichText::new(&view.title)
-                        .font(fonts::bold(36.0))
-                        .color(theme::LEAD.egui()),
-                );
-                ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                    top::ends(ui, &scene.views.languages, page);
-                });
-            });
-            if !scene.narrow {
-                body(ui, &view.intro);
+            if scene.narrow {
+                ui.horizontal_wrapped(|ui| top::ends(ui, &scene.views.languages, page));
+            } else {
+                head(ui, scene, page);
             }
             ui.add_space(8.0);
             if sheet(ui, scene, page) {
@@ -50,3 +43,26 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             }
         });
 }
+
+/// The name of the program and what it is for, with language and keys.
+fn head(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
+    let view = &scene.views.shelf;
+    let title = RichText::new(&view.title).font(fonts::bold(36.0));
+    let title = title.color(theme::LEAD.egui());
+    let languages = &scene.views.languages;
+    if ui.available_width() < BESIDE {
+        ui.label(title);
+        ui.horizontal_wrapped(|ui| top::ends(ui, languages, page));
+    } else {
+        ui.horizontal(|ui| {
+            ui.label(title);
+            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                top::ends(ui, languages, page);
+            });
+        });
+    }
+    body(ui, &view.intro);
+}
+
+/// Least width in which language and keys stand beside the name, points.
+const BESIDE: f32 = 560.0;

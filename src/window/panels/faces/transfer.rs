@@ -4,15 +4,14 @@
 //! Contacts are drawn as a scheme, not as a maker's mechanism.
 
 use bevy_egui::egui::{
-    Align2, Button, CornerRadius, Painter, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
-    Vec2, WidgetInfo, WidgetType, pos2, vec2,
+    Align2, Button, CornerRadius, Painter, Rect, RichText, Sense, Stroke, StrokeKind, Ui, Vec2,
+    WidgetInfo, WidgetType, pos2, vec2,
 };
 
 use crate::session::view::{ControlView, EndView, FaceView};
 use crate::window::fonts;
 use crate::window::panels::{Page, aside, close, timeline};
 use crate::window::theme;
-use crate::window::theme::Ink;
 
 use super::stop;
 
@@ -140,16 +139,23 @@ fn header(ui: &mut Ui, handles: &[&ControlView]) {
 
 /// A small handle in a row of its own: what it moves, its stops from the utility's to the other source's, its breaker.
 fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &mut Page<'_>) {
-    let size = vec2(ui.available_width(), SMALL.1 + 3.0);
-    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
     let painter = ui.painter().clone();
+    let width = ui.available_width();
+    let stops = SMALL.0 * 3.0;
+    let room = width - BREAKER - stops - 8.0;
+    let ink = theme::CREAM.egui();
+    let label = painter.layout(handle.label.clone(), fonts::regular(12.5), ink, room);
+    let height = SMALL.1.max(label.size().y) + 3.0;
+    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let slot = Rect::from_min_size(
-        pos2(rect.right() - BREAKER - SMALL.0 * 3.0, rect.top() + 1.5),
-        vec2(SMALL.0 * 3.0, SMALL.1),
+        pos2(
+            rect.right() - BREAKER - stops,
+            rect.center().y - SMALL.1 / 2.0,
+        ),
+        vec2(stops, SMALL.1),
     );
-    let at = pos2(rect.left(), rect.center().y);
-    let room = slot.left() - rect.left() - 8.0;
-    line(&painter, at, &handle.label, (theme::CREAM, room));
+    let at = Align2::LEFT_CENTER.anchor_size(rect.left_center(), label.size());
+    painter.galley(at.min, label, ink);
     for (n, stop_at) in draw_slot(&painter, slot, vec2(SMALL.0, 0.0))
         .into_iter()
         .enumerate()
@@ -242,17 +248,4 @@ pub(super) fn told(ui: &mut Ui, ends: &[EndView]) {
             aside(ui, &format!("{}: {}", end.label, end.word));
         });
     }
-}
-
-/// Text on one line, cut where it does not fit.
-fn line(painter: &Painter, at: Pos2, text: &str, (ink, room): (Ink, f32)) {
-    let mut job = bevy_egui::egui::text::LayoutJob::simple_singleline(
-        text.to_owned(),
-        fonts::regular(12.5),
-        ink.egui(),
-    );
-    job.wrap = bevy_egui::egui::text::TextWrapping::truncate_at_width(room.max(20.0));
-    let galley = painter.layout_job(job);
-    let rect = Align2::LEFT_CENTER.anchor_size(at, galley.size());
-    painter.galley(rect.min, galley, ink.egui());
 }
