@@ -225,7 +225,7 @@ const TOUCHES: usize = 7;
 /// The contrast of a color with all but the worst of what surrounds a line in a picture.
 fn contrast_around(picture: &RgbImage, row: Rect, ink: Color32) -> Option<f32> {
     let (left, right) = (pixel(row.left() - 2.0), pixel(row.right() + 1.0));
-    let (top, bottom) = (pixel(row.top() - 2.0), pixel(row.bottom() + 1.0));
+    let (top, bottom) = (pixel(row.top().floor() - 1.0), pixel(row.bottom().ceil()));
     let sides = (top..=bottom).flat_map(|y| [(left, y), (right, y)]);
     let edges = (left..=right).flat_map(|x| [(x, top), (x, bottom)]);
     let [r, g, b, _] = ink.to_array();

@@ -35,7 +35,16 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
                     .font(fonts::bold(19.0))
                     .color(ink.egui()),
             );
+            if !view.now.is_empty() {
+                card(ui, theme::LEAD, |ui| {
+                    subheading(ui, &page.say("window-now"));
+                    body(ui, &view.now);
+                });
+            }
             ui.add_space(2.0);
+            if !view.heading.is_empty() {
+                subheading(ui, &view.heading);
+            }
             for (i, at) in view.stages.iter().enumerate() {
                 if i <= stage {
                     one(ui, at, i, i == stage);
@@ -48,10 +57,6 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
             card(ui, theme::OUTLINE, |ui| {
                 subheading(ui, &page.say("window-why"));
                 body(ui, &view.why);
-            });
-            card(ui, theme::LEAD, |ui| {
-                subheading(ui, &page.say("window-now"));
-                body(ui, &view.now);
             });
         });
     ui.add_space(4.0);

@@ -105,6 +105,7 @@ fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
             }
         }
         for (id, text) in [
+            ("window-now", &view.now),
             ("window-why", &view.why),
             ("window-instead", &view.instead),
             ("window-source", &view.source),

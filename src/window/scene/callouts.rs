@@ -203,7 +203,7 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
 
 /// A ground from which words stand out, whatever is behind it.
 fn ground(painter: &Painter, rect: Rect) {
-    let ink = theme::INK.alpha(0.94).egui();
+    let ink = theme::INK.alpha(0.98).egui();
     painter.rect_filled(rect, CornerRadius::same(8), ink);
 }
 
