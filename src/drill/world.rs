@@ -13,7 +13,7 @@ use super::event::Event;
 use super::known::Learnt;
 use super::story::{event_of, take_place};
 use super::touch::Metal;
-use super::trace::What;
+use super::trace::{Moment, What};
 
 /// How long a crew that found the line live, or was warned by the learner's call, waits before it tries again.
 const STAND_BACK: DrillTime = DrillTime::from_secs(600);
@@ -217,6 +217,9 @@ impl Drill {
         if *action == Action::Refuel && !site.generator.spec.burn.fuel.is_poured() {
             return Some("refused-no-tank".to_owned());
         }
+        if Metal::handled(site, action) == Some(Metal::Generator) && self.burns() {
+            return Some("refused-burning".to_owned());
+        }
         if let Action::Happen(turn) = action {
             return (!self.can_turn(*turn)).then(|| "refused-no-turn".to_owned());
         }
@@ -252,6 +255,12 @@ impl Drill {
         }
         site.refusal(&self.positions, *control, *position)
             .map(str::to_owned)
+    }
+
+    /// Whether fuel has caught fire on the set: from then on nobody goes near it.
+    fn burns(&self) -> bool {
+        let fire = |m: &Moment| matches!(m.what, What::Happened(Event::FuelFire { .. }));
+        self.trace().moments.iter().any(fire)
     }
 
     fn set(&mut self, control: ControlId, position: PositionId) {

@@ -161,6 +161,16 @@ fn fuel_on_a_hot_engine_burns() {
     );
 }
 
+#[test]
+fn a_set_that_burns_is_not_started_again() {
+    let rush = list("hot-refuel-in-a-rush");
+    let played = play_text(&shipped("hot-refuel"), 1, &rush);
+    assert_eq!(played.refused(), ["refused-burning"]);
+    let last = played.drill.trace().moments.last();
+    let volts = last.expect("a drill has moments").readings.generator.volts;
+    assert!(volts < 1.0, "{volts} V from a set that burns");
+}
+
 /// Volts on the generator's side and amps through a body on the line, by hand:
 /// a set of 240 V behind its reactance, two neighbors' 2 600 W across it, a body and its footing at 30 times the volts.
 /// Wires, cord and transformer are left out, so the true values are a little lower.

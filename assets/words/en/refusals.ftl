@@ -4,6 +4,7 @@ refused-already = It stands that way already.
 refused-reset-first = A tripped breaker does not go straight to on. Turn it off first, then on.
 refused-breaker-hot = The breaker is still hot inside and does not latch. Wait a minute and try again.
 refused-fuse-out-first = A blown fuse does not come back. Take it out first, then put a new one in.
+refused-burning = The generator burns. Stay away from it, and call the fire department.
 refused-engine-broken = The engine does not start. The generator is damaged.
 refused-no-fuel = The engine does not start. The tank is empty.
 refused-low-oil = The engine does not start. The oil is low.

@@ -4,6 +4,7 @@ refused-already = Ya está así.
 refused-reset-first = Un interruptor disparado no se enciende de una vez. Primero apáguelo, y luego enciéndalo.
 refused-breaker-hot = El interruptor sigue caliente por dentro y no engancha. Espere un minuto e intente de nuevo.
 refused-fuse-out-first = Un fusible fundido no vuelve. Sáquelo primero y luego ponga uno nuevo.
+refused-burning = El generador arde. No se acerque, y llame a los bomberos.
 refused-engine-broken = El motor no arranca. El generador está dañado.
 refused-no-fuel = El motor no arranca. El tanque está vacío.
 refused-low-oil = El motor no arranca. Falta aceite.
