@@ -97,8 +97,8 @@ awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may
 
 # By pointer alone: "Back to the shelf" stands beside "Try again" and "Another drill" at the left.
 shot before
-click 315 556 "back to the shelf by the pointer"
-click 107 455 "a drill opens by the pointer"
+click 315 604 "back to the shelf by the pointer"
+click 107 440 "a drill opens by the pointer"
 
 # Closed and opened again: larger texts and the language stay.
 key ctrl+plus "larger texts"
