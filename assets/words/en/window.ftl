@@ -90,7 +90,7 @@ window-no-adapter = No graphics adapter answers here, not even one in software. 
 window-stopped = The window stopped because of a fault in its engine.
 window-no-screen = There is no screen named “{ $name }”. Use one of these: { $known }.
 window-no-picture = The screen “{ $name }” was not drawn: no picture came back.
-window-another = Another drill
+window-another = A variation
 
 # The debrief.
 window-onward = Go on

@@ -90,7 +90,7 @@ window-no-adapter = Ningún adaptador gráfico responde aquí, ni siquiera por s
 window-stopped = La ventana se detuvo por una falla de su motor gráfico.
 window-no-screen = No existe la vista “{ $name }”. Use una de estas: { $known }.
 window-no-picture = La vista “{ $name }” no se dibujó: no llegó ninguna imagen.
-window-another = Otro simulacro
+window-another = Una variación
 
 # El repaso.
 window-onward = Seguir
