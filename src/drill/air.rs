@@ -6,8 +6,8 @@
 
 use crate::hazard::air::{self, Air, Exchange, Outlet, Rooms};
 use crate::hazard::blood::{Activity, cohb_after};
-use crate::hazard::emission::{Engine, Make};
-use crate::hazard::monoxide::{Placement, alarm_after};
+use crate::hazard::emission::{Engine, FRESH_O2, Make};
+use crate::hazard::monoxide::{MG_PER_M3_PER_PPM, Placement, alarm_after};
 use crate::site::{Positions, Readings, Site};
 
 use super::conditions::Conditions;
@@ -15,7 +15,71 @@ use super::conditions::Conditions;
 /// The room that stands for a garage where there is none: nothing passes its walls.
 const NO_GARAGE_M3: f64 = 1.0;
 
+/// What an engine gives off at a moment, and where it goes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct GasFlow {
+    /// Where the exhaust goes.
+    pub outlet: Outlet,
+    /// Carbon monoxide given off, grams an hour.
+    pub gives_g_per_h: f64,
+    /// What the same engine gives off in fresh air, grams an hour.
+    pub fresh_g_per_h: f64,
+    /// What of it gets into the house, grams an hour: out of the garage less what comes back.
+    pub enters_g_per_h: f64,
+    /// What leaves the garage for the open, grams an hour.
+    pub leaves_g_per_h: f64,
+}
+
+impl GasFlow {
+    /// Of an engine outdoors; one with another outlet lets nothing in from there.
+    pub(super) fn outdoors(engine: Engine, outlet: Outlet) -> Self {
+        let gives = engine.exhaust(FRESH_O2).co_g_per_h;
+        let enters = match outlet {
+            Outlet::Outdoors(share) => share * gives,
+            Outlet::Garage | Outlet::House => 0.0,
+        };
+        Self {
+            outlet,
+            gives_g_per_h: gives,
+            fresh_g_per_h: gives,
+            enters_g_per_h: enters,
+            leaves_g_per_h: 0.0,
+        }
+    }
+}
+
 impl Conditions {
+    /// What the house's own engine gives off as things stand, while it runs.
+    pub fn gas_flow(
+        &self,
+        site: &Site,
+        positions: &Positions,
+        readings: &Readings,
+    ) -> Option<GasFlow> {
+        let (engine, outlet) = self.exhaust(site, positions, readings)?;
+        let flow = GasFlow::outdoors(engine, outlet);
+        let Air { garage, house } = self.air;
+        let exchange = exchange(site, positions);
+        let grams = |m3_per_h: f64, ppm: f64| m3_per_h * ppm * MG_PER_M3_PER_PPM / 1000.0;
+        Some(match outlet {
+            Outlet::Outdoors(_) => flow,
+            Outlet::House => {
+                let gives = engine.exhaust(house.o2).co_g_per_h;
+                GasFlow {
+                    gives_g_per_h: gives,
+                    enters_g_per_h: gives,
+                    ..flow
+                }
+            }
+            Outlet::Garage => GasFlow {
+                gives_g_per_h: engine.exhaust(garage.o2).co_g_per_h,
+                enters_g_per_h: grams(exchange.between, garage.co_ppm - house.co_ppm),
+                leaves_g_per_h: grams(exchange.garage_out, garage.co_ppm),
+                ..flow
+            },
+        })
+    }
+
     /// Carbon monoxide in the house, parts per million.
     pub fn ppm(&self) -> f64 {
         self.air.house.co_ppm
@@ -30,7 +94,8 @@ impl Conditions {
         seconds: f64,
     ) {
         let engine = self.exhaust(site, positions, readings);
-        let drawn_in = self.indoors.drawn_in_g_per_h();
+        let drawn_in = self.indoors.neighbors_gas();
+        let drawn_in = drawn_in.map_or(0.0, |gas| gas.enters_g_per_h);
         let before = self.ppm();
         if engine.is_some() || drawn_in > 0.0 || self.air != Air::FRESH {
             let mut exchange = exchange(site, positions);

@@ -24,7 +24,7 @@ pub const AMBIENT_C: f64 = 15.0;
 /// Carboxyhemoglobin of a person who breathes clean air, percent: the start value of the published parameter set.
 pub(super) const START_COHB_PCT: f64 = 0.8;
 /// Carboxyhemoglobin at which people are overcome, percent: published symptom tables, from memory.
-pub(super) const OVERCOME_PCT: f64 = 40.0;
+pub const OVERCOME_PCT: f64 = 40.0;
 /// Time in which an overload is forgotten by a motor, seconds: common practice.
 const OVERLOAD_FORGOTTEN_S: f64 = 60.0;
 

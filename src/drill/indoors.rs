@@ -7,12 +7,12 @@
 
 use std::sync::Arc;
 
-use crate::hazard::air::Outlet;
 use crate::hazard::blood::{Activity, Symptoms, cohb_after, symptoms};
-use crate::hazard::emission::{Engine, FRESH_O2, Make};
+use crate::hazard::emission::{Engine, Make};
 use crate::hazard::monoxide::{Placement, alarm_after, alarm_due, ppm_after};
 use crate::site::{Positions, Site};
 
+use super::air::GasFlow;
 use super::conditions::{Conditions, OVERCOME_PCT, START_COHB_PCT};
 use super::engine::Drill;
 use super::event::Event;
@@ -97,22 +97,11 @@ impl IndoorsCondition {
         }
     }
 
-    /// Grams an hour that a neighbor's engine lets into the house.
-    pub(super) fn drawn_in_g_per_h(&self) -> f64 {
-        if self.neighbor_runs {
-            let set = Engine::gasoline(Make::Stock, NEIGHBOR_GAL_PER_H, NEIGHBOR_GAL_PER_H);
-            outdoors_g_per_h(set, Placement::NearOpening)
-        } else {
-            0.0
-        }
-    }
-}
-
-/// Grams an hour that an engine outdoors lets into a home from here.
-fn outdoors_g_per_h(engine: Engine, placement: Placement) -> f64 {
-    match placement.outlet() {
-        Outlet::Outdoors(share) => share * engine.exhaust(FRESH_O2).co_g_per_h,
-        Outlet::Garage | Outlet::House => 0.0,
+    /// What a neighbor's engine gives off beside an opening of this house, while one runs.
+    pub fn neighbors_gas(&self) -> Option<GasFlow> {
+        let set = Engine::gasoline(Make::Stock, NEIGHBOR_GAL_PER_H, NEIGHBOR_GAL_PER_H);
+        let flow = GasFlow::outdoors(set, Placement::NearOpening.outlet());
+        self.neighbor_runs.then_some(flow)
     }
 }
 
@@ -137,7 +126,9 @@ impl Conditions {
         };
         let place = site.generator_place(positions).and_then(|p| p.next_door);
         let gas = match (engine, place) {
-            (Some(engine), Some((_, placement))) => outdoors_g_per_h(engine, placement),
+            (Some(engine), Some((_, placement))) => {
+                GasFlow::outdoors(engine, placement.outlet()).enters_g_per_h
+            }
             (Some(_), None) | (None, _) => 0.0,
         };
         let next_door = &mut self.indoors.next_door;

@@ -37,7 +37,10 @@ pub use action::{
     Action, CALLEES, Callee, Expected, LISTENERS, Line, Listener, NotAnAction, SIGHTS, Sight,
     duration, parse_clock, parse_length, parse_line, write_action,
 };
-pub use conditions::{AMBIENT_C, ApplianceCondition, Conditions, EngineCondition, Joined, Phase};
+pub use air::GasFlow;
+pub use conditions::{
+    AMBIENT_C, ApplianceCondition, Conditions, EngineCondition, Joined, OVERCOME_PCT, Phase,
+};
 pub use cords::{CordCondition, CordHarm, Fate};
 pub use engine::{Drill, Outcome};
 pub use event::Event;

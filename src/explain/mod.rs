@@ -1,11 +1,12 @@
 //! Explanations: a finding and the trace it comes from, turned into messages with numbers.
 //!
 //! What happened, what to do now, how it came about, why it matters, what to do next time, and the source.
-//! How it came about is the way of energy to the harm, the chain of a conductor that gets hot, or the sum of what ran.
+//! How it came about is the way of energy to the harm, the way of gas into the blood, the chain of a conductor that gets hot, or the sum of what ran.
 //! Nothing of it is scripted: ways are walked over the solved network, sums are read from it, and every number is a reading, a rating or a cited value.
 
 mod cause;
 mod chain;
+mod gas;
 mod harm;
 pub mod reveal;
 mod sum;
@@ -20,6 +21,8 @@ use crate::words::{Message, Unit};
 pub enum Told {
     /// The way of energy from its source to the harm.
     Way,
+    /// The way of gas from the engine into the blood, where the air of the house got bad.
+    Gas,
     /// One thing after the other, from a conductor's gauge to its heat.
     Chain,
     /// What ran, and what came of it.
@@ -70,6 +73,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
     let headed = |id: &str, path| (Message::new(id), path);
     let (heading, path) = match told(finding.rule) {
         Told::Way => way::stages(drill, finding),
+        Told::Gas => gas::stages(drill, finding),
         Told::Chain => headed("told-chain", chain::stages(drill, finding)),
         Told::Sum => headed("told-sum", sum::stages(drill, finding)),
         Told::Plainly => headed("told-way", Vec::new()),
@@ -134,9 +138,10 @@ pub fn told(rule: Rule) -> Told {
         Rule::Indoors
         | Rule::Gas
         | Rule::Overcome
-        | Rule::GasNextDoor
         | Rule::NoAlarm
         | Rule::StayedIn
+        | Rule::TooNear => Told::Gas,
+        Rule::GasNextDoor
         | Rule::FuelIndoors
         | Rule::FuelFire
         | Rule::NotLockedOut
@@ -144,7 +149,6 @@ pub fn told(rule: Rule) -> Told {
         | Rule::NoCoolDown
         | Rule::BlindReturn
         | Rule::RanDry
-        | Rule::TooNear
         | Rule::NotCalled
         | Rule::GoalLate
         | Rule::Lost

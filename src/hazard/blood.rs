@@ -43,14 +43,8 @@ impl Activity {
 /// d*x*/dt = α - β *x*/(*c* - *x*) has the implicit solution that is solved here by Newton's method.
 pub fn cohb_after(cohb_pct: f64, ppm: f64, seconds: f64, activity: Activity) -> f64 {
     let minutes = seconds / 60.0;
-    let resistance = activity.resistance();
-    let inspired_mmhg = ppm * 1e-6 * DRY_PRESSURE_MMHG;
-    let uptake = (OWN_CO_ML_PER_MIN + inspired_mmhg / resistance) / BLOOD_ML;
-    let clearance = CAPILLARY_O2_MMHG / (AFFINITY * BLOOD_ML * resistance);
-    let total = uptake + clearance;
-
+    let (total, settled) = settles(ppm, activity);
     let now = cohb_pct / 100.0 * O2_CAPACITY;
-    let settled = O2_CAPACITY * uptake / total;
     let gap = settled - now;
     let slope = O2_CAPACITY - settled;
     // gap (1 - e^-w) + slope w = total t, for w = ln(gap now / gap then).
@@ -65,6 +59,28 @@ pub fn cohb_after(cohb_pct: f64, ppm: f64, seconds: f64, activity: Activity) -> 
         }
     }
     (settled - gap * portable::exp(-w)) / O2_CAPACITY * 100.0
+}
+
+/// Seconds of breathing `ppm` at this activity until the blood has risen from `cohb_pct` to `to_pct`; none if it never gets there.
+pub fn reaches_in_s(cohb_pct: f64, to_pct: f64, ppm: f64, activity: Activity) -> Option<f64> {
+    let (total, settled) = settles(ppm, activity);
+    let gap = |pct: f64| settled - pct / 100.0 * O2_CAPACITY;
+    let (now, then) = (gap(cohb_pct), gap(to_pct));
+    if then <= 0.0 || now < then {
+        return None;
+    }
+    let minutes = (now - then + (O2_CAPACITY - settled) * portable::ln(now / then)) / total;
+    Some(minutes * 60.0)
+}
+
+/// Rate of uptake and clearance together, a minute, and the carboxyhemoglobin at which the blood settles, milliliters a milliliter.
+fn settles(ppm: f64, activity: Activity) -> (f64, f64) {
+    let resistance = activity.resistance();
+    let inspired_mmhg = ppm * 1e-6 * DRY_PRESSURE_MMHG;
+    let uptake = (OWN_CO_ML_PER_MIN + inspired_mmhg / resistance) / BLOOD_ML;
+    let clearance = CAPILLARY_O2_MMHG / (AFFINITY * BLOOD_ML * resistance);
+    let total = uptake + clearance;
+    (total, O2_CAPACITY * uptake / total)
 }
 
 /// What a level of carboxyhemoglobin does to a healthy adult as a rule; each begins at the level named.
@@ -85,21 +101,43 @@ pub enum Symptoms {
     Unconscious,
 }
 
+impl Symptoms {
+    /// The level at which they begin, percent.
+    pub fn begin_pct(self) -> f64 {
+        match self {
+            Self::None => 0.0,
+            Self::Headache => 10.0,
+            Self::Nausea => 20.0,
+            Self::Confusion => 30.0,
+            Self::Collapse => 40.0,
+            Self::Unconscious => 50.0,
+        }
+    }
+
+    /// Their name in word files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::None => "none",
+            Self::Headache => "headache",
+            Self::Nausea => "nausea",
+            Self::Confusion => "confusion",
+            Self::Collapse => "collapse",
+            Self::Unconscious => "unconscious",
+        }
+    }
+}
+
 /// The symptoms at a level of carboxyhemoglobin in percent.
 pub fn symptoms(cohb_pct: f64) -> Symptoms {
-    if cohb_pct >= 50.0 {
-        Symptoms::Unconscious
-    } else if cohb_pct >= 40.0 {
-        Symptoms::Collapse
-    } else if cohb_pct >= 30.0 {
-        Symptoms::Confusion
-    } else if cohb_pct >= 20.0 {
-        Symptoms::Nausea
-    } else if cohb_pct >= 10.0 {
-        Symptoms::Headache
-    } else {
-        Symptoms::None
-    }
+    let all = [
+        Symptoms::Headache,
+        Symptoms::Nausea,
+        Symptoms::Confusion,
+        Symptoms::Collapse,
+        Symptoms::Unconscious,
+    ];
+    let reached = all.into_iter().rfind(|s| cohb_pct >= s.begin_pct());
+    reached.unwrap_or(Symptoms::None)
 }
 
 /// Affinity of hemoglobin for carbon monoxide over that for oxygen (M).
@@ -133,6 +171,19 @@ mod tests {
         Activity::LightWork,
         Activity::HeavyWork,
     ];
+
+    #[test]
+    fn the_time_to_a_level_is_the_time_after_which_the_blood_has_it() {
+        for activity in ALL {
+            for (from, to, ppm) in [(0.8, 10.0, 300.0), (12.0, 40.0, 900.0), (5.0, 5.0, 400.0)] {
+                let seconds = reaches_in_s(from, to, ppm, activity).unwrap();
+                let then = cohb_after(from, ppm, seconds, activity);
+                assert!((then - to).abs() < 1e-9, "{then} % for {to} %");
+            }
+            assert_eq!(reaches_in_s(0.8, 40.0, 50.0, activity), None);
+            assert_eq!(reaches_in_s(20.0, 10.0, 900.0, activity), None);
+        }
+    }
 
     #[test]
     fn the_blood_equation_holds_along_its_solution() {

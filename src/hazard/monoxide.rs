@@ -51,8 +51,7 @@ pub fn ppm_after(
 
 /// What an alarm has gathered after `seconds` at `ppm`, from `dose`: it sounds when it reaches 1.
 ///
-/// UL 2034: 70 ppm 60–240 min, 150 ppm 10–50 min, 400 ppm 4–15 min, none at 30 ppm; checked in a copy that quotes it.
-/// The middle of each band on a logarithmic scale, and straight between them; below 60 ppm it forgets with a time constant of 30 min (assumption).
+/// The middle of each of [`ALARM_BANDS`] on a logarithmic scale, and straight between them; below 60 ppm it forgets with a time constant of 30 min (assumption).
 pub fn alarm_after(dose: f64, ppm: f64, seconds: f64) -> f64 {
     if ppm < ALARM_FLOOR_PPM {
         portable::first_order(dose, 0.0, 1.0 / 1800.0, seconds)
@@ -73,6 +72,46 @@ pub fn alarm_in_s(dose: f64, ppm: f64) -> Option<f64> {
     } else {
         (ppm >= ALARM_FLOOR_PPM).then(|| (1.0 - dose) * alarm_response_s(ppm))
     }
+}
+
+/// Below this an alarm never sounds, parts per million: UL 2034, checked in a copy that quotes it.
+pub const CLEAN_PPM: f64 = 30.0;
+
+/// When an alarm has to sound at a steady concentration.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct AlarmBand {
+    /// Parts per million.
+    pub ppm: f64,
+    /// No sooner than this, minutes.
+    pub from_min: f64,
+    /// No later than this, minutes.
+    pub to_min: f64,
+}
+
+/// The levels at which an alarm has to sound: UL 2034, checked in a copy that quotes it.
+pub const ALARM_BANDS: [AlarmBand; 3] = [
+    AlarmBand {
+        ppm: 70.0,
+        from_min: 60.0,
+        to_min: 240.0,
+    },
+    AlarmBand {
+        ppm: 150.0,
+        from_min: 10.0,
+        to_min: 50.0,
+    },
+    AlarmBand {
+        ppm: 400.0,
+        from_min: 4.0,
+        to_min: 15.0,
+    },
+];
+
+/// The band of the highest level that this concentration has reached, or of the lowest level below all of them.
+pub fn alarm_band(ppm: f64) -> AlarmBand {
+    let [lowest, ..] = ALARM_BANDS;
+    let reached = ALARM_BANDS.into_iter().rfind(|band| ppm >= band.ppm);
+    reached.unwrap_or(lowest)
 }
 
 /// Milligrams per cubic meter of one ppm at 25 °C and one atmosphere: 28.01 g/mol over 24.45 L/mol.
@@ -127,17 +166,21 @@ mod tests {
 
     #[test]
     fn an_alarm_responds_in_the_middle_of_its_published_band() {
-        for (ppm, from_s, to_s) in [
-            (70.0, 3600.0, 14_400.0),
-            (150.0, 600.0, 3000.0),
-            (400.0, 240.0, 900.0),
-        ] {
-            let seconds = alarm_in_s(0.0, ppm).unwrap();
-            let middle = f64::sqrt(from_s * to_s);
+        for band in ALARM_BANDS {
+            let seconds = alarm_in_s(0.0, band.ppm).unwrap();
+            let middle = f64::sqrt(band.from_min * band.to_min) * 60.0;
             assert!(
                 (seconds / middle - 1.0).abs() < 1e-3,
-                "{ppm} ppm: {seconds} s, middle {middle} s"
+                "{} ppm: {seconds} s, middle {middle} s",
+                band.ppm
             );
+        }
+    }
+
+    #[test]
+    fn the_band_that_is_quoted_is_of_the_highest_level_that_was_reached() {
+        for (ppm, level) in [(31.0, 70.0), (149.0, 70.0), (150.0, 150.0), (9000.0, 400.0)] {
+            assert!((alarm_band(ppm).ppm - level).abs() < 1e-12, "{ppm} ppm");
         }
     }
 

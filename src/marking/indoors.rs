@@ -6,7 +6,7 @@
 
 use crate::drill::{Action, Callee, Event, IndoorsEvent, Moment, Trace, What};
 use crate::hazard::fuel_vapor::{Igniter, Pour, igniter, share_of_burnable};
-use crate::hazard::monoxide::alarm_in_s;
+use crate::hazard::monoxide::{CLEAN_PPM, alarm_in_s};
 use crate::scenario::Scenario;
 use crate::site::{CanRoom, Site};
 use crate::units::DrillTime;
@@ -19,8 +19,6 @@ use super::finding::{Finding, Rule};
 const OUT_WITHIN: DrillTime = DrillTime::from_secs(180);
 /// Time in which help has to be called after a sign of gas: common practice.
 const CALL_WITHIN: DrillTime = DrillTime::from_secs(600);
-/// Below this an alarm never sounds, parts per million: UL 2034, checked in a copy that quotes it.
-const CLEAN_PPM: f64 = 30.0;
 /// What a can that tips over spills, grams of gasoline: a cup of 0.25 L, an assumption.
 const SPILL_G: f64 = 185.0;
 
@@ -136,8 +134,6 @@ fn stayed_in(site: &Site, trace: &Trace, sign: usize) -> Option<Finding> {
         least = least.min(inside);
         let late = moment.at > sign_at + OUT_WITHIN && inside > 0;
         if bad(moment) && (back || late) {
-            let people = moment.conditions.indoors.people.iter().map(|p| p.cohb_pct);
-            let most = people.fold(moment.conditions.cohb_pct, f64::max);
             return Some(
                 Finding::breach(Rule::StayedIn, moment.at, index)
                     .with(
@@ -145,11 +141,27 @@ fn stayed_in(site: &Site, trace: &Trace, sign: usize) -> Option<Finding> {
                         Arg::Verbatim(if back { "back" } else { "late" }.to_owned()),
                     )
                     .with("ppm", Arg::Quantity(moment.conditions.ppm(), Unit::Ppm))
-                    .with("cohb", Arg::Quantity(most, Unit::Percent)),
+                    .with(
+                        "cohb",
+                        Arg::Quantity(most_inside(site, moment), Unit::Percent),
+                    ),
             );
         }
     }
     None
+}
+
+/// Carboxyhemoglobin of the one inside who has most of it, percent.
+fn most_inside(site: &Site, moment: &Moment) -> f64 {
+    let conditions = &moment.conditions;
+    let up = site.household_inside(&moment.positions);
+    let people = site.indoors.people.iter().zip(&conditions.indoors.people);
+    let inside = people.filter(|(p, _)| !site.stands(&moment.positions, p.control, "outside"));
+    let up = up.then_some(conditions.cohb_pct);
+    inside
+        .map(|(_, own)| own.cohb_pct)
+        .chain(up)
+        .fold(0.0, f64::max)
 }
 
 /// No call for help in time after a sign of gas.

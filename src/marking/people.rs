@@ -85,15 +85,20 @@ fn of_event(
         return Some(finding);
     }
     if let Event::Alarm { ppm } | Event::Indoors(IndoorsEvent::Unheard { ppm }) = event {
+        let own = own_engine(moment);
         let finding = Finding {
-            breach: own_engine(moment),
+            breach: own,
             ..Finding::breach(Rule::Gas, at, index)
         };
         let cohb = moment.conditions.cohb_pct;
         let finding = finding
             .with("ppm", Arg::Quantity(*ppm, Unit::Ppm))
             .with("cohb", Arg::Quantity(cohb, Unit::Percent))
-            .with("heard", Arg::Verbatim(heard(event).to_owned()));
+            .with("heard", Arg::Verbatim(heard(event).to_owned()))
+            .with(
+                "engine",
+                Arg::Verbatim(if own { "own" } else { "neighbor" }.to_owned()),
+            );
         return Some(finding);
     }
     if let Event::Overcome { cohb_pct }

@@ -81,6 +81,8 @@ pub enum Unit {
     Feet,
     /// Gallons.
     Gallons,
+    /// Grams.
+    Grams,
     /// Degrees of phase angle.
     Degrees,
     /// Seconds.

@@ -208,6 +208,7 @@ impl Words {
             | Unit::Ppm
             | Unit::Percent
             | Unit::Gallons
+            | Unit::Grams
             | Unit::Degrees
             | Unit::Seconds
             | Unit::Plain => None,
@@ -273,6 +274,7 @@ fn unit_id(unit: Unit) -> &'static str {
         Unit::Percent => "unit-percent",
         Unit::Feet => "unit-feet",
         Unit::Gallons => "unit-gallons",
+        Unit::Grams => "unit-grams",
         Unit::Degrees => "unit-degrees",
         Unit::Seconds => "unit-seconds",
         Unit::Plain => "unit-plain",

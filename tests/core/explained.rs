@@ -45,12 +45,12 @@ table! {
     NothingBonds: Way,
     LiveBlades: Way,
     WetPanel: Way,
-    Indoors: Plainly "gas, which no wire carries",
-    Gas: Plainly "gas, which no wire carries",
-    Overcome: Plainly "gas, which no wire carries",
-    GasNextDoor: Plainly "gas, which no wire carries",
-    NoAlarm: Plainly "gas, which no wire carries",
-    StayedIn: Plainly "gas, which no wire carries",
+    Indoors: Gas,
+    Gas: Gas,
+    Overcome: Gas,
+    GasNextDoor: Plainly "air of another house, told in the finding",
+    NoAlarm: Gas,
+    StayedIn: Gas,
     FuelIndoors: Plainly "fuel, which no wire carries",
     FuelFire: Plainly "fuel, which no wire carries",
     NotLockedOut: Plainly "the harm is a shaft that turns, outside the network",
@@ -93,7 +93,7 @@ table! {
     PushedBack: Way,
     BatteryOverloaded: Sum,
     BatterySpent: Sum,
-    TooNear: Plainly "gas, which no wire carries",
+    TooNear: Gas,
     NotCalled: Plainly "a call that was left out",
     GoalLate: Plainly "a time, told in the finding",
     Lost: Plainly "a time, told in the finding",
@@ -133,6 +133,8 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
     let told_so = match of(finding.rule) {
         Told::Plainly => ids.is_empty(),
         Told::Way => ids.first().is_some_and(|id| SOURCES.contains(id)) && ids.len() >= 2,
+        // Where the air stayed clean there is nothing to tell; `told_gas` holds when.
+        Told::Gas => ids.is_empty() || gas_path(&ids),
         Told::Chain => ids.len() >= 3,
         Told::Sum => any(&LOADS) || any(&["stage-opens", "stage-cord-short"]),
     };
@@ -166,6 +168,26 @@ const SOURCES: [&str; 7] = [
     "stage-utility",
     "stage-lent",
 ];
+/// Stages that a way of gas begins with.
+const EXHAUSTS: [&str; 3] = [
+    "stage-exhaust",
+    "stage-exhaust-over",
+    "stage-exhaust-neighbor",
+];
+/// Stages that tell what gas does to somebody, or that nobody is there.
+const BREATHED: [&str; 4] = [
+    "stage-blood",
+    "stage-helpless",
+    "stage-helpless-ahead",
+    "stage-nobody",
+];
+
+/// Whether stages lead from an engine by the air of the house to somebody's blood.
+fn gas_path(ids: &[&str]) -> bool {
+    let ends = ids.first().zip(ids.last());
+    let ends = ends.is_some_and(|(a, b)| EXHAUSTS.contains(a) && BREATHED.contains(b));
+    ends && ids.contains(&"stage-house-air")
+}
 /// Stages that tell of a motor on its way to speed, or that does not get there.
 const STARTS: [&str; 2] = ["stage-starting", "stage-stalled"];
 /// Stages that tell of a load.

@@ -103,6 +103,8 @@ mod time_law;
 #[cfg(test)]
 mod told_causes;
 #[cfg(test)]
+mod told_gas;
+#[cfg(test)]
 mod touch;
 #[cfg(test)]
 mod training;

@@ -21,7 +21,7 @@ const SITE: &str = include_str!("../../scenarios/sites/two-gables.ron");
 const SLIDE: &str = include_str!("../../scenarios/drills/there-and-back.ron");
 
 /// A shipped drill on a house with these changes.
-fn changed(site: &[(&str, &str)], drill: &[(&str, &str)]) -> Arc<Scenario> {
+pub(crate) fn changed(site: &[(&str, &str)], drill: &[(&str, &str)]) -> Arc<Scenario> {
     Arc::clone(&library(site, drill).scenarios[0])
 }
 

@@ -116,3 +116,40 @@ stage-sources-meet = { $met ->
    *[other] It ends at the outlets of your generator. They stand at { $volts }.
 }
 stage-surge-held = This stayed closed: { $breaker }. Cold, it opens at such a surge only after { $opens }. The surge itself is over in a few turns.
+
+told-gas-at = The way the gas takes, at { $at }:
+
+stage-exhaust = The engine carries a load of { $watts }. In fresh air it gives off { $fresh } of carbon monoxide an hour.
+stage-exhaust-starved = The air around it is short of oxygen: { $oxygen } is left. So it gives off { $gives } an hour.
+stage-exhaust-over = The engine has been off for { $time }. What it gave off is still in the air.
+stage-exhaust-neighbor = A neighbor's engine beside an opening of this house gives off { $grams } of carbon monoxide an hour. About { $share } of it is drawn in, which is an estimate: { $enters } an hour.
+stage-drawn-in = It stands { $feet } from an opening. About { $share } of its gas is drawn in, which is an estimate: { $enters } an hour. { $way ->
+    [window] The gas comes in by the open window.
+    [besides] The gas comes in by the openings near it, and the window is open too.
+    [gaps] The gas comes in by gaps, though the window is { $stands }.
+   *[openings] The gas comes in by the openings near it.
+}
+stage-garage-air = All of it goes into the garage, and the big door is { $door }. Of it, { $leaves } an hour leave for the open. The air there holds { $ppm }.
+stage-garage-passes = { $door ->
+    [open] Through the open door to the house, { $enters } an hour pass on into the house.
+   *[shut] Through cracks in doors, walls and floor, { $enters } an hour pass on into the house.
+}
+stage-all-in-house = All of it stays in the house: { $enters } an hour.
+stage-house-air = The air in the house holds { $ppm } by now. The gas began to gather { $time } before.
+stage-alarm-sounded = At { $level } an alarm must sound after { $from } to { $to } minutes. This one sounded at { $at }.
+stage-alarm-cannot = At { $level } an alarm must sound after { $from } to { $to } minutes. This one cannot sound: { $stands }.
+stage-alarm-quiet = At { $level } an alarm must sound after { $from } to { $to } minutes. This one has not sounded yet.
+stage-nobody = Nobody is in the house then, so nobody breathes it.
+stage-blood = { $who ->
+    [up] The gas has taken { $cohb } of the blood of those who are up.
+   *[sleeper] The gas has taken { $cohb } of the blood of the { $name }.
+} At the start it was { $start }. { $felt ->
+    [none] Nothing is felt yet: heads ache from { $level } on.
+    [headache] From { $level } on, heads ache.
+    [nausea] From { $level } on, heads throb and stomachs turn.
+    [confusion] From { $level } on, people are dizzy and may not find the way out.
+    [collapse] From { $level } on, people fall down.
+   *[unconscious] From { $level } on, people pass out and can die.
+}
+stage-helpless = At { $at } it had taken { $level }. From there on, people cannot save themselves.
+stage-helpless-ahead = If the air stays like this, it takes { $level } in { $time }. From there on, people cannot save themselves.

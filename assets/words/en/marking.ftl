@@ -137,7 +137,7 @@ finding-indoors-why = { $over ->
 } As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Do not go in to stop the engine: let it run dry, or call the fire department. Air the house before you go back.
 finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.
-source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked).
+source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked). UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory. That its gas goes with the load is an assumption.
 
 finding-gas-what = { $heard ->
     [yes] The carbon monoxide alarm went off. There were { $ppm } in the house.
@@ -145,14 +145,17 @@ finding-gas-what = { $heard ->
 }
 finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. No share is safe: it climbs with each breath until it kills.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
-finding-gas-instead = Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
-source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy).
+finding-gas-instead = { $engine ->
+    [neighbor] Ask your neighbors to keep their engine at least 20 feet (6 meters) from every opening, theirs and yours. Keep an alarm that works.
+   *[own] Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
+}
+source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
 
 finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
 finding-overcome-why = At this point people can no longer save themselves.
 finding-overcome-now = Call the emergency number at once. Do not go in: the gas can take you too.
 finding-overcome-instead = Never run an engine in a garage, a basement or a porch, even with the doors open.
-source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level at which people pass out is from memory.
+source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level at which people pass out is from memory. NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms: published tables, from memory.
 
 finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
@@ -281,7 +284,7 @@ finding-too-near-what = The engine ran { $feet } from an opening of the house.
 finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away. Even that is a rule of thumb and not a wall.
 finding-too-near-now = Stop the engine, let it cool and move it farther away.
 finding-too-near-instead = Put the generator at the far side of the yard before you start it.
-source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy).
+source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
 
 finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
@@ -585,16 +588,16 @@ finding-no-alarm-what = The engine ran for { $lasted } and the carbon monoxide a
 finding-no-alarm-why = The gas has no smell. The air reached { $ppm }. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
 finding-no-alarm-now = Stop the engine. Put a fresh battery in the alarm and press its test button.
 finding-no-alarm-instead = Test the alarms before you start the engine. Never take the battery out to make one quiet.
-source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy).
+source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
 
 finding-stayed-in-what = { $how ->
     [back] Somebody went back into the house. There were { $ppm } in it.
    *[late] Somebody was still in the house three minutes after the first sign. There were { $ppm } in it.
 }
-finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one who had most. No share is safe: it climbs with each breath until it kills. People who sleep do not wake from it.
+finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one inside who had most. No share is safe: it climbs with each breath until it kills. People who sleep do not wake from it.
 finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
-finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Let the fire department look for the rest.
-source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked).
+finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Leave the engine alone until everybody is out. Call for help from outside. Let the fire department look for anyone who is missing.
+source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms: published tables, from memory.
 
 finding-fuel-indoors-what = A can of gasoline was kept indoors for { $lasted }.
 finding-fuel-indoors-why = { $lights ->

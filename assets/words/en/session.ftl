@@ -2,6 +2,7 @@
 
 clock = { $time }
 value = { $value }
+value-hourly = { $value }/h
 
 shelf-title = Outage Drill
 shelf-intro = Practice switching a home from the utility to a generator and back. Here a mistake hurts no one.

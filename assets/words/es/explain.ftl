@@ -116,3 +116,40 @@ stage-sources-meet = { $met ->
    *[other] Termina en las tomas de su generador. Llegan a { $volts }.
 }
 stage-surge-held = Esto aguantó: { $breaker }. Frío, con un golpe así abre solo después de { $opens }. El golpe mismo dura unas pocas vueltas.
+
+told-gas-at = El camino del gas, minuto { $at }:
+
+stage-exhaust = El motor lleva una carga de { $watts }. En aire fresco da { $fresh } de monóxido de carbono por hora.
+stage-exhaust-starved = Al aire que lo rodea le falta oxígeno: queda { $oxygen }. Por eso da { $gives } por hora.
+stage-exhaust-over = El motor lleva apagado { $time }. Lo que dio sigue en el aire.
+stage-exhaust-neighbor = El motor de un vecino, junto a una abertura de esta casa, da { $grams } de monóxido de carbono por hora. Cerca del { $share } entra, y es una estimación: { $enters } por hora.
+stage-drawn-in = Está a { $feet } de una abertura. Cerca del { $share } de su gas entra, y es una estimación: { $enters } por hora. { $way ->
+    [window] El gas entra por la ventana abierta.
+    [besides] El gas entra por las aberturas cercanas, y además la ventana está abierta.
+    [gaps] El gas entra por rendijas, aunque la ventana está { $stands }.
+   *[openings] El gas entra por las aberturas cercanas.
+}
+stage-garage-air = Todo va al garaje, y la puerta grande está { $door }. De ello salen al aire libre { $leaves } por hora. El aire de allí tiene { $ppm }.
+stage-garage-passes = { $door ->
+    [open] Por la puerta abierta a la casa pasan { $enters } por hora adentro.
+   *[shut] Por rendijas de puertas, paredes y piso pasan { $enters } por hora a la casa.
+}
+stage-all-in-house = Todo se queda en la casa: { $enters } por hora.
+stage-house-air = El aire de la casa ya tiene { $ppm }. El gas empezó a juntarse { $time } antes.
+stage-alarm-sounded = A { $level } una alarma debe sonar entre { $from } y { $to } minutos después. Esta sonó en el minuto { $at }.
+stage-alarm-cannot = A { $level } una alarma debe sonar entre { $from } y { $to } minutos después. Esta no puede sonar: { $stands }.
+stage-alarm-quiet = A { $level } una alarma debe sonar entre { $from } y { $to } minutos después. Esta no ha sonado todavía.
+stage-nobody = Nadie está entonces en la casa, así que nadie lo respira.
+stage-blood = { $who ->
+    [up] El gas ocupa el { $cohb } de la sangre de quienes están despiertos.
+   *[sleeper] El gas ocupa el { $cohb } de la sangre de quien duerme: { $name }.
+} Al principio era el { $start }. { $felt ->
+    [none] Todavía no se siente nada: desde el { $level } duele la cabeza.
+    [headache] Desde el { $level } duele la cabeza.
+    [nausea] Desde el { $level } la cabeza late y el estómago se revuelve.
+    [confusion] Desde el { $level } la gente se marea y quizá no halle la salida.
+    [collapse] Desde el { $level } la gente se desploma.
+   *[unconscious] Desde el { $level } la gente pierde el conocimiento y puede morir.
+}
+stage-helpless = En el minuto { $at } ya ocupaba el { $level }. Desde ahí nadie puede salvarse solo.
+stage-helpless-ahead = Si el aire sigue así, ocupará el { $level } en { $time }. Desde ahí nadie puede salvarse solo.

@@ -137,7 +137,7 @@ finding-indoors-why = { $over ->
 } Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. No entre a detener el motor: deje que se quede sin combustible o llame a los bomberos. Ventile la casa antes de volver.
 finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
-source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado).
+source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado). UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria. Que el gas siga a la carga es un supuesto.
 
 finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
@@ -145,14 +145,17 @@ finding-gas-what = { $heard ->
 }
 finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna parte es segura: crece con cada respiro hasta matar.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
-finding-gas-instead = Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
-source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia).
+finding-gas-instead = { $engine ->
+    [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
+   *[own] Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
+}
+source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
 finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
 finding-overcome-why = A esta altura, las personas ya no pueden salvarse solas.
 finding-overcome-now = Llame de inmediato al número de emergencia. No entre: el gas también puede vencerlo a usted.
 finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni con las puertas abiertas.
-source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria.
+source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria. NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.
 
 finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
@@ -281,7 +284,7 @@ finding-too-near-what = El motor funcionó a { $feet } de una abertura de la cas
 finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
 finding-too-near-now = Detenga el motor, deje que se enfríe y aléjelo más.
 finding-too-near-instead = Ponga el generador al fondo del jardín antes de arrancarlo.
-source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia).
+source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
 finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalientan, y el generador se apaga o su interruptor se dispara.
@@ -585,16 +588,16 @@ finding-no-alarm-what = El motor funcionó { $lasted } y la alarma de monóxido 
 finding-no-alarm-why = El gas no huele. El aire llegó a { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
 finding-no-alarm-now = Apague el motor. Ponga una pila nueva en la alarma y oprima su botón de prueba.
 finding-no-alarm-instead = Pruebe las alarmas antes de encender el motor. Nunca quite la pila para callarla.
-source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia).
+source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
 finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
    *[late] Alguien seguía en la casa tres minutos después de la primera señal. En ella había { $ppm }.
 }
-finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía. Ninguna parte es segura: crece con cada respiro hasta matar. Quien duerme no se despierta.
+finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía adentro. Ninguna parte es segura: crece con cada respiro hasta matar. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
-finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Deje que los bomberos busquen a los demás.
-source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado).
+finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. No toque el motor hasta que todos estén afuera. Pida ayuda desde afuera. Deje que los bomberos busquen a quien falte.
+source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.
 
 finding-fuel-indoors-what = Una lata de gasolina estuvo dentro de la casa { $lasted }.
 finding-fuel-indoors-why = { $lights ->

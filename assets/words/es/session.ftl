@@ -2,6 +2,7 @@
 
 clock = { $time }
 value = { $value }
+value-hourly = { $value }/h
 
 shelf-title = Simulacro de apagón
 shelf-intro = Practique cómo pasar una casa de la red a un generador, y de vuelta. Aquí un error no lastima a nadie.

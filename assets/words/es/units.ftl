@@ -9,6 +9,7 @@ unit-hertz = { $number }{"\u00A0Hz"}
 unit-ppm = { $number }{"\u00A0ppm"}
 unit-percent = { $number }{"\u00A0%"}
 unit-gallons = { $number }{"\u00A0gal"}
+unit-grams = { $number }{"\u00A0g"}
 unit-degrees = { $number }°
 unit-seconds = { $number }{"\u00A0s"}
 unit-plain = { $number }
