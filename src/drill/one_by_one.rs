@@ -2,6 +2,7 @@
 //!
 //! The motor that draws most at a standstill comes first, then the others, then what has no start of its own, the largest first.
 //! A load is left out if, with those before it, something would be asked for more than it is made for, a motor would not turn, or something would be starved.
+//! A motor that starts by itself, as a pump or a fridge does, has to be able to start again with all that is brought on after it.
 //! Nothing is scripted: each step is solved with the positions, the warmth and the sources of the moment that is asked about.
 //! Not covered: loads that wait for their thermostat, and time between the steps, which is taken as long enough.
 //! Source: the largest motor first, common practice.
@@ -10,7 +11,8 @@ use crate::apparatus::guard::Guard;
 use crate::apparatus::motor_start::{Driven, Supply, keeps_turning, starts};
 use crate::apparatus::waveform::NOMINAL_HZ;
 use crate::site::{
-    Body, ControlId, Drive, LoadState, Plant, PositionId, Positions, Readings, Work,
+    Appliance, Body, ControlId, Demand, Drive, LoadState, Plant, PositionId, Positions, Readings,
+    Work,
 };
 
 use super::engine::Drill;
@@ -134,14 +136,7 @@ impl Bench<'_> {
         let works = self.drill.site().appliances.get(appliance).map(|a| &a.work);
         let at_start_w = if matches!(works, Some(Work::Motor(_))) {
             self.set(appliance, LoadState::LockedRotor);
-            let readings = self.read();
-            let asked = asked_w(&readings);
-            if asked > self.most_w(true) * GRAIN {
-                return Err(TooMuch::Asked(asked));
-            }
-            self.turns(&readings, appliance)?;
-            self.guards_hold(&readings, Guard::at_once_a)?;
-            Some(asked)
+            Some(self.starts_on(appliance)?)
         } else {
             None
         };
@@ -153,11 +148,45 @@ impl Bench<'_> {
         }
         self.guards_hold(&readings, |guard| guard.rating_a() * GRAIN)?;
         self.nothing_starves(&readings)?;
+        self.starts_again(appliance)?;
         Ok(BroughtOn {
             appliance,
             at_start_w,
             then_w,
         })
+    }
+
+    /// Whether each motor that runs now and starts by itself could start again with all that runs beside it.
+    fn starts_again(&mut self, newest: usize) -> Result<(), TooMuch> {
+        let by_itself = |(index, a): (usize, &Appliance)| {
+            let motor =
+                matches!(a.work, Work::Motor(_)) && matches!(a.demand, Demand::Reservoir(_));
+            (motor && index != newest).then_some(index)
+        };
+        let all = self.drill.site().appliances.iter().enumerate();
+        let motors: Vec<usize> = all.filter_map(by_itself).collect();
+        for motor in motors {
+            if self.states.get(motor) != Some(&LoadState::Running) {
+                continue;
+            }
+            self.set(motor, LoadState::LockedRotor);
+            let started = self.starts_on(motor);
+            self.set(motor, LoadState::Running);
+            started?;
+        }
+        Ok(())
+    }
+
+    /// Watts asked while this motor starts, if the source, the motors and the guards stand it.
+    fn starts_on(&mut self, motor: usize) -> Result<f64, TooMuch> {
+        let readings = self.read();
+        let asked = asked_w(&readings);
+        if asked > self.most_w(true) * GRAIN {
+            return Err(TooMuch::Asked(asked));
+        }
+        self.turns(&readings, motor)?;
+        self.guards_hold(&readings, Guard::at_once_a)?;
+        Ok(asked)
     }
 
     fn set(&mut self, appliance: usize, state: LoadState) {

@@ -74,5 +74,5 @@ fn at_the_end(finding: &Finding, readings: Option<&Readings>, id: &str) -> Stage
 /// Whether a rule is about hands or clamps on the line, which meet its volts to earth.
 pub(super) fn to_earth(rule: Rule) -> bool {
     let harm = HARMS.iter().find(|(own, ..)| *own == rule);
-    harm.is_some_and(|(_, _, id, _)| *id == "stage-work")
+    harm.is_some_and(|(_, _, id, _)| ["stage-work", "stage-grounds"].contains(id))
 }

@@ -4,6 +4,7 @@
 //! How it came about is the way of energy to the harm, the way of gas into the blood, the chain of a conductor that gets hot, or the sum of what ran.
 //! Nothing of it is scripted: ways are walked over the solved network, sums are read from it, and every number is a reading, a rating or a cited value.
 
+mod advice;
 mod cause;
 mod chain;
 mod gas;
@@ -80,7 +81,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
     };
     Explanation {
         what: part("what"),
-        now: part("now"),
+        now: advice::now(drill, finding, part("now")),
         heading,
         path,
         why: part("why"),

@@ -5,9 +5,10 @@
 
 use crate::drill::{Drill, Event, MachineEvent, Moment, Phase, SourceEvent, TooMuch, What};
 use crate::marking::{Finding, Rule};
-use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId};
+use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId, Demand};
 use crate::words::{Arg, Message, Unit, name_of};
 
+use super::cause::halves;
 use super::{Stage, of_evidence, value};
 
 /// The stages of a finding about what was asked for.
@@ -18,6 +19,7 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     };
     match cause(finding) {
         "halved" => return halved(drill, finding, found),
+        "neutral" => return by_neutral(drill, finding, found),
         "cord" => return by_cord(drill, finding, found, &LOST),
         "joined" => return by_cord(drill, finding, found, &JOINED),
         "adapter" => return by_adapter(drill, finding, found),
@@ -48,7 +50,11 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     let street = moment.readings.point("service").fed.customer();
     let wrong = street || moment.readings.generator.tied;
     if !wrong && finding.rule != Rule::BatterySpent {
-        stages.extend(order(drill, moment, &ran));
+        stages.extend(order(
+            drill,
+            moment,
+            &with_those_that_start(drill, moment, &ran),
+        ));
     }
     stages
 }
@@ -117,6 +123,21 @@ fn short(drill: &Drill, finding: &Finding) -> Option<Stage> {
             .quantity("amps", amps, Unit::Amps),
         value: value(amps, Unit::Amps),
     })
+}
+
+/// A motor that a broken neutral of the utility left too few volts: what it drew before its protector opened, and how the two sides shared.
+fn by_neutral(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
+    let before = finding.moment.checked_sub(1);
+    let before = before.and_then(|index| drill.trace().moments.get(index));
+    let (What::Happened(Event::ProtectorOpened { appliance }), Some(before)) =
+        (&found.what, before)
+    else {
+        return Vec::new();
+    };
+    let mut stages = vec![load(drill, before, *appliance)];
+    stages.extend(halves(drill, (&before.positions, &before.readings)));
+    stages.extend(gave_way(finding));
+    stages
 }
 
 /// A machine that an adapter gives half of its volts: what it draws, and what that leaves it; no order of loads mends it.
@@ -331,6 +352,17 @@ fn gave_way(finding: &Finding) -> Option<Stage> {
         return None;
     };
     of_evidence(finding, "house", id, shown)
+}
+
+/// What ran, and what will start by itself on the same source: no order works that forgets it.
+fn with_those_that_start(drill: &Drill, moment: &Moment, ran: &[usize]) -> Vec<usize> {
+    let by_itself = |index: &usize| {
+        let built = drill.site().appliances.get(*index);
+        let waits = built.is_some_and(|a| matches!(a.demand, Demand::Reservoir(_)));
+        waits && !ran.contains(index) && moment.readings.appliance(*index).fed.customer()
+    };
+    let others = (0..drill.site().appliances.len()).filter(by_itself);
+    ran.iter().copied().chain(others).collect()
 }
 
 /// An order that works, and what has to be left out.

@@ -4,13 +4,16 @@
 //! A hot cord is told with its whole chain: gauge, ohms, volts lost, watts, how long, the limit, and the cord that would do.
 //! Not covered: cords on the utility alone, which no rule here looks at.
 
+use std::cmp::Ordering;
+
 use crate::apparatus::conductor::Awg;
-use crate::apparatus::connection::SCORCHED_C;
-use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do};
+use crate::apparatus::connection::{Contact, SCORCHED_C};
+use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do, delivery};
 use crate::apparatus::cord_damage::Damage;
+use crate::apparatus::cord_lay::Lay;
 use crate::drill::{Event, Fate, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Cord, Rest, Site, Spot};
+use crate::site::{Cord, FarEnd, Rest, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -88,7 +91,10 @@ fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: us
     }
     .with("reached", Arg::Quantity(reached, Unit::Celsius))
     .with("lasted", Arg::lasting(episode.length()));
-    with_chain(finding, site, cord, index, moments)
+    let after = trace.moments.iter().skip(episode.first);
+    let ruined = after.map(|m| m.conditions.cord(index).harm);
+    let ruined = ruined.into_iter().any(|h| h.soft || h.fate > Fate::Whole);
+    with_chain(finding, site, cord, index, moments).with("ruined", Arg::Count(i64::from(ruined)))
 }
 
 /// The chain of a cord, at the hottest of these moments with current and conductors apart.
@@ -145,7 +151,7 @@ pub(super) fn lost_on_the_way(
         None => Arg::Verbatim("none".to_owned()),
     };
     let ohm = if amps > 0.0 { lost / amps } else { 0.0 };
-    finding
+    let finding = finding
         .with("cord", said(&cord.name))
         .with("first", said(&first.name))
         .with("gauge", awg(cord.make.awg()))
@@ -158,7 +164,47 @@ pub(super) fn lost_on_the_way(
         .with("heat", Arg::Quantity(lost * amps, Unit::Watts))
         .with("carries", Arg::Quantity(cord.make.ampacity_a(), Unit::Amps))
         .with("basis", Arg::Verbatim(basis(cord, moment, amps).to_owned()))
-        .with("does", does)
+        .with("does", does);
+    let other = if cords.len() == 1 {
+        spare(site, moment, cord, &need)
+    } else {
+        None
+    };
+    let finding = finding.with("has", Arg::Count(i64::from(other.is_some())));
+    match other {
+        Some(other) => finding
+            .with("fit", said(&other.name))
+            .with("fit-gauge", awg(other.make.awg())),
+        None => finding,
+    }
+}
+
+/// A cord of this site that would do in place of another: sound, grounded, for outdoors, heavy enough as long as it is.
+/// One that lies unused comes first, then the one that loses least.
+fn spare<'a>(site: &'a Site, moment: &Moment, instead_of: &Cord, need: &Need) -> Option<&'a Cord> {
+    let sound = |c: &&Cord| {
+        let whole = c.found.damage == Damage::Sound && c.found.plug.contact == Contact::Sound;
+        let made = c.grounded && c.make.kind().outdoor && c.legs == instead_of.legs;
+        whole && made && c.far == FarEnd::Connector && c.name != instead_of.name
+    };
+    let does = site.cords.iter().filter(sound).filter_map(|c| {
+        let got = delivery(
+            &c.make,
+            need.amps,
+            need.volts,
+            need.ambient_c,
+            Lay::Straight,
+        );
+        let carries = got.ampacity_a >= need.amps && got.settles_c <= c.make.rated_c();
+        let used = c.near_spot(&moment.positions) != Spot::Stowed;
+        (carries && got.lost <= need.drop).then_some((used, got.lost, c))
+    });
+    let best = does.min_by(|a, b| {
+        (a.0, a.1)
+            .partial_cmp(&(b.0, b.1))
+            .unwrap_or(Ordering::Equal)
+    });
+    best.map(|(.., cord)| cord)
 }
 
 /// Why a cord gets hot: too thin for its load, no way for its heat to leave, a damaged place, or the heat around it.

@@ -159,6 +159,19 @@ impl Rule {
         )
     }
 
+    /// How soon something has to be done about it, the most urgent first: people who are hurt, then bad air, then the rest.
+    pub(super) fn urgency(self) -> u8 {
+        let bad_air = [Self::Indoors, Self::Gas, Self::StayedIn, Self::GasNextDoor];
+        let can_wait = [Self::NoAlarm, Self::FuelIndoors];
+        if self.harms() {
+            0
+        } else if bad_air.contains(&self) {
+            1
+        } else {
+            2 + u8::from(can_wait.contains(&self))
+        }
+    }
+
     /// The criterion it belongs to.
     pub fn criterion(self) -> Criterion {
         match self {

@@ -8,7 +8,7 @@
 use crate::drill::{Action, Event, Learnt, LineEvent, Listener, Moment, Trace, What};
 use crate::hazard::tester::{Conclusion, Shown, conclude};
 use crate::scenario::Scenario;
-use crate::site::{Clamps, ControlId, LineWork, PROVING_SOURCE, PositionId, Site};
+use crate::site::{Break, Clamps, ControlId, LineWork, PROVING_SOURCE, PositionId, Site};
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
@@ -119,6 +119,7 @@ fn standing_finding(
         finding
             .with("lasted", Arg::lasting(episode.length()))
             .with("jumper", Arg::Count(peak.map_or(0, |m| jumpers(work, m))))
+            .with("break", Arg::Said(Box::new(name_of(jumped(work, peak)))))
     }
 }
 
@@ -132,6 +133,15 @@ fn jumpers(work: &LineWork, moment: &Moment) -> i64 {
     } else {
         0
     }
+}
+
+/// The break that a jumper goes around in a moment, one that is open first.
+fn jumped<'a>(work: &'a LineWork, moment: Option<&Moment>) -> &'a str {
+    let there = |b: &&Break| moment.is_some_and(|m| m.positions.get(b.jumper) != PositionId(0));
+    let open = |b: &&Break| moment.is_some_and(|m| b.is_jumped(&m.positions));
+    let found = work.breaks.iter().find(open);
+    let found = found.or_else(|| work.breaks.iter().find(there));
+    found.map_or("", |b| b.name.as_str())
 }
 
 /// How grounds are wrong: the line end went on first, the earth end came off first, or they hang elsewhere than at the work.
@@ -296,8 +306,25 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
         Finding::breach(Rule::GroundsLeft, moment.at, index)
             .with("amps", Arg::Quantity(amps(moment), Unit::Amps))
             .with("sets", Arg::Count(sets))
+            .with("by", Arg::Verbatim(fed_by(site, trace, index).to_owned()))
             .reaching(pole_name(site, most_loaded(site, work, moment))),
     )
+}
+
+/// The deed that let the utility into the grounds: a line that was mended, or something that was closed.
+fn fed_by(site: &Site, trace: &Trace, index: usize) -> &'static str {
+    let until = trace.moments.get(..=index).unwrap_or_default();
+    let deed = until.iter().rev().find_map(|m| {
+        let What::Did(Action::Set(control, _)) = m.what else {
+            return None;
+        };
+        Some(control)
+    });
+    if deed == Some(site.line.span_state) {
+        "mended"
+    } else {
+        "closed"
+    }
 }
 
 /// The pole whose grounds carry most.

@@ -35,6 +35,7 @@ mod wires;
 use crate::drill::{Moment, Trace};
 use crate::scenario::{Criterion, Scenario};
 use crate::site::Site;
+use crate::units::DrillTime;
 
 pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
 pub use finding::{Finding, Rule};
@@ -55,7 +56,8 @@ pub struct Verdict {
 /// Marks a trace.
 pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     let mut findings = mark_so_far(scenario, trace);
-    findings.extend(restoration::findings(scenario, trace));
+    let left = restoration::findings(scenario, trace, &findings);
+    findings.extend(left);
     findings.extend(answers::unanswered(scenario, trace));
     let harms = |f: &Finding| f.breach && f.rule.harms();
     let critical = |f: &Finding| f.breach && f.rule.criterion().is_critical();
@@ -106,6 +108,19 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     findings.extend(answers::findings(scenario, trace));
     findings.sort_by_key(|f| (f.at, f.rule));
     findings
+}
+
+/// The one finding, by index, whose danger still stands at the end and asks for something now; two orders at once could speak against each other.
+/// Who is hurt needs help whatever stands; a shock that was let go of does not.
+pub fn pressing(findings: &[Finding], end: DrillTime) -> Option<usize> {
+    let stands = |f: &Finding| {
+        let lasts = f.lasted > DrillTime::ZERO && f.at + f.lasted >= end;
+        let hurt = f.rule.harms() && f.rule != Rule::Touch;
+        f.breach && f.rule.criterion().is_critical() && (lasts || hurt)
+    };
+    let told = findings.iter().enumerate().filter(|(_, f)| stands(f));
+    told.min_by_key(|(index, f)| (f.rule.urgency(), *index))
+        .map(|(index, _)| index)
 }
 
 /// The critical rules that a moment breaks by how things stand in it; events and doses aside.

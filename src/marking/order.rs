@@ -5,7 +5,7 @@
 
 use crate::drill::{Action, Event, Known, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Control, ControlId, Kind, Site, Spot};
+use crate::site::{Control, ControlId, Kind, Place, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -68,10 +68,29 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::TooNear, episode.from, episode.first)
             }
             .with("feet", Arg::Quantity(feet, Unit::Feet))
-            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet)),
+            .with("rule", Arg::Quantity(OPENING_FT, Unit::Feet))
+            .with("far", Arg::Count(i64::from(far_place(site).is_some())))
+            .with(
+                "place",
+                Arg::Said(Box::new(name_of(far_place(site).unwrap_or_default()))),
+            ),
         );
     }
     found
+}
+
+/// The place of this site where an engine may stand and is farthest from every opening, if any is far enough.
+fn far_place(site: &Site) -> Option<&str> {
+    let places = site.generator.places.iter().filter(|p| p.usable);
+    let far = places.filter(|p| opening_ft(p) >= OPENING_FT && !p.lets_gas_in());
+    let far = far.max_by(|a, b| opening_ft(a).total_cmp(&opening_ft(b)));
+    far.map(|p| p.name.as_str())
+}
+
+/// Feet from a place to the nearest opening of any home.
+fn opening_ft(place: &Place) -> f64 {
+    let next_door = place.next_door.map(|(feet, _)| feet);
+    next_door.map_or(place.opening_ft, |feet| feet.min(place.opening_ft))
 }
 
 /// Load on an engine in the instant of its start.
@@ -106,10 +125,7 @@ fn early_load(site: &Site, moment: &Moment) -> bool {
 fn near(site: &Site, moment: &Moment) -> Option<f64> {
     moment.conditions.engine.running_since?;
     site.generator_place(&moment.positions)
-        .map(|p| {
-            p.next_door
-                .map_or(p.opening_ft, |(feet, _)| feet.min(p.opening_ft))
-        })
+        .map(opening_ft)
         .filter(|feet| *feet > 0.0 && *feet < OPENING_FT)
 }
 

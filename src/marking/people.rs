@@ -6,7 +6,7 @@ use crate::drill::{Event, IndoorsEvent, Moment, Trace, What};
 use crate::hazard::body::Path;
 use crate::hazard::shock::{reference_ma, times_lethal, zone};
 use crate::scenario::Scenario;
-use crate::site::{FarEnd, Site};
+use crate::site::{Cord, FarEnd, Site};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -38,6 +38,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .fold(0.0, f64::max);
         let first = trace.moments.get(episode.first);
         let contact = first.and_then(|m| bare_contact(site, m));
+        let point = contact.map(|(point, _)| point).unwrap_or_default();
         // Who finds them so hasn't made them so, as long as they are soon made safe.
         let made = episode.first > 0 || episode.length() > MADE_SAFE_IN;
         found.push(
@@ -48,7 +49,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             }
             .with("volts", Arg::Quantity(volts, Unit::Volts))
             .with("lasted", Arg::lasting(episode.length()))
-            .reaching(contact.map(|(point, _)| point).unwrap_or_default()),
+            .with("plugs", Arg::Count(i64::from(of_two_plugs(site, &point))))
+            .reaching(point),
         );
     }
     found
@@ -182,6 +184,17 @@ fn bare_contact(site: &Site, moment: &Moment) -> Option<(String, f64)> {
         (point, volts)
     });
     contacts.reduce(|most, next| if next.1 > most.1 { next } else { most })
+}
+
+/// Whether a bare contact is one of a cord with a plug at each end, and not of an inlet or its cord.
+fn of_two_plugs(site: &Site, point: &str) -> bool {
+    let own = |c: &&Cord| {
+        point
+            .strip_prefix(c.name.as_str())
+            .is_some_and(|end| end.ends_with("-end"))
+    };
+    let cord = site.cords.iter().find(own);
+    cord.is_some_and(|c| matches!(c.far, FarEnd::Blades(..) | FarEnd::Strip(_)))
 }
 
 fn contact_volts(moment: &Moment, point: &str) -> f64 {

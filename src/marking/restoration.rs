@@ -1,9 +1,11 @@
 //! Restoration: the goal was met in time, and everything stands as it should at the end.
 //!
 //! A scenario may say that a safe stop is as good: nothing fed, and an electrician called.
+//! What was left undone is told in an order that is safe to follow; once somebody is hurt or something burns, no handle is worth naming.
 
 use crate::drill::{Action, Callee, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
+use crate::site::{ControlId, Cord, FarEnd, Kind, PositionId, Site};
 use crate::words::{Arg, name_of};
 
 use super::finding::{Finding, Rule};
@@ -11,11 +13,12 @@ use super::finding::{Finding, Rule};
 /// Fraction of rated volts from which an appliance counts as supplied: NEMA MG 1-12.44 tolerance, checked.
 const SUPPLIED_PU: f64 = 0.9;
 
-pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+/// What is left at the end; `so_far` is all that was found before.
+pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {
     let stopped = scenario.goal.safe_stop && stopped_safely(scenario, trace);
     let mut found = Vec::new();
     if !stopped {
-        found.extend(goal_late(scenario, trace));
+        found.extend(goal_late(scenario, trace, so_far));
         found.extend(lost(scenario, trace));
     }
     let Some(last) = trace.moments.len().checked_sub(1) else {
@@ -24,27 +27,101 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let Some(end) = trace.moments.get(last) else {
         return found;
     };
-    for (control, positions) in &scenario.goal.at_end {
-        let stands = scenario.site.position_name(&end.positions, *control);
-        if !positions.iter().any(|p| p == stands) {
-            let control = scenario.site.control(*control);
-            let name = control.map_or("", |c| c.name.as_str());
-            let wanted = positions.first().map_or("", String::as_str);
-            let said = |position| control.map_or(position, |c| c.said(position));
-            found.push(
-                Finding::breach(Rule::NotRestored, end.at, last)
-                    .with("control", Arg::Said(Box::new(name_of(name))))
-                    .with("stands", Arg::Said(Box::new(name_of(said(stands)))))
-                    .with("wanted", Arg::Said(Box::new(name_of(said(wanted)))))
-                    .with("crew", crew(scenario)),
-            );
-        }
-    }
+    let mut undone = left_undone(scenario, last, end);
     if scenario.goal.back_on_utility && !stopped && !end.readings.point("bus").fed.utility {
         let finding = Finding::breach(Rule::NotBack, end.at, last);
-        found.push(finding.with("crew", crew(scenario)));
+        let lit = |name: &str| end.readings.point(name).fed.customer();
+        let lit = scenario.site.neighbors.iter().any(|n| lit(&n.name));
+        undone.push(
+            finding
+                .with("crew", crew(scenario))
+                .with("lit", Arg::Count(i64::from(lit))),
+        );
+    }
+    match so_far.iter().find(|f| f.breach && f.rule.harms()) {
+        Some(harm) if !undone.is_empty() => found.push(after_harm(harm, last, end)),
+        _ => found.extend(undone),
     }
     found
+}
+
+/// What stands otherwise than it should, in an order that is safe to follow.
+fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
+    let site = &scenario.site;
+    let wrong = scenario.goal.at_end.iter().filter(|(control, positions)| {
+        let stands = site.position_name(&end.positions, *control);
+        !positions.iter().any(|p| p == stands)
+    });
+    let mut wrong: Vec<(ControlId, &str)> = wrong
+        .map(|(control, positions)| (*control, positions.first().map_or("", String::as_str)))
+        .collect();
+    wrong.sort_by_key(|(control, wanted)| turn(site, *control, wanted));
+    let told = wrong.iter().enumerate().map(|(index, (id, wanted))| {
+        let control = site.control(*id);
+        let name = control.map_or("", |c| c.name.as_str());
+        let said = |position| control.map_or(position, |c| c.said(position));
+        let stands = said(site.position_name(&end.positions, *id));
+        Finding::breach(Rule::NotRestored, end.at, last)
+            .with("harm", Arg::Verbatim("none".to_owned()))
+            .with("control", Arg::Said(Box::new(name_of(name))))
+            .with("stands", Arg::Said(Box::new(name_of(stands))))
+            .with("wanted", Arg::Said(Box::new(name_of(said(wanted)))))
+            .with("first", Arg::Count(i64::from(index == 0)))
+            .with("welded", Arg::Count(i64::from(welded(site, end, *id))))
+            .with("back", Arg::Count(i64::from(scenario.goal.back_on_utility)))
+            .with("crew", crew(scenario))
+    });
+    told.collect()
+}
+
+/// Told in place of all that was left undone, once somebody is hurt or something burns.
+fn after_harm(harm: &Finding, last: usize, end: &Moment) -> Finding {
+    let burns = matches!(harm.rule, Rule::FuelFire | Rule::CordFire);
+    let how = if burns { "fire" } else { "hurt" };
+    Finding::breach(Rule::NotRestored, end.at, last).with("harm", Arg::Verbatim(how.to_owned()))
+}
+
+/// Whether a control is the switch at the head of the line and its contacts are welded: then no handle is to be trusted with it.
+fn welded(site: &Site, moment: &Moment, control: ControlId) -> bool {
+    let work = site.line_work.as_ref();
+    let welded = work.is_some_and(|w| moment.positions.get(w.head_contacts) != PositionId(0));
+    welded && control == site.line.feeder
+}
+
+/// The place of a handle in an order that is safe: people, grounds and what takes power away first, then what brings it back, the head of the line last.
+fn turn(site: &Site, id: ControlId, wanted: &str) -> (bool, u8) {
+    if id == site.line.feeder {
+        return (true, u8::MAX);
+    }
+    let takes = [
+        "off", "stopped", "open", "stowed", "clear", "absent", "away", "shut", "whole",
+    ];
+    let brings = !takes.contains(&wanted);
+    let own = |c: &Cord| match c.far {
+        FarEnd::Blades(end, _) | FarEnd::Inlet(end) | FarEnd::Strip(end) => end == id,
+        FarEnd::Connector => false,
+    };
+    let house_end = site.cords.iter().any(own);
+    let kind = site.control(id).map(|c| c.kind);
+    let place = match kind {
+        Some(Kind::People) => 0,
+        Some(Kind::Engine) => 1,
+        Some(Kind::Output | Kind::Gfci) => 2,
+        Some(Kind::Backfed) if !brings => 3,
+        Some(Kind::Plug) if house_end => 4,
+        Some(Kind::Plug) => 5,
+        Some(Kind::Main | Kind::Disconnect | Kind::Transfer | Kind::Line) => 6,
+        Some(Kind::Backfed) => 7,
+        Some(Kind::Breaker) => 8,
+        Some(Kind::Lock | Kind::Placement | Kind::Switch | Kind::Lay | Kind::Opening) | None => 9,
+    };
+    // A cord is plugged in before the engine turns, and an engine stopped before it is unplugged.
+    let place = if brings && kind == Some(Kind::Plug) {
+        0
+    } else {
+        place
+    };
+    (brings, place)
 }
 
 /// Whether the learner is a line crew, as a count for the words.
@@ -66,10 +143,9 @@ fn stopped_safely(scenario: &Scenario, trace: &Trace) -> bool {
 
 /// Appliances of the goal that had no power in time.
 /// An outage that hasn't come yet leaves nothing to be judged but the goal itself.
-fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
+fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {
     let site = &scenario.site;
     let outage = trace.outage_at();
-    let standby = site.generator.machine.automatic.is_some();
     let mut found = Vec::new();
     for index in &scenario.goal.appliances {
         let supplied = trace.moments.iter().find(|m| {
@@ -89,11 +165,48 @@ fn goal_late(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 Finding::breach(Rule::GoalLate, at, moment)
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
                     .with("within", Arg::lasting(scenario.goal.within))
-                    .with("standby", Arg::Count(i64::from(standby))),
+                    .with(
+                        "cause",
+                        Arg::Verbatim(why_late(site, trace, moment, so_far).to_owned()),
+                    ),
             );
         }
     }
     found
+}
+
+/// Why there was no power by a moment: a set that stood open or off, a device that opened, too much at once, or nothing of that.
+fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'static str {
+    let before = trace.moments.get(..=until).unwrap_or_default();
+    let found = |rules: &[Rule]| {
+        so_far
+            .iter()
+            .any(|f| f.moment <= until && rules.contains(&f.rule))
+    };
+    if let (Some(automatic), Some(then)) = (&site.generator.machine.automatic, before.last()) {
+        let lock_out = automatic.lock_out(&then.positions, site.generator.output);
+        return if before.iter().any(|m| automatic.open(&m.positions)) {
+            "cover"
+        } else if lock_out.controller_off {
+            "off"
+        } else {
+            "standby"
+        };
+    }
+    if found(&[Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision]) {
+        "cords"
+    } else if found(&[Rule::TwoBonds, Rule::NothingBonds, Rule::GroundFault]) {
+        "device"
+    } else if found(&[
+        Rule::Overload,
+        Rule::Tripped,
+        Rule::TooSmallForMotor,
+        Rule::ShutOff,
+    ]) {
+        "load"
+    } else {
+        "cords"
+    }
 }
 
 fn lost(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {

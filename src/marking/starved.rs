@@ -1,12 +1,13 @@
 //! Too few volts: nothing runs for long below what it is made for, and each time it is said what took the volts.
 //!
 //! Source: motors within ±10 % of rated volts (NEMA MG 1-12.44, checked in part).
-//! What took them is read from the moment with the fewest volts: an adapter on the plug, the cord or cords, a motor that starts, an adapter that makes one wire carry both sides, or else too much at once.
+//! What took them is read from the moment with the fewest volts: an adapter on the plug, the broken neutral of the utility, the cord or cords, a motor that starts, an adapter that makes one wire carry both sides, or else too much at once.
 
+use crate::apparatus::motor_start::{Driven, Supply, keeps_turning};
 use crate::apparatus::motor_voltage::at_low_voltage;
 use crate::drill::{Event, Moment, Phase, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Appliance, CARRIES_A, Cord, Site, Spot, Work};
+use crate::site::{Appliance, CARRIES_A, Cord, PositionId, Site, Spot, Work};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -49,13 +50,12 @@ fn on_power(moment: &Moment, index: usize) -> bool {
     asks && moment.readings.appliance(index).pu >= DEAD_PU
 }
 
-/// An appliance that runs on the generator with too little voltage, for longer than a start lasts; shown at the fewest volts.
+/// An appliance that runs on a source of the household with too little voltage, for longer than a start lasts; shown at the fewest volts.
 fn starved(site: &Site, trace: &Trace, index: usize, appliance: &Appliance) -> Vec<Finding> {
     let low = |m: &Moment| {
         let reading = m.readings.appliance(index);
-        let own = m.conditions.engine.running_since.is_some() || reading.fed.lent;
         on_power(m, index)
-            && own
+            && reading.fed.customer()
             && reading.pu < LOW_PU
             && !site.on_half_volts(&m.positions, appliance)
     };
@@ -106,6 +106,11 @@ fn at_low_volts(
     let reading = moment.readings.appliance(index);
     let (volts, pu) = (reading.volts, reading.pu);
     let low = at_low_voltage(pu);
+    let supply = Supply {
+        v_pu: pu,
+        f_pu: 1.0,
+    };
+    let turns = keeps_turning(Driven::Constant, supply);
     let motor = i64::from(matches!(appliance.work, Work::Motor(_)));
     let finding = finding
         .with("appliance", Arg::Said(Box::new(name_of(&appliance.name))))
@@ -113,6 +118,7 @@ fn at_low_volts(
         .with("rated", Arg::Quantity(volts / pu, Unit::Volts))
         .with("motor", Arg::Count(motor))
         .with("torque", Arg::Quantity(100.0 * low.torque, Unit::Percent))
+        .with("turns", Arg::Count(i64::from(turns)))
         .with(
             "running",
             Arg::Quantity(100.0 * low.running_amps, Unit::Percent),
@@ -120,6 +126,10 @@ fn at_low_volts(
     let cause = |name: &str| Arg::Verbatim(name.to_owned());
     if site.on_half_volts(&moment.positions, appliance) {
         return finding.with("cause", cause("halved"));
+    }
+    let broken = moment.positions.get(site.line.drop_neutral) != PositionId(0);
+    if broken && !reading.fed.customer() {
+        return finding.with("cause", cause("neutral"));
     }
     let cords = thin_cords(site, moment, appliance, volts / pu);
     if !cords.is_empty() {

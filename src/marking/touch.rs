@@ -3,10 +3,11 @@
 //! A tingle that is let go at once, and a shock that a ground-fault device cuts short, are told as a warning; beyond curve b of IEC 60479-1 it is a breach.
 //! Sources: IEC 60479-1 for body and zones; IEEE Std 80 for the limit of the heart; UL 943 for what a class A device cuts short.
 
-use crate::drill::{Event, Metal, Touched, Trace, What};
+use crate::drill::{Event, Metal, Moment, Touched, Trace, What};
 use crate::hazard::body::Path;
 use crate::hazard::shock::{reference_ma, stated_s, times_lethal, zone};
 use crate::scenario::Scenario;
+use crate::site::{CARRIES_A, Rest, Site};
 use crate::words::{Arg, Unit, name_of};
 
 use super::finding::{Finding, Rule};
@@ -48,11 +49,35 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 )
                 .with("cleared", Arg::Count(i64::from(cleared_by.is_some())))
                 .with(
-                    "wet",
-                    Arg::Count(i64::from(matches!(metal, Metal::Joint(_)))),
+                    "cause",
+                    Arg::Verbatim(cause(site, moment, metal).to_owned()),
                 )
                 .reaching(metal.point(site)),
         );
     }
     found
+}
+
+/// What put the metal at some volts: the wet joint itself, what leaks at a wet joint elsewhere, worn insulation, or the load of the neutral that a frame is joined to.
+fn cause(site: &Site, moment: &Moment, metal: Metal) -> &'static str {
+    let leaks = |index: usize| site.appliances.get(index).map(|a| a.leak_ohm.is_some());
+    match metal {
+        Metal::Joint(_) => return "wet",
+        Metal::Appliance(index) if leaks(index) == Some(true) => return "worn",
+        Metal::Appliance(_) | Metal::Generator => {}
+    }
+    let fed = |name: &str| moment.readings.point(&format!("{name}-near-end")).fed.any();
+    let wet = site
+        .cords
+        .iter()
+        .any(|c| c.rest(&moment.positions) == Rest::InPuddle && fed(&c.name));
+    let worn =
+        |index| leaks(index) == Some(true) && moment.readings.appliance(index).amps >= CARRIES_A;
+    if wet {
+        "leak"
+    } else if (0..site.appliances.len()).any(worn) {
+        "worn"
+    } else {
+        "neutral"
+    }
 }

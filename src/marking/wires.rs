@@ -8,7 +8,7 @@ use crate::apparatus::ampacity::largest_breaker_a;
 use crate::apparatus::branch_wire::INSULATION_C;
 use crate::drill::{Moment, Trace};
 use crate::scenario::Scenario;
-use crate::site::{Circuit, Site};
+use crate::site::{Backfeed, CARRIES_A, Circuit, Site};
 use crate::words::{Arg, Unit, name_of};
 
 use super::cords::end_volts;
@@ -31,6 +31,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             let (Some(peak), Some(breaker)) = (peak, largest_breaker_a(wire.awg)) else {
                 continue;
             };
+            let guard = guard_a(site, &wire.meter);
+            let until = trace.moments.get(..=episode.first).unwrap_or_default();
             let finding = Finding {
                 lasted: episode.length(),
                 ..Finding::breach(Rule::WireHot, episode.from, episode.first)
@@ -40,12 +42,45 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .with("gauge", Arg::Verbatim(wire.awg.to_string()))
                 .with("reached", Arg::Quantity(most(&hot), Unit::Celsius))
                 .with("limit", Arg::Quantity(INSULATION_C, Unit::Celsius))
-                .with("amps", Arg::Quantity(own(peak), Unit::Amps))
+                .with("amps", Arg::Quantity(heating_a(until, &own), Unit::Amps))
+                .with("guarded", Arg::Count(i64::from(guard.is_some())))
+                .with(
+                    "guard",
+                    Arg::Quantity(guard.unwrap_or_default(), Unit::Amps),
+                )
                 .with("breaker", Arg::Quantity(breaker, Unit::Amps));
             found.push(with_cause(finding, site, peak, &wire.name));
         }
     }
     found
+}
+
+/// The rating of what guards a wire: the breaker or fuse of its meter, or the breaker that an inlet feeds.
+fn guard_a(site: &Site, meter: &str) -> Option<f64> {
+    let backfeed = site.panel.backfeed.as_ref();
+    let of_inlet = |b: &&Backfeed| site.inlets.get(b.inlet).is_some_and(|i| i.name == meter);
+    let behind = backfeed.iter().copied().find(of_inlet).map(|b| b.breaker);
+    let mut guards = site.guards();
+    let own = guards.find(|(id, c, _)| c.name == meter || Some(*id) == behind);
+    own.map(|(.., guard)| guard.rating_a())
+}
+
+/// The steady amps that would have made the heat of those that flowed, from the last pause on: a motor's start counts for as long as it lasts.
+fn heating_a(until: &[Moment], own: &dyn Fn(&Moment) -> f64) -> f64 {
+    let pause = until.iter().rposition(|m| own(m) < CARRIES_A);
+    let flowed = until.get(pause.map_or(0, |i| i + 1)..).unwrap_or_default();
+    let (mut seconds, mut heat) = (0.0, 0.0);
+    for pair in flowed.windows(2) {
+        let [a, b] = pair else { continue };
+        let lasted = b.at.since(a.at).seconds();
+        seconds += lasted;
+        heat += lasted * own(a) * own(a);
+    }
+    if seconds > 0.0 {
+        (heat / seconds).sqrt()
+    } else {
+        until.last().map_or(0.0, own)
+    }
 }
 
 /// Why the wire carries so much: a breaker that is too large for it, or two circuits that add up on one neutral, by an adapter or on one leg.

@@ -2,10 +2,9 @@
 
 use crate::drill::{Beside, Drill, Moment};
 use crate::explain::{Explanation, Stage, explain};
-use crate::marking::{Finding, Verdict};
+use crate::marking::{Finding, Verdict, pressing};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
-use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::command::Notice;
@@ -56,6 +55,7 @@ impl Session {
             .with("findings", count)
             .said("end", Message::new(end));
         let pins = verdict.findings.iter().enumerate();
+        let pressing = pressing(&verdict.findings, open.drill.trace().end());
         Some(DebriefView {
             phase: open.phase,
             pages: self.pages(open),
@@ -90,7 +90,8 @@ impl Session {
             findings: verdict
                 .findings
                 .iter()
-                .map(|f| self.finding(&open.drill, f))
+                .enumerate()
+                .map(|(index, f)| self.finding(&open.drill, f, pressing == Some(index)))
                 .collect(),
             predictions: self.predictions(open),
             tracks: self.tracks(open),
@@ -120,7 +121,8 @@ impl Session {
         verdict.criteria.iter().map(view).collect()
     }
 
-    fn finding(&self, drill: &Drill, finding: &Finding) -> FindingView {
+    /// A finding as a view, with what to do now where it is the one that presses.
+    fn finding(&self, drill: &Drill, finding: &Finding, presses: bool) -> FindingView {
         let Explanation {
             what,
             heading,
@@ -131,15 +133,13 @@ impl Session {
             now,
         } = explain(drill, finding);
         let critical = finding.breach && finding.rule.criterion().is_critical();
-        let lasts =
-            finding.lasted > DrillTime::ZERO && finding.at + finding.lasted >= drill.trace().end();
         FindingView {
             rule: finding.rule.name().to_owned(),
             clock: self.clock(finding.at),
             clock_ms: finding.at.millis(),
             critical,
             what: self.words.say(&what),
-            now: if critical && lasts {
+            now: if presses {
                 self.words.say(&now)
             } else {
                 String::new()

@@ -16,7 +16,7 @@ use outage_drill::shipped::LISTS;
 use outage_drill::site::{CARRIES_A, Supply, Work};
 use outage_drill::words::{Arg, Message, OFFERED, REFERENCE, Words};
 
-use crate::playing::{list, play_text, shipped};
+use crate::playing::{Played, list, play_text, shipped};
 use crate::protection_drills;
 use crate::words::plain::{count_words, grade, left_out, sentences};
 
@@ -240,7 +240,11 @@ fn two_moments(path: &[Stage]) -> bool {
 }
 
 /// What a list brings about, explained.
-struct Explained {
+pub(crate) struct Explained {
+    /// The file of the list.
+    pub(crate) file: String,
+    /// What it came to.
+    pub(crate) played: Played,
     drill: String,
     rules: BTreeSet<Rule>,
     /// What is wrong with how its findings are told.
@@ -265,14 +269,17 @@ fn of_play(library: &Library, scenario: &Arc<Scenario>, file: &str, text: &str) 
     let faults = findings
         .iter()
         .flat_map(|f| faults(&languages, &played.drill, f));
+    let faults = faults.map(|fault| format!("{file}: {fault}")).collect();
     let said = findings
         .iter()
         .flat_map(|f| said(&words, &explain(&played.drill, f)));
     Explained {
         drill: scenario.name.clone(),
         rules: findings.iter().map(|f| f.rule).collect(),
-        faults: faults.map(|fault| format!("{file}: {fault}")).collect(),
+        faults,
         said: said.collect(),
+        file: file.to_owned(),
+        played,
     }
 }
 
@@ -287,7 +294,7 @@ fn said(words: &Words, told: &Explanation) -> Vec<String> {
 }
 
 /// What every list brings about, and what comes of doing nothing in each drill; played once for all tests.
-fn all() -> &'static [Explained] {
+pub(crate) fn all() -> &'static [Explained] {
     static ALL: OnceLock<Vec<Explained>> = OnceLock::new();
     ALL.get_or_init(|| {
         let (library, _) = Library::shipped();

@@ -101,6 +101,8 @@ mod terminal_drill;
 #[cfg(test)]
 mod time_law;
 #[cfg(test)]
+mod told_advice;
+#[cfg(test)]
 mod told_causes;
 #[cfg(test)]
 mod told_gas;

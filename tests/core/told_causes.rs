@@ -43,8 +43,6 @@ fn a_load_that_starves_at_the_end_of_a_cord_is_told_by_the_cord() {
         let told = told(drill, actions, Rule::Starved);
         let expected = ["stage-load", "stage-cord-wire", "stage-cord-lost"];
         assert_eq!(ids(&told), expected, "{actions}");
-        let instead = say(&told.instead);
-        assert!(instead.contains("shorter cord"), "{actions}: {instead}");
         assert!(!say(&told.now).contains("generator"), "{actions}");
     }
 }
@@ -71,14 +69,14 @@ fn a_coiled_cord_is_to_be_laid_out_first_and_only_a_thin_one_is_called_too_thin(
         does.contains("13\u{a0}A") && does.contains("not too thin"),
         "{does}"
     );
-    assert!(say(&coiled.instead).starts_with("Lay the cord out flat"));
+    assert!(say(&coiled.instead).contains("out flat, with nothing on it"));
     let thin = told("right-cord", "right-cord-lamp-cord", Rule::CordHot);
     let does = stage(&thin, "stage-cord-does");
     assert!(
         does.contains("10\u{a0}A") && does.contains("too little"),
         "{does}"
     );
-    assert!(say(&thin.instead).contains("16 AWG"));
+    assert!(say(&thin.instead).contains("12 AWG"));
 }
 
 #[test]
@@ -229,9 +227,10 @@ fn a_standby_set_is_told_what_it_needs_and_not_what_cords_need() {
     let late = told("hands-off", "standby-service-hands-in", Rule::GoalLate);
     let instead = say(&late.instead);
     assert!(
-        instead.contains("auto") && !instead.contains("cords"),
+        instead.contains("back to auto") && instead.contains("locked out"),
         "{instead}"
     );
+    assert!(!instead.contains("cords"), "{instead}");
     let open = say(&told("hands-off", "standby-service-hands-in", Rule::NotLockedOut).instead);
     for part in ["lock it and tag it", "Keep the key", "let the engine cool"] {
         assert!(open.contains(part), "{open}");
@@ -269,8 +268,12 @@ fn what_to_do_now_is_told_at_the_end_only_of_a_danger_that_still_stands() {
         played.session.debrief().unwrap().findings
     };
     let ended = told("no-slide", "deadly-main-left-on");
-    let fed = ended.iter().find(|f| f.rule == "line-fed").unwrap();
-    assert_eq!(fed.now, "", "the engine stalled");
+    let asked: Vec<&str> = ended
+        .iter()
+        .filter(|f| !f.now.is_empty())
+        .map(|f| f.rule.as_str())
+        .collect();
+    assert_eq!(asked, ["shock"], "the engine stalled, and somebody is hurt");
     let stands = told("one-plug-two-ends", "one-plug-two-ends-left-on");
     let open: Vec<&str> = stands
         .iter()

@@ -66,7 +66,7 @@ event-shut-off = Too much is asked of the inverter: { $watts }. It shuts its out
 event-shut-off-leg = One leg is asked for more than { $amps }. The inverter shuts its output off. The engine runs on.
 event-dip = The lights blink. For { $seconds } the generator dips to { $volts }.
 event-dip-stays = The lights go dim. The generator dips to { $volts } and cannot come back up.
-event-caught-by-engine = The engine starts by itself while hands are in it.
+event-caught-by-engine = The starter turns the engine by itself while hands are in it.
 event-controller-waiting = The controller is at rest.
 event-controller-loss-seen = The controller sees that the utility is lost. It waits to see if that lasts.
 event-controller-start-delay = The controller gets ready to start the engine.
@@ -103,7 +103,7 @@ event-cord-soft = The insulation of the { $cord } goes soft at { $reached }.
 event-plug-scorched = A plug scorches at { $reached }: { $cord }.
 event-cord-shorted = The wires inside the { $cord } meet, at { $reached }. There is a flash.
 event-cord-fire = What lies against the { $cord } burns. The cord stands at { $reached }.
-event-fuel-fire = Fuel spills on the hot engine, which is at { $surface }. It catches fire.
+event-fuel-fire = Fuel spills on the hot muffler, which is at { $surface }. It catches fire.
 log-say = { $question } You say: { $answer }.
 
 event-unheard = No alarm sounds, and one should. There are { $ppm } in the house.

@@ -124,8 +124,8 @@ source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a z
 
 finding-no-visible-break-what = { $jumper ->
     [0] For { $lasted } your hands were on a line that no open and tagged break cut off.
-    [one] A jumper went around the open break. For { $lasted } your hands were on that line.
-   *[other] For { $lasted } your hands were on a line with no open break. A jumper goes around one as well.
+    [one] A jumper went around the open break: { $break }. For { $lasted } your hands were on that line.
+   *[other] For { $lasted } your hands were on a line with no open break. A jumper goes around this one: { $break }.
 } { $dead ->
     [one] It stayed dead in that time, by luck.
    *[other] At its highest it stood at { $volts } to earth.
@@ -148,8 +148,14 @@ finding-grounds-left-what = { $sets ->
    *[other] The utility fed into { $sets } sets of grounds that hung on the line: { $amps }.
 }
 finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead can whip and the clamps can burn off. Whoever stands there can be hurt.
-finding-grounds-left-now = Leave the switch open. Take all grounds off, line end first. Look for damage.
-finding-grounds-left-instead = Count the sets that go on and the sets that come off. Close only when none is left.
+finding-grounds-left-now = { $stands ->
+    [live] Stay away from the grounds and the line: power still flows into them. Have the utility cut it off.
+   *[dead] Leave the switch open. Take all grounds off, line end first. Look for damage.
+}
+finding-grounds-left-instead = { $by ->
+    [mended] Open a break that you can see, and tag it, before you mend the line. A mended line joins its two ends.
+   *[closed] Count the sets that go on and the sets that come off. Close only when none is left.
+}
 source-grounds-left = DOE handbook on line work, removal of grounds (from memory). The amps are computed from the impedances of line and source.
 
 finding-not-asked-what = { $asked ->

@@ -21,8 +21,8 @@ finding-line-fed-why = The pole transformer works both ways. It turns each volt 
     [one] The utility fed the line too. When it drops out again, your generator alone keeps the line live. Whoever works there trusts that it is dead.
    *[other] { $neighbors ->
         [0] Whoever works on that line trusts that it is dead.
-        [one] One neighbor was on your generator too. Whoever works on that line trusts that it is dead.
-       *[other] { $neighbors } neighbors were on your generator too. Whoever works on that line trusts that it is dead.
+        [one] One neighbor was on your generator too. A light there is no sign that the utility is back. Whoever works on that line trusts that it is dead.
+       *[other] { $neighbors } neighbors were on your generator too. Lights there are no sign that the utility is back. Whoever works on that line trusts that it is dead.
     } At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
 }
 finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
@@ -50,7 +50,11 @@ finding-no-transfer-equipment-why = { $plugs ->
        *[other] The main breaker was on for at least part of that time. At most one other handle then kept { $volts } off the street.
     }
 }
-finding-no-transfer-equipment-now = Stop the engine and keep it off. If the utility is back already, touch nothing, keep people away and call an electrician. If not, turn off the output breaker on the generator. Then turn off the panel breaker it feeds, and the main breaker if you can reach it safely. Unplug the house end of the cord first, then the generator end.
+finding-no-transfer-equipment-now = { $stands ->
+    [joined] The utility feeds that cord too. Touch no cord, and keep people away. Stop the engine and keep it off. Call an electrician.
+    [main-on] Stop the engine and keep it off. Turn the main breaker off. Turn off the output breaker on the generator, and the panel breaker it feeds. Unplug the house end of the cord first, then the generator end.
+   *[main-off] Stop the engine and keep it off. Leave the main breaker off until the cord is gone. Turn off the output breaker on the generator, and the panel breaker it feeds. Unplug the house end of the cord first, then the generator end.
+}
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
 source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
 
@@ -91,8 +95,8 @@ finding-shock-what = { $crew ->
 }
 finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. It means: { $zone }.
 finding-shock-now = { $crew ->
-    [one] Nobody touches the worker or the line before it is open and grounded. Call the emergency number.
-   *[other] Stop the engine and keep it off. Call the emergency number and say that the line may be live. Do not go near the line.
+    [one] Do not touch them or the line until it is cut off and grounded. Call the emergency number.
+   *[other] Keep the engine off. Call the emergency number and say that the line may be live. Do not go near the line.
 }
 finding-shock-instead = { $crew ->
     [one] Cut the line off for all to see, test it with a proved tester, and ground it at the work. Then touch it.
@@ -103,22 +107,41 @@ source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, f
 finding-touch-what = The hand that used it felt current from this metal: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
 finding-touch-why = { $cleared ->
     [one] A ground-fault device cut it off. That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. Without the device it would have gone on.
-   *[other] That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. { $wet ->
-        [one] Water in the joint of the cords carried the voltage of the wire to its outside. The person was the way to earth.
-       *[other] Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
+   *[other] That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. { $cause ->
+        [wet] Water in the joint of the cords carried the voltage of the wire to its outside. The person was the way to earth.
+        [leak] Current leaks to earth at a cord joint that lies in the wet. It comes back by the frame of the generator, and lifts it.
+        [neutral] The frame is joined to the neutral. The load's current lifts the neutral a little, and the frame with it.
+       *[worn] Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
     }
 }
-finding-touch-now = Do not touch it again. Turn the power to it off from elsewhere. Then unplug it, and mark it as broken.
-finding-touch-instead = { $wet ->
-    [one] Keep joints of cords off the wet ground and dry.
-   *[other] Use nothing with worn wires or a missing ground pin.
+finding-touch-now = { $cause ->
+    [wet] Do not touch it again. Turn the output breaker on the generator off. Then lift the joint out of the water.
+    [leak] Turn the output breaker on the generator off. Then lift the wet joint out of the water.
+    [neutral] Turn the loads off before you touch the frame again.
+   *[worn] Do not touch it again. Turn the power to it off from elsewhere. Then unplug it, and mark it as broken.
+}
+finding-touch-instead = { $cause ->
+    [wet] Turn the output breaker on the generator off before you lift a wet cord. Then keep its joint dry.
+    [leak] Turn the output breaker on the generator off. Then lift the wet joint out of the water, and keep it dry.
+    [neutral] Keep hands off the frame while the generator carries load.
+   *[worn] Use nothing with worn wires or a missing ground pin.
 } Plug things that are used by hand into outlets with ground-fault protection.
 source-touch = IEC 60479-1:2018: body and zones (checked in part). IEEE Std 80: limit of the heart for 50 kg (checked in a copy). UL 943: what a ground-fault device cuts off (checked in part).
 
 finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
 finding-live-blades-why = Bare blades and pins are made to be dead when nothing is plugged onto them. Anyone who touches them closes the circuit.
-finding-live-blades-now = Keep everyone away from the bare metal. Stop the engine and keep it off. If the utility feeds it, touch nothing and call an electrician.
-finding-live-blades-instead = Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage. Keep the generator breaker off while the utility feeds the house.
+finding-live-blades-now = { $stands ->
+    [own] Keep everyone away from the bare metal. Stop the engine and keep it off.
+    [both] Keep everyone away from the bare metal, and touch no cord. Call an electrician.
+   *[utility] { $plugs ->
+        [one] Keep everyone away from the bare metal. Turn off the breaker of the outlet that feeds it. Test it before you touch the cord.
+       *[other] Keep everyone away from the bare metal. Turn the generator breaker in the panel off. Then test the pins.
+    }
+}
+finding-live-blades-instead = { $plugs ->
+    [one] Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage.
+   *[other] Keep the generator breaker off while the utility feeds the house. Connect the cord before anything feeds it.
+}
 source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
 finding-wet-panel-what = { $live ->
@@ -170,16 +193,16 @@ finding-not-locked-out-what = { $done ->
 }
 finding-not-locked-out-why = A standby set starts by itself, in an outage and for its weekly run. It gives no warning. Hands, belts and live wires then meet.
 finding-not-locked-out-now = Take your hands out and shut the cover.
-finding-not-locked-out-instead = Switch the controller off. Open the breaker on the set, lock it and tag it. Keep the key. Take the starter battery off, let the engine cool, then open the cover.
+finding-not-locked-out-instead = Switch the controller off. Turn the breaker on the set off, lock it and tag it. Keep the key. Take the starter battery off, let the engine cool, then open the cover.
 source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). Lock, tag and key: 29 CFR 1910.147 (from memory). The battery and the cooling: common practice.
 
-finding-caught-by-engine-what = The engine started by itself while hands were in it.
+finding-caught-by-engine-what = The starter turned the engine by itself while hands were in it.
 finding-caught-by-engine-why = { $utility ->
     [one] The controller began its weekly run, as it is set to. It cannot see hands.
    *[other] The controller saw the utility drop out and did what it is there for. It cannot see hands.
 }
 finding-caught-by-engine-now = Call the emergency number.
-finding-caught-by-engine-instead = Lock the set out before you open the cover. Controller off, breaker open with your lock and tag on it, starter battery off.
+finding-caught-by-engine-instead = Lock the set out before you open the cover. Controller off, breaker off with your lock and tag on it, starter battery off.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
 finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it stood at { $volts }, fed by this source: { $side }.
@@ -195,14 +218,22 @@ finding-hand-transfer-live-instead = Leave the contacts to the controller. Where
 source-hand-transfer-live = 29 CFR 1910.333(a)(1) and (b)(2): dead, locked out and tested before work (from memory). Both sources dead before a contactor is moved by hand: common practice.
 
 finding-plug-under-load-what = This was moved while the cord carried { $amps } at { $volts }: { $plug }.
-finding-plug-under-load-why = Plugs are not made to switch a load. The current goes on through the air as an arc. It can burn the hand and weld the blades, and the bare end stays live.
-finding-plug-under-load-now = Do not touch the plug again. Turn the output breaker on the generator off, then stop the engine. If the utility feeds the plug, call an electrician.
+finding-plug-under-load-why = Plugs are not made to switch a load. The current goes on through the air as an arc. It can burn the hand and weld the blades, and the end of the cord stays live.
+finding-plug-under-load-now = { $stands ->
+    [utility] Do not touch the plug again: the utility feeds it. Keep people away and call an electrician.
+    [both] Do not touch the plug again: the utility feeds it too. Keep people away and call an electrician.
+   *[own] Do not touch the plug again. Turn the output breaker on the generator off, then stop the engine.
+}
 finding-plug-under-load-instead = Turn the loads off first, then the output breaker on the generator. Move plugs only on a dead cord.
 source-plug-under-load = Common practice, found in many makers' manuals: never connect or disconnect under load. The half amp that draws an arc is from memory.
 
 finding-live-plug-what = This was moved while it was live at { $volts }: { $plug }.
 finding-live-plug-why = A plug that is moved under voltage can arc and burn its blades. It can shock the hand that holds it.
-finding-live-plug-now = Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine. If the utility feeds a plug, touch nothing and call an electrician.
+finding-live-plug-now = { $stands ->
+    [utility] Leave the plugs as they are: the utility feeds them. Keep people away and call an electrician.
+    [both] Leave the plugs as they are: the utility feeds them too. Keep people away and call an electrician.
+   *[own] Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine.
+}
 finding-live-plug-instead = Connect both ends of a proper cord before the engine starts. Take them apart after it has stopped.
 source-live-plug = Common practice, found in many makers' manuals.
 
@@ -259,7 +290,7 @@ source-blind-return = Common practice.
 finding-sun-on-generator-what = The solar inverter took your generator for the utility and joined it. The roof can give { $sun }.
 finding-sun-on-generator-why = The inverter cannot tell a steady generator from the utility. It pushes what the sun gives into the same wires. When the sun gives more than the house takes, the rest goes into the generator.
 finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while the generator feeds the panel. Touch no wire that comes from the roof: it stays live in daylight.
-finding-sun-on-generator-instead = Turn the solar breaker off before a generator of { $rated } feeds the same panel. Touch no wire from the roof: it stays live in daylight. Turn the breaker on again once the utility feeds the house.
+finding-sun-on-generator-instead = Turn the solar breaker off before any generator feeds the same panel. Touch no wire from the roof: it stays live in daylight. Turn the breaker on again once the utility feeds the house.
 source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds (checked in a copy). Keeping it off a generator, and wires of the roof live in daylight: common practice.
 
 finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.
@@ -283,7 +314,10 @@ source-battery-spent = Computed from its energy and the load.
 finding-too-near-what = The engine ran { $feet } from an opening of the house.
 finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away. Even that is a rule of thumb and not a wall.
 finding-too-near-now = Stop the engine, let it cool and move it farther away.
-finding-too-near-instead = Put the generator at the far side of the yard before you start it.
+finding-too-near-instead = { $far ->
+    [one] Put the generator here before you start it: { $place }.
+   *[other] Put the generator as far as { $rule } from every opening before you start it. If there is no such place, do not run it.
+}
 source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
 
 finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
@@ -389,6 +423,7 @@ finding-starved-what = { $cause ->
     [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
     [cord] Its cord left it too little voltage, only { $volts }: { $appliance }.
     [joined] Cords joined one after the other left it too little voltage, only { $volts }: { $appliance }.
+    [neutral] The neutral wire from the street is broken. This side of the house got only { $volts }: { $appliance }.
     [adapter] An adapter makes one wire feed both sides. That left only { $volts }: { $appliance }.
    *[other] Too little voltage, only { $volts }: { $appliance }.
 }
@@ -398,7 +433,10 @@ finding-starved-why = { $cause ->
        *[other] An adapter changes the plug, never the volts. On half of them it gives { $torque } of its power.
     }
    *[other] { $motor ->
-        [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.
+        [one] { $turns ->
+            [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.
+           *[other] At this voltage a motor has { $torque } of its torque. It hums and does not turn, and its windings get hot.
+        }
        *[other] Things made for the full voltage work badly below nine tenths of it.
     }
 }
@@ -406,6 +444,7 @@ finding-starved-now = { $cause ->
     [halved] Turn it off and unplug it. Let the motor cool.
     [cord] Turn it off. Feel its cord: if it is warm, let it cool.
     [joined] Turn it off, then take the cords apart. Feel each: if it is warm, let it cool.
+    [neutral] Turn the main breaker off. Touch no pipe and no metal case. Call the utility.
     [adapter] Turn it off until less runs through the adapter.
     [start] Turn off the motor that does not start.
    *[other] Turn it off until less runs on the generator.
@@ -415,12 +454,16 @@ finding-starved-instead = { $cause ->
     [cord] { $does ->
         [none] No single cord of this length loses little enough. Put the load nearer, or use less.
         [same] Lay the cord out flat, so that it stays cool. A warm wire loses more.
-       *[other] Use a shorter cord, or one of { $does } AWG, laid out flat. It loses less.
+       *[other] { $has ->
+            [one] Use the { $fit }, { $fit-gauge } AWG, laid out flat. It loses less.
+           *[other] Use a shorter cord, or one of { $does } AWG, laid out flat. It loses less.
+        }
     }
     [joined] { $does ->
         [none] No single cord of this length loses little enough. Put the load nearer, or use less.
        *[other] Use one cord of { $does } AWG for the whole way, laid out flat. Joints and thin wire take the volts.
     }
+    [neutral] When some lamps flare and others go dim, turn the main breaker off and call the utility. Running less makes it no better.
     [adapter] Run few things at a time through an adapter. Better, have the four-wire outlet mended. Then each side has a wire of its own.
     [start] Start the largest motor first, alone. Leave out what the generator cannot start.
    *[other] Run less at a time. Leave out what the generator cannot carry.
@@ -429,19 +472,28 @@ source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part)
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
-finding-cord-hot-now = Turn the load off and let the cord cool. If it feels soft, throw it away.
-finding-cord-hot-instead = { $basis ->
-    [thin] { $does ->
-        [none] Split the load over several cords. No cord of this length carries it alone.
-       *[other] Lay out a cord of { $does } AWG for this load, flat, with nothing on it.
+finding-cord-hot-now = { $ruined ->
+    [one] Turn the load off and let the cord cool. Its insulation has gone soft: throw it away.
+   *[other] Turn the load off and let the cord cool. If it feels soft, throw it away.
+}
+finding-cord-hot-instead = { $ruined ->
+    [one] Throw this cord away: the heat has spoiled it.{" "}
+   *[other] {""}
+}{ $basis ->
+    [thin] { $has ->
+        [one] Use the { $fit } for this load, { $fit-gauge } AWG, laid out flat with nothing on it.
+       *[other] { $does ->
+            [none] Split the load over several cords. No cord of this length carries it alone.
+           *[other] Lay out a cord of { $does } AWG for this load, flat, with nothing on it.
+        }
     }
     [lay] { $does ->
-        [none] Lay the cord out flat, with nothing on it. Even so this length loses too many volts: use less at its end.
-        [same] Lay the cord out flat, with nothing on it. Its wire is heavy enough for this load.
-       *[other] Lay the cord out flat, with nothing on it. Then its heat can leave. To keep the volts up at this length as well, use { $does } AWG.
+        [none] Lay a cord out flat, with nothing on it. Even so this length loses too many volts: use less at its end.
+        [same] Lay a cord out flat, with nothing on it. This gauge is heavy enough for this load.
+       *[other] Lay a cord out flat, with nothing on it. Then its heat can leave. To keep the volts up at this length as well, use { $does } AWG.
     }
     [damage] Leave a damaged cord out. Use a sound one, laid out flat.
-   *[other] Keep the cord out of the sun, laid out flat, with nothing on it.
+   *[other] Keep a cord out of the sun, laid out flat, with nothing on it.
 }
 source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory for thicker cords). How a coil traps heat is an assumption.
 
@@ -456,7 +508,10 @@ finding-wire-hot-what = { $cause ->
    *[other] A wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
 }
 finding-wire-hot-why = { $cause ->
-    [breaker] It is { $gauge } AWG and carried { $amps }. The largest breaker that may guard it is { $breaker }.
+    [breaker] Hot insulation melts. Then the bare wire can set the wall on fire. { $guarded ->
+        [one] Its breaker is a { $guard } one: it holds at { $amps }. For { $gauge } AWG it may be { $breaker } at most.
+       *[other] It is { $gauge } AWG. The largest breaker that may guard it is { $breaker }.
+    }
    *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone, and is content.
 }
 finding-wire-hot-now = { $cause ->
@@ -464,7 +519,7 @@ finding-wire-hot-now = { $cause ->
    *[other] Turn off both circuits that share this wire, and leave one off.
 }
 finding-wire-hot-instead = { $cause ->
-    [breaker] Have an electrician fit the breaker that the wire can stand.
+    [breaker] Leave that breaker off. Run what matters most on an extension cord from the generator. Have an electrician fit the breaker that the wire can stand.
     [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended.
    *[other] Have an electrician move one of the two circuits to the other side of the panel.
 }
@@ -490,15 +545,31 @@ finding-cord-unfit-why = { $fault ->
     [damaged] Broken strands make a hot spot. Crushed insulation lets the wires meet as soon as it warms.
    *[joined] Each joint is one more place that can get hot. The thinnest cord decides for all of them.
 }
-finding-cord-unfit-now = Turn the load off, then change the cord.
-finding-cord-unfit-instead = Use one sound cord with three wires and a W on its skin, long and heavy enough for the load.
+finding-cord-unfit-now = { $fault ->
+    [wet] Turn the output breaker on the generator off. Then lift the joint out of the water.
+   *[other] Turn the load off, then change the cord.
+}
+finding-cord-unfit-instead = { $fault ->
+    [wet] Turn the power off first, then lift the joint out of the water. Keep the joints of cords dry.
+    [damaged] Throw a damaged cord away. Use a sound one with three wires and a W on its skin.
+    [joined] Use one cord that is long and heavy enough for the whole way.
+   *[other] Use one sound cord with three wires and a W on its skin, long and heavy enough for the load.
+}
 source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, grounded cords (checked). CPSC: one cord and not several (from memory).
 
 finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.
-finding-goal-late-why = That is what this household counts on.
+finding-goal-late-why = { $cause ->
+    [off] The controller was off, so the set did not start. This household counts on it.
+    [cover] The set stood open for service when the outage came. This household counts on it.
+   *[other] That is what this household counts on.
+}
 finding-goal-late-now = Carry on, safely.
-finding-goal-late-instead = { $standby ->
-    [one] Have the set serviced, and leave its controller on auto. Look at it after each weekly run.
+finding-goal-late-instead = { $cause ->
+    [cover] Finish the service with the set locked out. Then close the cover and put the controller back to auto.
+    [off] After each service, put the controller back to auto. Look at it after each weekly run.
+    [standby] Have the set serviced, and leave its controller on auto. Look at it after each weekly run.
+    [load] Bring on first what matters most, one thing at a time. Leave off what is too large for the generator.
+    [device] Run an extension cord from the generator to what matters most.
    *[other] Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
 }
 source-goal-late = The goal of this drill.
@@ -509,15 +580,42 @@ finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.
 
-finding-not-restored-what = Left undone: { $control } ({ $stands }). It should be: { $wanted }.
-finding-not-restored-why = What is left half done waits for the next person, in the dark.
-finding-not-restored-now = { $crew ->
-    [one] Finish it while the line is open and tagged. If it is live already, open it first.
-   *[other] Stop the engine first, then finish. If the utility feeds a cord with two plugs, touch nothing and call an electrician.
+finding-not-restored-what = { $harm ->
+    [fire] Work ended with the fire. The rest was left as it stood.
+    [hurt] Work ended when somebody was hurt. The rest was left as it stood.
+   *[none] { $welded ->
+        [one] The { $control } stands { $stands }, but its contacts are welded. Nobody has reported it.
+       *[other] { $first ->
+            [one] Left undone: { $control } ({ $stands }). It should be: { $wanted }.
+           *[other] After that: { $control } ({ $stands }). It should be: { $wanted }.
+        }
+    }
 }
-finding-not-restored-instead = { $crew ->
-    [one] Walk the whole line: people, grounds, tags, breaks, cutouts.
-   *[other] Walk the whole way back: panel, generator, cords.
+finding-not-restored-why = { $harm ->
+    [none] What is left half done waits for the next person, in the dark.
+   *[other] No handle is worth more than a person.
+}
+finding-not-restored-now = { $harm ->
+    [fire] Stay away from the fire. The fire department says when you may go back.
+    [hurt] Help comes first. Touch no handle until those who help have come.
+   *[none] { $crew ->
+        [one] Finish it while the line is open and tagged. If it is live already, open it first.
+       *[other] Finish it in the order that is shown.
+    }
+}
+finding-not-restored-instead = { $harm ->
+    [fire] After a fire, leave all as it stands. Go back only when the fire department allows it.
+    [hurt] When somebody is hurt, call and wait for help. Leave all else as it stands.
+   *[none] { $welded ->
+        [one] Report a switch with welded contacts. Leave it cut off by breaks that you can see, with tags on them.
+       *[other] { $crew ->
+            [one] Walk the whole line: people, grounds, tags, breaks, cutouts.
+           *[other] { $back ->
+                [one] Walk the whole way back: panel, generator, cords.
+               *[other] Walk the whole job once more: cords, engine, panel, loads.
+            }
+        }
+    }
 }
 source-not-restored = The goal of this drill.
 
@@ -528,11 +626,17 @@ finding-not-back-what = { $crew ->
 finding-not-back-why = The way back is part of the job. It is where tired people make mistakes.
 finding-not-back-now = { $crew ->
     [one] See who is still on the line. Then close what is left open.
-   *[other] Look for a sign that the utility is back. Then switch back.
+   *[other] { $lit ->
+        [one] Stop your generator: it lights the street. Then ask the utility whether it is back.
+       *[other] Look for a sign that the utility is back. Then switch back.
+    }
 }
 finding-not-back-instead = { $crew ->
     [one] When all are clear, grounds off and customers asked, close breaks and cutouts. Close the recloser last.
-   *[other] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
+   *[other] { $lit ->
+        [one] Stop your generator first: it lights the street. Ask the utility whether it is back. Then give the house back to it.
+       *[other] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
+    }
 }
 source-not-back = The goal of this drill.
 

@@ -66,7 +66,7 @@ event-shut-off = Se pide demasiado al inversor: { $watts }. Corta su salida. El 
 event-shut-off-leg = A una línea se le pide más de { $amps }. El inversor corta su salida. El motor sigue en marcha.
 event-dip = Las luces parpadean. El generador baja a { $volts } durante { $seconds }.
 event-dip-stays = Las luces se atenúan. El generador baja a { $volts } y no puede recuperarse.
-event-caught-by-engine = El motor arranca solo mientras hay manos dentro.
+event-caught-by-engine = El arranque hace girar el motor del generador solo, con manos dentro.
 event-controller-waiting = El controlador está en reposo.
 event-controller-loss-seen = El controlador nota que falta la red. Espera a ver si eso dura.
 event-controller-start-delay = El controlador se prepara para arrancar el motor.
@@ -103,7 +103,7 @@ event-cord-soft = El aislamiento se ablanda a { $reached }: { $cord }.
 event-plug-scorched = Un enchufe se quema a { $reached }: { $cord }.
 event-cord-shorted = Los conductores se tocan a { $reached }, con un destello: { $cord }.
 event-cord-fire = Arde lo que toca el cable, que está a { $reached }: { $cord }.
-event-fuel-fire = El combustible se derrama sobre el motor caliente, que está a { $surface }. Se prende fuego.
+event-fuel-fire = El combustible se derrama sobre el silenciador caliente, que está a { $surface }. Se prende fuego.
 log-say = { $question } Usted dice: { $answer }.
 
 event-unheard = No suena ninguna alarma, y debía sonar. Hay { $ppm } en la casa.

@@ -124,8 +124,8 @@ source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona
 
 finding-no-visible-break-what = { $jumper ->
     [0] Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }.
-    [one] Un puente pasaba por el lado del corte abierto. Sus manos estuvieron en esa línea durante { $lasted }.
-   *[other] Sus manos estuvieron en una línea sin un corte abierto, y con un puente en uno. Tiempo: { $lasted }.
+    [one] Un puente pasaba por el lado de este corte abierto: { $break }. Sus manos estuvieron en esa línea durante { $lasted }.
+   *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Un puente pasa por el lado de este: { $break }.
 } { $dead ->
     [one] Siguió sin voltaje en ese tiempo, por suerte.
    *[other] Voltaje más alto a tierra: { $volts }.
@@ -148,8 +148,14 @@ finding-grounds-left-what = { $sets ->
    *[other] La red alimentó { $sets } juegos de puestas a tierra que colgaban de la línea: { $amps }.
 }
 finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas para serlo. El cable puede saltar y las pinzas se pueden quemar. Quien esté ahí puede salir herido.
-finding-grounds-left-now = Deje abierto el interruptor. Quite todas las puestas a tierra, primero el extremo de línea. Busque daños.
-finding-grounds-left-instead = Cuente los juegos que pone y los que quita. Cierre solo cuando no quede ninguno.
+finding-grounds-left-now = { $stands ->
+    [live] No se acerque a las puestas a tierra ni a la línea: la corriente sigue entrando. Pida a la compañía que la corte.
+   *[dead] Deje el interruptor abierto. Quite todas las puestas a tierra, primero la punta de la línea. Busque daños.
+}
+finding-grounds-left-instead = { $by ->
+    [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Una línea reparada une sus dos extremos.
+   *[closed] Cuente los juegos que se ponen y los que se quitan. Cierre solo cuando no quede ninguno.
+}
 source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra (de memoria). La corriente se calcula con las impedancias de línea y fuente.
 
 finding-not-asked-what = { $asked ->

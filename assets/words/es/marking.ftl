@@ -21,8 +21,8 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
     [one] La red también alimentaba la línea. Si se va otra vez, su generador solo la mantiene con voltaje. Quien trabaja allí confía en que no lo tiene.
    *[other] { $neighbors ->
         [0] Quien trabaja en esa línea confía en que no tiene voltaje.
-        [one] Un vecino también recibía de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
-       *[other] { $neighbors } vecinos también recibían de su generador. Quien trabaja en esa línea confía en que no tiene voltaje.
+        [one] Un vecino también recibía de su generador. Su luz no es señal de que la red volvió. Quien trabaja en esa línea confía en que no tiene voltaje.
+       *[other] { $neighbors } vecinos también recibían de su generador. Sus luces no son señal de que la red volvió. Quien trabaja en esa línea confía en que no tiene voltaje.
     } Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
 finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
@@ -50,7 +50,11 @@ finding-no-transfer-equipment-why = { $plugs ->
        *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. Entonces, a lo más otra palanca separaba { $volts } de la calle.
     }
 }
-finding-no-transfer-equipment-now = Detenga el motor y déjelo detenido. Si la red ya volvió, no toque nada, aleje a la gente y llame a un electricista. Si no ha vuelto, apague el interruptor de salida del generador. Luego apague el interruptor del tablero por donde entra, y también el principal si puede llegar a él sin peligro. Desenchufe primero el extremo de la casa y después el del generador.
+finding-no-transfer-equipment-now = { $stands ->
+    [joined] La red también alimenta ese cable. No toque ningún cable y aleje a la gente. Detenga el motor y déjelo detenido. Llame a un electricista.
+    [main-on] Detenga el motor y déjelo detenido. Apague el interruptor principal. Apague el interruptor de salida del generador y el del tablero por donde entra. Desenchufe primero el extremo de la casa y después el del generador.
+   *[main-off] Detenga el motor y déjelo detenido. Deje apagado el interruptor principal hasta quitar el cable. Apague el interruptor de salida del generador y el del tablero por donde entra. Desenchufe primero el extremo de la casa y después el del generador.
+}
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
 
@@ -91,8 +95,8 @@ finding-shock-what = { $crew ->
 }
 finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. Es decir: { $zone }.
 finding-shock-now = { $crew ->
-    [one] Nadie toca a la persona ni la línea antes de que esté abierta y puesta a tierra. Llame al número de emergencia.
-   *[other] Detenga el motor y déjelo detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
+    [one] No toque a la persona ni la línea hasta que esté cortada y puesta a tierra. Llame al número de emergencia.
+   *[other] Deje el motor detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
 }
 finding-shock-instead = { $crew ->
     [one] Corte la línea a la vista de todos, mídala con un detector probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
@@ -103,22 +107,41 @@ source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, par
 finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
     [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. Sin el dispositivo habría seguido.
-   *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. { $wet ->
-        [one] El agua en la unión de los cables llevó el voltaje a su parte de afuera. La persona fue el camino a tierra.
-       *[other] Un aislamiento gastado pone el metal al voltaje del cable. Sin cable de tierra, la persona es el camino a tierra.
+   *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. { $cause ->
+        [wet] El agua en la unión de los cables llevó el voltaje a su parte de afuera. La persona fue el camino a tierra.
+        [leak] En una unión de cables mojada la corriente se fuga a tierra. Vuelve por la carcasa del generador y le da voltaje.
+        [neutral] La carcasa está unida al neutro. La corriente de la carga sube un poco el neutro, y con él la carcasa.
+       *[worn] Un aislamiento gastado pone el metal al voltaje del cable. Sin cable de tierra, la persona es el camino a tierra.
     }
 }
-finding-touch-now = No lo toque otra vez. Corte su corriente desde otro lugar. Luego desenchúfelo y márquelo como roto.
-finding-touch-instead = { $wet ->
-    [one] Mantenga secas las uniones de cables, lejos del suelo mojado.
-   *[other] No use nada con cables gastados o sin la clavija de tierra.
+finding-touch-now = { $cause ->
+    [wet] No la toque otra vez. Apague el interruptor de salida del generador. Luego saque la unión del agua.
+    [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada.
+    [neutral] Apague las cargas antes de tocar otra vez la carcasa.
+   *[worn] No lo toque otra vez. Corte su corriente desde otro lugar. Luego desenchúfelo y márquelo como roto.
+}
+finding-touch-instead = { $cause ->
+    [wet] Apague el interruptor de salida del generador antes de levantar un cable mojado. Luego mantenga seca su unión.
+    [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada y manténgala seca.
+    [neutral] No toque la carcasa mientras el generador lleva carga.
+   *[worn] No use nada con cables gastados o sin la clavija de tierra.
 } Conecte lo que se usa con la mano a tomacorrientes con protección de falla a tierra.
 source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo de falla a tierra (verificado en parte).
 
 finding-live-blades-what = Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
 finding-live-blades-why = Las clavijas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
-finding-live-blades-now = Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido. Si lo alimenta la red, no toque nada y llame a un electricista.
-finding-live-blades-instead = Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje. Deje apagado el interruptor del generador mientras la red alimente la casa.
+finding-live-blades-now = { $stands ->
+    [own] Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido.
+    [both] Aleje a todos del metal desnudo y no toque ningún cable. Llame a un electricista.
+   *[utility] { $plugs ->
+        [one] Aleje a todos del metal desnudo. Apague el interruptor del tomacorriente que lo alimenta. Pruébelo antes de tocar el cable.
+       *[other] Aleje a todos del metal desnudo. Apague el interruptor del generador en el tablero. Luego pruebe las clavijas.
+    }
+}
+finding-live-blades-instead = { $plugs ->
+    [one] Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje.
+   *[other] Deje apagado el interruptor del generador mientras la red alimente la casa. Conecte el cable antes de darle voltaje.
+}
 source-live-blades = OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado). 29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
 
 finding-wet-panel-what = { $live ->
@@ -170,16 +193,16 @@ finding-not-locked-out-what = { $done ->
 }
 finding-not-locked-out-why = Un generador fijo arranca solo, cuando falta la red y para su marcha semanal. No avisa. Entonces se juntan manos, correas y cables con voltaje.
 finding-not-locked-out-now = Saque las manos y cierre la cubierta.
-finding-not-locked-out-instead = Apague el controlador. Abra el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta.
+finding-not-locked-out-instead = Apague el controlador. Apague el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta.
 source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería y el enfriamiento: práctica común.
 
-finding-caught-by-engine-what = El motor arrancó solo mientras había manos dentro.
+finding-caught-by-engine-what = El arranque hizo girar el motor del generador solo, con manos dentro.
 finding-caught-by-engine-why = { $utility ->
     [one] El controlador empezó su marcha semanal, como está puesto. No puede ver manos.
    *[other] El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
 }
 finding-caught-by-engine-now = Llame al número de emergencias.
-finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta. Controlador apagado, interruptor abierto con su candado y su etiqueta, batería desconectada.
+finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
 finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes a { $volts }, alimentados por esta fuente: { $side }.
@@ -195,14 +218,22 @@ finding-hand-transfer-live-instead = Deje los contactos al controlador. Si hay q
 source-hand-transfer-live = 29 CFR 1910.333(a)(1) y (b)(2): sin voltaje, bloqueado y probado antes de trabajar (de memoria). Ambas fuentes sin voltaje antes de mover un contactor a mano: práctica común.
 
 finding-plug-under-load-what = Esto se movió mientras el cable llevaba { $amps } a { $volts }: { $plug }.
-finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las clavijas, y el extremo desnudo queda con voltaje.
-finding-plug-under-load-now = No toque más el enchufe. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta el enchufe, llame a un electricista.
+finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las clavijas, y el extremo del cable queda con voltaje.
+finding-plug-under-load-now = { $stands ->
+    [utility] No toque más el enchufe: lo alimenta la red. Aleje a la gente y llame a un electricista.
+    [both] No toque más el enchufe: también lo alimenta la red. Aleje a la gente y llame a un electricista.
+   *[own] No toque más el enchufe. Apague el interruptor de salida del generador y luego detenga el motor.
+}
 finding-plug-under-load-instead = Apague primero las cargas y luego el interruptor de salida del generador. Mueva enchufes solo con el cable sin voltaje.
 source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. El medio amperio que hace arco es de memoria.
 
 finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
 finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus clavijas. Puede dar un choque a la mano que lo sujeta.
-finding-live-plug-now = Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor. Si la red alimenta un enchufe, no toque nada y llame a un electricista.
+finding-live-plug-now = { $stands ->
+    [utility] Deje los enchufes como están: los alimenta la red. Aleje a la gente y llame a un electricista.
+    [both] Deje los enchufes como están: también los alimenta la red. Aleje a la gente y llame a un electricista.
+   *[own] Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor.
+}
 finding-live-plug-instead = Conecte los dos extremos de un cable adecuado antes de arrancar el motor. Desconéctelos después de detenerlo.
 source-live-plug = Práctica común; está en muchos manuales de fabricantes.
 
@@ -259,7 +290,7 @@ source-blind-return = Práctica común.
 finding-sun-on-generator-what = El inversor solar confundió su generador con la red y se unió a él. El techo puede dar { $sun }.
 finding-sun-on-generator-why = El inversor no distingue un generador estable de la red. Empuja lo que da el sol a los mismos cables. Cuando el sol da más de lo que la casa toma, el resto entra al generador.
 finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mientras el generador alimente el tablero. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
-finding-sun-on-generator-instead = Apague el interruptor solar antes de que un generador de { $rated } alimente el mismo tablero. No toque ningún cable del techo: con luz de día sigue con voltaje. Encienda el interruptor de nuevo cuando la red alimente la casa.
+finding-sun-on-generator-instead = Apague el interruptor solar antes de que cualquier generador alimente el mismo tablero. No toque ningún cable del techo: con luz de día sigue con voltaje. Encienda el interruptor de nuevo cuando la red alimente la casa.
 source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos (verificado en una copia). Mantenerlo lejos de un generador, y los cables del techo con voltaje de día: práctica común.
 
 finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.
@@ -283,7 +314,10 @@ source-battery-spent = Calculado a partir de su energía y de la carga.
 finding-too-near-what = El motor funcionó a { $feet } de una abertura de la casa.
 finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
 finding-too-near-now = Detenga el motor, deje que se enfríe y aléjelo más.
-finding-too-near-instead = Ponga el generador al fondo del jardín antes de arrancarlo.
+finding-too-near-instead = { $far ->
+    [one] Antes de arrancarlo, ponga el generador aquí: { $place }.
+   *[other] Antes de arrancarlo, ponga el generador a { $rule } de toda abertura. Si no hay tal lugar, no lo use.
+}
 source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
@@ -389,6 +423,7 @@ finding-starved-what = { $cause ->
     [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
     [cord] Su cable le dejó muy poco voltaje, solo { $volts }: { $appliance }.
     [joined] Cables unidos uno tras otro le dejaron muy poco voltaje, solo { $volts }: { $appliance }.
+    [neutral] El neutro que viene de la calle está roto. Este lado de la casa recibió solo { $volts }: { $appliance }.
     [adapter] Con un adaptador un solo conductor alimenta los dos lados. Quedaron solo { $volts }: { $appliance }.
    *[other] Muy poco voltaje, solo { $volts }: { $appliance }.
 }
@@ -398,7 +433,10 @@ finding-starved-why = { $cause ->
        *[other] Un adaptador cambia la clavija, nunca los voltios. Con la mitad da { $torque } de su potencia.
     }
    *[other] { $motor ->
-        [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
+        [one] { $turns ->
+            [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
+           *[other] Con este voltaje un motor tiene { $torque } de su par. Zumba y no gira, y sus devanados se calientan.
+        }
        *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
     }
 }
@@ -406,6 +444,7 @@ finding-starved-now = { $cause ->
     [halved] Apáguelo y desenchúfelo. Deje enfriar el motor.
     [cord] Apáguelo. Toque su cable: si está tibio, déjelo enfriar.
     [joined] Apáguelo y luego separe los cables. Toque cada uno: si está tibio, déjelo enfriar.
+    [neutral] Apague el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía eléctrica.
     [adapter] Apáguelo hasta que el adaptador lleve menos carga.
     [start] Apague el motor que no arranca.
    *[other] Apáguelo hasta que el generador lleve menos carga.
@@ -415,12 +454,16 @@ finding-starved-instead = { $cause ->
     [cord] { $does ->
         [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
         [same] Extienda el cable, para que quede fresco. Un conductor caliente pierde más.
-       *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
+       *[other] { $has ->
+            [one] Use otro cable, de calibre { $fit-gauge } AWG, extendido, que pierde menos: { $fit }.
+           *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
+        }
     }
     [joined] { $does ->
         [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
        *[other] Use un solo cable de calibre { $does } AWG para todo el camino, extendido. Las uniones y los conductores delgados se llevan el voltaje.
     }
+    [neutral] Si unas lámparas brillan de más y otras casi se apagan, apague el interruptor principal y llame a la compañía eléctrica. Usar menos no lo mejora.
     [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores. Así cada lado tiene su propio conductor.
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
@@ -429,15 +472,24 @@ source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verific
 
 finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
-finding-cord-hot-now = Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
-finding-cord-hot-instead = { $basis ->
-    [thin] { $does ->
-        [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
-       *[other] Extienda un cable de calibre { $does } AWG para esta carga, sin nada encima.
+finding-cord-hot-now = { $ruined ->
+    [one] Apague la carga y deje enfriar el cable. Su aislamiento se ablandó: deséchelo.
+   *[other] Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
+}
+finding-cord-hot-instead = { $ruined ->
+    [one] Deseche este cable: el calor lo dañó.{" "}
+   *[other] {""}
+}{ $basis ->
+    [thin] { $has ->
+        [one] Para esta carga use otro, de calibre { $fit-gauge } AWG, extendido y sin nada encima: { $fit }.
+       *[other] { $does ->
+            [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
+           *[other] Extienda un cable de calibre { $does } AWG para esta carga, sin nada encima.
+        }
     }
     [lay] { $does ->
         [none] Extienda el cable, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
-        [same] Extienda el cable, sin nada encima. Su calibre basta para esta carga.
+        [same] Extienda el cable, sin nada encima. Este calibre basta para esta carga.
        *[other] Extienda el cable, sin nada encima. Así su calor puede salir. Para que a este largo también alcance el voltaje, use calibre { $does } AWG.
     }
     [damage] Deje fuera un cable dañado. Use uno sano, extendido.
@@ -456,7 +508,10 @@ finding-wire-hot-what = { $cause ->
    *[other] Un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
 }
 finding-wire-hot-why = { $cause ->
-    [breaker] Es de calibre { $gauge } AWG y llevaba { $amps }. El interruptor más grande que puede protegerlo es de { $breaker }.
+    [breaker] Un aislamiento caliente se derrite. Entonces el conductor desnudo puede incendiar la pared. { $guarded ->
+        [one] Su interruptor es de { $guard }: con { $amps } no se abre. Para { $gauge } AWG puede ser de { $breaker } como máximo.
+       *[other] Es de calibre { $gauge } AWG. El interruptor más grande que puede protegerlo es de { $breaker }.
+    }
    *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito, y no hace nada.
 }
 finding-wire-hot-now = { $cause ->
@@ -464,7 +519,7 @@ finding-wire-hot-now = { $cause ->
    *[other] Apague los dos circuitos que comparten este cable, y deje uno apagado.
 }
 finding-wire-hot-instead = { $cause ->
-    [breaker] Pida a un electricista que ponga el interruptor que el cable soporta.
+    [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que ponga el interruptor que el cable soporta.
     [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar la toma de cuatro conductores.
    *[other] Pida a un electricista que pase uno de los dos circuitos al otro lado del tablero.
 }
@@ -490,15 +545,31 @@ finding-cord-unfit-why = { $fault ->
     [damaged] Los hilos rotos forman un punto caliente. Un aislamiento aplastado deja que los conductores se toquen al calentarse.
    *[joined] Cada unión es un lugar más que puede calentarse. El cable más delgado decide por todos.
 }
-finding-cord-unfit-now = Apague la carga y luego cambie el cable.
-finding-cord-unfit-instead = Use un solo cable sano, con tres conductores y una W en la cubierta, largo y grueso según la carga.
+finding-cord-unfit-now = { $fault ->
+    [wet] Apague el interruptor de salida del generador. Luego saque la unión del agua.
+   *[other] Apague la carga y luego cambie el cable.
+}
+finding-cord-unfit-instead = { $fault ->
+    [wet] Primero corte la corriente y luego saque la unión del agua. Mantenga secas las uniones de los cables.
+    [damaged] Deseche un cable dañado. Use uno sano, con tres conductores y una W en la cubierta.
+    [joined] Use un solo cable, bastante largo y grueso para todo el camino.
+   *[other] Use un solo cable sano, con tres conductores y una W en la cubierta, largo y grueso según la carga.
+}
 source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
 finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
-finding-goal-late-why = Con eso cuentan las personas de esta casa.
+finding-goal-late-why = { $cause ->
+    [off] El controlador estaba apagado, así que el generador no arrancó. Esta casa cuenta con él.
+    [cover] El generador estaba abierto para su revisión cuando llegó el apagón. Esta casa cuenta con él.
+   *[other] Con eso cuentan las personas de esta casa.
+}
 finding-goal-late-now = Siga, con seguridad.
-finding-goal-late-instead = { $standby ->
-    [one] Haga revisar el generador fijo y deje su controlador en automático. Mírelo después de cada marcha semanal.
+finding-goal-late-instead = { $cause ->
+    [cover] Termine la revisión con el generador asegurado. Luego cierre la cubierta y vuelva a poner el controlador en automático.
+    [off] Después de cada revisión, vuelva a poner el controlador en automático. Mírelo después de cada marcha semanal.
+    [standby] Haga revisar el generador fijo y deje su controlador en automático. Mírelo después de cada marcha semanal.
+    [load] Encienda primero lo que más importa, de uno en uno. Deje apagado lo que es demasiado grande para el generador.
+    [device] Lleve una extensión del generador a lo que más importa.
    *[other] Prepárese antes de la tormenta: cables, combustible y una tarjeta con los pasos junto al tablero.
 }
 source-goal-late = La meta de este simulacro.
@@ -509,15 +580,42 @@ finding-lost-now = Siga, con seguridad.
 finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.
 
-finding-not-restored-what = Quedó sin hacer: { $control } ({ $stands }). Debe quedar así: { $wanted }.
-finding-not-restored-why = Lo que queda a medias espera, a oscuras, a la persona que sigue.
-finding-not-restored-now = { $crew ->
-    [one] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
-   *[other] Primero detenga el motor, y luego termine. Si la red alimenta un cable de dos enchufes, no toque nada y llame a un electricista.
+finding-not-restored-what = { $harm ->
+    [fire] El trabajo terminó con el incendio. Lo demás quedó como estaba.
+    [hurt] El trabajo terminó cuando alguien resultó herido. Lo demás quedó como estaba.
+   *[none] { $welded ->
+        [one] Sus contactos están soldados y nadie lo avisó: { $control } ({ $stands }).
+       *[other] { $first ->
+            [one] Quedó sin hacer: { $control } ({ $stands }). Debe quedar así: { $wanted }.
+           *[other] Después de eso: { $control } ({ $stands }). Debe quedar así: { $wanted }.
+        }
+    }
 }
-finding-not-restored-instead = { $crew ->
-    [one] Recorra toda la línea: personas, puestas a tierra, etiquetas, cortes, cortacircuitos.
-   *[other] Recorra todo el camino de vuelta: tablero, generador, cables.
+finding-not-restored-why = { $harm ->
+    [none] Lo que queda a medias espera, a oscuras, a la persona que sigue.
+   *[other] Ninguna palanca vale más que una persona.
+}
+finding-not-restored-now = { $harm ->
+    [fire] No se acerque al fuego. Los bomberos dirán cuándo puede volver.
+    [hurt] Primero la ayuda. No toque ninguna palanca hasta que llegue quien ayuda.
+   *[none] { $crew ->
+        [one] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
+       *[other] Termine en el orden que se muestra.
+    }
+}
+finding-not-restored-instead = { $harm ->
+    [fire] Después de un incendio, deje todo como está. Vuelva solo cuando los bomberos lo permitan.
+    [hurt] Si alguien está herido, llame y espere la ayuda. Deje lo demás como está.
+   *[none] { $welded ->
+        [one] Avise de un aparato con contactos soldados. Déjelo aislado con cortes visibles y con etiqueta.
+       *[other] { $crew ->
+            [one] Recorra toda la línea: personas, puestas a tierra, etiquetas, cortes, cortacircuitos.
+           *[other] { $back ->
+                [one] Recorra todo el camino de vuelta: tablero, generador, cables.
+               *[other] Recorra otra vez todo el trabajo: cables, motor, tablero, cargas.
+            }
+        }
+    }
 }
 source-not-restored = La meta de este simulacro.
 
@@ -528,11 +626,17 @@ finding-not-back-what = { $crew ->
 finding-not-back-why = La vuelta es parte del trabajo. Ahí se equivoca la gente cansada.
 finding-not-back-now = { $crew ->
     [one] Vea quién sigue en la línea. Luego cierre lo que queda abierto.
-   *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
+   *[other] { $lit ->
+        [one] Detenga su generador: él ilumina la calle. Luego pregunte a la compañía eléctrica si la red volvió.
+       *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
+    }
 }
 finding-not-back-instead = { $crew ->
     [one] Con todos lejos, sin puestas a tierra y con los clientes avisados, cierre cortes y cortacircuitos. El reconectador, al final.
-   *[other] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
+   *[other] { $lit ->
+        [one] Primero detenga su generador: él ilumina la calle. Pregunte a la compañía eléctrica si la red volvió. Luego devuélvale la casa.
+       *[other] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
+    }
 }
 source-not-back = La meta de este simulacro.
 

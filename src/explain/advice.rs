@@ -1,0 +1,46 @@
+//! What to do now: chosen by how things stand now, so that one order is given and not one for each case.
+//!
+//! Read from the positions and readings that the drill has come to: who feeds the house, how the main stands, what feeds bare metal or a plug, whether grounds are still fed.
+//! Not covered: what the learner knows of it; the debrief and the coach speak of what is true.
+
+use crate::drill::Drill;
+use crate::marking::{Finding, Rule};
+use crate::words::{Arg, Message};
+
+/// The message of what to do now, with how things stand.
+pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message {
+    let word = if finding.rule == Rule::NoTransferEquipment {
+        house(drill)
+    } else if [Rule::LiveBlades, Rule::LivePlug, Rule::PlugUnderLoad].contains(&finding.rule) {
+        fed(drill, finding.reaches.as_deref().unwrap_or_default())
+    } else if finding.rule == Rule::GroundsLeft {
+        let point = finding.reaches.as_deref().unwrap_or_default();
+        let live = drill.readings().point(point).fed.utility;
+        if live { "live" } else { "dead" }
+    } else {
+        return message;
+    };
+    message.with("stands", Arg::Verbatim(word.to_owned()))
+}
+
+/// How a house that a source of its own feeds stands to the street.
+fn house(drill: &Drill) -> &'static str {
+    let main = drill.site().panel.main;
+    if drill.readings().point("bus").fed.utility {
+        "joined"
+    } else if drill.site().stands(drill.positions(), main, "on") {
+        "main-on"
+    } else {
+        "main-off"
+    }
+}
+
+/// What feeds a bare contact or a plug; a source of the household where nothing does.
+fn fed(drill: &Drill, point: &str) -> &'static str {
+    let fed = drill.readings().point(point).fed;
+    match (fed.utility, fed.customer()) {
+        (true, true) => "both",
+        (true, false) => "utility",
+        (false, _) => "own",
+    }
+}

@@ -1,0 +1,276 @@
+//! Advice follows what a run came to: nothing that hurts, and no two orders that speak against each other.
+//!
+//! Laws over all lists of `tests/drills`, and for each kind of advice the lists that once got the advice of another cause.
+
+use outage_drill::drill::Drill;
+use outage_drill::explain::{Explanation, explain};
+use outage_drill::marking::{Finding, Rule, pressing};
+use outage_drill::site::Cord;
+use outage_drill::units::DrillTime;
+use outage_drill::words::{Arg, Message, OFFERED, REFERENCE, Words};
+
+use crate::explained::{self, found};
+use crate::playing::Played;
+
+fn say(message: &Message) -> String {
+    Words::new(REFERENCE).say(message)
+}
+
+fn told(drill: &str, actions: &str, rule: Rule) -> Explanation {
+    let (drill, finding) = found(drill, actions, rule);
+    explain(&drill, &finding)
+}
+
+/// What each list came to: its file, the drill at its end, its findings.
+fn all() -> impl Iterator<Item = (&'static str, &'static Drill, &'static [Finding])> {
+    explained::all().iter().map(|e| {
+        let Played { drill, verdict } = &e.played;
+        (e.file.as_str(), drill, verdict.findings.as_slice())
+    })
+}
+
+/// What one list came to.
+fn one(actions: &str) -> (&'static Drill, &'static [Finding]) {
+    let mut lists = all().filter(|(name, ..)| name.contains(&format!("{actions}.")));
+    let (_, drill, findings) = lists.next().unwrap();
+    (drill, findings)
+}
+
+/// The word in a piece of evidence.
+fn word<'a>(finding: &'a Finding, name: &str) -> Option<&'a str> {
+    let (_, arg) = finding.evidence.iter().find(|(own, _)| *own == name)?;
+    match arg {
+        Arg::Verbatim(word) => Some(word),
+        Arg::Said(message) => Some(message.id.as_str()),
+        Arg::Quantity(..) | Arg::Range(..) | Arg::Count(_) | Arg::Clock(_) => None,
+    }
+}
+
+#[test]
+fn after_somebody_is_hurt_or_something_burns_no_handle_is_asked_for() {
+    let mut seen = 0;
+    for (name, _, findings) in all() {
+        if !findings.iter().any(|f| f.breach && f.rule.harms()) {
+            continue;
+        }
+        for left in findings {
+            assert_ne!(left.rule, Rule::NotBack, "{name}");
+            if left.rule == Rule::NotRestored {
+                assert_eq!(word(left, "control"), None, "{name}");
+                seen += 1;
+            }
+        }
+        let end = findings.first().map(|f| f.rule);
+        let asked = pressing(findings, DrillTime::ZERO);
+        assert!(
+            asked.is_some() || end == Some(Rule::Touch),
+            "{name}: no help is called"
+        );
+    }
+    assert!(seen > 5, "{seen}");
+}
+
+#[test]
+fn what_was_left_undone_takes_power_away_before_it_brings_any_back() {
+    let takes = [
+        "name-off",
+        "name-stopped",
+        "name-stowed",
+        "name-line-off",
+        "name-clear",
+    ];
+    let brings = [
+        "name-on",
+        "name-running",
+        "name-line-closed",
+        "name-closed",
+        "name-utility",
+    ];
+    let mut seen = 0;
+    for (name, _, findings) in all() {
+        let left = findings.iter().filter(|f| f.rule == Rule::NotRestored);
+        let wanted: Vec<&str> = left.filter_map(|f| word(f, "wanted")).collect();
+        let first = wanted.iter().position(|w| brings.contains(w));
+        let last = wanted.iter().rposition(|w| takes.contains(w));
+        if let (Some(first), Some(last)) = (first, last) {
+            assert!(last < first, "{name}: {wanted:?}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 3, "{seen}");
+}
+
+#[test]
+fn a_load_that_the_utility_feeds_is_never_told_to_ask_less_of_the_generator() {
+    for (name, drill, findings) in all() {
+        for starved in findings.iter().filter(|f| f.rule == Rule::Starved) {
+            let moment = &drill.trace().moments[starved.moment];
+            let own = word(starved, "cause");
+            let fed = drill.site().appliances.iter().enumerate().find(|(_, a)| {
+                word(starved, "appliance") == Some(format!("name-{}", a.name).as_str())
+            });
+            let (index, _) = fed.unwrap_or_else(|| panic!("{name}: {starved:?}"));
+            if !moment.readings.appliance(index).fed.customer() {
+                let words = ["neutral", "halved", "start"];
+                assert!(
+                    own.is_some_and(|w| words.contains(&w)),
+                    "{name}: {starved:?}"
+                );
+            }
+        }
+    }
+    let (drill, findings) = one("slide-back-all-at-once");
+    let starved = findings.iter().filter(|f| f.rule == Rule::Starved);
+    for told in starved.map(|f| explain(drill, f)) {
+        assert!(say(&told.what).contains("neutral"), "{}", say(&told.what));
+        assert!(!say(&told.instead).contains("Run less"));
+    }
+}
+
+#[test]
+fn an_order_that_works_counts_the_pump_that_starts_by_itself() {
+    let told = told(
+        "shed-for-the-set",
+        "shed-for-the-set-all-on",
+        Rule::Overload,
+    );
+    let left_off: Vec<String> = told
+        .path
+        .iter()
+        .map(|s| say(&s.text))
+        .filter(|s| s.starts_with("Leave this off"))
+        .collect();
+    for load in ["dryer", "heat strips"] {
+        assert!(left_off.iter().any(|s| s.contains(load)), "{left_off:?}");
+    }
+    let ordered = told.path.iter().map(|s| say(&s.text));
+    let ordered: Vec<String> = ordered.filter(|s| s.starts_with("An order")).collect();
+    assert!(
+        ordered.iter().any(|s| s.contains("well pump")),
+        "{ordered:?}"
+    );
+}
+
+#[test]
+fn one_order_is_given_for_how_things_stand_and_not_one_for_each_case() {
+    for (drill, actions, rule, wanted) in [
+        (
+            "one-plug-two-ends",
+            "one-plug-two-ends-kept",
+            Rule::NoTransferEquipment,
+            "Leave the main breaker off",
+        ),
+        (
+            "inlet-surprise",
+            "inlet-surprise-left",
+            Rule::LiveBlades,
+            "Turn the generator breaker in the panel off",
+        ),
+        (
+            "no-slide",
+            "live-inlet-pins",
+            Rule::LiveBlades,
+            "Turn the generator breaker in the panel off",
+        ),
+    ] {
+        let told = told(drill, actions, rule);
+        let now = say(&told.now);
+        assert!(now.contains(wanted), "{actions}: {now}");
+    }
+    for offered in OFFERED {
+        let words = Words::new(offered.tag);
+        for (name, drill, findings) in all() {
+            for finding in findings {
+                let now = words.say(&explain(drill, finding).now);
+                for branch in ["If the utility", "If not", "Si la red", "Si no "] {
+                    assert!(!now.contains(branch), "{name}: {now}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn insulation_is_called_worn_only_where_some_is() {
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        for touch in findings.iter().filter(|f| f.rule == Rule::Touch) {
+            let leaks = drill.site().appliances.iter().any(|a| a.leak_ohm.is_some());
+            if word(touch, "cause") == Some("worn") {
+                assert!(leaks, "{name}");
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 0);
+    let lifted = told("tingle", "tingle-lifted-live", Rule::Touch);
+    let instead = say(&lifted.instead);
+    assert!(
+        instead.starts_with("Turn the output breaker on the generator off"),
+        "{instead}"
+    );
+    let wet = told("tingle", "tingle-lifted-live", Rule::CordUnfit);
+    assert!(say(&wet.instead).contains("lift the joint out of the water"));
+}
+
+#[test]
+fn a_ruined_cord_is_thrown_away_and_a_cord_that_is_named_lies_there() {
+    for (drill, actions) in [
+        ("right-cord", "right-cord-crushed"),
+        ("right-cord", "right-cord-lamp-cord"),
+        ("coil-in-the-corner", "coil-in-the-corner-left"),
+    ] {
+        let told = told(drill, actions, Rule::CordHot);
+        assert!(
+            say(&told.instead).starts_with("Throw this cord away"),
+            "{actions}"
+        );
+        assert!(say(&told.now).contains("throw it away"), "{actions}");
+    }
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        for finding in findings {
+            if let Some(fit) = word(finding, "fit") {
+                let own = |c: &&Cord| format!("name-{}", c.name) == fit;
+                let cord = drill.site().cords.iter().find(own);
+                let cord = cord.unwrap_or_else(|| panic!("{name}: {fit}"));
+                assert!(cord.grounded && cord.make.kind().outdoor, "{name}: {fit}");
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 1, "{seen}");
+}
+
+#[test]
+fn the_place_that_is_advised_is_one_of_the_house_s_and_far_enough() {
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        for near in findings.iter().filter(|f| f.rule == Rule::TooNear) {
+            let place = word(near, "place").unwrap();
+            let own = drill.site().generator.places.iter();
+            let mut own = own.filter(|p| format!("name-{}", p.name) == place);
+            assert!(own.any(|p| p.opening_ft >= 20.0), "{name}: {place}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 1, "{seen}");
+}
+
+#[test]
+fn who_mends_a_line_into_welded_contacts_is_told_of_the_break_and_of_no_closing() {
+    let told = told("visible-break", "visible-break-one-word", Rule::GroundsLeft);
+    let instead = say(&told.instead);
+    assert!(
+        instead.contains("before you mend") && !instead.contains("Close"),
+        "{instead}"
+    );
+    let (drill, findings) = one("visible-break-one-word");
+    let left = findings.iter().filter(|f| f.rule == Rule::NotRestored);
+    let said: Vec<String> = left.map(|f| say(&explain(drill, f).what)).collect();
+    assert!(said.iter().any(|s| s.contains("welded")), "{said:?}");
+    assert!(
+        !said.iter().any(|s| s.contains("should be: closed")),
+        "{said:?}"
+    );
+}
