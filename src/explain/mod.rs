@@ -1,12 +1,13 @@
 //! Explanations: a finding and the trace it comes from, turned into messages with numbers.
 //!
 //! What happened, what to do now, how it came about, why it matters, what to do next time, and the source.
-//! How it came about is the way of energy to the harm, the way of gas into the blood, the chain of a conductor that gets hot, or the sum of what ran.
+//! How it came about is the way of energy to the harm, the way of gas into the blood, the chain of a conductor that gets hot or of fuel that catches fire, or the sum of what ran.
 //! Nothing of it is scripted: ways are walked over the solved network, sums are read from it, and every number is a reading, a rating or a cited value.
 
 mod advice;
 mod cause;
 mod chain;
+mod fuel;
 mod gas;
 mod harm;
 pub mod reveal;
@@ -26,6 +27,8 @@ pub enum Told {
     Gas,
     /// One thing after the other, from a conductor's gauge to its heat.
     Chain,
+    /// One thing after the other, from hot metal to fuel that burns.
+    Fire,
     /// What ran, and what came of it.
     Sum,
     /// No stages: what happened says it all.
@@ -76,6 +79,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         Told::Way => way::stages(drill, finding),
         Told::Gas => gas::stages(drill, finding),
         Told::Chain => headed("told-chain", chain::stages(drill, finding)),
+        Told::Fire => headed("told-fire", fuel::stages(drill, finding)),
         Told::Sum => headed("told-sum", sum::stages(drill, finding)),
         Told::Plainly => headed("told-way", Vec::new()),
     };
@@ -142,9 +146,9 @@ pub fn told(rule: Rule) -> Told {
         | Rule::NoAlarm
         | Rule::StayedIn
         | Rule::TooNear => Told::Gas,
+        Rule::FuelFire => Told::Fire,
         Rule::GasNextDoor
         | Rule::FuelIndoors
-        | Rule::FuelFire
         | Rule::NotLockedOut
         | Rule::CaughtByEngine
         | Rule::NoCoolDown

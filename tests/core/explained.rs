@@ -51,8 +51,8 @@ table! {
     GasNextDoor: Plainly "air of another house, told in the finding",
     NoAlarm: Gas,
     StayedIn: Gas,
-    FuelIndoors: Plainly "fuel, which no wire carries",
-    FuelFire: Plainly "fuel, which no wire carries",
+    FuelIndoors: Plainly "fuel that nobody spilled",
+    FuelFire: Fire,
     NotLockedOut: Plainly "the harm is a shaft that turns, outside the network",
     CaughtByEngine: Plainly "the harm is a shaft that turns, outside the network",
     LiveLugs: Way,
@@ -135,7 +135,7 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
         Told::Way => ids.first().is_some_and(|id| SOURCES.contains(id)) && ids.len() >= 2,
         // Where the air stayed clean there is nothing to tell; `told_gas` holds when.
         Told::Gas => ids.is_empty() || gas_path(&ids),
-        Told::Chain => ids.len() >= 3,
+        Told::Chain | Told::Fire => ids.len() >= 3,
         Told::Sum => any(&LOADS) || any(&["stage-opens", "stage-cord-short"]),
     };
     if !told_so {

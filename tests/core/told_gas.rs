@@ -1,4 +1,4 @@
-//! The way of gas that is told is the one that the drill's own air took, with the numbers of its moment.
+//! The way of gas that is told is the one that the drill's own air took, with the numbers of its moment; and so is how fuel caught fire.
 
 use outage_drill::drill::{Drill, Event, IndoorsEvent, Moment, OVERCOME_PCT};
 use outage_drill::explain::{Explanation, Stage, explain};
@@ -325,4 +325,46 @@ fn a_way_of_gas_is_told_where_the_house_had_bad_air_while_it_lasted_and_nowhere_
         }
     }
     assert!(n_clean >= 4, "{n_clean}");
+}
+
+#[test]
+fn a_fire_is_told_by_the_metal_s_heat_beside_what_lights_gasoline() {
+    let hot = list("hot-refuel-in-a-rush");
+    for (wait, running, said) in [
+        ("wait 1s\n", false, "this muffler is hotter"),
+        ("wait 5m\n", false, "to be on the safe side"),
+        ("", true, "by its sparks"),
+    ] {
+        let stopped = if running { "" } else { "set engine stopped\n" };
+        let text = hot.replace(
+            "set engine stopped\nrefuel",
+            &format!("{stopped}{wait}refuel"),
+        );
+        let played = play_text(&shipped("hot-refuel"), 1, &text);
+        let mut events = played.drill.trace().events();
+        let burnt = events.find_map(|(m, e)| {
+            if let Event::FuelFire { celsius } = e {
+                Some((m, *celsius))
+            } else {
+                None
+            }
+        });
+        let (moment, celsius) = burnt.unwrap();
+        let told = first(&played, Rule::FuelFire);
+        assert_eq!(
+            ids(&told),
+            ["stage-fuel-metal", "stage-fuel-vapor", "stage-fuel-lit"]
+        );
+        assert!(close(number(&told.path[0], "surface"), celsius));
+        let engine = moment.conditions.engine;
+        assert_eq!(engine.running_since.is_some(), running);
+        if let (false, Some(stopped)) = (running, engine.stopped_at) {
+            let time = ("time", Arg::lasting(moment.at.since(stopped)));
+            assert!(told.path[0].text.args.contains(&time), "{told:?}");
+        }
+        let least = number(&told.path[2], "least");
+        assert!((celsius >= least) != said.contains("safe side"));
+        let lit = Words::new(REFERENCE).say(&told.path[2].text);
+        assert!(lit.contains(said), "{lit}");
+    }
 }

@@ -117,6 +117,7 @@ stage-sources-meet = { $met ->
 }
 stage-surge-held = This stayed closed: { $breaker }. Cold, it opens at such a surge only after { $opens }. The surge itself is over in a few turns.
 
+told-fire = How it caught fire:
 told-gas-at = The way the gas takes, at { $at }:
 
 stage-exhaust = The engine carries a load of { $watts }. In fresh air it gives off { $fresh } of carbon monoxide an hour.
@@ -150,6 +151,20 @@ stage-blood = { $who ->
     [confusion] From { $level } on, people are dizzy and may not find the way out.
     [collapse] From { $level } on, people fall down.
    *[unconscious] From { $level } on, people pass out and can die.
+}{ $who ->
+    [up] {""}
+   *[sleeper] {" "}Children and the sick suffer sooner.
 }
 stage-helpless = At { $at } it had taken { $level }. From there on, people cannot save themselves.
 stage-helpless-ahead = If the air stays like this, it takes { $level } in { $time }. From there on, people cannot save themselves.
+
+stage-fuel-metal = { $how ->
+    [running] The engine is running, and its muffler is at { $surface }.
+   *[stopped] The engine stopped { $time } before, and its muffler is still at { $surface }.
+}
+stage-fuel-vapor = Gasoline gives off vapor that burns wherever it is above { $flash }. The air here is at { $air }.
+stage-fuel-lit = { $by ->
+    [engine] An engine that runs lights the vapor by its sparks and its exhaust. Metal lights it from { $least } on.
+    [metal] Metal lights the vapor from { $least } on, and this muffler is hotter.
+   *[margin] By the lowest published figure, metal lights the vapor from { $least } on. The drill counts cooler metal too, to be on the safe side.
+}

@@ -184,7 +184,7 @@ finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught 
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
 finding-fuel-fire-now = Get away from it, and touch nothing on it. Get everyone out of the house. Call the fire department from afar. Put no water on burning fuel: it spreads the fire.
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
-source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes, and no water on burning fuel: common practice.
+source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes, and no water on burning fuel: common practice. Flash point and lowest ignition temperature: fire service reference (checked). The muffler's cooling is an assumption.
 
 finding-not-locked-out-what = { $done ->
     [0] The cover was open for { $lasted } on a set that could start at any time. Nothing had been done to stop it.

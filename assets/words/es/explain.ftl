@@ -117,6 +117,7 @@ stage-sources-meet = { $met ->
 }
 stage-surge-held = Esto aguantó: { $breaker }. Frío, con un golpe así abre solo después de { $opens }. El golpe mismo dura unas pocas vueltas.
 
+told-fire = Cómo se prendió:
 told-gas-at = El camino del gas, minuto { $at }:
 
 stage-exhaust = El motor lleva una carga de { $watts }. En aire fresco da { $fresh } de monóxido de carbono por hora.
@@ -150,6 +151,20 @@ stage-blood = { $who ->
     [confusion] Desde el { $level } la gente se marea y quizá no halle la salida.
     [collapse] Desde el { $level } la gente se desploma.
    *[unconscious] Desde el { $level } la gente pierde el conocimiento y puede morir.
+}{ $who ->
+    [up] {""}
+   *[sleeper] {" "}Los niños y los enfermos sufren antes.
 }
 stage-helpless = En el minuto { $at } ya ocupaba el { $level }. Desde ahí nadie puede salvarse solo.
 stage-helpless-ahead = Si el aire sigue así, ocupará el { $level } en { $time }. Desde ahí nadie puede salvarse solo.
+
+stage-fuel-metal = { $how ->
+    [running] El motor está en marcha y su silenciador está a { $surface }.
+   *[stopped] El motor se detuvo { $time } antes y su silenciador sigue a { $surface }.
+}
+stage-fuel-vapor = La gasolina da vapor que arde donde hay más de { $flash }. Aquí el aire está a { $air }.
+stage-fuel-lit = { $by ->
+    [engine] Un motor en marcha enciende el vapor con sus chispas y su escape. El metal lo enciende desde { $least }.
+    [metal] El metal enciende el vapor desde { $least }, y este silenciador está más caliente.
+   *[margin] Según la cifra publicada más baja, el metal enciende el vapor desde { $least }. El simulacro cuenta también metal menos caliente, para mayor seguridad.
+}

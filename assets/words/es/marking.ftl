@@ -184,7 +184,7 @@ finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $su
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
 finding-fuel-fire-now = Aléjese y no toque nada del generador. Saque a todos de la casa. Llame a los bomberos desde lejos. No eche agua al combustible que arde: extiende el fuego.
 finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
-source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos y nada de agua sobre combustible que arde: práctica común.
+source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos y nada de agua sobre combustible que arde: práctica común. Punto de inflamación y menor temperatura de ignición: obra de referencia de bomberos (verificado). El enfriamiento del silenciador es un supuesto.
 
 finding-not-locked-out-what = { $done ->
     [0] La cubierta estuvo abierta { $lasted } en un generador que podía arrancar en cualquier momento. Nada lo impedía.
