@@ -241,6 +241,13 @@ impl Graph {
         self.conducting.island(node).map(|island| island != 0)
     }
 
+    /// Whether two nodes are of one island; false for an unknown one.
+    #[inline]
+    pub(super) fn joins(&self, a: usize, b: usize) -> bool {
+        let island = self.conducting.island(a);
+        island.is_some() && island == self.conducting.island(b)
+    }
+
     /// Whether a node refers its island to earth.
     pub(super) fn is_tie(&self, node: u32) -> bool {
         let island = self.conducting.island(node as usize);

@@ -108,6 +108,12 @@ impl Solution {
         (!floating).then(|| self.combine(|volts| self.at(node, volts)))
     }
 
+    /// Whether two nodes are of one island: only then is there a voltage between them.
+    #[inline]
+    pub fn joins(&self, a: NodeId, b: NodeId) -> bool {
+        self.graph.joins(a.index(), b.index())
+    }
+
     /// Volts between two nodes; meaningful within one island, floating or not.
     #[inline]
     pub fn volts_between(&self, a: NodeId, b: NodeId) -> f64 {

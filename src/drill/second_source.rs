@@ -82,6 +82,8 @@ pub struct BatteryCondition {
     pub energy_wh: f64,
     /// Whether its inverter makes the grid of its panel.
     pub carries: bool,
+    /// Since when it may charge from the side of the utility, while that is good enough.
+    pub charges_since: Option<DrillTime>,
     /// Its timers on the side of the utility.
     pub watch: Watch,
     /// Since when that side is bad while its panel hangs on it.
@@ -131,6 +133,8 @@ impl Drill {
         }
         for _ in 0..2 {
             self.follow_second_sources();
+            let battery = &mut self.conditions.battery;
+            battery.charges_since = battery.watch.fit_since();
             self.read(0.0);
         }
     }

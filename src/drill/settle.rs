@@ -19,7 +19,7 @@ use super::next::whole_millis;
 use super::protection::supply;
 use super::trace::What;
 
-/// Consequences that may follow from one change; a limit, never met in the drills that are shipped.
+/// Consequences that may follow from one change; more than any drill comes to, because what answers what another did has a dead band or a delay.
 const MOST_CONSEQUENCES: usize = 200;
 /// Below this fraction of rated volts an outlet counts as dead to an appliance.
 const DEAD_PU: f64 = 0.1;
@@ -79,42 +79,46 @@ impl Drill {
 
     fn follow_up(&mut self) {
         let site = Arc::clone(&self.scenario().site);
-        for _ in 0..MOST_CONSEQUENCES {
-            self.read(self.angle_deg());
-            let tied = self.readings().generator.tied;
-            if tied && !self.conditions.joined.tied {
-                self.collide();
-                while self.readings().generator.tied && self.snap_open(&site) {
-                    self.read(self.closing_angle_deg);
-                }
-                self.conditions.joined.tied = self.readings().generator.tied;
-                continue;
+        let rests = (0..MOST_CONSEQUENCES).any(|_| !self.follow_one(&site));
+        debug_assert!(
+            rests,
+            "{}: devices answer each other without end",
+            site.name
+        );
+    }
+
+    /// Asks the solver and applies the first consequences it finds; says whether there were any.
+    fn follow_one(&mut self, site: &Site) -> bool {
+        self.read(self.angle_deg());
+        let tied = self.readings().generator.tied;
+        if tied && !self.conditions.joined.tied {
+            self.collide();
+            while self.readings().generator.tied && self.snap_open(site) {
+                self.read(self.closing_angle_deg);
             }
-            self.conditions.joined.tied = tied;
-            let shocked = self.readings().shock.is_some();
-            if shocked && !self.conditions.joined.shocked {
-                self.conditions.joined.shocked = true;
-                self.shock();
-                continue;
-            }
-            self.conditions.joined.shocked = shocked;
-            if self.open_on_fault(&site) {
-                continue;
-            }
-            if self.snap_open(&site) || self.open_ground_fault(&site) {
-                continue;
-            }
-            if self.follow_second_sources() {
-                continue;
-            }
-            let mut changed = false;
-            for index in 0..site.appliances.len() {
-                changed |= self.follow(&site, index);
-            }
-            if !changed {
-                return;
-            }
+            self.conditions.joined.tied = self.readings().generator.tied;
+            return true;
         }
+        self.conditions.joined.tied = tied;
+        let shocked = self.readings().shock.is_some();
+        if shocked && !self.conditions.joined.shocked {
+            self.conditions.joined.shocked = true;
+            self.shock();
+            return true;
+        }
+        self.conditions.joined.shocked = shocked;
+        if self.open_on_fault(site)
+            || self.snap_open(site)
+            || self.open_ground_fault(site)
+            || self.follow_second_sources()
+        {
+            return true;
+        }
+        let mut changed = false;
+        for index in 0..site.appliances.len() {
+            changed |= self.follow(site, index);
+        }
+        changed
     }
 
     /// The angle between the two sources: the one drawn while they meet, none once they are tied.

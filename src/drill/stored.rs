@@ -5,7 +5,7 @@
 //! It goes back in step, without a gap; taking its panel leaves it dead for the time on its plate.
 //! Not covered: a fault behind its inverter.
 
-use crate::apparatus::interconnection::Grid;
+use crate::apparatus::interconnection::{Grid, Profile};
 use crate::site::{Battery, ControlId, OtherSide, PositionId, Readings, Site, Transfer};
 use crate::units::DrillTime;
 
@@ -31,6 +31,13 @@ impl BatteryCondition {
             energy_wh: site.battery.as_ref().map_or(0.0, energy_wh),
             ..Self::default()
         }
+    }
+
+    /// Since when it may charge, at an instant: as long as the side of the utility is fit to come back to, and after a dip once it has been so for the whole delay.
+    /// So a charger whose own watts pull a weak set down lets go and stays off, and doesn't come and go.
+    fn may_charge(&self, profile: Profile, at: DrillTime) -> Option<DrillTime> {
+        let (back, _) = self.watch.next(profile, false)?;
+        self.charges_since.or((back <= at).then_some(at))
     }
 }
 
@@ -68,8 +75,7 @@ impl Drill {
         let room = condition.energy_wh < device.raising_wh(condition.raised);
         let hangs = self.positions.get(transfer.handle) == UTILITY;
         let on = self.positions.get(battery.switch) == ON && !condition.shut;
-        let good = condition.watch.fit_since().is_some();
-        if room && hangs && on && good {
+        if room && hangs && on && condition.charges_since.is_some() {
             device.charge_w
         } else {
             0.0
@@ -114,7 +120,7 @@ impl Drill {
         let on = self.positions.get(battery.switch) == ON;
         let hangs = self.positions.get(transfer.handle) == UTILITY;
         let condition = &mut self.conditions.battery;
-        let charged = condition.watch.fit_since().is_some();
+        let charged = condition.charges_since;
         condition.watch.see(device.profile, seen, at);
         let bad = device.profile.clearing_s(seen).is_some();
         if !on {
@@ -123,6 +129,7 @@ impl Drill {
         let able = on && !condition.shut && condition.energy_wh > device.shut_off_wh();
         let waits = bad && able && !condition.carries;
         condition.lost_since = waits.then(|| condition.lost_since.unwrap_or(at));
+        condition.charges_since = condition.may_charge(device.profile, at);
         let raised = device.raised(condition.energy_wh + GRAIN_WH, condition.raised);
         let changed = raised != condition.raised;
         condition.raised = raised;
@@ -135,7 +142,7 @@ impl Drill {
             self.positions.set(transfer.handle, UTILITY);
             return true;
         }
-        changed || charged != self.conditions.battery.watch.fit_since().is_some()
+        changed || charged != self.conditions.battery.charges_since
     }
 
     pub(super) fn battery_due(&self) -> Option<DrillTime> {
@@ -147,7 +154,9 @@ impl Drill {
             .lost_since
             .map(|s| s + whole_millis(device.transfer_s));
         let back = condition.watch.next(device.profile, false);
-        let back = back.map(|(at, _)| at).filter(|_| condition.carries);
+        let back = back
+            .map(|(at, _)| at)
+            .filter(|_| condition.carries || condition.charges_since.is_none());
         let reading = self.readings().battery;
         let watts = reading.watts - reading.charge_w;
         let levels = [device.shut_off_wh(), device.raising_wh(condition.raised)];
@@ -179,9 +188,11 @@ impl Drill {
             self.tell_source(SourceEvent::BatteryTook);
             return true;
         }
+        let back = condition.watch.next(device.profile, false);
+        let comes_back = back.is_some_and(|(when, _)| when <= at);
         if !condition.carries {
             let raised = device.raised(condition.energy_wh + GRAIN_WH, condition.raised);
-            return raised != condition.raised;
+            return raised != condition.raised || comes_back && condition.charges_since.is_none();
         }
         let asked_w = self.readings().battery.asked_w;
         let condition = &mut self.conditions.battery;
@@ -194,8 +205,7 @@ impl Drill {
         if condition.energy_wh <= device.shut_off_wh() + GRAIN_WH {
             return self.battery_lets_go(transfer.handle, SourceEvent::BatteryEmpty);
         }
-        let back = condition.watch.next(device.profile, false);
-        if back.is_some_and(|(when, _)| when <= at) {
+        if comes_back {
             condition.carries = false;
             condition.overload = 0.0;
             self.positions.set(transfer.handle, UTILITY);

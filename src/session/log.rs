@@ -13,7 +13,7 @@ use crate::words::{Arg, Message, Unit, name_of};
 use super::close::seen_there;
 use super::log_indoors::{indoors_message, kind_of_indoors};
 use super::log_line::{crew_notices, detected_message, line_message};
-use super::log_machine::{flickers, machine_message};
+use super::log_machine::machine_message;
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
 
@@ -37,26 +37,10 @@ impl Session {
         let site = open.drill.site();
         let mut lines = Vec::new();
         let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(site, e);
-        let moments = &open.drill.trace().moments;
-        let mut told = 0;
-        for (index, moment) in moments.iter().enumerate() {
-            let seen = !matches!(&moment.what, What::Happened(event) if hidden(event));
-            if index < told || !seen {
-                continue;
-            }
-            if let Some((length, message)) =
-                flickers(site, moments.get(index..).unwrap_or_default())
-            {
-                told = index + length;
-                lines.push(LogLine {
-                    clock: self.clock(moment.at),
-                    kind: LogKind::Happened,
-                    text: self.words.label(&message),
-                });
-                continue;
-            }
+        for moment in &open.drill.trace().moments {
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
+                What::Happened(event) if hidden(event) => continue,
                 What::Did(action) => (LogKind::Did, did_message(scenario, action)),
                 What::Refused(action, why) => {
                     (LogKind::Refused, refused_message(scenario, action, why))

@@ -1,38 +1,8 @@
 //! The messages of what a generator and its controller do by themselves.
 
 use crate::apparatus::auto_transfer::{Fault, Phase};
-use crate::drill::{Event, MachineEvent, Moment, What};
-use crate::site::Site;
+use crate::drill::MachineEvent;
 use crate::words::{Arg, Message, Unit};
-
-/// Times that an appliance goes on or off in one instant from which that is told as one flicker.
-const FLICKERS: usize = 4;
-
-/// An appliance that goes on and off again and again in the first moment's instant: how many moments that is, and what is said of all of them.
-pub(super) fn flickers(site: &Site, moments: &[Moment]) -> Option<(usize, Message)> {
-    let goes = |m: &Moment| {
-        if let What::Happened(Event::Running { appliance }) = m.what {
-            Some((appliance, true))
-        } else if let What::Happened(Event::LostPower { appliance }) = m.what {
-            Some((appliance, false))
-        } else {
-            None
-        }
-    };
-    let first = moments.first()?;
-    let (own, _) = goes(first)?;
-    let same = moments.iter().take_while(|m| m.at == first.at);
-    let same: Vec<bool> = same
-        .map_while(|m| goes(m).filter(|(appliance, _)| *appliance == own))
-        .map(|(_, on)| on)
-        .collect();
-    let on = *same.last()?;
-    let name = site.appliances.get(own)?.name.as_str();
-    let message = Message::new("event-flickers")
-        .name("appliance", name)
-        .with("on", Arg::Count(i64::from(on)));
-    (same.len() >= FLICKERS).then_some((same.len(), message))
-}
 
 /// What a set or its controller did by itself.
 pub(super) fn machine_message(event: MachineEvent) -> Message {

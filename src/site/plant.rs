@@ -296,15 +296,14 @@ impl Plant {
         let solution = self.solver.solve();
         let wiring = &self.wiring;
         let points = wiring.points.iter().map(|p| {
-            let leg = |hot: Option<&NodeId>| {
-                hot.map_or(0.0, |h| volts_to_neutral(solution, *h, p.neutral))
-            };
+            let leg =
+                |hot: Option<&NodeId>| hot.map_or(0.0, |h| volts_across(solution, *h, p.neutral));
             let legs_v = [leg(p.hots.first()), leg(p.hots.get(1))];
             PointReading {
                 volts: legs_v[0].max(legs_v[1]),
                 legs_v,
                 volts_across: match p.hots.as_slice() {
-                    [one, two] => solution.volts_between(*one, *two),
+                    [one, two] => volts_across(solution, *one, *two),
                     _ => 0.0,
                 },
                 volts_to_earth: p
@@ -389,7 +388,7 @@ fn appliance_reading(
     appliance: &Appliance,
     (load, (a, b)): (BranchId, (NodeId, NodeId)),
 ) -> ApplianceReading {
-    let volts = solution.volts_between(a, b);
+    let volts = volts_across(solution, a, b);
     ApplianceReading {
         volts,
         pu: volts / rated_v(site, appliance.circuit),
@@ -443,10 +442,10 @@ fn asked_w(spec: &GeneratorSpec, solution: &Solution, wiring: &Wiring) -> f64 {
     }
 }
 
-/// Volts from a hot to its neutral; 0 where nothing ties the one to the other, because then there is no value.
-fn volts_to_neutral(solution: &Solution, hot: NodeId, neutral: NodeId) -> f64 {
-    if solution.floating(hot) == solution.floating(neutral) {
-        solution.volts_between(hot, neutral)
+/// Volts between two nodes; 0 where nothing ties the one to the other, because then there is no value.
+fn volts_across(solution: &Solution, one: NodeId, other: NodeId) -> f64 {
+    if solution.joins(one, other) {
+        solution.volts_between(one, other)
     } else {
         0.0
     }
@@ -470,7 +469,7 @@ fn neutral_loop_ohm(
     gfci: &Gfci,
 ) -> Option<f64> {
     let (hot, neutral) = gfci.line;
-    let works = volts_to_neutral(solution, hot?, neutral) >= WORKS_FROM_V;
+    let works = volts_across(solution, hot?, neutral) >= WORKS_FROM_V;
     works.then_some(())?;
     let ways = &wiring.returns;
     ways.ohm(positions, gfci.load_neutral, neutral, gfci.control)

@@ -305,13 +305,3 @@ fn what_is_said_of_a_run_that_was_changed_does_not_seal_it_again() {
     assert!(kept.contains("\nhappened I hurried.\n"), "{kept}");
     assert_eq!(Seal::of(&kept), Seal::Broken, "{kept}");
 }
-
-#[test]
-fn what_flickers_in_one_instant_is_told_once_and_how_it_ends() {
-    let view = debrief("silent-frame-holds", "silent-frame");
-    let said: Vec<&str> = view.log.iter().map(|l| l.text.as_str()).collect();
-    let flickers = said.iter().filter(|text| text.contains("flickers"));
-    assert_eq!(flickers.count(), 1, "{said:?}");
-    let again = said.windows(3).any(|w| w[0] == w[2] && w[0] != w[1]);
-    assert!(!again, "{said:?}");
-}

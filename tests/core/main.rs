@@ -91,6 +91,8 @@ mod second_judge;
 #[cfg(test)]
 mod session;
 #[cfg(test)]
+mod settling;
+#[cfg(test)]
 mod shared_apparatus;
 #[cfg(test)]
 mod sources_apart;

@@ -47,10 +47,6 @@ event-starting = { $appliance }: starting, with { $amps } at first.
 event-running = { $appliance }: running.
 event-stalled = { $appliance }: humming, not turning. It gets { $percent } of its voltage.
 event-protector = { $appliance }: too hot. Its own protector shuts it off.
-event-flickers = { $on ->
-    [one] { $appliance }: flickers, then stays on.
-   *[other] { $appliance }: flickers, then goes out.
-}
 event-lost-power = { $appliance }: no power.
 event-lost-anything = Too long without power: { $of }. What it guards is lost.
 event-lost-fridge = The food in the fridge has grown too warm to keep.

@@ -47,10 +47,6 @@ event-starting = { $appliance }: arrancando, con { $amps } al principio.
 event-running = { $appliance }: funcionando.
 event-stalled = { $appliance }: zumba y no gira. Recibe el { $percent } de su voltaje.
 event-protector = { $appliance }: demasiado calor. Su propio protector corta la corriente.
-event-flickers = { $on ->
-    [one] { $appliance }: parpadea y luego sigue funcionando.
-   *[other] { $appliance }: parpadea y luego se apaga.
-}
 event-lost-power = { $appliance }: sin electricidad.
 event-lost-anything = Demasiado tiempo sin luz: { $of }. Se perdió lo que cuida.
 event-lost-fridge = La comida del refrigerador se calentó demasiado para guardarla.
