@@ -261,15 +261,16 @@ impl Bench<'_> {
         }
     }
 
-    /// Whether every closed breaker and fuse carries no more than this.
+    /// Whether every closed breaker and fuse carries no more than this; else the one that is farthest beyond it.
     fn guards_hold(&self, readings: &Readings, most: impl Fn(Guard) -> f64) -> Result<(), TooMuch> {
-        for (id, control, guard) in self.drill.site().guards() {
+        let closed = self.drill.site().guards();
+        let closed = closed.filter(|(id, ..)| self.positions.get(*id) == PositionId(1));
+        let over = closed.filter_map(|(id, control, guard)| {
             let amps = readings.amps_of(&control.name);
-            if self.positions.get(id) == PositionId(1) && amps > most(guard) {
-                return Err(TooMuch::Through(id, amps));
-            }
-        }
-        Ok(())
+            (amps > most(guard)).then(|| (amps / most(guard), id, amps))
+        });
+        let worst = over.max_by(|a, b| a.0.total_cmp(&b.0));
+        worst.map_or(Ok(()), |(_, id, amps)| Err(TooMuch::Through(id, amps)))
     }
 }
 

@@ -10,6 +10,7 @@ mod chain;
 mod fuel;
 mod gas;
 mod harm;
+mod order;
 pub mod reveal;
 mod sum;
 mod way;
@@ -90,7 +91,10 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         path,
         why: part("why"),
         instead: part("instead"),
-        source: Message::new(format!("source-{}", finding.rule.name())),
+        source: Message {
+            id: format!("source-{}", finding.rule.name()),
+            args: finding.evidence.clone(),
+        },
     }
 }
 

@@ -3,13 +3,13 @@
 //! Read from the last moment in which it all still ran; the order is found by trying it on the solver.
 //! Not covered: what a load would have drawn later, when its thermostat asks.
 
-use crate::drill::{Drill, Event, MachineEvent, Moment, Phase, SourceEvent, TooMuch, What};
+use crate::drill::{Drill, Event, MachineEvent, Moment, Phase, SourceEvent, What};
 use crate::marking::{Finding, Rule};
-use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId, Demand};
+use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId, Legs};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::cause::halves;
-use super::{Stage, of_evidence, value};
+use super::{Stage, of_evidence, order, value};
 
 /// The stages of a finding about what was asked for.
 pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
@@ -43,6 +43,7 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
         .map(|index| load(drill, moment, *index))
         .collect();
     stages.extend(street(drill, moment));
+    stages.extend(one_side(drill, finding, moment, &ran));
     stages.extend(total(drill, moment));
     stages.extend(of_guard(drill, found));
     stages.extend(gave_way(finding));
@@ -50,11 +51,7 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     let street = moment.readings.point("service").fed.customer();
     let wrong = street || moment.readings.generator.tied;
     if !wrong && finding.rule != Rule::BatterySpent {
-        stages.extend(order(
-            drill,
-            moment,
-            &with_those_that_start(drill, moment, &ran),
-        ));
+        stages.extend(order::stages(drill, moment, &ran));
     }
     stages
 }
@@ -153,7 +150,12 @@ fn halved(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
     let amps = |(moment, index): &(&Moment, usize)| moment.readings.appliance(*index).amps;
     let most = drawn.max_by(|a, b| amps(a).total_cmp(&amps(b)));
     let load = most.map(|(moment, index)| load(drill, moment, index));
-    load.into_iter().chain(gave_way(finding)).collect()
+    let on_half = |id: &str| of_evidence(finding, "cord", id, "volts");
+    let mut stages: Vec<Stage> = on_half("stage-half-plug").into_iter().collect();
+    stages.extend(load);
+    stages.extend(gave_way(finding));
+    stages.extend(on_half("stage-half-tries"));
+    stages
 }
 
 /// The breaker or fuse that opened in a moment, with its amps.
@@ -324,6 +326,59 @@ fn street(drill: &Drill, moment: &Moment) -> Option<Stage> {
     })
 }
 
+/// The loads on the side of the panel that carries more, where that side alone opened a breaker of both.
+fn one_side(drill: &Drill, finding: &Finding, moment: &Moment, ran: &[usize]) -> Option<Stage> {
+    if !finding.evidence.contains(&("side", Arg::Count(1))) {
+        return None;
+    }
+    let site = drill.site();
+    let legs = |index: &usize| {
+        let circuit = site
+            .appliances
+            .get(*index)
+            .and_then(|a| site.circuits.get(a.circuit));
+        circuit.map(|c| c.legs)
+    };
+    let amps = |leg: Legs| -> f64 {
+        let on_it = ran.iter().filter(|i| legs(i) == Some(leg));
+        on_it.map(|i| moment.readings.appliance(*i).amps).sum()
+    };
+    let leg = if amps(Legs::One) > amps(Legs::Two) {
+        Legs::One
+    } else {
+        Legs::Two
+    };
+    let both = ran.iter().filter(|i| legs(i) == Some(Legs::Both));
+    let both: f64 = both.map(|i| moment.readings.appliance(*i).amps).sum();
+    let on_it = ran
+        .iter()
+        .filter(|i| [Some(leg), Some(Legs::Both)].contains(&legs(i)));
+    let names = on_it.filter_map(|i| site.appliances.get(*i));
+    let names: Vec<Message> = names.map(|a| name_of(&a.name)).collect();
+    let sum = amps(leg) + both;
+    Some(Stage {
+        at: "house".to_owned(),
+        text: Message::new("stage-one-side")
+            .said("names", listed(names)?)
+            .quantity("amps", sum, Unit::Amps),
+        value: value(sum, Unit::Amps),
+    })
+}
+
+/// Names as one list.
+fn listed(names: Vec<Message>) -> Option<Message> {
+    let mut names = names.into_iter().rev();
+    let last = names.next()?;
+    let pair = |rest: Message, name: Message, id: &str| {
+        Message::new(id).said("name", name).said("rest", rest)
+    };
+    let Some(before) = names.next() else {
+        return Some(last);
+    };
+    let two = pair(last, before, "names-and");
+    Some(names.fold(two, |rest, name| pair(rest, name, "names-comma")))
+}
+
 /// The breaker or fuse that opened: its amps, how often that is its rating, and how long a cold one stands it.
 fn of_guard(drill: &Drill, moment: &Moment) -> Option<Stage> {
     let (id, amps) = tripped(moment)?;
@@ -352,66 +407,4 @@ fn gave_way(finding: &Finding) -> Option<Stage> {
         return None;
     };
     of_evidence(finding, "house", id, shown)
-}
-
-/// What ran, and what will start by itself on the same source: no order works that forgets it.
-fn with_those_that_start(drill: &Drill, moment: &Moment, ran: &[usize]) -> Vec<usize> {
-    let by_itself = |index: &usize| {
-        let built = drill.site().appliances.get(*index);
-        let waits = built.is_some_and(|a| matches!(a.demand, Demand::Reservoir(_)));
-        waits && !ran.contains(index) && moment.readings.appliance(*index).fed.customer()
-    };
-    let others = (0..drill.site().appliances.len()).filter(by_itself);
-    ran.iter().copied().chain(others).collect()
-}
-
-/// An order that works, and what has to be left out.
-fn order(drill: &Drill, moment: &Moment, wanted: &[usize]) -> Vec<Stage> {
-    let found = drill.one_by_one(moment, wanted);
-    let site = drill.site();
-    let name = |index: usize| site.appliances.get(index).map_or("", |a| a.name.as_str());
-    let stage = |index: usize, text: Message, shown: Message| Stage {
-        at: name(index).to_owned(),
-        text: text.name("name", name(index)),
-        value: shown,
-    };
-    let brought = (1..).zip(&found.order).map(|(number, brought)| {
-        let id = match brought.at_start_w {
-            Some(_) if brought.then_w > 0.0 => "stage-order-motor",
-            None if brought.then_w > 0.0 => "stage-order",
-            _ => "stage-order-utility",
-        };
-        let text = Message::new(id)
-            .with("number", Arg::Count(number))
-            .quantity("start", brought.at_start_w.unwrap_or_default(), Unit::Watts)
-            .quantity("then", brought.then_w, Unit::Watts);
-        stage(brought.appliance, text, value(brought.then_w, Unit::Watts))
-    });
-    let left_out = found.left_out.iter().map(|(index, why)| {
-        let (text, shown) = match *why {
-            TooMuch::Asked(watts) => (
-                Message::new("stage-leave-asked").quantity("asked", watts, Unit::Watts),
-                value(watts, Unit::Watts),
-            ),
-            TooMuch::Through(control, amps) => (
-                Message::new("stage-leave-through")
-                    .name(
-                        "guard",
-                        site.control(control).map_or("", |c| c.name.as_str()),
-                    )
-                    .quantity("amps", amps, Unit::Amps),
-                value(amps, Unit::Amps),
-            ),
-            TooMuch::Starves(pu) => (
-                Message::new("stage-leave-starves").quantity("share", 100.0 * pu, Unit::Percent),
-                value(100.0 * pu, Unit::Percent),
-            ),
-            TooMuch::Stands(pu) => (
-                Message::new("stage-leave-stands").quantity("share", 100.0 * pu, Unit::Percent),
-                value(100.0 * pu, Unit::Percent),
-            ),
-        };
-        stage(*index, text, shown)
-    });
-    brought.chain(left_out).collect()
 }

@@ -11,6 +11,7 @@ use crate::apparatus::connection::{Contact, SCORCHED_C};
 use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do, delivery};
 use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_lay::Lay;
+use crate::apparatus::cord_letters::Service;
 use crate::drill::{Event, Fate, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{Cord, FarEnd, Rest, Site, Spot};
@@ -36,7 +37,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         for episode in episodes(trace, hot) {
             found.push(too_hot(site, trace, &episode, cord, index));
         }
-        found.extend(unfit(trace, cord));
+        found.extend(unfit(trace, cord, index));
     }
     found
 }
@@ -220,7 +221,7 @@ fn basis(cord: &Cord, moment: &Moment, amps: f64) -> &'static str {
 }
 
 /// What a cord in use isn't made for: one finding a fault, from its first use to its last.
-fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
+fn unfit(trace: &Trace, cord: &Cord, index: usize) -> Vec<Finding> {
     let used = |m: &Moment| in_use(m, cord);
     let joined = |m: &Moment| {
         matches!(cord.near_spot(&m.positions), Spot::CordEnd(_) | Spot::Lent) && in_use(m, cord)
@@ -270,11 +271,40 @@ fn unfit(trace: &Trace, cord: &Cord) -> Vec<Finding> {
             .with("cord", said(&cord.name))
             .with("fault", Arg::Verbatim(fault.to_owned()))
             .with("letters", Arg::Verbatim(cord.make.kind().to_string()))
+            .with("pin", Arg::Count(i64::from(made_with_ground(cord))))
+            .with_damage(trace, cord, index)
             .with("lasted", Arg::lasting(lasted))
             .reaching(format!("{}-far-end", cord.name)),
         );
     }
     found
+}
+
+/// Whether cords of this type are made with a ground wire, so that one without it has lost its pin; a lamp cord is not.
+fn made_with_ground(cord: &Cord) -> bool {
+    cord.make.kind().service != Service::Parallel
+}
+
+impl Finding {
+    /// This finding with how a cord is damaged, and how warm its worst place got.
+    fn with_damage(self, trace: &Trace, cord: &Cord, index: usize) -> Self {
+        let hottest = trace
+            .moments
+            .iter()
+            .map(|m| m.conditions.cord(index).hottest_c());
+        let finding = self.with(
+            "spot",
+            Arg::Quantity(hottest.fold(0.0, f64::max), Unit::Celsius),
+        );
+        let (damage, left) = match cord.found.damage {
+            Damage::Sound => ("none", 1.0),
+            Damage::Strands { left } => ("strands", left),
+            Damage::Crushed => ("crushed", 1.0),
+        };
+        finding
+            .with("damage", Arg::Verbatim(damage.to_owned()))
+            .with("left", Arg::Quantity(100.0 * left, Unit::Percent))
+    }
 }
 
 /// Whether a cord carries current from a generator, the house's or a neighbor's.

@@ -2,9 +2,9 @@
 //!
 //! Sources: running load within the rating (common practice, 702.4 for what the user picks).
 
-use crate::drill::{Event, MachineEvent, Moment, Trace, What};
+use crate::drill::{Event, MachineEvent, Moment, Phase, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{CARRIES_A, Site};
+use crate::site::{CARRIES_A, Control, Kind, Site, Work};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -45,7 +45,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                         Unit::Watts,
                     ),
                 )
-                .with("short", shorted(site, trace, episode.first)),
+                .with("short", shorted(site, trace, episode.first))
+                .with_most(site, trace, episode.end),
             );
         }
     }
@@ -66,7 +67,7 @@ fn of_event(
                 Arg::Quantity(site.generator.spec.rated_w, Unit::Watts),
             )
             .with("short", shorted(site, trace, index));
-        return Some(finding);
+        return Some(finding.with_most(site, trace, index));
     }
     if let Event::Machine(MachineEvent::ShutOff { watts, most_a }) = event {
         let spec = site.generator.spec_at(&moment.positions);
@@ -97,10 +98,71 @@ fn of_event(
                 Arg::Quantity(f64::from(control.plate.rating_a), Unit::Amps),
             )
             .with("short", shorted(site, trace, index))
-            .with("met", Arg::Count(i64::from(met(trace, index))));
+            .with("met", Arg::Count(i64::from(met(trace, index))))
+            .with(
+                "side",
+                Arg::Count(i64::from(one_side(site, trace, (index, control)))),
+            );
         return Some(finding);
     }
     None
+}
+
+impl Finding {
+    /// This finding with what asked for most until a moment, and whether the street hung on the generator too.
+    fn with_most(self, site: &Site, trace: &Trace, until: usize) -> Self {
+        let before = trace.moments.get(..=until).unwrap_or_default();
+        let asked = |m: &&Moment| m.readings.generator.asked_w > 0.0;
+        let Some(last) = before.iter().rposition(|m| asked(&m)) else {
+            return self.with("cause", Arg::Verbatim("none".to_owned()));
+        };
+        let ran = before.get(..=last).unwrap_or_default();
+        let street = ran
+            .last()
+            .is_some_and(|m| m.readings.point("service").fed.customer());
+        let cause = match most(site, ran) {
+            _ if street => "street",
+            Some(_) => "load",
+            None => "none",
+        };
+        self.with("cause", Arg::Verbatim(cause.to_owned())).with(
+            "most",
+            Arg::Said(Box::new(name_of(most(site, ran).unwrap_or_default()))),
+        )
+    }
+}
+
+/// What asks a source of the household for most in the last of these moments, a motor by what its start takes; of equals, the one that came on last.
+fn most<'a>(site: &'a Site, moments: &[Moment]) -> Option<&'a str> {
+    let last = moments.last()?;
+    let draws = |m: &Moment, index: usize| m.readings.appliance(index).amps >= CARRIES_A;
+    let fed = |index: &usize| draws(last, *index) && last.readings.appliance(*index).fed.customer();
+    let watts = |index: usize| {
+        let phase = last.conditions.appliances.get(index).map(|c| c.phase);
+        let stands = matches!(phase, Some(Phase::Starting | Phase::Stalled));
+        match site.appliances.get(index).map(|a| &a.work) {
+            Some(Work::Resistive { watts } | Work::Electronic { watts, .. }) => *watts,
+            Some(Work::Motor(motor)) if stands => motor.locked_rotor_amps() * motor.volts,
+            Some(Work::Motor(_)) | None => last.readings.appliance(index).watts,
+        }
+    };
+    let came_on = |index: usize| moments.iter().rposition(|m| !draws(m, index));
+    let loads = (0..site.appliances.len()).filter(fed);
+    let most = loads.max_by(|a, b| {
+        let by_watts = watts(*a).total_cmp(&watts(*b));
+        by_watts.then(came_on(*a).cmp(&came_on(*b)))
+    })?;
+    site.appliances.get(most).map(|a| a.name.as_str())
+}
+
+/// Whether a breaker of both legs opened though the set was asked for no more than it is made for: then one side alone was too much.
+fn one_side(site: &Site, trace: &Trace, (index, control): (usize, &Control)) -> bool {
+    let both = matches!(control.kind, Kind::Output | Kind::Backfed | Kind::Main);
+    let before = index.checked_sub(1).and_then(|i| trace.moments.get(i));
+    both && before.is_some_and(|m| {
+        let set = m.readings.generator;
+        set.asked_w > 0.0 && set.asked_w <= site.generator.spec_at(&m.positions).rated_w
+    })
 }
 
 /// Whether two sources met out of step in the same instant, just before something opened.

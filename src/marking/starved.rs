@@ -72,7 +72,30 @@ fn starved(site: &Site, trace: &Trace, index: usize, appliance: &Appliance) -> V
         };
         Some(at_low_volts(finding, (site, moment), index, appliance))
     });
-    told.collect()
+    told.fold(Vec::new(), lasting_on)
+}
+
+/// Findings with one more: what a thermostat parts into stretches with one cause is told once, at its worst, for all of its time.
+fn lasting_on(mut all: Vec<Finding>, next: Finding) -> Vec<Finding> {
+    let arg = |f: &Finding, name: &str| {
+        let found = f.evidence.iter().find(|(own, _)| *own == name);
+        found.map(|(_, arg)| arg.clone())
+    };
+    let low = |f: &Finding| match arg(f, "volts") {
+        Some(Arg::Quantity(volts, _)) => volts,
+        _ => f64::INFINITY,
+    };
+    let same = |f: &&mut Finding| arg(f, "cause") == arg(&next, "cause");
+    let Some(before) = all.iter_mut().find(same) else {
+        all.push(next);
+        return all;
+    };
+    before.lasted = before.lasted + next.lasted;
+    if low(&next) < low(before) {
+        before.moment = next.moment;
+        before.evidence = next.evidence;
+    }
+    all
 }
 
 /// A machine made for both legs that asks for power while an adapter gives it one; shown at the most volts.
@@ -92,7 +115,25 @@ fn half_volts(site: &Site, trace: &Trace, index: usize, appliance: &Appliance) -
         lasted,
         ..Finding::breach(Rule::Starved, first.from, shown)
     };
-    Some(at_low_volts(finding, (site, moment), index, appliance))
+    let opened = trace.moments.iter().filter(|m| {
+        matches!(m.what, What::Happened(Event::ProtectorOpened { appliance }) if appliance == index)
+    });
+    let opened = i64::try_from(opened.count()).unwrap_or(i64::MAX);
+    let cord = appliance.cord(&moment.positions);
+    let cord = cord
+        .and_then(|i| site.cords.get(i))
+        .map(|c| c.name.as_str());
+    let lent = site.lent.as_ref().map(|l| l.name.as_str());
+    let cord = cord.or(lent).unwrap_or_default();
+    let each = first.length();
+    let finding = at_low_volts(finding, (site, moment), index, appliance);
+    Some(
+        finding
+            .with("cord", Arg::Said(Box::new(name_of(cord))))
+            .with("opened", Arg::Count(opened))
+            .with("each", Arg::lasting(each))
+            .with("lasted", Arg::lasting(lasted)),
+    )
 }
 
 /// What the volts of a moment do to an appliance, and what took the rest of them.

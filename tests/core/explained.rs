@@ -482,7 +482,7 @@ fn a_dead_line_behind_an_open_cutout_is_told_by_what_stands_behind_it() {
     assert_eq!(behind[1].text.id, "stage-open");
     let last = told.path.last().map(|s| words.say(&s.text));
     assert!(last.is_some_and(|said| said.contains("dead now")));
-    assert!(words.say(&told.what).contains("Had it come alive"));
+    assert!(words.say(&told.what).contains("If it had come alive"));
 }
 
 #[test]

@@ -274,3 +274,114 @@ fn who_mends_a_line_into_welded_contacts_is_told_of_the_break_and_of_no_closing(
         "{said:?}"
     );
 }
+
+#[test]
+fn who_asked_for_too_much_is_told_the_load_that_did_and_no_other() {
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        for over in findings.iter().filter(|f| f.rule == Rule::Overload) {
+            if word(over, "cause") != Some("load") {
+                continue;
+            }
+            let told = explain(drill, over);
+            let loads: Vec<String> = told.path.iter().map(|s| format!("name-{}", s.at)).collect();
+            let most = word(over, "most").unwrap();
+            let short = told.path.iter().any(|s| s.text.id == "stage-cord-short");
+            assert!(
+                short || loads.iter().any(|l| l == most),
+                "{name}: {most} in {loads:?}"
+            );
+            seen += 1;
+        }
+    }
+    assert!(seen > 3, "{seen}");
+    for (drill, actions, wanted) in [
+        ("hall-night", "hall-night-third-urn", "coffee urn C"),
+        (
+            "compressor-greed",
+            "compressor-greed-again-and-again",
+            "compressor",
+        ),
+        ("ready-panel", "ready-panel-branches-on", "compressor"),
+        ("no-slide", "deadly-main-left-on", "main breaker"),
+    ] {
+        let instead = say(&told(drill, actions, Rule::Overload).instead);
+        assert!(instead.contains(wanted), "{actions}: {instead}");
+        assert!(!instead.contains("dryer"), "{actions}: {instead}");
+    }
+}
+
+#[test]
+fn a_breaker_that_one_side_alone_opened_is_told_with_what_hangs_there() {
+    let tripped = told("first-transfer", "first-transfer-heavy-leg", Rule::Tripped);
+    let side = tripped.path.iter().find(|s| s.text.id == "stage-one-side");
+    let side = say(&side.unwrap().text);
+    for load in ["microwave", "space heater", "fridge"] {
+        assert!(side.contains(load), "{side}");
+    }
+    assert!(!side.contains("furnace"), "{side}");
+    assert!(say(&tripped.instead).contains("each side"));
+    let urn = told("hall-night", "hall-night-third-urn", Rule::Tripped);
+    let left = urn.path.iter().find(|s| s.text.id == "stage-leave-through");
+    let left = say(&left.unwrap().text);
+    assert!(
+        left.contains("output breaker"),
+        "the one that opened: {left}"
+    );
+}
+
+#[test]
+fn a_slide_that_holds_nothing_is_named_and_is_to_be_mended() {
+    for (drill, actions) in [
+        ("loose-slide", "loose-relied"),
+        ("cover-off-tour", "cover-off-tour-relied"),
+        ("cover-off-tour", "cover-off-tour-main-first"),
+    ] {
+        let told = told(drill, actions, Rule::NoTransferEquipment);
+        let instead = say(&told.instead);
+        assert!(
+            instead.contains("slide") && instead.contains("replace"),
+            "{instead}"
+        );
+        let end = told.path.last().map(|s| say(&s.text)).unwrap();
+        assert!(!end.contains("no slide"), "{actions}: {end}");
+    }
+}
+
+#[test]
+fn what_is_unfit_of_a_cord_is_a_stage_and_one_lasting_state_is_told_once() {
+    let frayed = told(
+        "cords-only-night",
+        "cords-only-night-frayed",
+        Rule::CordUnfit,
+    );
+    let end = frayed.path.last().map(|s| say(&s.text)).unwrap();
+    assert!(end.contains("strands"), "{end}");
+    let bare = told("tingle", "tingle-no-pin", Rule::CordUnfit);
+    assert!(
+        say(&bare.what).contains("ground pin"),
+        "{}",
+        say(&bare.what)
+    );
+    assert!(!say(&bare.what).contains("lamp"), "{}", say(&bare.what));
+    for actions in ["right-cord-long", "right-cord-lamp-cord"] {
+        let (drill, findings) = one(actions);
+        let starved: Vec<&Finding> = findings
+            .iter()
+            .filter(|f| f.rule == Rule::Starved)
+            .collect();
+        assert_eq!(starved.len(), 1, "{actions}");
+        let source = say(&explain(drill, starved[0]).source);
+        assert!(!source.contains("Torque"), "a heater has none: {source}");
+    }
+}
+
+#[test]
+fn a_machine_on_half_its_volts_is_told_by_whose_cord_and_how_often_it_was_tried() {
+    let told = told("neighbor-helps", "neighbor-helps-half-volts", Rule::Starved);
+    let ids: Vec<&str> = told.path.iter().map(|s| s.text.id.as_str()).collect();
+    for id in ["stage-half-plug", "stage-half-tries"] {
+        assert!(ids.contains(&id), "{ids:?}");
+    }
+    assert!(say(&told.instead).contains("off and unplugged"));
+}

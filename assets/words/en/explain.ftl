@@ -50,7 +50,11 @@ stage-transformer-down = The pole transformer turns { $high } into { $low }.
 stage-line-live = So the line stands at { $volts } at its highest. This lasted { $lasted }.
 stage-handles = { $main-open ->
     [one] Only what is off here kept { $volts } from the street.
-   *[other] No lock and no slide kept { $volts } from the street.
+   *[other] { $interlock ->
+        [0] No lock and no slide kept { $volts } from the street.
+        [one] The slide does not reach: it holds neither handle. So it did not keep { $volts } from the street.
+       *[other] The slide was taken apart: it holds neither handle. So it did not keep { $volts } from the street.
+    }
 }
 stage-meet = Here the two meet, { $angle } apart. { $amps } surge through the generator.
 stage-hand = The hand closes the way to the ground: { $volts }, and { $body } through the body for { $seconds }.
@@ -74,7 +78,16 @@ stage-astray = Here { $residual } go out and do not come back. The device opens 
 stage-ground-wire = On the way back, { $amps } take the ground wire.
 stage-sun-joins = The sun's { $sun } can now flow toward a generator made for { $rated }.
 stage-pushed = { $watts } go into the generator, the wrong way.
-stage-unfit = So this cord is in use, for { $lasted }. Its far end stands at { $stands }.
+stage-unfit = { $fault ->
+    [indoor] Its letters are { $letters }: without a W its skin is not made for sun and wet.
+    [no-ground] The ground wire ends before the plug. So the metal of what hangs on it has no way back.
+    [wet] Its connector lies in the water. Current leaks from there to earth.
+    [damaged] { $damage ->
+        [strands] At its bad place only { $left } of the strands of one wire are left. That place got to { $spot }.
+       *[crushed] At its crushed place little keeps its wires apart. The cord got to { $spot }.
+    }
+   *[joined] It hangs on another cord: one more joint that can get hot.
+} It was in use for { $lasted } in all. Its far end stands at { $stands }.
 
 stage-cord-warmed = The load took it from { $start } to { $rated }. That took { $time }.
 stage-plug-ohm = The contacts of this plug have { $ohm }.
@@ -167,4 +180,13 @@ stage-fuel-lit = { $by ->
     [engine] An engine that runs lights the vapor by its sparks and its exhaust. Metal lights it from { $least } on.
     [metal] Metal lights the vapor from { $least } on, and this muffler is hotter.
    *[margin] By the lowest published figure, metal lights the vapor from { $least } on. The drill counts cooler metal too, to be on the safe side.
+}
+stage-one-side = These hang on one side of the panel: { $names }. Together they draw { $amps }.
+names-and = { $name } and { $rest }
+names-comma = { $name }, { $rest }
+stage-half-plug = It hangs on this by an adapter: { $cord }. That has one hot wire, so it gives { $volts } and not { $rated }.
+stage-half-tries = { $opened ->
+    [0] It was on for { $lasted } in all, and hummed.
+    [one] It hummed for { $each }. Then its own protector opened.
+   *[other] The first time it hummed for { $each }. Then its own protector opened, { $opened } times in all.
 }

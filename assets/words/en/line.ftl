@@ -95,11 +95,11 @@ source-not-grounded = 29 CFR 1926.962(b) and (c): grounds, placed so that nobody
 
 finding-grounds-wrong-what = { $how ->
     [0] The line end went on before the earth end. { $dead ->
-        [one] The line was dead then. Had it come alive, so had the clamp in your hand.
+        [one] The line was dead then. If it had come alive, the clamp in your hand would have been live too.
        *[other] The free clamp in your hand stood at the line's { $volts } to earth.
     }
     [one] The earth end came off before the line end. { $dead ->
-        [one] The line was dead then. Had it come alive, so had the clamp in your hand.
+        [one] The line was dead then. If it had come alive, the clamp in your hand would have been live too.
        *[other] The free clamp in your hand stood at the line's { $volts } to earth.
     }
    *[other] { $sets ->

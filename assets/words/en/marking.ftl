@@ -55,7 +55,11 @@ finding-no-transfer-equipment-now = { $stands ->
     [main-on] Stop the engine and keep it off. Turn the main breaker off. Turn off the output breaker on the generator, and the panel breaker it feeds. Unplug the house end of the cord first, then the generator end.
    *[main-off] Stop the engine and keep it off. Leave the main breaker off until the cord is gone. Turn off the output breaker on the generator, and the panel breaker it feeds. Unplug the house end of the cord first, then the generator end.
 }
-finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. Have a licensed electrician fit an interlock or a transfer switch, under a permit.
+finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. { $interlock ->
+    [0] Have a licensed electrician fit an interlock or a transfer switch, under a permit.
+    [one] The slide does not reach: it holds neither handle. Have a licensed electrician replace it, under a permit.
+   *[other] The slide was taken apart: it holds neither handle. Have a licensed electrician repair or replace it, under a permit.
+}
 source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
 
 finding-collision-what = { $crew ->
@@ -254,7 +258,7 @@ source-wrong-end-first = Common practice.
 finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }. Nothing joined its neutral to ground.
 finding-nothing-bonds-why = A worn machine can then put its hot wire on its frame, and no breaker trips. Nobody notices until a second fault or a hand closes the loop.
 finding-nothing-bonds-now = Turn the output breaker on the generator off and stop the engine.
-finding-nothing-bonds-instead = Match the set to the switch. A set whose neutral floats needs a switch that leaves the neutral solid. Ask a licensed electrician.
+finding-nothing-bonds-instead = Tonight, run extension cords from the generator to what matters most. Then match the set to the switch. A set whose neutral floats needs a switch that leaves the neutral solid. Ask a licensed electrician.
 source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11, from memory.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
@@ -324,11 +328,19 @@ finding-overload-what = Too much was asked of the generator: { $watts }. It is m
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
 finding-overload-now = { $short ->
     [one] Turn the output breaker on the generator off. Do not touch the cord.
-   *[other] Turn the largest load off.
+   *[other] { $cause ->
+        [street] Turn the output breaker on the generator off. Then turn the main breaker off.
+        [load] Turn this off: { $most }.
+       *[none] Turn the largest load off.
+    }
 }
 finding-overload-instead = { $short ->
     [one] Throw away a cord whose skin was hot, soft or crushed. No generator can feed a short circuit.
-   *[other] Add up the running watts of what you want. Leave the dryer, the water heater and the air conditioner off.
+   *[other] { $cause ->
+        [street] Turn the main breaker off before the generator feeds the house. Here the whole street hung on it.
+        [load] This asked for most: { $most }. Leave it off. Add up the running watts of the rest, and bring it on one by one.
+       *[none] Add up the running watts of what you want, and bring it on one by one.
+    }
 }
 source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it (checked in a copy).
 
@@ -375,7 +387,10 @@ finding-tripped-instead = { $short ->
     [one] Use sound cords, laid out flat. Throw away one that was hot, soft or crushed.
    *[other] { $met ->
         [one] Never let the two sources meet. A transfer switch or an interlock keeps them apart.
-       *[other] Turn loads on one at a time and watch the meter.
+       *[other] { $side ->
+            [one] Add up the amps of each side of the panel. Move a load to the other side, or leave it off.
+           *[other] Add up the amps behind that breaker before you turn on the next thing. Leave off what is too much.
+        }
     }
 }
 source-tripped = UL 489: currents at which a breaker holds and trips (checked in part).
@@ -401,7 +416,7 @@ source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CF
 finding-two-bonds-what = With no fault at all this opened: { $device }. It saw { $residual } go another way.
 finding-two-bonds-why = The frame of the generator holds its neutral, and so does the panel. So current comes back on the ground wire too. The device takes that for a fault.
 finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
-finding-two-bonds-instead = Ask an electrician. A transfer switch that moves the neutral cures it. So does a generator whose neutral floats, if its maker lists it for a panel.
+finding-two-bonds-instead = Tonight, run an extension cord from the generator to what matters most. Ask an electrician. A transfer switch that moves the neutral cures it. So does a generator whose neutral floats, if its maker lists it for a panel.
 source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded (from memory). UL 943: a grounded neutral must open the device (from a trade source).
 
 finding-ground-carries-what = The ground wire carried up to { $amps } for { $lasted }: { $cord }.
@@ -421,11 +436,11 @@ source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device 
 
 finding-starved-what = { $cause ->
     [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
-    [cord] Its cord left it too little voltage, only { $volts }: { $appliance }.
-    [joined] Cords joined one after the other left it too little voltage, only { $volts }: { $appliance }.
+    [cord] Its cord left it too little voltage, only { $volts } of { $rated }: { $appliance }.
+    [joined] Cords joined one after the other left it too little voltage, only { $volts } of { $rated }: { $appliance }.
     [neutral] The neutral wire from the street is broken. This side of the house got only { $volts }: { $appliance }.
     [adapter] An adapter makes one wire feed both sides. That left only { $volts }: { $appliance }.
-   *[other] Too little voltage, only { $volts }: { $appliance }.
+   *[other] Too little voltage, only { $volts } of { $rated }: { $appliance }.
 }
 finding-starved-why = { $cause ->
     [halved] { $motor ->
@@ -450,7 +465,7 @@ finding-starved-now = { $cause ->
    *[other] Turn it off until less runs on the generator.
 }
 finding-starved-instead = { $cause ->
-    [halved] Leave it out, or give it an outlet with its full voltage.
+    [halved] Leave it off and unplugged, or give it an outlet with its full voltage.
     [cord] { $does ->
         [none] No single cord of this length loses little enough. Put the load nearer, or use less.
         [same] Lay the cord out flat, so that it stays cool. A warm wire loses more.
@@ -468,7 +483,10 @@ finding-starved-instead = { $cause ->
     [start] Start the largest motor first, alone. Leave out what the generator cannot start.
    *[other] Run less at a time. Leave out what the generator cannot carry.
 }
-source-starved = NEMA MG 1-12.44: within 10 % of rated voltage (checked in part). Torque goes with the square of the volts (from memory).
+source-starved = { $motor ->
+    [one] NEMA MG 1-12.44: within 10 % of rated voltage (checked in part). Torque goes with the square of the volts (from memory).
+   *[other] Nine tenths of the volts as the least: taken over from motors, NEMA MG 1-12.44 (checked in part). Watts go with the square of the volts: Ohm's law.
+}
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
 finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
@@ -533,16 +551,25 @@ source-plug-hot = UL 498: what a sound plug may warm up (from memory). How much 
 
 finding-cord-unfit-what = { $fault ->
     [indoor] The { $cord } was in use outdoors for { $lasted }. Its letters are { $letters }, without a W.
-    [no-ground] The { $cord } has no ground wire and was in use for { $lasted }.
+    [no-ground] { $pin ->
+        [one] The ground pin of the { $cord } is cut off. It was in use for { $lasted } in all.
+       *[other] The { $cord } has no ground wire. It was in use for { $lasted } in all.
+    }
     [wet] The connector of the { $cord } lay in a puddle and was in use for { $lasted }.
-    [damaged] The { $cord } is damaged and was in use for { $lasted }.
+    [damaged] { $damage ->
+        [strands] The { $cord } is frayed and was in use for { $lasted }.
+       *[crushed] The { $cord } is crushed and was in use for { $lasted }.
+    }
    *[joined] The { $cord } was plugged into another cord for { $lasted }.
 }
 finding-cord-unfit-why = { $fault ->
     [indoor] Only a cord with a W is made for sun and wet ground.
     [no-ground] A fault in the machine then has no way back. Its metal can stay live with no breaker to end it.
     [wet] Current leaks through the wet to the ground. A hand that lifts the connector is in its way.
-    [damaged] Broken strands make a hot spot. Crushed insulation lets the wires meet as soon as it warms.
+    [damaged] { $damage ->
+        [strands] Broken strands make a hot spot. Each bend breaks more of them, until the last ones glow.
+       *[crushed] Crushed insulation lets the wires meet as soon as it warms.
+    }
    *[joined] Each joint is one more place that can get hot. The thinnest cord decides for all of them.
 }
 finding-cord-unfit-now = { $fault ->

@@ -7,7 +7,7 @@ told-chain = Cómo llegó a calentarse tanto:
 told-sum = Lo que suma:
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
-stage-cord = Lleva { $amps }: { $name }.
+stage-cord = { $name }: lleva { $amps }.
 stage-two-plugs = Tiene un enchufe en cada punta. Si se saca de la pared, sus patas desnudas quedan a { $volts }.
 stage-jumper = Está abierto, pero un puente pasa por el lado: { $name }. Por el puente sigue la energía.
 stage-jumper-besides = Está cerrado: { $name }. Además un puente pasa por el lado, así que abrirlo solo no basta.
@@ -31,7 +31,7 @@ stage-branch = Deja pasar { $amps } al revés: { $name }.
 stage-breaker = Deja pasar { $amps }: { $name }.
 stage-live = Tiene voltaje, todavía sin corriente: { $name }.
 stage-main = Está encendido: { $name }. Salen { $amps } de la casa.
-stage-drop = Lleva { $amps } hasta el poste: { $name }.
+stage-drop = { $name }: lleva { $amps } hasta el poste.
 stage-transformer = El transformador del poste convierte { $low } en { $high }.
 stage-span = Tiene { $volts }: { $name }.
 stage-span-to-earth = Tiene { $volts } a tierra: { $name }.
@@ -41,7 +41,7 @@ stage-generator-still = El generador está parado ahora.
 stage-battery = La batería da { $volts } y entrega { $watts }.
 stage-sun = El inversor solar está a { $volts }. El sol da { $watts }.
 stage-utility = La línea de la compañía está hecha para { $volts }.
-stage-carries = Lleva { $amps } a { $volts }: { $name }.
+stage-carries = { $name }: lleva { $amps } a { $volts }.
 stage-live-at = Tiene { $volts }, todavía sin corriente: { $name }.
 stage-open = Apagado o abierto aquí: { $name }. Esto detiene la energía.
 stage-behind = Luego viene: { $name }.
@@ -50,7 +50,11 @@ stage-transformer-down = El transformador del poste convierte { $high } en { $lo
 stage-line-live = Así la línea llega a { $volts } en su punto más alto. Duró { $lasted }.
 stage-handles = { $main-open ->
     [one] Solo lo que está apagado aquí separó { $volts } de la calle.
-   *[other] Ningún candado ni traba separó { $volts } de la calle.
+   *[other] { $interlock ->
+        [0] Ningún candado ni traba separó { $volts } de la calle.
+        [one] La traba no alcanza: no sujeta ninguna palanca. Así que no separó { $volts } de la calle.
+       *[other] La traba está desarmada: no sujeta ninguna palanca. Así que no separó { $volts } de la calle.
+    }
 }
 stage-meet = Aquí se encuentran los dos, con { $angle } de diferencia. Por el generador pasan { $amps } de golpe.
 stage-hand = La mano cierra el camino a tierra: { $volts }, y { $body } por el cuerpo durante { $seconds }.
@@ -69,18 +73,27 @@ stage-grounds = Las tierras la ponen en cortocircuito: { $amps }.
 stage-customers = Aquí los clientes reciben { $stands }. No han contestado.
 stage-said-dead = Esto es lo que usted dijo que no tenía voltaje: { $subject }. Está a { $stands }.
 stage-wrong-volts = Un lado de la casa recibe { $volts }, durante { $lasted }.
-stage-burnt = Recibe { $volts } durante { $stood }: { $appliance }. Para siempre aguanta { $most }.
+stage-burnt = Recibe { $volts } durante { $stood }: { $appliance }. No aguanta más de { $most }.
 stage-astray = Aquí salen { $residual } y no vuelven. El dispositivo abre en { $took }.
 stage-ground-wire = En el camino de vuelta, { $amps } toman el cable de tierra.
 stage-sun-joins = Los { $sun } del sol pueden ir ahora hacia un generador hecho para { $rated }.
 stage-pushed = Entran { $watts } al generador, al revés.
-stage-unfit = Así se usa este cable, durante { $lasted }. Su extremo está a { $stands }.
+stage-unfit = { $fault ->
+    [indoor] Sus letras son { $letters }: sin W, su cubierta no es para sol ni agua.
+    [no-ground] El conductor de tierra no llega a la clavija. Así el metal de lo que alimenta no tiene camino de regreso.
+    [wet] Su conector está en el agua. De ahí se fuga corriente a tierra.
+    [damaged] { $damage ->
+        [strands] En su punto malo solo queda el { $left } de los hilos de un conductor. Ese punto llegó a { $spot }.
+       *[crushed] En su punto aplastado poco separa los conductores. El cable llegó a { $spot }.
+    }
+   *[joined] Cuelga de otro cable: una unión más que puede calentarse.
+} Se usó durante { $lasted } en total. Su extremo está a { $stands }.
 
 stage-cord-warmed = La carga lo llevó de { $start } a { $rated }. Tardó { $time }.
 stage-plug-ohm = Los contactos de este enchufe tienen { $ohm }.
 stage-plug-heat = Con { $amps } eso da { $heat } de calor en un lugar pequeño.
 stage-plug-reached = El enchufe llegó a { $reached }.
-stage-plug-limit = A { $limit } un enchufe empieza a quemarse.
+stage-plug-limit = A { $limit } un enchufe empieza a chamuscarse.
 stage-wire-adapter = Cuelga de una sola toma de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
 stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman.
 stage-wire-made = El alambre es de calibre { $gauge } AWG. El interruptor más grande para él es de { $breaker }.
@@ -97,7 +110,7 @@ stage-street = { $neighbors ->
     [one] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde un vecino también la recibe.
    *[other] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde { $neighbors } vecinos también la reciben.
 }
-stage-opens = Vio { $amps }, { $times } veces su capacidad: { $name }. Frío, con eso abre en { $seconds }.
+stage-opens = { $name }: por él pasaron { $amps }, { $times } veces su capacidad. Frío, con eso abre en { $seconds }.
 stage-turning = Con tan poco voltaje el motor tiene { $torque } de su fuerza de giro.
 stage-low-volts = Así quedan { $volts } para esto: { $appliance }.
 stage-order-motor = Un orden que funciona, número { $number }: { $name }. En su arranque todo pide { $start }, luego { $then }.
@@ -107,7 +120,7 @@ stage-leave-asked = Deje esto apagado: { $name }. Con eso se pedirían { $asked 
 stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } por aquí: { $guard }.
 stage-leave-stands = Deje esto apagado: { $name }. Con { $share } de su voltaje un motor no giraría.
 stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo { $share } del voltaje.
-stage-frame = La carcasa del generador cuelga de sus cables de neutro y de tierra. Ellos le ponen { $volts }.
+stage-frame = La carcasa del generador está unida a sus cables de neutro y de tierra. Ellos le ponen { $volts }.
 stage-generator-tied = El generador está a { $volts }, unido a otra fuente.
 stage-two-bonds = El dispositivo encuentra el neutro y la tierra unidos a sus dos lados. Abre en { $took }.
 stage-lent = El generador del vecino da { $volts } en la punta del cable que presta.
@@ -167,4 +180,13 @@ stage-fuel-lit = { $by ->
     [engine] Un motor en marcha enciende el vapor con sus chispas y su escape. El metal lo enciende desde { $least }.
     [metal] El metal enciende el vapor desde { $least }, y este silenciador está más caliente.
    *[margin] Según la cifra publicada más baja, el metal enciende el vapor desde { $least }. El simulacro cuenta también metal menos caliente, para mayor seguridad.
+}
+stage-one-side = De un mismo lado del tablero están: { $names }. Juntos toman { $amps }.
+names-and = { $name } y { $rest }
+names-comma = { $name }, { $rest }
+stage-half-plug = Cuelga de esto con un adaptador: { $cord }. Tiene un solo conductor con voltaje: da { $volts } y no { $rated }.
+stage-half-tries = { $opened ->
+    [0] Estuvo encendido { $lasted } en total, y zumbó.
+    [one] Zumbó durante { $each }. Luego se abrió su propio protector.
+   *[other] La primera vez zumbó durante { $each }. Luego se abrió su propio protector, { $opened } veces en total.
 }

@@ -95,11 +95,11 @@ source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para 
 
 finding-grounds-wrong-what = { $how ->
     [0] El extremo de línea se puso antes que el de tierra. { $dead ->
-        [one] La línea no tenía voltaje en ese momento. Si volvía, la pinza en su mano también lo tenía.
+        [one] La línea no tenía voltaje en ese momento. Si hubiera vuelto, la pinza en su mano también lo habría tenido.
        *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
     }
     [one] El extremo de tierra se quitó antes que el de línea. { $dead ->
-        [one] La línea no tenía voltaje en ese momento. Si volvía, la pinza en su mano también lo tenía.
+        [one] La línea no tenía voltaje en ese momento. Si hubiera vuelto, la pinza en su mano también lo habría tenido.
        *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
     }
    *[other] { $sets ->

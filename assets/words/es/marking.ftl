@@ -55,7 +55,11 @@ finding-no-transfer-equipment-now = { $stands ->
     [main-on] Detenga el motor y déjelo detenido. Apague el interruptor principal. Apague el interruptor de salida del generador y el del tablero por donde entra. Desenchufe primero el extremo de la casa y después el del generador.
    *[main-off] Detenga el motor y déjelo detenido. Deje apagado el interruptor principal hasta quitar el cable. Apague el interruptor de salida del generador y el del tablero por donde entra. Desenchufe primero el extremo de la casa y después el del generador.
 }
-finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
+finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. { $interlock ->
+    [0] Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
+    [one] La traba no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
+   *[other] La traba está desarmada: no sujeta ninguna palanca. Pida a un electricista con licencia que la repare o la cambie, con permiso.
+}
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
 
 finding-collision-what = { $crew ->
@@ -153,7 +157,7 @@ finding-wet-panel-now = Salga del cuarto por donde está seco. No deje entrar a 
 finding-wet-panel-instead = No toque un tablero mojado, ni en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
 source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones (de memoria). Partes de 50 V o más: 29 CFR 1910.303(g)(2) (de memoria).
 
-finding-indoors-what = El motor funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
+finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 finding-indoors-why = { $over ->
     [one] Eso pasa de { $dangerous }, donde el aire puede matar a quien entre.
    *[other] Eso está todavía por debajo de { $dangerous }, donde el aire puede matar en minutos. Menos también mata, solo que más despacio.
@@ -166,7 +170,7 @@ finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
    *[no] No sonó ninguna alarma de monóxido de carbono, y debía sonar. En la casa había { $ppm }.
 }
-finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna parte es segura: crece con cada respiro hasta matar.
+finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura: crece con cada respiración hasta matar.
 finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
 finding-gas-instead = { $engine ->
     [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
@@ -254,11 +258,11 @@ source-wrong-end-first = Práctica común.
 finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts } y nada unía su neutro a tierra.
 finding-nothing-bonds-why = Un aparato gastado puede entonces poner su fase en su carcasa sin que salte nada. Nadie lo nota hasta que una segunda falla o una mano cierra el circuito.
 finding-nothing-bonds-now = Apague el interruptor de salida del generador y detenga el motor.
-finding-nothing-bonds-instead = El generador y el conmutador deben corresponderse. Un generador de neutro flotante necesita un conmutador que deje el neutro sólido. Pregunte a un electricista con licencia.
+finding-nothing-bonds-instead = Esta noche, lleve extensiones del generador a lo que más importa. Después, que el generador y el interruptor vayan juntos. Un generador de neutro flotante pide un interruptor que no mueva el neutro. Pregunte a un electricista con licencia.
 source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
 
-finding-start-under-load-what = El motor arrancó con una carga de { $watts }.
-finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo. Los motores conectados se quejan y se calientan.
+finding-start-under-load-what = El motor del generador arrancó con una carga de { $watts }.
+finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo. Los motores eléctricos conectados se quejan y se calientan.
 finding-start-under-load-now = Apague el interruptor de salida del generador y deje que el motor se estabilice.
 finding-start-under-load-instead = Arranque el motor con el interruptor de salida del generador apagado.
 source-start-under-load = Práctica común. Consejo de compañías eléctricas: arrancar sin carga (verificado).
@@ -269,13 +273,13 @@ finding-not-settled-now = Quite la carga hasta que el motor ande parejo.
 finding-not-settled-instead = Deje que el motor se estabilice antes de encender su interruptor de salida.
 source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más (verificado en una copia).
 
-finding-all-at-once-what = { $motors } motores arrancaron al mismo tiempo y tomaron { $amps } entre todos.
+finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo tiempo y tomaron { $amps } entre todos.
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire.
 finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
 finding-all-at-once-instead = Primero apague todo, por interruptor o por palanca. Luego encienda una cosa cada vez, con el motor más grande primero.
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
-finding-no-cool-down-what = El motor todavía llevaba carga { $rested } antes de detenerse.
+finding-no-cool-down-what = El motor del generador todavía llevaba carga { $rested } antes de detenerse.
 finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar { $cool } sin carga.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
 finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor unos minutos y luego deténgalo.
@@ -311,7 +315,7 @@ finding-battery-spent-now = Apague lo que no haga falta. Cárguela con la red o 
 finding-battery-spent-instead = Apague lo que puede esperar en cuanto la batería tome el mando.
 source-battery-spent = Calculado a partir de su energía y de la carga.
 
-finding-too-near-what = El motor funcionó a { $feet } de una abertura de la casa.
+finding-too-near-what = El motor del generador funcionó a { $feet } de una abertura de la casa.
 finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
 finding-too-near-now = Detenga el motor, deje que se enfríe y aléjelo más.
 finding-too-near-instead = { $far ->
@@ -321,14 +325,22 @@ finding-too-near-instead = { $far ->
 source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
-finding-overload-why = Bajan el voltaje y la velocidad, los motores se recalientan, y el generador se apaga o su interruptor se dispara.
+finding-overload-why = Bajan el voltaje y la velocidad, los motores eléctricos se recalientan, y el generador se apaga o su interruptor se dispara.
 finding-overload-now = { $short ->
     [one] Apague el interruptor de salida del generador. No toque el cable.
-   *[other] Apague la carga más grande.
+   *[other] { $cause ->
+        [street] Apague el interruptor de salida del generador. Luego apague el interruptor principal.
+        [load] Apague esto: { $most }.
+       *[none] Apague la carga más grande.
+    }
 }
 finding-overload-instead = { $short ->
     [one] Deseche un cable que estuvo caliente, blando o aplastado. Ningún generador puede alimentar un cortocircuito.
-   *[other] Sume los vatios de lo que quiere usar. Deje apagados la secadora, el calentador de agua y el aire acondicionado.
+   *[other] { $cause ->
+        [street] Apague el interruptor principal antes de que el generador alimente la casa. Aquí toda la calle dependía de él.
+        [load] Esto pedía más que todo lo demás: { $most }. Déjelo apagado. Sume los vatios del resto y enciéndalo de uno en uno.
+       *[none] Sume los vatios de lo que quiere usar y enciéndalo de uno en uno.
+    }
 }
 source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado en una copia).
 
@@ -348,8 +360,8 @@ finding-shut-off-instead = Sume los vatios en marcha y el arranque más grande. 
 source-shut-off = La capacidad del generador. Límites de los inversores: datos de fabricantes (de memoria).
 
 finding-ran-dry-what = { $oil ->
-    [one] El motor se detuvo porque le faltaba aceite.
-   *[other] El motor se detuvo porque su tanque estaba vacío.
+    [one] El motor del generador se detuvo porque le faltaba aceite.
+   *[other] El motor del generador se detuvo porque su tanque estaba vacío.
 }
 finding-ran-dry-why = Un generador que se detiene con carga la suelta toda de golpe. Un motor sin aceite se arruina pronto.
 finding-ran-dry-now = Apague las cargas. Deje enfriar el motor antes de verter nada.
@@ -358,7 +370,7 @@ source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado 
 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
 finding-tripped-why = { $short ->
-    [one] Los conductores de un cable se tocaron, y el interruptor lo terminó. Sin él, el cable seguiría quemándose.
+    [one] Los conductores de un cable se tocaron, y el interruptor lo cortó. Sin él, el cable seguiría quemándose.
    *[other] { $met ->
         [one] La red y el generador se encontraron, y esto terminó su lucha. Ninguna carga tuvo la culpa.
        *[other] Un interruptor que se dispara ha cumplido su trabajo. Algo pidió más de lo que puede dar el cable o el generador.
@@ -375,7 +387,10 @@ finding-tripped-instead = { $short ->
     [one] Use cables sanos, extendidos. Deseche uno que estuvo caliente, blando o aplastado.
    *[other] { $met ->
         [one] Nunca deje que las dos fuentes se encuentren. Un interruptor de transferencia o un bloqueo mecánico las separa.
-       *[other] Encienda las cargas una por una y mire el medidor.
+       *[other] { $side ->
+            [one] Sume los amperios de cada lado del tablero. Pase una carga al otro lado, o déjela apagada.
+           *[other] Sume los amperios detrás de ese interruptor antes de encender otra cosa. Deje apagado lo que sobra.
+        }
     }
 }
 source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara (verificado en parte).
@@ -393,7 +408,7 @@ finding-ground-fault-instead = Mire los cables y enchufes antes de usarlos. Deje
 source-ground-fault = UL 943, clase A: aguanta debajo de 4 mA y se dispara desde 6 mA (verificado). Tiempo máximo de una fuente del oficio; 25 ms es lo usual (verificado).
 
 finding-reset-into-fault-what = Usted la activó de nuevo con la falla todavía presente: { $device }. Otra vez { $residual } tomaron otro camino.
-finding-reset-into-fault-why = Cada intento vuelve a poner el armazón con voltaje. Solo los { $took } que la protección necesita separan una mano de una descarga.
+finding-reset-into-fault-why = Cada intento vuelve a poner la carcasa con voltaje. Solo los { $took } que la protección necesita separan una mano de una descarga.
 finding-reset-into-fault-now = Déjela abierta. Desenchufe lo que cuelga de ella, una cosa tras otra, y busque la gastada.
 finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarla de nuevo.
 source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) (de memoria).
@@ -401,31 +416,31 @@ source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 C
 finding-two-bonds-what = Sin falla alguna se abrió: { $device }. Vio que { $residual } tomaron otro camino.
 finding-two-bonds-why = El armazón del generador está unido a su neutro, y el tablero también. Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
 finding-two-bonds-now = Usted no hizo nada malo. No puentee la protección y no corte ninguna unión. Use extensiones hasta lo más necesario.
-finding-two-bonds-instead = Pregunte a un electricista. Lo resuelve un conmutador de transferencia que mueve el neutro. También un generador de neutro flotante, si su fabricante lo admite para un tablero.
+finding-two-bonds-instead = Esta noche, lleve una extensión del generador a lo que más importa. Pregunte a un electricista. Lo arregla un interruptor de transferencia que mueva el neutro. También un generador de neutro flotante, si el fabricante lo permite con un tablero.
 source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir la protección (de una fuente del oficio).
 
 finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
-finding-ground-carries-why = El neutro y la tierra están unidos en el generador y en el tablero. Así la corriente de vuelta toma los dos cables. El armazón del generador es entonces parte del circuito.
-finding-ground-carries-now = No toque el armazón mientras lo prueba. Si tiene algunos voltios, pare el motor.
+finding-ground-carries-why = El neutro y la tierra están unidos en el generador y en el tablero. Así la corriente de vuelta toma los dos cables. La carcasa del generador es entonces parte del circuito.
+finding-ground-carries-now = No toque la carcasa mientras la prueba. Si tiene algunos voltios, pare el motor.
 finding-ground-carries-instead = Pida a un electricista una sola unión: un neutro conmutado, o un generador de neutro flotante.
 source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
 
 finding-damaged-what = Demasiado voltaje lo quemó: { $appliance }. Recibió { $volts } durante { $stood }.
-finding-damaged-why = Su electrónica aguanta { $most } sin límite. Con { $volts }, la curva publicada permite { $allowed }. { $neutral ->
+finding-damaged-why = Su electrónica no aguanta más de { $most }. Con { $volts }, la curva publicada permite { $allowed }. { $neutral ->
     [one] El neutro que viene a la casa está roto. Por eso el lado con poca carga recibe lo que le toca al otro.
    *[other] El lado con poca carga recibió lo que le toca al otro.
 }
 finding-damaged-now = Apague el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía. Deje en paz la parte quemada mientras esté enchufada.
-finding-damaged-instead = Si unas lámparas brillan de más y otras se apagan casi, apague en seguida el interruptor principal. No toque tubos ni carcasas de metal.
+finding-damaged-instead = Si unas lámparas brillan de más y otras casi se apagan, apague en seguida el interruptor principal. No toque tubos ni carcasas de metal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
 finding-starved-what = { $cause ->
     [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
-    [cord] Su cable le dejó muy poco voltaje, solo { $volts }: { $appliance }.
-    [joined] Cables unidos uno tras otro le dejaron muy poco voltaje, solo { $volts }: { $appliance }.
+    [cord] Su cable le dejó muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
+    [joined] Cables unidos uno tras otro le dejaron muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
     [neutral] El neutro que viene de la calle está roto. Este lado de la casa recibió solo { $volts }: { $appliance }.
     [adapter] Con un adaptador un solo conductor alimenta los dos lados. Quedaron solo { $volts }: { $appliance }.
-   *[other] Muy poco voltaje, solo { $volts }: { $appliance }.
+   *[other] Muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
 }
 finding-starved-why = { $cause ->
     [halved] { $motor ->
@@ -450,7 +465,7 @@ finding-starved-now = { $cause ->
    *[other] Apáguelo hasta que el generador lleve menos carga.
 }
 finding-starved-instead = { $cause ->
-    [halved] Déjelo fuera, o dele una toma con todo su voltaje.
+    [halved] Déjelo apagado y desenchufado, o dele una toma con todo su voltaje.
     [cord] { $does ->
         [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
         [same] Extienda el cable, para que quede fresco. Un conductor caliente pierde más.
@@ -468,7 +483,10 @@ finding-starved-instead = { $cause ->
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
-source-starved = NEMA MG 1-12.44: a no más de 10 % del voltaje nominal (verificado en parte). El par va con el cuadrado de los voltios (de memoria).
+source-starved = { $motor ->
+    [one] NEMA MG 1-12.44: hasta 10 % del voltaje nominal (verificado en parte). El par sigue el cuadrado del voltaje (de memoria).
+   *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 (verificado en parte). Los vatios siguen el cuadrado del voltaje: ley de Ohm.
+}
 
 finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
 finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
@@ -488,12 +506,12 @@ finding-cord-hot-instead = { $ruined ->
         }
     }
     [lay] { $does ->
-        [none] Extienda el cable, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
-        [same] Extienda el cable, sin nada encima. Este calibre basta para esta carga.
-       *[other] Extienda el cable, sin nada encima. Así su calor puede salir. Para que a este largo también alcance el voltaje, use calibre { $does } AWG.
+        [none] Extienda el cable que use, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
+        [same] Extienda el cable que use, sin nada encima. Este calibre basta para esta carga.
+       *[other] Extienda el cable que use, sin nada encima. Así su calor puede salir. Para que a este largo también alcance el voltaje, use calibre { $does } AWG.
     }
     [damage] Deje fuera un cable dañado. Use uno sano, extendido.
-   *[other] Tenga el cable fuera del sol, extendido, sin nada encima.
+   *[other] Tenga el cable que use fuera del sol, extendido, sin nada encima.
 }
 source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para cables más gruesos). Cuánto calor guarda un rollo es un supuesto.
 
@@ -525,7 +543,7 @@ finding-wire-hot-instead = { $cause ->
 }
 source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
 
-finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a quemarse.
+finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a chamuscarse.
 finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
 finding-plug-hot-now = Apague la carga y deje enfriar el enchufe. No lo use más.
 finding-plug-hot-instead = Use un enchufe que entre firme en el tomacorriente, en un cable sin extremos dañados.
@@ -533,16 +551,25 @@ source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria).
 
 finding-cord-unfit-what = { $fault ->
     [indoor] Se usó al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
-    [no-ground] Sin conductor de tierra, y en uso durante { $lasted }: { $cord }.
+    [no-ground] { $pin ->
+        [one] Con la clavija de tierra cortada, y en uso durante { $lasted } en total: { $cord }.
+       *[other] Sin conductor de tierra, y en uso durante { $lasted } en total: { $cord }.
+    }
     [wet] Con el conector en un charco, y en uso durante { $lasted }: { $cord }.
-    [damaged] Dañado, y en uso durante { $lasted }: { $cord }.
+    [damaged] { $damage ->
+        [strands] Deshilachado, y en uso durante { $lasted }: { $cord }.
+       *[crushed] Aplastado, y en uso durante { $lasted }: { $cord }.
+    }
    *[joined] Conectado a otro cable durante { $lasted }: { $cord }.
 }
 finding-cord-unfit-why = { $fault ->
     [indoor] Solo un cable con W está hecho para el sol y el suelo mojado.
     [no-ground] Una falla del aparato queda sin camino de regreso. Su metal puede quedar con voltaje sin que ningún interruptor lo corte.
     [wet] La corriente se fuga por el agua hacia el suelo. La mano que levanta el conector queda en su camino.
-    [damaged] Los hilos rotos forman un punto caliente. Un aislamiento aplastado deja que los conductores se toquen al calentarse.
+    [damaged] { $damage ->
+        [strands] Los hilos rotos forman un punto caliente. Cada doblez rompe más, hasta que los últimos arden.
+       *[crushed] Un aislamiento aplastado deja que los conductores se toquen al calentarse.
+    }
    *[joined] Cada unión es un lugar más que puede calentarse. El cable más delgado decide por todos.
 }
 finding-cord-unfit-now = { $fault ->
@@ -683,12 +710,12 @@ finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi n
 source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
-finding-gas-next-door-why = El motor funcionó a { $feet } de una abertura de ellos. El gas va adonde lo lleva el aire, y una pared en común no lo detiene en la ventana.
+finding-gas-next-door-why = El motor del generador funcionó a { $feet } de una abertura de ellos. El gas va adonde lo lleva el aire, y una pared en común no lo detiene en la ventana.
 finding-gas-next-door-now = Apague el motor. Toque a su puerta y sáquelos. Llame al número de emergencias.
 finding-gas-next-door-instead = Cuente la distancia hasta cada abertura, la suya y la de los vecinos. Guarde al menos 20 pies (6 metros).
 source-gas-next-door = CPSC: afuera, al menos a 20 pies de la casa (verificado en una copia). UL 2034: tiempos de alarma (verificado en una copia).
 
-finding-no-alarm-what = El motor funcionó { $lasted } y la alarma de monóxido de carbono no podía sonar: { $stands }.
+finding-no-alarm-what = El motor del generador funcionó { $lasted } y la alarma de monóxido de carbono no podía sonar: { $stands }.
 finding-no-alarm-why = El gas no huele. El aire llegó a { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
 finding-no-alarm-now = Apague el motor. Ponga una pila nueva en la alarma y oprima su botón de prueba.
 finding-no-alarm-instead = Pruebe las alarmas antes de encender el motor. Nunca quite la pila para callarla.
@@ -698,7 +725,7 @@ finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
    *[late] Alguien seguía en la casa tres minutos después de la primera señal. En ella había { $ppm }.
 }
-finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía adentro. Ninguna parte es segura: crece con cada respiro hasta matar. Quien duerme no se despierta.
+finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía adentro. Ninguna cantidad es segura: crece con cada respiración hasta matar. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
 finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. No toque el motor hasta que todos estén afuera. Pida ayuda desde afuera. Deje que los bomberos busquen a quien falte.
 source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.

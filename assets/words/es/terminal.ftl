@@ -30,7 +30,7 @@ terminal-why = Por qué importa: { $text }
 terminal-now = Ahora: { $text }
 terminal-instead = La próxima vez: { $text }
 terminal-source = Fuente: { $text }
-terminal-finding-critical = Por esto solo ya no se aprueba.
+terminal-finding-critical = Con esto basta para no aprobar.
 
 terminal-criteria = Lo que contaba:
 terminal-criterion-met = { $title }: cumplido.
@@ -281,8 +281,8 @@ terminal-debrief-said = Usted dijo: { $text }
 terminal-debrief-on = Escriba lo que quiera decir, o nada, y siga con Intro. “back” vuelve una página.
 terminal-debrief-stood = Lo que al final está distinto que al principio:
 terminal-debrief-curves = Hasta dónde llegó, segundo a segundo:
-terminal-debrief-peak = { $label }: a lo más { $value }, a los { $clock }.
-terminal-debrief-peak-limit = { $label }: a lo más { $value }, a los { $clock }. Para comparar, { $what }: { $limit }.
+terminal-debrief-peak = { $label }: como máximo { $value }, a los { $clock }.
+terminal-debrief-peak-limit = { $label }: como máximo { $value }, a los { $clock }. Para comparar, { $what }: { $limit }.
 # $skill es lo que se practica, $title y $drill el simulacro que lo enseña.
 terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).
 
