@@ -158,3 +158,17 @@ pub enum Event {
         celsius: f64,
     },
 }
+
+impl Event {
+    /// Whether what fed the loads opens, stops or shuts off in it.
+    pub fn gives_way(&self) -> bool {
+        matches!(
+            self,
+            Self::Tripped { .. }
+                | Self::EngineStalled { .. }
+                | Self::ProtectorOpened { .. }
+                | Self::Machine(MachineEvent::ShutOff { .. })
+                | Self::Source(SourceEvent::BatteryOverloaded { .. } | SourceEvent::BatteryEmpty)
+        )
+    }
+}

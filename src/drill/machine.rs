@@ -137,10 +137,12 @@ fn dip(
     }
     let drawn = |r: &GeneratorReading| (Complex::new(r.watts, r.vars), r.volts);
     let step = spec.load_step(drawn(before), drawn(after))?;
-    let volts = step.least_v();
-    (volts < DIP_PU * spec.set_v).then(|| MachineEvent::Dip {
-        volts,
-        recovery_s: step.recovery_s(),
+    let least_v = step.least_v().min(after.volts);
+    // What its field or its engine can't lift stays where the solver finds it.
+    let recovery_s = step.recovery_s().filter(|_| !after.limited);
+    (least_v < DIP_PU * spec.set_v).then(|| MachineEvent::Dip {
+        volts: recovery_s.map_or(after.volts, |_| least_v),
+        recovery_s,
     })
 }
 

@@ -81,7 +81,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         Told::Gas => gas::stages(drill, finding),
         Told::Chain => headed("told-chain", chain::stages(drill, finding)),
         Told::Fire => headed("told-fire", fuel::stages(drill, finding)),
-        Told::Sum => headed("told-sum", sum::stages(drill, finding)),
+        Told::Sum => sum::stages(drill, finding),
         Told::Plainly => headed("told-way", Vec::new()),
     };
     Explanation {

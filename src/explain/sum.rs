@@ -3,46 +3,65 @@
 //! Read from the last moment in which it all still ran; the order is found by trying it on the solver.
 //! Not covered: what a load would have drawn later, when its thermostat asks.
 
-use crate::drill::{Drill, Event, MachineEvent, Moment, Phase, SourceEvent, What};
+use crate::drill::{Drill, Event, Moment, Phase, What};
 use crate::marking::{Finding, Rule};
 use crate::site::{ApplianceReading, Bus, CARRIES_A, ControlId, Legs};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::cause::halves;
+use super::way::volts_at;
 use super::{Stage, of_evidence, order, value};
 
-/// The stages of a finding about what was asked for.
-pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
-    let moments = &drill.trace().moments;
-    let Some(found) = moments.get(finding.moment) else {
-        return Vec::new();
+/// The stages of a finding about what was asked for, and their heading, with their moment where it is not the finding's.
+pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) {
+    let second = |at: DrillTime| at.millis() / 1000;
+    let headed = |at: DrillTime| {
+        if second(at) == second(finding.at) {
+            Message::new("told-sum")
+        } else {
+            Message::new("told-sum-at").with("at", Arg::Clock(at))
+        }
     };
-    match cause(finding) {
-        "halved" => return halved(drill, finding, found),
-        "neutral" => return by_neutral(drill, finding, found),
-        "cord" => return by_cord(drill, finding, found, &LOST),
-        "joined" => return by_cord(drill, finding, found, &JOINED),
-        "adapter" => return by_adapter(drill, finding, found),
-        _ => {}
-    }
-    if let Some(short) = short(drill, finding) {
-        let mut stages = vec![short];
-        stages.extend(total(drill, found));
-        stages.extend(of_guard(drill, found));
-        return stages;
-    }
+    let Some(found) = drill.trace().moments.get(finding.moment) else {
+        return (headed(finding.at), Vec::new());
+    };
+    let stages = match cause(finding) {
+        "halved" => halved(drill, finding, found),
+        "neutral" => by_neutral(drill, finding, found),
+        "cord" => by_cord(drill, finding, found, &LOST),
+        "joined" => by_cord(drill, finding, found, &JOINED),
+        "adapter" => by_adapter(drill, finding, found),
+        _ => {
+            let Some(short) = short(drill, finding) else {
+                let (at, stages) = of_loads(drill, finding, found);
+                return (headed(at), stages);
+            };
+            // A short that drags the volts down asks for few watts: only where they are too many are they told.
+            let asked = total(drill, found).filter(|_| finding.rule == Rule::Overload);
+            let ends = asked.into_iter().chain(of_guard(drill, found));
+            [short].into_iter().chain(ends).collect()
+        }
+    };
+    (headed(found.at), stages)
+}
+
+/// What ran and what it came to, and the time that this shows.
+fn of_loads(drill: &Drill, finding: &Finding, found: &Moment) -> (DrillTime, Vec<Stage>) {
     let guard = tripped(found);
     // Where two sources met, no load is to blame.
     let met = finding.evidence.contains(&("met", Arg::Count(1)));
     let Some(moment) = busiest(drill, finding, guard).filter(|_| !met) else {
-        return of_guard(drill, found).into_iter().collect();
+        return (found.at, of_guard(drill, found).into_iter().collect());
     };
     let ran = ran(drill, moment, guard);
     let mut stages: Vec<Stage> = ran
         .iter()
         .map(|index| load(drill, moment, *index))
         .collect();
+    stages.extend(borrowed(moment, &ran));
     stages.extend(street(drill, moment));
+    stages.extend(on_the_way(moment, &ran));
     stages.extend(one_side(drill, finding, moment, &ran));
     stages.extend(total(drill, moment));
     stages.extend(of_guard(drill, found));
@@ -53,7 +72,22 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
     if !wrong && finding.rule != Rule::BatterySpent {
         stages.extend(order::stages(drill, moment, &ran));
     }
-    stages
+    (moment.at, stages)
+}
+
+/// Watts for each volt and amp below which a load borrows current and gives it back.
+const BORROWS: f64 = 0.95;
+
+/// Why amps times volts are more than the watts of a motor, said once where one is among the loads.
+fn borrowed(moment: &Moment, ran: &[usize]) -> Option<Stage> {
+    let readings = ran.iter().map(|index| moment.readings.appliance(*index));
+    let borrows = |r: &ApplianceReading| r.watts < BORROWS * r.amps * r.volts;
+    let most = readings.filter(borrows).map(|r| r.amps).reduce(f64::max)?;
+    Some(Stage {
+        at: "house".to_owned(),
+        text: Message::new("stage-borrowed"),
+        value: value(most, Unit::Amps),
+    })
 }
 
 /// What took the volts of a load that is starved; empty for all else.
@@ -104,20 +138,21 @@ fn said(name: &str) -> Arg {
 /// The cord whose wires have met and that takes the current, now or just before something opened.
 fn short(drill: &Drill, finding: &Finding) -> Option<Stage> {
     let moments = drill.trace().moments.get(..=finding.moment)?;
-    let (cord, amps) = moments.iter().rev().take(2).find_map(|moment| {
+    let (cord, amps, volts) = moments.iter().rev().take(2).find_map(|moment| {
         let cords = drill.site().cords.iter().zip(&moment.conditions.cords);
         let mut met = cords.filter(|(_, condition)| condition.state().shorted);
-        let (cord, amps) = met.find_map(|(cord, _)| {
+        met.find_map(|(cord, _)| {
             let amps = moment.readings.amps_of(&cord.name);
-            (amps >= CARRIES_A).then_some((cord, amps))
-        })?;
-        Some((cord, amps))
+            let volts = volts_at(&moment.readings, &format!("{}-near-end", cord.name));
+            (amps >= CARRIES_A).then_some((cord, amps, volts))
+        })
     })?;
     Some(Stage {
         at: cord.name.clone(),
         text: Message::new("stage-cord-short")
             .name("name", &cord.name)
-            .quantity("amps", amps, Unit::Amps),
+            .quantity("amps", amps, Unit::Amps)
+            .quantity("volts", volts, Unit::Volts),
         value: value(amps, Unit::Amps),
     })
 }
@@ -166,21 +201,7 @@ fn tripped(moment: &Moment) -> Option<(ControlId, f64)> {
     None
 }
 
-/// Whether what fed the loads opens, stops or shuts off in a moment.
-fn gives_way(moment: &Moment) -> bool {
-    matches!(
-        moment.what,
-        What::Happened(
-            Event::Tripped { .. }
-                | Event::EngineStalled { .. }
-                | Event::ProtectorOpened { .. }
-                | Event::Machine(MachineEvent::ShutOff { .. })
-                | Event::Source(SourceEvent::BatteryOverloaded { .. } | SourceEvent::BatteryEmpty)
-        )
-    )
-}
-
-/// The moment that shows what ran: with the highest watts asked at the finding's instant, else the last one before with any.
+/// The moment that shows what ran: the finding's own, or where something gave way in it, the last one before.
 fn busiest<'a>(
     drill: &'a Drill,
     finding: &Finding,
@@ -191,18 +212,12 @@ fn busiest<'a>(
         let all = ran(drill, m, guard).into_iter();
         all.map(|i| m.readings.appliance(i).watts).sum()
     };
-    // Where something gave way in the moment itself, it stands open already.
     let found = moments.get(finding.moment)?;
-    let gone = gives_way(found);
-    let same = moments.iter().skip(finding.moment);
-    let same = same.take_while(|m| m.at == found.at && !gone);
-    let before = moments.get(..finding.moment)?.iter().rev();
-    let just_before = before.clone().take_while(|m| m.at == found.at);
     let busy = |m: &&Moment| asked(m) > 0.0;
-    let at_once = same.chain(just_before).filter(busy);
-    at_once
-        .reduce(|most, m| if asked(m) > asked(most) { m } else { most })
-        .or_else(|| before.clone().find(busy))
+    // Where something gave way in the moment itself, it stands open already.
+    let gone = matches!(&found.what, What::Happened(event) if event.gives_way());
+    let own = Some(found).filter(|m| !gone && busy(m));
+    own.or_else(|| moments.get(..finding.moment)?.iter().rev().find(busy))
 }
 
 /// The loads that drew something, the largest first: behind a guard that opened, else all that a source of the household fed, lent or its own.
@@ -271,32 +286,62 @@ fn load(drill: &Drill, moment: &Moment, index: usize) -> Stage {
     }
 }
 
-/// What the house's own source is asked for in all, beside what it is made for.
+/// Share of what is asked below which a source is held down by it.
+const HELD_DOWN: f64 = 0.99;
+
+/// Share of what a set delivers from which it is told what the wires on the way take.
+const WORTH_TELLING: f64 = 0.02;
+
+/// What the wires between a set and all that it feeds turn into heat, where nothing else feeds or takes anything.
+fn on_the_way(moment: &Moment, ran: &[usize]) -> Option<Stage> {
+    let readings = &moment.readings;
+    let appliances = readings.appliances.iter();
+    let fed = appliances.filter(|r| r.fed.customer() && r.amps >= CARRIES_A);
+    let others = readings.battery.watts != 0.0 || readings.solar_w != 0.0;
+    let street = readings.point("service").fed.customer() || readings.generator.tied;
+    if others || street || fed.count() != ran.len() {
+        return None;
+    }
+    let delivered = readings.generator.watts;
+    let used: f64 = ran.iter().map(|i| readings.appliance(*i).watts).sum();
+    let lost = delivered - used;
+    (lost > WORTH_TELLING * delivered).then(|| Stage {
+        at: "house".to_owned(),
+        text: Message::new("stage-on-the-way").quantity("watts", lost, Unit::Watts),
+        value: value(lost, Unit::Watts),
+    })
+}
+
+/// What the house's own source is asked for in all, beside what it is made for; where it is held down, beside what it delivers too.
 fn total(drill: &Drill, moment: &Moment) -> Option<Stage> {
     let site = drill.site();
     let (generator, battery) = (&moment.readings.generator, &moment.readings.battery);
-    let (at, id, asked, rated) = if generator.asked_w > 0.0 {
+    let (at, asked, watts, rated) = if generator.asked_w > 0.0 {
         let rated = site.generator.spec_at(&moment.positions).rated_w;
-        let street =
-            generator.watts < generator.asked_w && moment.readings.point("service").fed.customer();
-        let id = if street {
-            "stage-asked-street"
-        } else {
-            "stage-asked"
-        };
-        ("generator", id, generator.asked_w, rated)
+        ("generator", generator.asked_w, generator.watts, rated)
     } else if battery.asked_w > 0.0 {
         let rated = site.battery.as_ref()?.rated_w;
-        ("battery", "stage-asked-battery", battery.asked_w, rated)
+        ("battery", battery.asked_w, battery.watts, rated)
     } else {
         return None;
+    };
+    let surge = site.generator.spec_at(&moment.positions).surge_w;
+    let street = moment.readings.point("service").fed.customer();
+    let id = match (at, watts < HELD_DOWN * asked) {
+        ("generator", true) if street => "stage-asked-street",
+        ("generator", true) => "stage-asked-low",
+        ("generator", false) if (rated..surge).contains(&asked) => "stage-asked-surge",
+        ("generator", false) => "stage-asked",
+        (_, true) => "stage-asked-battery-low",
+        (_, false) => "stage-asked-battery",
     };
     Some(Stage {
         at: at.to_owned(),
         text: Message::new(id)
             .quantity("asked", asked, Unit::Watts)
-            .quantity("watts", generator.watts, Unit::Watts)
-            .quantity("rated", rated, Unit::Watts),
+            .quantity("watts", watts, Unit::Watts)
+            .quantity("rated", rated, Unit::Watts)
+            .quantity("surge", surge, Unit::Watts),
         value: value(asked, Unit::Watts),
     })
 }

@@ -292,19 +292,50 @@ pub(super) fn source(drill: &Drill, readings: &Readings, from: Supply) -> Stage 
 
 /// Amps of a thing, where it has a meter.
 fn amps_of(drill: &Drill, readings: &Readings, thing: &str) -> Option<f64> {
-    let site = drill.site();
-    let branch = thing.strip_prefix("branch-");
-    let circuit = branch.and_then(|name| site.circuits.iter().find(|c| c.name == name));
-    let feeder = thing
-        .strip_prefix("feeder-")
-        .map(|sub| format!("breaker-{sub}"));
-    let meter = circuit.map_or(thing, |c| c.guard.as_str());
-    let meter = feeder.as_deref().unwrap_or(meter);
-    if readings.names.things.iter().any(|t| t == meter) {
-        return Some(readings.amps_of(meter));
+    let meter = meter_of(drill, thing);
+    if readings.names.things.contains(&meter) {
+        return Some(readings.amps_of(&meter));
     }
-    let appliance = site.appliance_index(thing)?;
+    let appliance = drill.site().appliance_index(thing)?;
     Some(readings.appliance(appliance).amps)
+}
+
+/// The meter that tells what a thing carries: a circuit's is at its guard, a feeder's at its breaker.
+fn meter_of(drill: &Drill, thing: &str) -> String {
+    if let Some(sub) = thing.strip_prefix("feeder-") {
+        return format!("breaker-{sub}");
+    }
+    let branch = thing.strip_prefix("branch-");
+    let mut circuits = drill.site().circuits.iter();
+    let circuit = branch.and_then(|name| circuits.find(|c| c.name == name));
+    circuit.map_or(thing, |c| c.guard.as_str()).to_owned()
+}
+
+/// Whether a thing is a breaker, which is said to be on where it is passed.
+fn is_on(drill: &Drill, thing: &str) -> bool {
+    let mut controls = drill.site().controls.iter();
+    controls.any(|c| c.name == thing && c.is_breaker())
+}
+
+/// Share of the busier leg's amps from which the other leg carries as much.
+const AS_MUCH: f64 = 0.95;
+
+/// What a thing carries: of two legs that differ, each.
+fn carries(
+    readings: &Readings,
+    with_amps: impl Fn(&str, f64) -> (Message, Message),
+    (meter, amps): (Option<&str>, f64),
+    volts: f64,
+) -> (Message, Message) {
+    let other = meter.map_or(amps, |meter| readings.less_of(meter));
+    let id = if other < AS_MUCH * amps {
+        "stage-carries-sides"
+    } else {
+        "stage-carries"
+    };
+    let (text, shown) = with_amps(id, amps);
+    let text = text.quantity("volts", volts, Unit::Volts);
+    (text.quantity("other", other, Unit::Amps), shown)
 }
 
 /// A stage at a thing; `held` behind an open contact.
@@ -347,7 +378,11 @@ fn stage(
     let (text, value) = match (amps, volts) {
         _ if passed.open => bare("stage-open"),
         (_, Some(v)) if strays => with_volts("stage-strays", v),
-        _ if volts.map_or(held, |v| v < LEAST_V) => bare("stage-behind"),
+        _ if held || volts.is_some_and(|v| v < LEAST_V) => bare(if is_on(drill, thing) {
+            "stage-behind-on"
+        } else {
+            "stage-behind"
+        }),
         _ if thing == "transformer" && readings.point("service").volts_across < LEAST_V => {
             bare("stage-behind")
         }
@@ -363,8 +398,9 @@ fn stage(
         (Some(a), _) if outward && thing == "drop" => with_amps("stage-drop", a),
         (Some(a), _) if outward && thing.starts_with("branch-") => with_amps("stage-branch", a),
         (Some(a), Some(v)) => {
-            let (text, shown) = with_amps("stage-carries", a);
-            (text.quantity("volts", v, Unit::Volts), shown)
+            let two = |p: &&str| readings.point(p).volts_across >= LEAST_V;
+            let meter = passed.point.filter(two).map(|_| meter_of(drill, thing));
+            carries(readings, with_amps, (meter.as_deref(), a), v)
         }
         (Some(a), None) => with_amps("stage-breaker", a),
         (None, _) => bare("stage-behind"),

@@ -34,6 +34,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .with("said", said_in_words(answer_said(answer)))
             .with("truth", said_in_words(answer_said(&truth)));
         if let (About::Live(point), Rule::SaidDead) = (&question.about, rule) {
+            let line = scenario.site.line_work.is_some();
+            let finding = finding.with("line", Arg::Count(i64::from(line)));
             return Some(finding.reaching(point));
         }
         Some(finding)

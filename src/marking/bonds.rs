@@ -18,14 +18,17 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let found = episodes(trace, |m| nothing_bonds(site, m));
     let found = found.into_iter().map(|episode| {
         let volts = |m: &Moment| m.readings.point("generator-outlet").volts_across;
-        let most = episode.moments(trace).iter().map(volts).fold(0.0, f64::max);
+        let shown = episode.most(trace, volts);
+        let at = |read: &dyn Fn(&Moment) -> f64| trace.moments.get(shown).map_or(0.0, read);
+        let leg = |m: &Moment| m.readings.point("generator-outlet").volts;
         Finding {
             lasted: episode.length(),
-            ..Finding::breach(Rule::NothingBonds, episode.from, episode.first)
+            ..Finding::breach(Rule::NothingBonds, episode.from, shown)
         }
-        .with("volts", Arg::Quantity(most, Unit::Volts))
+        .with("volts", Arg::Quantity(at(&volts), Unit::Volts))
+        .with("leg", Arg::Quantity(at(&leg), Unit::Volts))
         .with("lasted", Arg::lasting(episode.length()))
-        .reaching(fed_inlet(site, trace.moments.get(episode.first)))
+        .reaching(fed_inlet(site, trace.moments.get(shown)))
     });
     found.collect()
 }

@@ -14,7 +14,7 @@ use crate::apparatus::cord_lay::Lay;
 use crate::apparatus::cord_letters::Service;
 use crate::drill::{Event, Fate, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Cord, FarEnd, Rest, Site, Spot};
+use crate::site::{CARRIES_A, Cord, FarEnd, Rest, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -67,18 +67,36 @@ fn of_event(
     let Event::PlugScorched { cord, celsius } = event else {
         return None;
     };
-    let cord = site.cords.get(*cord)?;
+    let which = *cord;
+    let cord = site.cords.get(which)?;
     let amps = moment.readings.amps_of(&cord.name);
     let plug = cord.found.plug;
+    let loaded = |m: &Moment| m.readings.amps_of(&cord.name) >= CARRIES_A;
+    let from = since(trace, index, &loaded).unwrap_or(moment);
     Some(
         Finding::breach(Rule::PlugHot, moment.at, index)
             .with("cord", said(&cord.name))
+            .with(
+                "start",
+                Arg::Quantity(from.conditions.cord(which).plug_c, Unit::Celsius),
+            )
+            .with("time", Arg::lasting(moment.at.since(from.at)))
             .with("reached", Arg::Quantity(*celsius, Unit::Celsius))
             .with("limit", Arg::Quantity(SCORCHED_C, Unit::Celsius))
-            .with("ohm", Arg::Quantity(plug.contact_ohm(), Unit::Ohms))
+            .with("ohm", Arg::Quantity(2.0 * plug.contact_ohm(), Unit::Ohms))
             .with("amps", Arg::Quantity(amps, Unit::Amps))
             .with("heat", Arg::Quantity(plug.heat_w(amps), Unit::Watts)),
     )
+}
+
+/// The moment from which something has held without a break up to the one at `index`.
+pub(super) fn since<'a>(
+    trace: &'a Trace,
+    index: usize,
+    holds: &dyn Fn(&Moment) -> bool,
+) -> Option<&'a Moment> {
+    let before = trace.moments.get(..index)?.iter().rev();
+    before.take_while(|m| holds(m)).last()
 }
 
 /// A cord that is too hot, with its chain.
@@ -86,10 +104,18 @@ fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: us
     let moments = episode.moments(trace);
     let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
     let reached = moments.iter().map(hottest).fold(0.0, f64::max);
+    let apart = |m: &&Moment| m.conditions.cord(index).harm.fate == Fate::Whole;
+    let whole = moments.iter().filter(apart).map(hottest);
+    let whole = whole.fold(0.0, f64::max);
     let finding = Finding {
         lasted: episode.length(),
         ..Finding::breach(Rule::CordHot, episode.from, episode.first)
     }
+    .with("whole", Arg::Quantity(whole, Unit::Celsius))
+    .with(
+        "shorted",
+        Arg::Count(i64::from(!moments.iter().all(|m| apart(&m)))),
+    )
     .with("reached", Arg::Quantity(reached, Unit::Celsius))
     .with("lasted", Arg::lasting(episode.length()));
     let after = trace.moments.iter().skip(episode.first);
@@ -151,7 +177,15 @@ pub(super) fn lost_on_the_way(
         Some(does) => awg(does.awg),
         None => Arg::Verbatim("none".to_owned()),
     };
-    let ohm = if amps > 0.0 { lost / amps } else { 0.0 };
+    // A bad plug takes volts as well, and heats itself and not the cord.
+    let plugs = cords.iter().map(|c| c.found.plug);
+    let bad = plugs.filter(|p| p.contact != Contact::Sound);
+    let plugs_ohm: f64 = bad.map(|p| 2.0 * p.contact_ohm()).sum();
+    let ohm = if amps > 0.0 {
+        (lost / amps - plugs_ohm).max(0.0)
+    } else {
+        0.0
+    };
     let finding = finding
         .with("cord", said(&cord.name))
         .with("first", said(&first.name))
@@ -162,7 +196,9 @@ pub(super) fn lost_on_the_way(
         .with("amps", Arg::Quantity(amps, Unit::Amps))
         .with("near", Arg::Quantity(near_v, Unit::Volts))
         .with("lost", Arg::Quantity(lost, Unit::Volts))
-        .with("heat", Arg::Quantity(lost * amps, Unit::Watts))
+        .with("heat", Arg::Quantity(ohm * amps * amps, Unit::Watts))
+        .with("plug", Arg::Quantity(plugs_ohm * amps, Unit::Volts))
+        .with("bad", Arg::Count(i64::from(plugs_ohm > 0.0)))
         .with("carries", Arg::Quantity(cord.make.ampacity_a(), Unit::Amps))
         .with("basis", Arg::Verbatim(basis(cord, moment, amps).to_owned()))
         .with("does", does);

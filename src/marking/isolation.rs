@@ -7,7 +7,7 @@
 
 use crate::drill::{Action, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Cord, FarEnd, Interlock, Kind, Site, Spot};
+use crate::site::{Cord, FarEnd, Interlock, Kind, Range, Site, Spot};
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
@@ -90,23 +90,26 @@ pub(super) fn sources_meet(moment: &Moment) -> bool {
 /// Two sets in one place, with the surge where both ran and met out of step.
 fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let moments = episode.moments(trace);
-    let met = moments.iter().find_map(|m| {
+    let met = (episode.first..).zip(moments).find_map(|(index, m)| {
         let What::Happened(Event::Collision {
             angle_deg, amps, ..
         }) = &m.what
         else {
             return None;
         };
-        Some((*angle_deg, *amps))
+        Some((index, m.at, *angle_deg, *amps))
     });
-    let (angle, amps) = met.unwrap_or_default();
+    // Where both ran and met, that is what is told; until then the outlets were live alone.
+    let (shown, from, angle, amps) =
+        met.unwrap_or((episode.first, episode.from, 0.0, Range::default()));
+    let lasted = episode.until.since(from);
     let volts = moments.iter().map(|m| m.readings.point("generator-outlet"));
     let volts = volts.map(|p| p.volts).fold(0.0, f64::max);
     let rated = site.generator.spec.rated_a();
     let finding = Finding {
-        lasted: episode.length(),
+        lasted,
         breach: !episode.found_and_ended(),
-        ..Finding::breach(Rule::SourcesMeet, episode.from, episode.first)
+        ..Finding::breach(Rule::SourcesMeet, from, shown)
     }
     .with("met", Arg::Count(i64::from(met.is_some())))
     .with("volts", Arg::Quantity(volts, Unit::Volts))
@@ -114,7 +117,7 @@ fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Findin
     .with("amps", Arg::Quantity(amps.low, Unit::Amps))
     .with("worst", Arg::Quantity(amps.high, Unit::Amps))
     .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
-    .with("lasted", Arg::lasting(episode.length()))
+    .with("lasted", Arg::lasting(lasted))
     .reaching("generator-outlet");
     match held(site, moments, amps.low) {
         Some((breaker, opens)) if met.is_some() => finding
@@ -255,17 +258,36 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         .all(|m| !site.stands(&m.positions, site.panel.main, "on"));
     let first = moments.first();
     let plugs = first.map_or(0, |m| i64::from(two_plugs(site, m).next().is_some()));
+    let near = |m: &Moment| nearness(site, m);
+    let shown = episode.most(trace, near);
+    let met = trace.moments.get(shown).map_or(0.0, near) >= MET;
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
-        ..Finding::breach(Rule::NoTransferEquipment, episode.from, episode.first)
+        ..Finding::breach(Rule::NoTransferEquipment, episode.from, shown)
     }
+    .with("met", Arg::Count(i64::from(met)))
     .with("volts", Arg::Quantity(volts, Unit::Volts))
     .with("lasted", Arg::lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))
     .with("interlock", Arg::Count(relied_on(site)))
     .with("plugs", Arg::Count(plugs))
     .reaching("service")
+}
+
+/// From this nearness on the set and the street were one.
+const MET: f64 = 4.0;
+
+/// How near a set that feeds past all transfer equipment is to the street: its power is there, or fewer handles keep it off, the main breaker's before all.
+fn nearness(site: &Site, moment: &Moment) -> f64 {
+    if unguarded_volts(site, moment).is_none() {
+        return 0.0;
+    }
+    let met = moment.readings.generator.tied || line_fed(site, moment);
+    let main = site.stands(&moment.positions, site.panel.main, "on");
+    let fed = moment.readings.point("bus").fed.customer();
+    let held = if met { MET } else { 0.0 };
+    held + 2.0 * f64::from(u8::from(main)) + f64::from(u8::from(fed))
 }
 
 /// What was relied upon where transfer equipment should be: 1 an interlock that doesn't fit, 2 one that was taken apart, 0 nothing.

@@ -202,7 +202,9 @@ fn tests(site: &Site, work: &LineWork, trace: &Trace) -> Vec<Finding> {
             }
         };
         if found.iter().all(|f| f.rule != finding.rule) {
-            found.push(with_volts(finding, volts).reaching(pole_name(site, pole)));
+            let before = Arg::Count(i64::from(shown < index));
+            let finding = with_volts(finding, volts).with("before", before);
+            found.push(finding.reaching(pole_name(site, pole)));
         }
     }
     found

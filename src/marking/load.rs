@@ -18,34 +18,41 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
     let rated = |m: &Moment| site.generator.spec_at(&m.positions).rated_w;
     let mut found = Vec::new();
+    let mut stalls: Vec<(Finding, i64)> = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
-        if let What::Happened(event) = &moment.what {
-            found.extend(of_event(site, trace, (index, moment), event));
+        let What::Happened(event) = &moment.what else {
+            continue;
+        };
+        let finding = of_event(site, trace, (index, moment), event);
+        let Some(stall) = finding.as_ref().filter(|f| f.rule == Rule::Overload) else {
+            found.extend(finding);
+            continue;
+        };
+        // The same load that is tried again is one mistake.
+        let load = |f: &Finding| f.evidence.iter().find(|(name, _)| *name == "most").cloned();
+        match stalls.iter_mut().find(|(own, _)| load(own) == load(stall)) {
+            Some((_, times)) => *times += 1,
+            None => stalls.extend(finding.map(|f| (f, 1))),
         }
     }
+    let told = |(finding, times): (Finding, i64)| finding.with("times", Arg::Count(times));
+    found.extend(stalls.into_iter().map(told));
     for episode in episodes(trace, |m| {
         m.readings.generator.asked_w > rated(m) && !m.readings.generator.tied
     }) {
         if episode.length() >= BRIEF {
-            let asked = episode
-                .moments(trace)
-                .iter()
-                .map(|m| m.readings.generator.asked_w)
-                .fold(0.0, f64::max);
+            let asked = |m: &Moment| m.readings.generator.asked_w;
+            let shown = episode.most(trace, asked);
+            let of = |read: &dyn Fn(&Moment) -> f64| trace.moments.get(shown).map_or(0.0, read);
             found.push(
                 Finding {
                     lasted: episode.length(),
-                    ..Finding::breach(Rule::Overload, episode.from, episode.first)
+                    ..Finding::breach(Rule::Overload, episode.from, shown)
                 }
-                .with("watts", Arg::Quantity(asked, Unit::Watts))
-                .with(
-                    "rated",
-                    Arg::Quantity(
-                        trace.moments.get(episode.first).map_or(0.0, rated),
-                        Unit::Watts,
-                    ),
-                )
-                .with("short", shorted(site, trace, episode.first))
+                .with("watts", Arg::Quantity(of(&asked), Unit::Watts))
+                .with("rated", Arg::Quantity(of(&rated), Unit::Watts))
+                .with("short", shorted(site, trace, shown))
+                .with("times", Arg::Count(1))
                 .with_most(site, trace, episode.end),
             );
         }

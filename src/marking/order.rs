@@ -3,6 +3,8 @@
 //! Checked on what happened and not on which control was touched.
 //! Sources: no live mating of cords, starting and stopping without load, cool-down: common practice, in many makers' manuals; at least 20 ft from openings: CPSC, checked.
 
+use std::collections::BTreeSet;
+
 use crate::drill::{Action, Event, Known, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{Control, ControlId, Kind, Place, Site, Spot};
@@ -39,17 +41,15 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         if since_the_start(episode.first) {
             continue;
         }
-        let watts = episode
-            .moments(trace)
-            .iter()
-            .map(|m| m.readings.generator.watts)
-            .fold(0.0, f64::max);
+        let watts = |m: &Moment| m.readings.generator.watts;
+        let shown = episode.most(trace, watts);
+        let most = trace.moments.get(shown).map_or(0.0, watts);
         found.push(
             Finding {
                 lasted: episode.length(),
-                ..Finding::breach(Rule::NotSettled, episode.from, episode.first)
+                ..Finding::breach(Rule::NotSettled, episode.from, shown)
             }
-            .with("watts", Arg::Quantity(watts, Unit::Watts))
+            .with("watts", Arg::Quantity(most, Unit::Watts))
             .with(
                 "settle",
                 Arg::Quantity(site.generator.spec.warmup_s, Unit::Seconds),
@@ -101,12 +101,10 @@ fn started_into(moment: &Moment) -> bool {
 
 /// An engine that is started into a load, with all that begins to draw at once.
 fn start_under_load(trace: &Trace, index: usize, after: &Moment) -> Option<Finding> {
-    let same = trace.moments.iter().skip(index);
-    let same = same.take_while(|m| m.at == after.at);
-    let watts = same.filter(|m| started_into(m));
-    let watts = watts.map(|m| m.readings.generator.watts).reduce(f64::max)?;
+    let loaded = at_once(trace, index, after).filter(|(_, m)| started_into(m));
+    let (shown, watts) = most(loaded.map(|(i, m)| (i, m.readings.generator.watts)))?;
     Some(
-        Finding::breach(Rule::StartUnderLoad, after.at, index)
+        Finding::breach(Rule::StartUnderLoad, after.at, shown)
             .with("watts", Arg::Quantity(watts, Unit::Watts)),
     )
 }
@@ -207,25 +205,43 @@ fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> 
     if !(moved.is_breaker() || moved.kind == Kind::Engine) {
         return None;
     }
-    let same = trace
-        .moments
-        .iter()
-        .skip(index + 1)
-        .take_while(|m| m.at == after.at);
-    let mut amps = Vec::new();
-    for moment in same {
-        if let What::Happened(Event::Starting { amps: at_rest, .. }) = moment.what {
-            amps.push(at_rest);
-        }
+    let started = at_once(trace, index + 1, after).filter_map(|(_, moment)| {
+        let What::Happened(Event::Starting { appliance, .. }) = moment.what else {
+            return None;
+        };
+        Some(appliance)
+    });
+    let motors: BTreeSet<usize> = started.collect();
+    if motors.len() < 2 {
+        return None;
     }
-    (amps.len() >= 2).then(|| {
-        Finding::breach(Rule::AllAtOnce, after.at, index)
-            .with(
-                "motors",
-                Arg::Count(i64::try_from(amps.len()).unwrap_or(i64::MAX)),
-            )
-            .with("amps", Arg::Quantity(amps.iter().sum(), Unit::Amps))
-    })
+    // All together, at the moment in which they draw most and nothing has given way.
+    let holds = |m: &Moment| !matches!(&m.what, What::Happened(event) if event.gives_way());
+    let drawn = |m: &Moment| motors.iter().map(|i| m.readings.appliance(*i).amps).sum();
+    let moments = at_once(trace, index, after).filter(|(_, m)| holds(m));
+    let (shown, amps) = most(moments.map(|(i, m)| (i, drawn(m))))?;
+    let count = Arg::Count(i64::try_from(motors.len()).unwrap_or(i64::MAX));
+    Some(
+        Finding::breach(Rule::AllAtOnce, after.at, shown)
+            .with("motors", count)
+            .with("amps", Arg::Quantity(amps, Unit::Amps)),
+    )
+}
+
+/// The moments from `index` on that are of the same instant, with their indices.
+fn at_once<'a>(
+    trace: &'a Trace,
+    index: usize,
+    after: &Moment,
+) -> impl Iterator<Item = (usize, &'a Moment)> {
+    let at = after.at;
+    let moments = trace.moments.iter().enumerate().skip(index);
+    moments.take_while(move |(_, m)| m.at == at)
+}
+
+/// The highest of some numbers with the index of its moment, the last of several.
+fn most(numbers: impl Iterator<Item = (usize, f64)>) -> Option<(usize, f64)> {
+    numbers.reduce(|most, next| if next.1 >= most.1 { next } else { most })
 }
 
 fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> Option<Finding> {

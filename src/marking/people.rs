@@ -4,7 +4,7 @@
 
 use crate::drill::{Event, IndoorsEvent, Moment, Trace, What};
 use crate::hazard::body::Path;
-use crate::hazard::shock::{reference_ma, times_lethal, zone};
+use crate::hazard::shock::{reference_ma, stated_s, times_lethal, zone};
 use crate::scenario::Scenario;
 use crate::site::{Cord, FarEnd, Site};
 use crate::units::DrillTime;
@@ -19,8 +19,6 @@ const GUARDED_V: f64 = 50.0;
 const MADE_SAFE_IN: DrillTime = DrillTime::from_secs(180);
 /// Body for which limits are stated, kilograms: the lighter of the two of IEEE Std 80.
 const BODY_KG: f64 = 50.0;
-/// Shortest and longest duration for which the limit is stated, seconds.
-const DURATIONS_S: (f64, f64) = (0.03, 3.0);
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
@@ -65,13 +63,15 @@ fn of_event(
 ) -> Option<Finding> {
     let at = moment.at;
     if let Event::Shock { volts, amps } = event {
-        let seconds = seconds_in_shock(trace, index).clamp(DURATIONS_S.0, DURATIONS_S.1);
+        let lasted = seconds_in_shock(trace, index);
+        let seconds = stated_s(lasted);
         let heart_ma = reference_ma(amps.low * 1000.0, Path::LeftHandToFeet);
         let times = times_lethal(heart_ma, seconds, BODY_KG);
         let finding = Finding::breach(Rule::Shock, at, index)
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
             .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
+            .with("stated", Arg::Verbatim(beside_stated(lasted).to_owned()))
             .with("times", Arg::Quantity(times, Unit::Plain))
             .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
             .with(
@@ -129,6 +129,17 @@ fn heard(event: &Event) -> &'static str {
         "yes"
     } else {
         "no"
+    }
+}
+
+/// How a duration lies beside those for which the limit of the heart is stated.
+pub(super) fn beside_stated(seconds: f64) -> &'static str {
+    if seconds < stated_s(seconds) {
+        "shorter"
+    } else if seconds > stated_s(seconds) {
+        "longer"
+    } else {
+        "within"
     }
 }
 

@@ -17,7 +17,7 @@ use crate::site::{ControlId, Cord, PositionId, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
-use super::episode::episodes;
+use super::episode::{Episode, episodes};
 use super::finding::{Finding, Rule};
 
 /// Amps on the ground of a cord that are more than leakage: common practice.
@@ -60,6 +60,10 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .with(
                     "residual",
                     Arg::Quantity(residual_a * 1000.0, Unit::Milliamps),
+                )
+                .with(
+                    "load",
+                    Arg::Count(i64::from(residual_a >= gfci::MUST_TRIP_A)),
                 )
                 .with("took", Arg::Quantity(Gfci::USUAL.trip_s, Unit::Seconds))
                 .reaching(guarded_point(site, moment, control))
@@ -173,34 +177,33 @@ fn outlet_of(site: &Site, appliance: usize) -> String {
     circuit.map_or_else(String::new, |c| format!("outlet-{}", c.name))
 }
 
-/// Stretches for which a leg of the main panel stands above what hangs on it is made for, and nobody switches it off.
-fn wrong_volts(site: &Site, trace: &Trace) -> Vec<Finding> {
+/// Stretches for which a leg of the main panel stands above what hangs on it is made for, and nobody switches it off: one cause, told once, at its highest.
+fn wrong_volts(site: &Site, trace: &Trace) -> Option<Finding> {
     let volts = |m: &Moment| m.readings.point("bus").volts;
-    let mut found = Vec::new();
-    for episode in episodes(trace, |m| volts(m) > LEG_MOST_V) {
-        if episode.length() <= TO_ACT {
-            continue;
-        }
-        let shown = episode.most(trace, volts);
-        let Some(peak) = trace.moments.get(shown) else {
-            continue;
-        };
-        let finding = Finding {
-            lasted: episode.length(),
-            ..Finding::breach(Rule::WrongVolts, episode.from, shown)
-        };
-        let (stalled, opens) = stalled(peak);
-        found.push(
-            finding
-                .with("volts", Arg::Quantity(volts(peak), Unit::Volts))
-                .with("lasted", Arg::lasting(episode.length()))
-                .with("neutral", neutral_lost(site, peak))
-                .with("stalled", Arg::Count(stalled))
-                .with("opens", opens)
-                .reaching("bus"),
-        );
-    }
-    found
+    let all = episodes(trace, |m| volts(m) > LEG_MOST_V);
+    let long: Vec<Episode> = all.into_iter().filter(|e| e.length() > TO_ACT).collect();
+    let from = long.first()?.from;
+    let lasted = long.iter().fold(DrillTime::ZERO, |sum, e| sum + e.length());
+    let highest = long.iter().map(|e| e.most(trace, volts));
+    let highest = highest.filter_map(|index| Some((index, trace.moments.get(index)?)));
+    let (shown, peak) = highest.reduce(|a, b| if volts(b.1) > volts(a.1) { b } else { a })?;
+    let broken = |m: &Moment| m.positions.get(site.line.drop_neutral) != PositionId(0);
+    let broke = trace.moments.iter().find(|m| broken(m));
+    let (stalled, opens) = stalled(peak);
+    let finding = Finding {
+        lasted,
+        ..Finding::breach(Rule::WrongVolts, from, shown)
+    };
+    Some(
+        finding
+            .with("volts", Arg::Quantity(volts(peak), Unit::Volts))
+            .with("lasted", Arg::lasting(lasted))
+            .with("broke", Arg::Clock(broke.map_or(from, |m| m.at)))
+            .with("neutral", neutral_lost(site, peak))
+            .with("stalled", Arg::Count(stalled))
+            .with("opens", opens)
+            .reaching("bus"),
+    )
 }
 
 /// Whether the neutral of the house's drop is broken, as a count for the words.

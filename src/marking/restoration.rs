@@ -165,6 +165,7 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
                 Finding::breach(Rule::GoalLate, at, moment)
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
                     .with("within", Arg::lasting(scenario.goal.within))
+                    .with("ended", Arg::Count(i64::from(trace.end() < due)))
                     .with(
                         "cause",
                         Arg::Verbatim(why_late(site, trace, moment, so_far).to_owned()),

@@ -9,6 +9,9 @@ use crate::words::{Arg, Unit};
 
 use super::finding::{Finding, Rule};
 
+/// Share of the watts pushed back from which borrowed current shows on the cord.
+const BORROWED: f64 = 0.3;
+
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
@@ -40,6 +43,9 @@ fn of_event(
         }
         SourceEvent::GeneratorPushed { watts } => {
             let finding = breach(Rule::PushedBack).reaching("generator-outlet");
+            // Motors in the house borrow current from the set while the sun pushes watts into it.
+            let borrowed = moment.readings.generator.vars.abs() > BORROWED * watts;
+            let finding = finding.with("borrowed", Arg::Count(i64::from(borrowed)));
             Some(finding.with("watts", Arg::Quantity(*watts, Unit::Watts)))
         }
         SourceEvent::BatteryOverloaded { watts } => {

@@ -5,7 +5,7 @@
 
 use crate::drill::{Action, Event, MachineEvent, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Site, Transfer};
+use crate::site::{CARRIES_A, Site, Transfer};
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
@@ -75,10 +75,22 @@ fn lugs(site: &Site, transfer: &Transfer, trace: &Trace, found: &mut Vec<Finding
             );
         }
     }
-    for (index, moment) in trace.moments.iter().enumerate() {
-        let moved = matches!(&moment.what, What::Did(Action::Set(c, _)) if *c == transfer.handle);
-        if moved && live(moment) {
-            found.push(told(Rule::HandTransferLive, moment.at, index, moment));
+    // What the contacts part is shown as it was just before.
+    for (pair, index) in trace.moments.windows(2).zip(0..) {
+        let [before, after] = pair else { continue };
+        let moved = matches!(&after.what, What::Did(Action::Set(c, _)) if *c == transfer.handle);
+        if moved && live(after) {
+            let (shown, moment) = if live(before) {
+                (index, before)
+            } else {
+                (index + 1, after)
+            };
+            let amps = moment.readings.amps_of(&transfer.name);
+            found.push(
+                told(Rule::HandTransferLive, after.at, shown, moment)
+                    .with("amps", Arg::Quantity(amps, Unit::Amps))
+                    .with("carried", Arg::Count(i64::from(amps >= CARRIES_A))),
+            );
         }
     }
 }

@@ -11,6 +11,7 @@ use crate::site::{CARRIES_A, Rest, Site};
 use crate::words::{Arg, Unit, name_of};
 
 use super::finding::{Finding, Rule};
+use super::people::beside_stated;
 
 /// Body for which the limit of the heart is stated, kilograms: the lighter of the two of IEEE Std 80.
 const BODY_KG: f64 = 50.0;
@@ -43,6 +44,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
                 .with("limit", Arg::Quantity(of_limit, Unit::Percent))
                 .with("stated", Arg::Quantity(stated_s(seconds), Unit::Seconds))
+                .with("beside", Arg::Verbatim(beside_stated(seconds).to_owned()))
                 .with(
                     "zone",
                     Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),

@@ -11,7 +11,7 @@ use crate::scenario::Scenario;
 use crate::site::{Backfeed, CARRIES_A, Circuit, Site};
 use crate::words::{Arg, Unit, name_of};
 
-use super::cords::end_volts;
+use super::cords::{end_volts, since};
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
 use super::starved::tied_legs;
@@ -28,6 +28,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             let peak = moments
                 .iter()
                 .reduce(|a, b| if own(b) > own(a) { b } else { a });
+            let loaded = |m: &Moment| own(m) >= CARRIES_A;
+            let from = since(trace, episode.first, &loaded);
             let (Some(peak), Some(breaker)) = (peak, largest_breaker_a(wire.awg)) else {
                 continue;
             };
@@ -40,6 +42,18 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             let finding = finding
                 .with("wire", said(&wire.name))
                 .with("gauge", Arg::Verbatim(wire.awg.to_string()))
+                .with(
+                    "start",
+                    Arg::Quantity(from.map_or(INSULATION_C, hot), Unit::Celsius),
+                )
+                .with(
+                    "time",
+                    Arg::lasting(episode.from.since(from.map_or(episode.from, |m| m.at))),
+                )
+                .with(
+                    "climbs",
+                    Arg::Count(i64::from(most(&hot) < INSULATION_C + 1.0)),
+                )
                 .with("reached", Arg::Quantity(most(&hot), Unit::Celsius))
                 .with("limit", Arg::Quantity(INSULATION_C, Unit::Celsius))
                 .with("amps", Arg::Quantity(heating_a(until, &own), Unit::Amps))

@@ -271,7 +271,7 @@ pub(super) fn event_message(site: &Site, event: &Event) -> Message {
             angle_deg, amps, ..
         } => Message::new("event-collision")
             .quantity("angle", *angle_deg, Unit::Degrees)
-            .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps)),
+            .quantity("amps", amps.low, Unit::Amps),
         Event::GeneratorBroken => Message::new("event-generator-broken"),
         Event::Source(event) => source_message(event),
         Event::Line(event) => line_message(site, event),

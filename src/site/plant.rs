@@ -318,12 +318,13 @@ impl Plant {
                     .fold(Fed::default(), Fed::or),
             }
         });
-        let amps = wiring.meters.iter().map(|m| {
-            m.branches
-                .iter()
-                .map(|b| solution.amps(*b))
-                .fold(0.0, f64::max)
-        });
+        let meters = |of: fn(f64, f64) -> f64| {
+            let legs = wiring.meters.iter().map(move |m| {
+                let legs = m.branches.iter().map(|b| solution.amps(*b));
+                legs.reduce(of).unwrap_or_default()
+            });
+            legs.collect()
+        };
         let residual_a = wiring.gfcis.iter().map(|g| residual_a(solution, g));
         let gfcis = wiring.gfcis.iter();
         let neutral_loop_ohm = gfcis.map(|g| neutral_loop_ohm(solution, wiring, positions, g));
@@ -336,7 +337,8 @@ impl Plant {
         Readings {
             converged: solution.converged(),
             points: points.collect(),
-            amps: amps.collect(),
+            amps: meters(f64::max),
+            less_a: meters(f64::min),
             residual_a: residual_a.collect(),
             neutral_loop_ohm: neutral_loop_ohm.collect(),
             appliances: appliances.collect(),

@@ -120,8 +120,10 @@ pub struct Readings {
     pub converged: bool,
     /// Points, in the order of the names.
     pub points: Vec<PointReading>,
-    /// Amps of things, in the order of the names.
+    /// Amps of things, in the order of the names: of the leg that carries more.
     pub amps: Vec<f64>,
+    /// Amps of the leg that carries less; the same where there is one leg.
+    pub less_a: Vec<f64>,
     /// Amps that pass each ground-fault device one way only, in the order of the names.
     pub residual_a: Vec<f64>,
     /// Ohms of the loop that each ground-fault device sees through the neutral behind it and a ground, while it is fed; in the order of the names.
@@ -150,13 +152,20 @@ impl Readings {
             .unwrap_or_default()
     }
 
-    /// Amps of a thing; 0 for a name that isn't there.
+    /// Amps of a thing, of the leg that carries more; 0 for a name that isn't there.
     pub fn amps_of(&self, thing: &str) -> f64 {
+        self.of_thing(&self.amps, thing)
+    }
+
+    /// Amps of the leg of a thing that carries less; 0 for a name that isn't there.
+    pub fn less_of(&self, thing: &str) -> f64 {
+        self.of_thing(&self.less_a, thing)
+    }
+
+    fn of_thing(&self, amps: &[f64], thing: &str) -> f64 {
         let index = self.names.things.iter().position(|t| t == thing);
-        index
-            .and_then(|i| self.amps.get(i))
-            .copied()
-            .unwrap_or_default()
+        let amps = index.and_then(|i| amps.get(i));
+        amps.copied().unwrap_or_default()
     }
 
     /// What a ground-fault device sees: residual amps, and the ohms of the loop through neutral and ground if there is one.

@@ -487,14 +487,17 @@ impl Builder<'_> {
         let (one, two, neutral) = (self.hot(), self.hot(), self.grounded());
         let top_one = self.hot();
         let contact = self.network.switch(from[0], top_one, CONTACT_OHM, true);
+        let mut legs = vec![contact];
         let (top_two, top_n) = if point == "service" {
-            self.loose_ends(from[1], from[2], thing)
+            let (leg, ends) = self.loose_ends(from[1], from[2], thing);
+            legs.push(leg);
+            ends
         } else {
             (from[1], from[2])
         };
         self.edge(from[0], one, thing, None);
         self.edge(top_two, two, thing, None);
-        self.meter(thing, vec![contact]);
+        self.meter(thing, legs);
         let z = triplex_impedance(
             &TRIPLEX_1_0,
             &TRIPLEX_1_0,
@@ -513,14 +516,19 @@ impl Builder<'_> {
         }
     }
 
-    /// The two connections at the pole that can come loose: a hot's and the neutral's.
-    fn loose_ends(&mut self, hot: NodeId, neutral: NodeId, thing: &str) -> (NodeId, NodeId) {
+    /// The two connections at the pole that can come loose, a hot's and the neutral's: the hot's contact, and what is behind both.
+    fn loose_ends(
+        &mut self,
+        hot: NodeId,
+        neutral: NodeId,
+        thing: &str,
+    ) -> (BranchId, (NodeId, NodeId)) {
         const WHOLE: PositionId = PositionId(0);
         let (leg, returns) = (self.site.line.drop_leg, self.site.line.drop_neutral);
         let (top_hot, top_neutral) = (self.hot(), self.grounded());
-        self.contact(hot, top_hot, (leg, WHOLE), thing);
+        let contact = self.contact(hot, top_hot, (leg, WHOLE), thing);
         self.return_contact(neutral, top_neutral, (returns, WHOLE));
-        (top_hot, top_neutral)
+        (contact, (top_hot, top_neutral))
     }
 
     pub(super) fn neighbor_loads(&mut self, end: End, leg_watts: (f64, f64)) {

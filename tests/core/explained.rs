@@ -541,7 +541,7 @@ fn a_wet_joint_is_told_as_one_and_the_share_with_the_seconds_it_is_of() {
     let told = told_of("tingle", "tingle-lifted-live", Rule::Touch);
     assert!(told.contains("Water in the joint"), "{told}");
     assert!(!told.contains("Worn insulation"), "{told}");
-    assert!(told.contains("stop a heart in 5"), "{told}");
+    assert!(told.contains("stop a heart in 3"), "{told}");
 }
 
 #[test]

@@ -108,6 +108,7 @@ mod told_advice;
 mod told_causes;
 #[cfg(test)]
 mod told_gas;
+mod told_numbers;
 #[cfg(test)]
 mod touch;
 #[cfg(test)]

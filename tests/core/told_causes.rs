@@ -82,7 +82,7 @@ fn a_coiled_cord_is_to_be_laid_out_first_and_only_a_thin_one_is_called_too_thin(
 #[test]
 fn wires_that_have_met_are_told_as_a_short_circuit_and_not_as_a_load() {
     let burnt = told("right-cord", "right-cord-lamp-cord-coiled", Rule::Overload);
-    assert_eq!(ids(&burnt), ["stage-cord-short", "stage-asked"]);
+    assert_eq!(ids(&burnt), ["stage-cord-short", "stage-asked-low"]);
     assert!(say(&burnt.instead).contains("short circuit"));
     let crushed = told("right-cord", "right-cord-crushed", Rule::Tripped);
     assert_eq!(ids(&crushed).first(), Some(&"stage-cord-short"));

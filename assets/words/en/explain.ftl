@@ -5,6 +5,7 @@ told-way-at = The way the energy takes, at { $at }:
 told-way-before = The way the energy takes, just before { $at }:
 told-chain = How it got so hot:
 told-sum = What it adds up to:
+told-sum-at = What it adds up to, at { $at }:
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
 stage-cord = The { $name } carries { $amps }.
@@ -13,9 +14,15 @@ stage-jumper = The { $name } stands open, but a jumper goes around it. The jumpe
 stage-jumper-besides = The { $name } is closed. A jumper goes around it as well, so opening it alone would not help.
 stage-welded = The { $name } says open, but its contacts are welded. It carries { $amps } at { $volts }.
 stage-cord-wire = The { $cord }: { $length } of { $gauge } AWG, { $lies }. That is { $ohm } there and back.
-stage-cord-lost = At { $amps } it loses { $lost }. { $volts } are left at its end.
-stage-cord-heat = What it loses turns into { $heat } of heat along the cord.
-stage-cord-heated = In { $lasted } above its limit it reached { $reached }.
+stage-cord-lost = At { $amps } it loses { $lost }. { $bad ->
+    [one] Its bad plug takes { $plug } of that. { $volts } are left at its end.
+   *[other] { $volts } are left at its end.
+}
+stage-cord-heat = What its wires lose turns into { $heat } of heat along the cord.
+stage-cord-heated = { $shorted ->
+    [one] Its wires met at { $whole }. The short circuit took it to { $reached }.
+   *[other] In { $lasted } above its limit it reached { $reached }.
+}
 stage-cord-limit = Its insulation is made for { $rated }.
 stage-cord-does = { $basis ->
     [thin] The table lets it carry { $carries }, laid out flat. That is too little.
@@ -24,7 +31,7 @@ stage-cord-does = { $basis ->
    *[other] Laid out flat it may carry { $carries }. So its wire is not too thin: the place is too hot.
 }
 stage-cords-joined = The { $first } and the { $cord } are joined: { $length } in all. At { $amps } they lose { $lost }. { $volts } are left.
-stage-cord-short = The wires of the { $name } have met. That is a short circuit, and { $amps } go that way.
+stage-cord-short = The wires of the { $name } have met. That is a short circuit: { $amps } go that way. It drags the outlet down to { $volts }.
 stage-adapter = The { $cord } hangs on one 120 V outlet. One wire of it feeds both sides of the panel: { $amps }. So the outlet sags to { $near }.
 stage-inlet = The power inlet takes in { $amps }.
 stage-branch = Through the { $name }, { $amps } flow the wrong way.
@@ -36,15 +43,17 @@ stage-transformer = The pole transformer turns { $low } into { $high }.
 stage-span = The { $name } stands at { $volts }.
 stage-span-to-earth = The { $name } stands at { $volts } to earth.
 stage-neighbor = The { $name } gets { $volts } from your generator.
-stage-crew = The line worker's hands close the circuit: { $volts }, and { $amps } through the body.
+stage-crew = The line worker's hands close the circuit. The earth underfoot takes a part. Across the body are { $volts }, and { $amps } go through it.
 stage-generator-still = The generator stands still now.
 stage-battery = The battery makes { $volts } and delivers { $watts }.
 stage-sun = The solar inverter stands at { $volts }. The sun gives { $watts }.
 stage-utility = The utility's line is made for { $volts }.
 stage-carries = The { $name } carries { $amps } at { $volts }.
+stage-carries-sides = The { $name } carries { $amps } on one side and { $other } on the other. Between the two are { $volts }.
 stage-live-at = The { $name } is live at { $volts }, with no current yet.
 stage-open = Off or open here: the { $name }. This holds the energy back.
 stage-behind = Then comes the { $name }.
+stage-behind-on = Then comes the { $name }. It is on.
 stage-strays = From here it strays onto this metal: { $name }. That stands at { $volts }.
 stage-transformer-down = The pole transformer turns { $high } into { $low }.
 stage-line-live = So the line stands at { $volts } at its highest. This lasted { $lasted }.
@@ -61,23 +70,33 @@ stage-hand = The hand closes the way to the ground: { $volts }, and { $body } th
 stage-bare = The bare metal ends here. A hand that touches it meets { $volts }.
 stage-wet-hand = Water joins it to the box and the floor. The hand meets { $volts }.
 stage-lug = The bare lugs behind the cover stand at { $volts }, close to the hand.
+stage-parts = { $carried ->
+    [one] The hand parts contacts that carry { $amps } at { $volts }. That burns on between them as an arc.
+   *[other] The bare lugs behind the cover stand at { $volts }, close to the hand.
+}
 stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
 stage-plug = The hand moves a plug that stands at { $volts }.
 stage-blades = The blades hang on this. They stand at { $stands } now.
-stage-no-bond = Neutral and ground are joined nowhere. With { $volts } on a frame, no breaker would trip.
+stage-no-bond = Neutral and ground are joined nowhere. A worn hot wire puts { $leg } on a frame, and no breaker trips.
 stage-work = { $dead ->
     [one] Hands or clamps go on the line here. It is dead now.
    *[other] Hands or clamps go on the line here. It stands at { $volts } to earth.
 }
 stage-grounds = The grounds make a short circuit of it: { $amps }.
-stage-customers = Here the customers get { $stands }. They have not called back.
+stage-customers = Here the customers get { $stands }. { $asked ->
+    [one] They have not called back.
+   *[other] Nobody has asked them.
+}
 stage-said-dead = This is what you called dead: { $subject }. It stands at { $stands }.
 stage-wrong-volts = One side of the house gets { $volts }, for { $lasted }.
 stage-burnt = It gets { $volts } for { $stood }: { $appliance }. It can take { $most }, no more.
 stage-astray = Here { $residual } go out and do not come back. The device opens in { $took }.
 stage-ground-wire = On the way back, { $amps } take the ground wire.
 stage-sun-joins = The sun's { $sun } can now flow toward a generator made for { $rated }.
-stage-pushed = { $watts } go into the generator, the wrong way.
+stage-pushed = { $watts } go into the generator, the wrong way.{ $borrowed ->
+    [one] {" "}Motors borrow current from it as well. So the cord's amps times volts are more.
+   *[other] {""}
+}
 stage-unfit = { $fault ->
     [indoor] Its letters are { $letters }: without a W its skin is not made for sun and wet.
     [no-ground] The ground wire ends before the plug. So the metal of what hangs on it has no way back.
@@ -90,20 +109,28 @@ stage-unfit = { $fault ->
 } It was in use for { $lasted } in all. Its far end stands at { $stands }.
 
 stage-cord-warmed = The load took it from { $start } to { $rated }. That took { $time }.
-stage-plug-ohm = The contacts of this plug have { $ohm }.
+stage-plug-ohm = The two contacts of this plug have { $ohm } in all.
 stage-plug-heat = At { $amps } that makes { $heat } of heat in one small place.
-stage-plug-reached = The plug got to { $reached }.
+stage-plug-reached = That took the plug from { $start } to { $reached } in { $time }.
 stage-plug-limit = At { $limit } a plug begins to scorch.
 stage-wire-adapter = The { $cord } hangs on one 120 V outlet. So both sides of the panel swing together, at { $near }.
 stage-wire-shared = This neutral brings back { $one-amps } of the { $one } and { $other-amps } of the { $other }. On opposite sides they cancel. On one side they add up.
 stage-wire-made = The wire is { $gauge } AWG. The largest breaker for it is { $breaker }.
 stage-wire-carries = It carries { $amps }.
-stage-wire-reached = With that it got to { $reached }, inside the wall.
-stage-wire-limit = Its insulation can take { $limit }.
+stage-wire-reached = That took it from { $start } to its limit in { $time }, inside the wall.
+stage-wire-limit = Its insulation can take { $limit }, no more. { $climbs ->
+    [one] It was still climbing.
+   *[other] It got to { $reached }.
+}
 
-stage-starting = The { $name } starts: { $amps } at { $volts }. That is { $watts } for a moment.
-stage-stalled = The { $name } tries to start and does not turn: { $amps } at { $volts }. That is { $watts }.
+stage-on-the-way = The wires on the way turn { $watts } into heat.
+stage-borrowed = A motor also borrows current and gives it back. So its watts are less than its amps times its volts.
+stage-starting = The { $name } starts: { $amps } at { $volts }. It uses { $watts } for a moment.
+stage-stalled = The { $name } tries to start and does not turn: { $amps } at { $volts }. It uses { $watts }.
 stage-asked-street = At such low volts the generator delivers { $watts }. At full volts, house and street ask for { $asked }. It is made for { $rated }.
+stage-asked-low = At such low volts the generator delivers { $watts }. At full volts, all this asks for { $asked }. It is made for { $rated }.
+stage-asked-surge = All in all the generator is asked for { $asked }. It is made for { $rated }, and for { $surge } during a start.
+stage-asked-battery-low = At such low volts the battery delivers { $watts }. At full volts, all this asks for { $asked }. It is made for { $rated }.
 stage-asked-battery = All in all the battery is asked for { $asked }. It is made for { $rated }.
 stage-street = { $neighbors ->
     [0] The main breaker sends { $amps } at { $volts } out to the street.

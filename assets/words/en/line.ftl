@@ -63,7 +63,10 @@ finding-not-tested-what = { $lit ->
    *[other] You trusted this line without a test since it was last closed.
 } { $dead ->
     [one] It was dead then, but you could not know.
-   *[other] It stood at { $volts } to earth then.
+   *[other] { $before ->
+        [one] Just before the touch it stood at { $volts } to earth.
+       *[other] It stood at { $volts } to earth then.
+    }
 }
 finding-not-tested-why = A dark street proves nothing. One generator in one house can bring the line to full voltage through its transformer, at any time.
 finding-not-tested-now = Stop. Get clear of the line. Treat it as live.
@@ -77,7 +80,10 @@ finding-tester-unproved-what = { $why ->
    *[other] This tester shows nothing below { $least }. In hand: { $tester }.
 } { $dead ->
     [one] The line was dead then, but you could not know.
-   *[other] The line stood at { $volts } to earth then.
+   *[other] { $before ->
+        [one] Just before the touch the line stood at { $volts } to earth.
+       *[other] The line stood at { $volts } to earth then.
+    }
 }
 finding-tester-unproved-why = A dark tester can mean a dead line, a flat battery or the wrong range. Low volts from a small generator kill too.
 finding-tester-unproved-now = Take your hands away. Prove a tester with a low range, test, and prove it again.

@@ -9,7 +9,7 @@ criterion-order-text = Things happen in an order that spares people and machines
 criterion-load-title = Load
 criterion-load-text = Nothing is overloaded, starved or overheated.
 criterion-restoration-title = Back to normal
-criterion-restoration-utility = What matters gets power in time. At the end the house is back on the utility and all is put away.
+criterion-restoration-utility = What matters gets power in time. At the end the house is back on the utility, and all is as this drill asks.
 criterion-restoration-own = What matters gets power in time. At the end the house runs on its own source, as this drill asks.
 criterion-restoration-asked = At the end all is as this drill asks.
 
@@ -47,7 +47,10 @@ finding-no-transfer-equipment-why = { $plugs ->
     }
    *[other] { $main-open ->
         [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
-       *[other] The main breaker was on for at least part of that time. At most one other handle then kept { $volts } off the street.
+       *[other] The main breaker was on for at least part of that time. { $met ->
+            [one] Nothing then kept { $volts } off the street.
+           *[other] Only a handle that anyone can move then kept { $volts } off the street.
+        }
     }
 }
 finding-no-transfer-equipment-now = { $stands ->
@@ -94,10 +97,14 @@ finding-sources-meet-instead = Thank the neighbor and say no to the strip. Plug 
 source-sources-meet = NEC 702.5: equipment keeps sources apart (checked in a copy). One source for each cord: common practice. Current is computed from both impedances.
 
 finding-shock-what = { $crew ->
-    [one] You had the line in hand, and it was live. It stood at { $volts }. { $amps } went through the body.
-   *[other] A line worker had the line in hand when your generator made it live. The line stood at { $volts }. { $amps } went through the body.
+    [one] You had the line in hand, and it was live. Across the body were { $volts }, and { $amps } went through it.
+   *[other] A line worker had the line in hand when your generator made it live. Across the body were { $volts }, and { $amps } went through it.
 }
-finding-shock-why = That is at least { $times } times the current that can stop a heart in { $seconds }. It means: { $zone }.
+finding-shock-why = { $stated ->
+    [shorter] It was over at once. Even for { $seconds } that is at least { $times } times what can stop a heart.
+    [longer] It went on for more than { $seconds }. In that time it is at least { $times } times what can stop a heart.
+   *[within] It lasted { $seconds }. That is at least { $times } times what can stop a heart in that time.
+} It means: { $zone }.
 finding-shock-now = { $crew ->
     [one] Do not touch them or the line until it is cut off and grounded. Call the emergency number.
    *[other] Keep the engine off. Call the emergency number and say that the line may be live. Do not go near the line.
@@ -111,7 +118,10 @@ source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, f
 finding-touch-what = The hand that used it felt current from this metal: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
 finding-touch-why = { $cleared ->
     [one] A ground-fault device cut it off. That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. Without the device it would have gone on.
-   *[other] That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. { $cause ->
+   *[other] That is { $limit } of what can stop a heart in { $stated }{ $beside ->
+        [longer] , the longest time that the rule covers
+       *[other] {""}
+    }. It means: { $zone }. { $cause ->
         [wet] Water in the joint of the cords carried the voltage of the wire to its outside. The person was the way to earth.
         [leak] Current leaks to earth at a cord joint that lies in the wet. It comes back by the frame of the generator, and lifts it.
         [neutral] The frame is joined to the neutral. The load's current lifts the neutral a little, and the frame with it.
@@ -324,7 +334,10 @@ finding-too-near-instead = { $far ->
 }
 source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
 
-finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.
+finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.{ $times ->
+    [one] {""}
+   *[other] {" "}This happened { $times } times.
+}
 finding-overload-why = Voltage and speed sag, motors overheat, and the engine stalls or its breaker trips.
 finding-overload-now = { $short ->
     [one] Turn the output breaker on the generator off. Do not touch the cord.
@@ -413,8 +426,14 @@ finding-reset-into-fault-now = Leave it off. Unplug what hangs on it, one after 
 finding-reset-into-fault-instead = Find out why it opened before you set it again.
 source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CFR 1926.416(e) and 1926.302(a) (from memory).
 
-finding-two-bonds-what = With no fault at all this opened: { $device }. It saw { $residual } go another way.
-finding-two-bonds-why = The frame of the generator holds its neutral, and so does the panel. So current comes back on the ground wire too. The device takes that for a fault.
+finding-two-bonds-what = With no fault at all this opened: { $device }. { $load ->
+    [one] It saw { $residual } go another way.
+   *[other] It sends out a small test signal. The signal found neutral and ground joined past it.
+}
+finding-two-bonds-why = The frame of the generator holds its neutral, and so does the panel. { $load ->
+    [one] So current comes back on the ground wire too. The device takes that for a fault.
+   *[other] So current would come back on the ground wire too. The device opens before any load is on.
+}
 finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
 finding-two-bonds-instead = Tonight, run an extension cord from the generator to what matters most. Ask an electrician. A transfer switch that moves the neutral cures it. So does a generator whose neutral floats, if its maker lists it for a panel.
 source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded (from memory). UL 943: a grounded neutral must open the device (from a trade source).
@@ -522,8 +541,8 @@ finding-cord-fire-instead = Lay cords out flat, with nothing on them. Feel cord 
 source-cord-fire = CPSC advice: cords uncoiled and never under rugs (checked in part). The temperatures of charring and fire are assumptions.
 
 finding-wire-hot-what = { $cause ->
-    [adapter] Fed through an adapter, a wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
-   *[other] A wire inside the wall reached { $reached }. It can take { $limit }: { $wire }.
+    [adapter] Fed through an adapter, a wire inside the wall reached its limit, { $limit }: { $wire }.
+   *[other] A wire inside the wall reached its limit, { $limit }: { $wire }.
 }
 finding-wire-hot-why = { $cause ->
     [breaker] Hot insulation melts. Then the bare wire can set the wall on fire. { $guarded ->
@@ -584,7 +603,10 @@ finding-cord-unfit-instead = { $fault ->
 }
 source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, grounded cords (checked). CPSC: one cord and not several (from memory).
 
-finding-goal-late-what = Without power in time: { $appliance }. The goal was { $within } after the outage.
+finding-goal-late-what = { $ended ->
+    [one] Without power when the run ended: { $appliance }. The goal was { $within } after the outage.
+   *[other] Without power in time: { $appliance }. The goal was { $within } after the outage.
+}
 finding-goal-late-why = { $cause ->
     [off] The controller was off, so the set did not start. This household counts on it.
     [cover] The set stood open for service when the outage came. This household counts on it.
@@ -677,7 +699,10 @@ finding-said-dead-what = You called it dead: { $subject }. It was live.
 finding-said-dead-why = Someone who trusts that word puts a hand on it.
 finding-said-dead-now = Take the word back. Tell everyone to stay clear of it.
 finding-said-dead-instead = Say dead only after a test with a tester that you proved before and after.
-source-said-dead = What has not been tested dead is taken for live: 29 CFR 1910.333(b)(2), from memory.
+source-said-dead = What has not been tested dead is taken for live: { $line ->
+    [one] 29 CFR 1926.961 (checked in a digest).
+   *[other] 29 CFR 1910.333(b)(2), from memory.
+}
 finding-said-fit-what = You trusted it: { $subject }. It does not block.
 finding-said-fit-why = Nothing but a hand keeps the generator off the line then. One slip and the line is live.
 finding-said-fit-now = Take the word back. Leave the generator breaker off.
@@ -694,10 +719,10 @@ finding-unanswered-now = Open the answers and say what you found.
 finding-unanswered-instead = Look and test until you can say it.
 source-unanswered = Common practice.
 finding-wrong-volts-what = { $neutral ->
-    [one] The neutral wire to the house broke. For { $lasted } one side was too high, { $volts } at most.
+    [one] The neutral wire to the house broke at { $broke }. On the utility one side was then too high, for { $lasted } and up to { $volts }.
    *[other] One side of the house was too high for { $lasted }, { $volts } at most.
 }
-finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At this voltage they burn out, and what burns out can start a fire.{ $neutral ->
+finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At this voltage electronics burn out within seconds or minutes, and motors overheat. What burns out can start a fire.{ $neutral ->
     [one] {" "}What came back over the neutral now takes ground wires and pipes. They can be live.
    *[other] {""}
 }{ $stalled ->

@@ -5,6 +5,7 @@ told-way-at = El camino de la energía, minuto { $at }:
 told-way-before = El camino de la energía, justo antes del minuto { $at }:
 told-chain = Cómo llegó a calentarse tanto:
 told-sum = Lo que suma:
+told-sum-at = Lo que suma, minuto { $at }:
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
 stage-cord = { $name }: lleva { $amps }.
@@ -13,9 +14,15 @@ stage-jumper = Está abierto, pero un puente pasa por el lado: { $name }. Por el
 stage-jumper-besides = Está cerrado: { $name }. Además un puente pasa por el lado, así que abrirlo solo no basta.
 stage-welded = Dice abierto, pero sus contactos están soldados: { $name }. Lleva { $amps } a { $volts }.
 stage-cord-wire = Cable: { $cord }. Son { $length } de calibre { $gauge } AWG; está así: { $lies }. Ida y vuelta son { $ohm }.
-stage-cord-lost = Con { $amps } pierde { $lost }. Al final quedan { $volts }.
-stage-cord-heat = Lo que pierde se vuelve calor a lo largo del cable: { $heat }.
-stage-cord-heated = En { $lasted } sobre su límite llegó a { $reached }.
+stage-cord-lost = Con { $amps } pierde { $lost }. { $bad ->
+    [one] Su mal enchufe toma { $plug } de eso. Al final quedan { $volts }.
+   *[other] Al final quedan { $volts }.
+}
+stage-cord-heat = Lo que pierden sus conductores se vuelve calor a lo largo del cable: { $heat }.
+stage-cord-heated = { $shorted ->
+    [one] Sus conductores se tocaron a { $whole }. El cortocircuito lo llevó a { $reached }.
+   *[other] En { $lasted } sobre su límite llegó a { $reached }.
+}
 stage-cord-limit = Su aislamiento está hecho para { $rated }.
 stage-cord-does = { $basis ->
     [thin] La tabla le permite { $carries }, extendido. Es muy poco.
@@ -24,7 +31,7 @@ stage-cord-does = { $basis ->
    *[other] Extendido puede llevar { $carries }. Así que no es muy delgado: el lugar es demasiado caliente.
 }
 stage-cords-joined = Están unidos: { $first } y { $cord }. Son { $length } en total. Con { $amps } pierden { $lost }. Quedan { $volts }.
-stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito, y por ahí van { $amps }.
+stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito: por ahí van { $amps }. Baja el tomacorriente a { $volts }.
 stage-adapter = Cuelga de una sola toma de 120 V: { $cord }. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y la toma baja a { $near }.
 stage-inlet = Por la entrada de corriente entran { $amps }.
 stage-branch = Deja pasar { $amps } al revés: { $name }.
@@ -36,15 +43,17 @@ stage-transformer = El transformador del poste convierte { $low } en { $high }.
 stage-span = Tiene { $volts }: { $name }.
 stage-span-to-earth = Tiene { $volts } a tierra: { $name }.
 stage-neighbor = Recibe { $volts } de su generador: { $name }.
-stage-crew = Las manos de quien trabaja en la línea cierran el circuito. Voltaje: { $volts }. Corriente por el cuerpo: { $amps }.
+stage-crew = Las manos de quien trabaja en la línea cierran el circuito. La tierra bajo los pies toma una parte. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
 stage-generator-still = El generador está parado ahora.
 stage-battery = La batería da { $volts } y entrega { $watts }.
 stage-sun = El inversor solar está a { $volts }. El sol da { $watts }.
 stage-utility = La línea de la compañía está hecha para { $volts }.
 stage-carries = { $name }: lleva { $amps } a { $volts }.
+stage-carries-sides = { $name }: lleva { $amps } de un lado y { $other } del otro. Entre los dos hay { $volts }.
 stage-live-at = Tiene { $volts }, todavía sin corriente: { $name }.
 stage-open = Apagado o abierto aquí: { $name }. Esto detiene la energía.
 stage-behind = Luego viene: { $name }.
+stage-behind-on = Luego viene: { $name }. Está encendido.
 stage-strays = De aquí se desvía a este metal: { $name }. Está a { $volts }.
 stage-transformer-down = El transformador del poste convierte { $high } en { $low }.
 stage-line-live = Así la línea llega a { $volts } en su punto más alto. Duró { $lasted }.
@@ -61,23 +70,33 @@ stage-hand = La mano cierra el camino a tierra: { $volts }, y { $body } por el c
 stage-bare = Aquí termina el metal desnudo. Una mano que lo toca encuentra { $volts }.
 stage-wet-hand = El agua lo une con la caja y el piso. La mano encuentra { $volts }.
 stage-lug = Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
+stage-parts = { $carried ->
+    [one] La mano separa contactos que llevan { $amps } a { $volts }. Eso sigue ardiendo entre ellos como un arco.
+   *[other] Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
+}
 stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
 stage-plug = La mano mueve un enchufe que está a { $volts }.
 stage-blades = Las patas cuelgan de esto. Ahora están a { $stands }.
-stage-no-bond = El neutro y la tierra no se unen en ningún lado. Con { $volts } en una carcasa no saltaría ningún interruptor.
+stage-no-bond = El neutro y la tierra no se unen en ningún lado. Una fase gastada pone { $leg } en una carcasa, y no salta ningún interruptor.
 stage-work = { $dead ->
     [one] Aquí van las manos o las pinzas a la línea. Ahora no tiene voltaje.
    *[other] Aquí van las manos o las pinzas a la línea. Tiene { $volts } a tierra.
 }
 stage-grounds = Las tierras la ponen en cortocircuito: { $amps }.
-stage-customers = Aquí los clientes reciben { $stands }. No han contestado.
+stage-customers = Aquí los clientes reciben { $stands }. { $asked ->
+    [one] No han contestado.
+   *[other] Nadie les preguntó.
+}
 stage-said-dead = Esto es lo que usted dijo que no tenía voltaje: { $subject }. Está a { $stands }.
 stage-wrong-volts = Un lado de la casa recibe { $volts }, durante { $lasted }.
 stage-burnt = Recibe { $volts } durante { $stood }: { $appliance }. No aguanta más de { $most }.
 stage-astray = Aquí salen { $residual } y no vuelven. El dispositivo abre en { $took }.
 stage-ground-wire = En el camino de vuelta, { $amps } toman el cable de tierra.
 stage-sun-joins = Los { $sun } del sol pueden ir ahora hacia un generador hecho para { $rated }.
-stage-pushed = Entran { $watts } al generador, al revés.
+stage-pushed = Entran { $watts } al generador, al revés.{ $borrowed ->
+    [one] {" "}Los motores además toman de él corriente prestada. Por eso los amperios por los voltios del cable dan más.
+   *[other] {""}
+}
 stage-unfit = { $fault ->
     [indoor] Sus letras son { $letters }: sin W, su cubierta no es para sol ni agua.
     [no-ground] El conductor de tierra no llega a la clavija. Así el metal de lo que alimenta no tiene camino de regreso.
@@ -90,20 +109,28 @@ stage-unfit = { $fault ->
 } Se usó durante { $lasted } en total. Su extremo está a { $stands }.
 
 stage-cord-warmed = La carga lo llevó de { $start } a { $rated }. Tardó { $time }.
-stage-plug-ohm = Los contactos de este enchufe tienen { $ohm }.
+stage-plug-ohm = Los dos contactos de este enchufe tienen { $ohm } en total.
 stage-plug-heat = Con { $amps } eso da { $heat } de calor en un lugar pequeño.
-stage-plug-reached = El enchufe llegó a { $reached }.
+stage-plug-reached = Con eso el enchufe pasó de { $start } a { $reached } en { $time }.
 stage-plug-limit = A { $limit } un enchufe empieza a chamuscarse.
 stage-wire-adapter = Cuelga de una sola toma de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
 stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman.
 stage-wire-made = El alambre es de calibre { $gauge } AWG. El interruptor más grande para él es de { $breaker }.
 stage-wire-carries = Lleva { $amps }.
-stage-wire-reached = Con eso llegó a { $reached }, dentro de la pared.
-stage-wire-limit = Su aislamiento aguanta { $limit }.
+stage-wire-reached = Con eso pasó de { $start } a su límite en { $time }, dentro de la pared.
+stage-wire-limit = Su aislamiento aguanta { $limit }, no más. { $climbs ->
+    [one] Y seguía subiendo.
+   *[other] Llegó a { $reached }.
+}
 
-stage-starting = Arranca: { $name }. Toma { $amps } a { $volts }, es decir { $watts } por un momento.
-stage-stalled = Intenta arrancar y no gira: { $name }. Toma { $amps } a { $volts }, es decir { $watts }.
+stage-on-the-way = Los cables del camino vuelven calor { $watts }.
+stage-borrowed = Un motor también toma corriente prestada y la devuelve. Por eso usa menos vatios que sus amperios por sus voltios.
+stage-starting = Arranca: { $name }. Toma { $amps } a { $volts } y usa { $watts } por un momento.
+stage-stalled = Intenta arrancar y no gira: { $name }. Toma { $amps } a { $volts } y usa { $watts }.
 stage-asked-street = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, la casa y la calle piden { $asked }. Está hecho para { $rated }.
+stage-asked-low = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, todo esto pide { $asked }. Está hecho para { $rated }.
+stage-asked-surge = En total se le piden { $asked } al generador. Está hecho para { $rated }, y para { $surge } en un arranque.
+stage-asked-battery-low = A un voltaje tan bajo, la batería entrega { $watts }. A voltaje pleno, todo esto pide { $asked }. Está hecha para { $rated }.
 stage-asked-battery = En total se le piden { $asked } a la batería. Está hecha para { $rated }.
 stage-street = { $neighbors ->
     [0] El interruptor principal deja salir { $amps } a { $volts } a la calle.

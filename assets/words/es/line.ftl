@@ -63,7 +63,10 @@ finding-not-tested-what = { $lit ->
    *[other] Usted confió en esta línea sin medirla desde el último cierre.
 } { $dead ->
     [one] En ese momento no tenía voltaje, pero usted no podía saberlo.
-   *[other] Voltaje a tierra en ese momento: { $volts }.
+   *[other] { $before ->
+        [one] Voltaje a tierra justo antes de tocarla: { $volts }.
+       *[other] Voltaje a tierra en ese momento: { $volts }.
+    }
 }
 finding-not-tested-why = Una calle oscura no prueba nada. Un solo generador en una casa puede llevar la línea a todo su voltaje por el transformador, en cualquier momento.
 finding-not-tested-now = Pare. Aléjese de la línea. Trátela como si tuviera voltaje.
@@ -77,7 +80,10 @@ finding-tester-unproved-what = { $why ->
    *[other] Este detector no muestra nada por debajo de { $least }. En la mano: { $tester }.
 } { $dead ->
     [one] La línea no tenía voltaje en ese momento, pero usted no podía saberlo.
-   *[other] Voltaje de la línea a tierra en ese momento: { $volts }.
+   *[other] { $before ->
+        [one] Voltaje de la línea a tierra justo antes de tocarla: { $volts }.
+       *[other] Voltaje de la línea a tierra en ese momento: { $volts }.
+    }
 }
 finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
 finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.

@@ -9,7 +9,7 @@ criterion-order-text = Las cosas suceden en un orden que cuida a las personas y 
 criterion-load-title = Carga
 criterion-load-text = A nada se le exige de más, nada recibe de menos y nada se calienta demasiado.
 criterion-restoration-title = Vuelta a lo normal
-criterion-restoration-utility = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo quedó guardado.
+criterion-restoration-utility = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo está como pide este simulacro.
 criterion-restoration-own = Lo que importa recibe electricidad a tiempo. Al final, la casa funciona con su propia fuente, como pide este simulacro.
 criterion-restoration-asked = Al final, todo está como pide este simulacro.
 
@@ -47,7 +47,10 @@ finding-no-transfer-equipment-why = { $plugs ->
     }
    *[other] { $main-open ->
         [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
-       *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. Entonces, a lo más otra palanca separaba { $volts } de la calle.
+       *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. { $met ->
+            [one] Entonces nada separaba { $volts } de la calle.
+           *[other] Entonces, solo una palanca que cualquiera puede mover separaba { $volts } de la calle.
+        }
     }
 }
 finding-no-transfer-equipment-now = { $stands ->
@@ -94,10 +97,14 @@ finding-sources-meet-instead = Dé las gracias al vecino y diga que no a la regl
 source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes (comprobado en una copia). Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
 
 finding-shock-what = { $crew ->
-    [one] Usted tenía la línea en la mano, y había voltaje en ella: { $volts }. Corriente por el cuerpo: { $amps }.
-   *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en la línea: { $volts }. Corriente por el cuerpo: { $amps }.
+    [one] Usted tenía la línea en la mano, y había voltaje en ella. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
+   *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
 }
-finding-shock-why = Es por lo menos { $times } veces la corriente que puede parar un corazón en { $seconds }. Es decir: { $zone }.
+finding-shock-why = { $stated ->
+    [shorter] Acabó al instante. Aun en { $seconds } es por lo menos { $times } veces lo que puede parar un corazón.
+    [longer] Duró más de { $seconds }. En ese tiempo es por lo menos { $times } veces lo que puede parar un corazón.
+   *[within] Duró { $seconds }. Es por lo menos { $times } veces lo que puede parar un corazón en ese tiempo.
+} Es decir: { $zone }.
 finding-shock-now = { $crew ->
     [one] No toque a la persona ni la línea hasta que esté cortada y puesta a tierra. Llame al número de emergencia.
    *[other] Deje el motor detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
@@ -111,7 +118,10 @@ source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, par
 finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
     [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. Sin el dispositivo habría seguido.
-   *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. { $cause ->
+   *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }{ $beside ->
+        [longer] , el tiempo más largo que cubre la regla
+       *[other] {""}
+    }. Es decir: { $zone }. { $cause ->
         [wet] El agua en la unión de los cables llevó el voltaje a su parte de afuera. La persona fue el camino a tierra.
         [leak] En una unión de cables mojada la corriente se fuga a tierra. Vuelve por la carcasa del generador y le da voltaje.
         [neutral] La carcasa está unida al neutro. La corriente de la carga sube un poco el neutro, y con él la carcasa.
@@ -324,7 +334,10 @@ finding-too-near-instead = { $far ->
 }
 source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
-finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.
+finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.{ $times ->
+    [one] {""}
+   *[other] {" "}Ocurrió { $times } veces.
+}
 finding-overload-why = Bajan el voltaje y la velocidad, los motores eléctricos se recalientan, y el generador se apaga o su interruptor se dispara.
 finding-overload-now = { $short ->
     [one] Apague el interruptor de salida del generador. No toque el cable.
@@ -413,8 +426,14 @@ finding-reset-into-fault-now = Déjela abierta. Desenchufe lo que cuelga de ella
 finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarla de nuevo.
 source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) (de memoria).
 
-finding-two-bonds-what = Sin falla alguna se abrió: { $device }. Vio que { $residual } tomaron otro camino.
-finding-two-bonds-why = El armazón del generador está unido a su neutro, y el tablero también. Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
+finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
+    [one] Vio que { $residual } tomaron otro camino.
+   *[other] Envía una pequeña señal de prueba. La señal halló el neutro y la tierra unidos más allá.
+}
+finding-two-bonds-why = El armazón del generador está unido a su neutro, y el tablero también. { $load ->
+    [one] Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
+   *[other] Así la corriente volvería además por el cable de tierra. La protección abre antes de que haya carga.
+}
 finding-two-bonds-now = Usted no hizo nada malo. No puentee la protección y no corte ninguna unión. Use extensiones hasta lo más necesario.
 finding-two-bonds-instead = Esta noche, lleve una extensión del generador a lo que más importa. Pregunte a un electricista. Lo arregla un interruptor de transferencia que mueva el neutro. También un generador de neutro flotante, si el fabricante lo permite con un tablero.
 source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir la protección (de una fuente del oficio).
@@ -522,8 +541,8 @@ finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y 
 source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras (verificado en parte). Las temperaturas de carbonización y de fuego son supuestos.
 
 finding-wire-hot-what = { $cause ->
-    [adapter] Alimentado con un adaptador, un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
-   *[other] Un cable dentro de la pared llegó a { $reached }. Soporta { $limit }: { $wire }.
+    [adapter] Alimentado con un adaptador, un cable dentro de la pared llegó a su límite, { $limit }: { $wire }.
+   *[other] Un cable dentro de la pared llegó a su límite, { $limit }: { $wire }.
 }
 finding-wire-hot-why = { $cause ->
     [breaker] Un aislamiento caliente se derrite. Entonces el conductor desnudo puede incendiar la pared. { $guarded ->
@@ -584,7 +603,10 @@ finding-cord-unfit-instead = { $fault ->
 }
 source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
-finding-goal-late-what = Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
+finding-goal-late-what = { $ended ->
+    [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón.
+   *[other] Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
+}
 finding-goal-late-why = { $cause ->
     [off] El controlador estaba apagado, así que el generador no arrancó. Esta casa cuenta con él.
     [cover] El generador estaba abierto para su revisión cuando llegó el apagón. Esta casa cuenta con él.
@@ -677,7 +699,10 @@ finding-said-dead-what = Usted dijo que no tenía tensión: { $subject }. Sí la
 finding-said-dead-why = Quien confía en esa palabra pone la mano encima.
 finding-said-dead-now = Retire lo dicho. Avise a todos que no se acerquen.
 finding-said-dead-instead = Diga que no hay tensión solo después de medir con un probador que comprobó antes y después.
-source-said-dead = Lo que no se midió sin tensión se toma por vivo: 29 CFR 1910.333(b)(2), de memoria.
+source-said-dead = Lo que no se midió sin tensión se toma por vivo: { $line ->
+    [one] 29 CFR 1926.961 (comprobado en un resumen).
+   *[other] 29 CFR 1910.333(b)(2), de memoria.
+}
 finding-said-fit-what = Usted confió en esto: { $subject }. No bloquea.
 finding-said-fit-why = Entonces solo una mano separa el generador de la línea. Un descuido y la línea tiene tensión.
 finding-said-fit-now = Retire lo dicho. Deje apagado el interruptor del generador.
@@ -694,10 +719,10 @@ finding-unanswered-now = Abra las respuestas y diga lo que encontró.
 finding-unanswered-instead = Mire y mida hasta que pueda decirlo.
 source-unanswered = Práctica común.
 finding-wrong-volts-what = { $neutral ->
-    [one] Se rompió el neutro que viene a la casa. Durante { $lasted } un lado tuvo demasiado, { $volts } a lo más.
+    [one] El neutro que viene a la casa se rompió en el minuto { $broke }. Con la red, un lado tuvo demasiado durante { $lasted }, hasta { $volts }.
    *[other] Un lado de la casa tuvo demasiado durante { $lasted }, { $volts } a lo más.
 }
-finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 V. Con este voltaje se queman, y lo que se quema puede causar un incendio.{ $neutral ->
+finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 V. Con este voltaje la electrónica se quema en segundos o minutos, y los motores se recalientan. Lo que se quema puede causar un incendio.{ $neutral ->
     [one] {" "}Lo que volvía por el neutro va ahora por cables de tierra y tubos. Pueden tener voltaje.
    *[other] {""}
 }{ $stalled ->

@@ -25,9 +25,9 @@ predict-too-shy = Sabe más de lo que cree.
 predict-fits = Sabe bien lo que sabe.
 
 stage-ratio = La línea tiene { $ratio } veces el voltaje del lado de la casa.
-stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre los vivos: { $high } de un lado, { $rest } del otro.
+stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre los vivos: { $high } de un lado, { $rest } del otro. Lo que un lado lleva de más vuelve por la tierra.
 stage-reading = El probador marca { $volts } aquí: { $name }. Lo alimenta: { $fed }.
-stage-load = Aquí van { $amps } a { $volts }, es decir { $watts }: { $name }.
+stage-load = Toma { $amps } a { $volts } y usa { $watts }: { $name }.
 stage-asked = En total se le piden { $asked } al generador. Está hecho para { $rated }.
 stage-passes = Pasan { $amps }: { $name }. Está hecho para { $rated }.
 stage-room = El motor funciona aquí: { $place }. Adentro hay ahora { $ppm } de gas.
