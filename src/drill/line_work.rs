@@ -1,14 +1,14 @@
 //! What a line crew's drill has besides a house's: testers that show more or less, switches that open on a fault, customers who start a set and go back when asked.
 //!
 //! A tester shows what its model makes of the solver's volts; nobody reads volts that a lamp doesn't give.
-//! The switches at head and tie open at once above their setting and stay open: reclosing is blocked for line work (common practice).
+//! The switches at head and tie open at once above their setting and stay open: reclosing is blocked for line work (common practice). Welded contacts stay closed, and it is told that they do.
 //! Customers need a few minutes to go back once they are asked; they start no set after that, nor while the utility serves them.
-//! Not covered: volts induced by other lines, reclosing, customers who forget what they were told.
+//! Not covered: what protects the line upstream of its head, the arc at a clamp that is taken off under current, volts induced by other lines, reclosing, customers who forget what they were told.
 
 use std::sync::Arc;
 
 use crate::hazard::tester::{Held, Shown, shows};
-use crate::site::{At, ControlId, PROVING_SOURCE, PositionId, Site};
+use crate::site::{At, ControlId, LineWork, PROVING_SOURCE, PositionId, Site};
 use crate::units::DrillTime;
 
 use super::engine::Drill;
@@ -32,6 +32,13 @@ pub enum LineEvent {
         /// Amps that it saw.
         amps: f64,
     },
+    /// The switch at the head says open and its welded contacts carry a fault that they cannot open on.
+    CannotOpen {
+        /// Which.
+        control: ControlId,
+        /// Amps that it carries.
+        amps: f64,
+    },
     /// A customer has started a set.
     CustomerStarted,
     /// All customers who were asked are off their own sources.
@@ -51,6 +58,8 @@ pub struct LineCondition {
     pub customers_due: Option<DrillTime>,
     /// Whether they were asked: then none of them starts a set any more.
     pub customers_asked: bool,
+    /// Whether welded contacts carry a fault, and it has been seen that they don't open.
+    pub cannot_open: bool,
 }
 
 impl Drill {
@@ -104,7 +113,21 @@ impl Drill {
                 return true;
             }
         }
-        false
+        self.welded_on_fault(site, work)
+    }
+
+    /// Welded contacts that carry a fault can't open on it; says whether that is seen just now.
+    fn welded_on_fault(&mut self, site: &Site, work: &LineWork) -> bool {
+        let control = site.line.feeder;
+        let welded = self.positions.get(work.head_contacts) != PositionId(0);
+        let name = site.control(control).map_or("", |c| c.name.as_str());
+        let amps = self.readings().amps_of(name);
+        let cannot = welded && amps >= work.trips_a;
+        let seen = std::mem::replace(&mut self.conditions.line.cannot_open, cannot);
+        if cannot && !seen {
+            self.happen(Event::Line(LineEvent::CannotOpen { control, amps }));
+        }
+        cannot && !seen
     }
 
     /// Customers who were asked go back: set stopped and off, main on; says whether anything changed.

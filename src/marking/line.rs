@@ -298,18 +298,21 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
             .map(|c| m.readings.amps_of(&c.name))
             .fold(0.0, f64::max)
     };
-    let (index, moment) = trace
-        .moments
-        .iter()
-        .enumerate()
-        .find(|(_, m)| amps(m) >= work.trips_a)?;
+    let episodes = episodes(trace, |m| amps(m) >= work.trips_a);
+    let episode = episodes.first()?;
+    let index = episode.first;
+    let moment = trace.moments.get(index)?;
     let sets = i64::try_from(work.sets_on(&moment.positions)).unwrap_or_default();
     Some(
-        Finding::breach(Rule::GroundsLeft, moment.at, index)
-            .with("amps", Arg::Quantity(amps(moment), Unit::Amps))
-            .with("sets", Arg::Count(sets))
-            .with("by", Arg::Verbatim(fed_by(site, trace, index).to_owned()))
-            .reaching(pole_name(site, most_loaded(site, work, moment))),
+        Finding {
+            lasted: episode.length(),
+            ..Finding::breach(Rule::GroundsLeft, moment.at, index)
+        }
+        .with("lasted", Arg::lasting(episode.length()))
+        .with("amps", Arg::Quantity(amps(moment), Unit::Amps))
+        .with("sets", Arg::Count(sets))
+        .with("by", Arg::Verbatim(fed_by(site, trace, index).to_owned()))
+        .reaching(pole_name(site, most_loaded(site, work, moment))),
     )
 }
 

@@ -86,7 +86,9 @@ fn kind_of(event: &Event) -> LogKind {
         Event::Collision { .. }
         | Event::CrewFoundLive { .. }
         | Event::Alarm { .. }
-        | Event::Line(LineEvent::OpenedOnFault { .. }) => LogKind::Mistake,
+        | Event::Line(LineEvent::OpenedOnFault { .. } | LineEvent::CannotOpen { .. }) => {
+            LogKind::Mistake
+        }
         Event::Outage
         | Event::CrewArrived
         | Event::CrewTookHold

@@ -1,7 +1,7 @@
 //! What a line crew's testers show and what happens on its line, as messages.
 
 use crate::drill::{Event, LineEvent};
-use crate::site::Site;
+use crate::site::{ControlId, Site};
 use crate::words::{Message, Unit};
 
 /// Whether a crew on the line notices it without looking for it: what happens in the customers' houses it doesn't.
@@ -12,6 +12,7 @@ pub(super) fn crew_notices(event: &Event) -> bool {
             | Event::Collision { .. }
             | Event::Line(
                 LineEvent::OpenedOnFault { .. }
+                    | LineEvent::CannotOpen { .. }
                     | LineEvent::CustomersBack
                     | LineEvent::SecondCrewClear
             )
@@ -34,13 +35,17 @@ pub(super) fn detected_message(site: &Site, point: &str, tester: usize, lit: boo
 
 /// What happens on the line.
 pub(super) fn line_message(site: &Site, event: &LineEvent) -> Message {
+    let fault = |id: &str, control: ControlId, amps: f64| {
+        let name = site.control(control).map_or("", |c| c.name.as_str());
+        Message::new(id)
+            .name("switch", name)
+            .quantity("amps", amps, Unit::Amps)
+    };
     match event {
-        LineEvent::OpenedOnFault { control, amps } => Message::new("event-opened-on-fault")
-            .name(
-                "switch",
-                site.control(*control).map_or("", |c| c.name.as_str()),
-            )
-            .quantity("amps", *amps, Unit::Amps),
+        LineEvent::OpenedOnFault { control, amps } => {
+            fault("event-opened-on-fault", *control, *amps)
+        }
+        LineEvent::CannotOpen { control, amps } => fault("event-cannot-open", *control, *amps),
         LineEvent::CustomerStarted => Message::new("event-customer-started"),
         LineEvent::CustomersBack => Message::new("event-customers-back"),
         LineEvent::TieClosed => Message::new("event-tie-closed"),

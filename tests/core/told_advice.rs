@@ -2,7 +2,7 @@
 //!
 //! Laws over all lists of `tests/drills`, and for each kind of advice the lists that once got the advice of another cause.
 
-use outage_drill::drill::Drill;
+use outage_drill::drill::{Drill, Event, LineEvent};
 use outage_drill::explain::{Explanation, explain};
 use outage_drill::marking::{Finding, Rule, pressing};
 use outage_drill::site::Cord;
@@ -384,4 +384,22 @@ fn a_machine_on_half_its_volts_is_told_by_whose_cord_and_how_often_it_was_tried(
         assert!(ids.contains(&id), "{ids:?}");
     }
     assert!(say(&told.instead).contains("off and unplugged"));
+}
+
+#[test]
+fn welded_contacts_that_cannot_open_on_a_fault_are_seen_in_the_run() {
+    let (drill, findings) = one("visible-break-one-word");
+    let seen = drill.trace().events();
+    let seen = seen.filter(|(_, e)| matches!(e, Event::Line(LineEvent::CannotOpen { .. })));
+    assert_eq!(seen.count(), 1, "once, and not at each deed");
+    let fed = findings
+        .iter()
+        .find(|f| f.rule == Rule::GroundsLeft)
+        .unwrap();
+    assert!(fed.lasted > DrillTime::ZERO, "nothing opened it");
+    let now = say(&explain(drill, fed).now);
+    assert!(
+        now.starts_with("Stay away"),
+        "the line is still live: {now}"
+    );
 }

@@ -52,6 +52,7 @@ learnt-tester-dark = { $point }: it stays dark. In hand: { $tester }.
 learnt-customers-asked = You ask the customers to go back to the utility. They need a few minutes.
 
 event-opened-on-fault = It opens on a fault, with { $amps }: { $switch }.
+event-cannot-open = A short circuit, with { $amps }. It cannot open, as its contacts are welded: { $switch }.
 event-customer-started = A customer on the line starts a generator.
 event-customers-back = The customers say: our generators are off. We are back on the utility's side.
 event-tie-closed = The tie closes by its remote control.
@@ -150,10 +151,13 @@ finding-no-visible-break-instead = Find every way that the utility can feed your
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 
 finding-grounds-left-what = { $sets ->
-    [one] The utility fed into one set of grounds that hung on the line: { $amps }.
-   *[other] The utility fed into { $sets } sets of grounds that hung on the line: { $amps }.
+    [one] The utility fed into one set of grounds that hung on the line: { $amps }, for { $lasted }.
+   *[other] The utility fed into { $sets } sets of grounds that hung on the line: { $amps }, for { $lasted }.
 }
-finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead can whip and the clamps can burn off. Whoever stands there can be hurt.
+finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead can whip and the clamps can burn off. { $by ->
+    [mended] A clamp that is taken off while this flows draws an arc that can kill.
+   *[closed] Whoever stands there can be hurt.
+}
 finding-grounds-left-now = { $stands ->
     [live] Stay away from the grounds and the line: power still flows into them. Have the utility cut it off.
    *[dead] Leave the switch open. Take all grounds off, line end first. Look for damage.

@@ -52,6 +52,7 @@ learnt-tester-dark = { $point }: queda apagado. En la mano: { $tester }.
 learnt-customers-asked = Usted pide a los clientes que vuelvan a la red. Necesitan unos minutos.
 
 event-opened-on-fault = Abre por una falla, con { $amps }: { $switch }.
+event-cannot-open = Un cortocircuito, con { $amps }. No puede abrir, pues sus contactos están soldados: { $switch }.
 event-customer-started = Un cliente de la línea arranca un generador.
 event-customers-back = Los clientes dicen: nuestros generadores están apagados. Estamos otra vez del lado de la red.
 event-tie-closed = El enlace se cierra por su mando a distancia.
@@ -150,10 +151,13 @@ finding-no-visible-break-instead = Busque todos los caminos por los que la red p
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).
 
 finding-grounds-left-what = { $sets ->
-    [one] La red alimentó un juego de puestas a tierra que colgaba de la línea: { $amps }.
-   *[other] La red alimentó { $sets } juegos de puestas a tierra que colgaban de la línea: { $amps }.
+    [one] La red alimentó un juego de puestas a tierra que seguía en la línea: { $amps }, durante { $lasted }.
+   *[other] La red alimentó { $sets } juegos de puestas a tierra que seguían en la línea: { $amps }, durante { $lasted }.
 }
-finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas para serlo. El cable puede saltar y las pinzas se pueden quemar. Quien esté ahí puede salir herido.
+finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas para serlo. El cable puede dar latigazos y las pinzas pueden quemarse. { $by ->
+    [mended] Una pinza que se quita con esa corriente hace un arco que puede matar.
+   *[closed] Quien esté allí puede salir herido.
+}
 finding-grounds-left-now = { $stands ->
     [live] No se acerque a las puestas a tierra ni a la línea: la corriente sigue entrando. Pida a la compañía que la corte.
    *[dead] Deje el interruptor abierto. Quite todas las puestas a tierra, primero la punta de la línea. Busque daños.
