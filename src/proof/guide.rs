@@ -2,7 +2,11 @@
 //!
 //! A copy of the drill is walked to its goal, by the same walk that proves that a drill has a safe way, and marked like any run.
 //! Advice is the first step of a way that was so played to its end and adds no critical finding and leaves nothing undone; where none is found that is said, and never guessed at.
-//! A way that was found is kept while the learner goes it, and played again from wherever the clock has got to; any other deed asks for a new one.
+//! A way that was found is kept for every place that it leads through, and played again from wherever the clock has got to; from any other place a new one is looked for.
+//! A search goes one way at a time, so that a front end can draw in between; until it is over it is said what is safe anyway.
+
+use std::ops::ControlFlow::{self, Break, Continue};
+use std::sync::Arc;
 
 use crate::drill::{Action, Drill, Outcome, What};
 use crate::marking::{Finding, Rule, Verdict, mark, mark_so_far};
@@ -10,6 +14,7 @@ use crate::site::PositionId;
 use crate::units::DrillTime;
 
 use super::judge::Judge;
+use super::kept::Kept;
 use super::line_way::LineWalk;
 use super::step::{Aim, Step, add};
 use super::walk::{Planned, Walk};
@@ -36,9 +41,11 @@ pub enum Advice {
     HandsOff,
     /// Somebody has come to harm: only going back helps.
     GoBack,
+    /// A way is still looked for; until it is found this is done first, or nothing is touched.
+    Looking(Option<Action>),
 }
 
-/// Advice on a drill, kept as long as it holds.
+/// Advice on a drill, kept as long as it holds, and the ways that were found on the way to it.
 #[derive(Debug, Clone)]
 pub struct Guide {
     advice: Advice,
@@ -46,24 +53,31 @@ pub struct Guide {
     n_actions: usize,
     /// What has happened that is taken into account.
     n_events: usize,
+    /// Ways that were found, by where they lead from.
+    kept: Kept,
+    /// The search that isn't over yet.
+    search: Option<Box<Search>>,
 }
 
 impl Guide {
     /// Advice from where a drill stands.
     pub fn new(drill: &Drill) -> Self {
-        Self {
-            advice: advise(drill),
-            ..Self::at(drill)
-        }
+        let mut guide = Self::begin(drill);
+        while guide.look_on() {}
+        guide
     }
 
-    /// Takes into account what was done and has happened so far.
-    fn at(drill: &Drill) -> Self {
-        Self {
+    /// The same, worked out one slice at a time by [`Self::look_on`].
+    pub fn begin(drill: &Drill) -> Self {
+        let mut guide = Self {
             advice: Advice::HandsOff,
-            n_actions: drill.run().actions.len(),
-            n_events: drill.trace().events().count(),
-        }
+            n_actions: 0,
+            n_events: 0,
+            kept: Kept::default(),
+            search: None,
+        };
+        guide.ask(drill);
+        guide
     }
 
     /// What to do next, as last worked out.
@@ -73,38 +87,120 @@ impl Guide {
 
     /// Whether nothing has been done, has happened, or was waited for since.
     pub fn holds(&self, drill: &Drill) -> bool {
-        let (n_actions, n_events) = (drill.run().actions.len(), drill.trace().events().count());
         let waited = matches!(&self.advice, Advice::Steps(steps) if is_waited_out(steps, drill));
-        (n_actions, n_events) == (self.n_actions, self.n_events) && !waited
+        so_far(drill) == (self.n_actions, self.n_events) && !waited
     }
 
     /// Works out what to do next unless what was worked out holds.
     pub fn follow(&mut self, drill: &Drill) {
+        self.turn_to(drill);
+        while self.look_on() {}
+    }
+
+    /// The same, worked out one slice at a time by [`Self::look_on`]; at once where a way is kept that still leads home.
+    pub fn turn_to(&mut self, drill: &Drill) {
         if self.holds(drill) {
             return;
         }
         let done = drill.run().actions.iter().skip(self.n_actions);
         let done: Vec<Action> = done.map(|timed| timed.action.clone()).collect();
-        let kept = match &self.advice {
+        let followed = match &self.advice {
             Advice::Steps(steps) => left(steps, &done, drill),
             Advice::Finish
             | Advice::GetOut
             | Advice::StopEngine(_)
             | Advice::HandsOff
+            | Advice::Looking(_)
             | Advice::GoBack => None,
         };
-        let kept = kept.and_then(|(steps, done_at)| {
+        let followed = followed.and_then(|(steps, done_at)| {
             if done_at == Some(drill.now()) {
                 Some(as_advice(steps))
             } else {
                 go_on(drill, steps)
             }
         });
-        *self = Self {
-            advice: kept.unwrap_or_else(|| advise(drill)),
-            ..Self::at(drill)
-        };
+        match followed {
+            Some(advice) => self.told(drill, advice),
+            None => self.ask(drill),
+        }
     }
+
+    /// The drill has gone back: what was said holds no more, what was found does.
+    pub fn rewound(&mut self) {
+        self.advice = Advice::HandsOff;
+        self.n_actions = usize::MAX;
+        self.search = None;
+    }
+
+    /// Goes on with a search that isn't over, by one way that is tried; says whether it still isn't.
+    pub fn look_on(&mut self) -> bool {
+        let Some(search) = self.search.as_mut() else {
+            return false;
+        };
+        let Break(found) = search.try_one() else {
+            return true;
+        };
+        let way = found.as_ref().map(|(s, walked)| (s.as_slice(), walked));
+        self.kept.keep(&search.drill, way);
+        self.advice = found.map_or_else(|| without_a_way(&search.drill), |(s, _)| as_advice(s));
+        self.search = None;
+        false
+    }
+
+    fn told(&mut self, drill: &Drill, advice: Advice) {
+        self.advice = advice;
+        (self.n_actions, self.n_events) = so_far(drill);
+        self.search = None;
+    }
+
+    /// Asks anew from where a drill stands: what is plain is told at once, then what is kept, and else a search begins.
+    fn ask(&mut self, drill: &Drill) {
+        let before = mark_so_far(drill.scenario(), drill.trace());
+        if is_harmed(&before) {
+            return self.told(drill, Advice::GoBack);
+        }
+        if drill.over() {
+            return self.told(drill, Advice::Finish);
+        }
+        if let Some(left) = self.kept.from(drill) {
+            if left.is_from(drill) {
+                let steps = left.steps.clone();
+                return self.told(drill, steps.map_or_else(|| without_a_way(drill), as_advice));
+            }
+            let steps = left.steps.clone();
+            let played = steps.and_then(|steps| played(drill, steps));
+            if let Some((steps, _)) = played.filter(|(_, verdict)| is_clean(&before, verdict)) {
+                return self.told(drill, as_advice(steps));
+            }
+        }
+        self.told(drill, Advice::Looking(first_of_all(drill)));
+        self.search = Some(Box::new(Search {
+            drill: drill.clone(),
+            before,
+            tried: 0,
+            good: None,
+        }));
+    }
+}
+
+/// How many actions were done and events have happened in a drill.
+fn so_far(drill: &Drill) -> (usize, usize) {
+    (drill.run().actions.len(), drill.trace().events().count())
+}
+
+/// Stopping the engine, where it runs and can be stopped.
+fn stop(drill: &Drill) -> Option<Action> {
+    let stop = Action::Set(drill.site().generator.engine, PositionId(0));
+    let running = drill.conditions().engine.running_since.is_some();
+    (running && drill.clone().act(&stop) == Outcome::Done).then_some(stop)
+}
+
+/// What is safe while a way is looked for: where a source feeds what it must not, the engine is stopped; else nothing is touched.
+fn first_of_all(drill: &Drill) -> Option<Action> {
+    let judge = Judge::new(drill.scenario());
+    let fed_now = judge.stand(drill.positions()).breach();
+    stop(drill).filter(|_| fed_now)
 }
 
 /// Does what the guide says until it has nothing more to say, and tells what it says last.
@@ -114,7 +210,11 @@ pub fn lead(drill: &mut Drill) -> Advice {
         let action = match guide.advice() {
             Advice::Steps(steps) => steps.first().map(|s| s.action.clone()),
             Advice::StopEngine(action) => Some(action.clone()),
-            Advice::Finish | Advice::GetOut | Advice::HandsOff | Advice::GoBack => None,
+            Advice::Finish
+            | Advice::GetOut
+            | Advice::HandsOff
+            | Advice::Looking(_)
+            | Advice::GoBack => None,
         };
         let Some(action) = action else {
             break;
@@ -169,6 +269,12 @@ fn go_on(drill: &Drill, steps: Vec<Step>) -> Option<Advice> {
     if is_harmed(&before) {
         return Some(Advice::GoBack);
     }
+    let (played, verdict) = played(drill, steps)?;
+    (!spoils(&before, &verdict)).then(|| as_advice(played))
+}
+
+/// Plays steps from where a drill stands, and marks what comes of it; none if one of them can't be done.
+fn played(drill: &Drill, steps: Vec<Step>) -> Option<(Vec<Step>, Verdict)> {
     let mut ahead = drill.clone();
     let mut played = Vec::new();
     for step in steps {
@@ -187,7 +293,7 @@ fn go_on(drill: &Drill, steps: Vec<Step>) -> Option<Advice> {
         add(&mut played, Step { action, at, ..step });
     }
     let verdict = ended(&mut ahead);
-    (!spoils(&before, &verdict)).then(|| as_advice(played))
+    Some((played, verdict))
 }
 
 /// Whether a wait is for something that comes at its own time.
@@ -203,61 +309,66 @@ fn as_advice(steps: Vec<Step>) -> Advice {
     }
 }
 
-/// Looks for a way home.
-fn advise(drill: &Drill) -> Advice {
-    let scenario = drill.scenario();
-    let before = mark_so_far(scenario, drill.trace());
-    if is_harmed(&before) {
-        return Advice::GoBack;
-    }
-    if drill.over() {
-        return Advice::Finish;
-    }
-    if let Some(steps) = way_home(drill, &before) {
-        return as_advice(steps);
-    }
+/// What is said where no way is found.
+fn without_a_way(drill: &Drill) -> Advice {
     if drill.conditions().alarm {
-        return Advice::GetOut;
-    }
-    let stop = Action::Set(scenario.site.generator.engine, PositionId(0));
-    let running = drill.conditions().engine.running_since.is_some();
-    if running && drill.clone().act(&stop) == Outcome::Done {
-        Advice::StopEngine(stop)
+        Advice::GetOut
     } else {
-        Advice::HandsOff
+        stop(drill).map_or(Advice::HandsOff, Advice::StopEngine)
     }
 }
 
-/// The first way home that adds no breach but those that it is too late to avoid; otherwise one whose breaches are none that a pass can't do without.
-fn way_home(drill: &Drill, before: &[Finding]) -> Option<Vec<Step>> {
-    let scenario = drill.scenario();
-    if let Some(work) = &scenario.site.line_work {
-        let mut walk = LineWalk::new(scenario, drill.clone());
-        walk.home(scenario, work);
-        let verdict = ended(&mut walk.drill);
-        return (!spoils(before, &verdict)).then_some(walk.done);
-    }
-    let judge = Judge::new(scenario);
-    let mut good = None;
-    // As a plan by positions has it, and where that is too much for the source, with loads held back.
-    let ways = [false, true].into_iter();
-    for (sparing, turn) in ways.flat_map(|s| (0..turns(scenario)).map(move |t| (s, t))) {
-        let mut walk = Walk::new(scenario, &judge, drill.clone(), turn, MOST_STATES);
-        walk.sparing = sparing;
+/// A way, and the drill that was walked along it.
+type Walked = (Vec<Step>, Drill);
+
+/// A search for a way home, which tries one way after the other: as a plan by positions has it, and where that is too much for the source, with loads held back.
+/// The first way counts that adds no breach but those that it is too late to avoid; otherwise one whose breaches are none that a pass can't do without.
+#[derive(Debug, Clone)]
+struct Search {
+    /// Where it begins.
+    drill: Drill,
+    /// What was found by then.
+    before: Vec<Finding>,
+    /// How many ways were tried.
+    tried: usize,
+    /// The first way that will do, if no better one is found.
+    good: Option<Walked>,
+}
+
+impl Search {
+    /// Tries one more way, and breaks with what came of the search once it is over.
+    fn try_one(&mut self) -> ControlFlow<Option<Walked>> {
+        let scenario = Arc::clone(self.drill.scenario());
+        if let Some(work) = &scenario.site.line_work {
+            let mut walk = LineWalk::new(&scenario, self.drill.clone());
+            walk.home(&scenario, work);
+            let verdict = ended(&mut walk.drill);
+            let found = !spoils(&self.before, &verdict);
+            return Break(found.then_some((walk.done, walk.drill)));
+        }
+        let n_turns = turns(&scenario);
+        if self.tried >= 2 * n_turns {
+            return Break(self.good.take());
+        }
+        let judge = Judge::new(&scenario);
+        let turn = self.tried % n_turns;
+        let mut walk = Walk::new(&scenario, &judge, self.drill.clone(), turn, MOST_STATES);
+        walk.sparing = self.tried >= n_turns;
+        self.tried += 1;
         if walk.home() != Planned::Done {
-            continue;
+            return Continue(());
         }
         let verdict = ended(&mut walk.drill);
-        let clean = added(before, &verdict).all(|f| !f.breach || f.rule.criterion().is_needed());
-        if spoils(before, &verdict) {
-            continue;
+        if spoils(&self.before, &verdict) {
+            return Continue(());
         }
-        if clean {
-            return Some(walk.done);
+        let walked = (walk.done, walk.drill);
+        if is_clean(&self.before, &verdict) {
+            return Break(Some(walked));
         }
-        good.get_or_insert(walk.done);
+        self.good.get_or_insert(walked);
+        Continue(())
     }
-    good
 }
 
 fn ended(drill: &mut Drill) -> Verdict {
@@ -276,6 +387,12 @@ fn spoils(before: &[Finding], verdict: &Verdict) -> bool {
     let late = |f: &Finding| matches!(f.rule, Rule::GoalLate | Rule::Lost);
     let needed = |f: &Finding| f.breach && f.rule.criterion().is_needed();
     added(before, verdict).any(|f| needed(f) && !late(f))
+}
+
+/// Whether an end adds no breach at all but that it is late.
+fn is_clean(before: &[Finding], verdict: &Verdict) -> bool {
+    let mut added = added(before, verdict);
+    !spoils(before, verdict) && added.all(|f| !f.breach || f.rule.criterion().is_needed())
 }
 
 fn is_harmed(findings: &[Finding]) -> bool {

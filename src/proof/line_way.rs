@@ -253,6 +253,7 @@ impl LineWalk {
         for own in &work.breaks {
             let usual = u8::from(matches!(own.at, At::Tie(_)));
             self.set(own.tag, wanted(own.tag, 0));
+            self.set(own.jumper, wanted(own.jumper, 0));
             self.set(own.handle, wanted(own.handle, usual));
         }
         for tap in &work.taps {

@@ -14,6 +14,7 @@ mod hurry;
 mod joints;
 mod judge;
 mod judge_line;
+mod kept;
 mod line_way;
 mod model;
 mod plan;

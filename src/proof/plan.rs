@@ -3,6 +3,7 @@
 //! Careful is what a person who knows the trade would not call in question: plugs moved and the set carried while the engine is still, the engine stopped and started without load, nothing passed through that breaks a critical rule.
 //! A careful way need not be the only safe one.
 
+use crate::scenario::Scenario;
 use crate::site::{Bus, ControlId, FarEnd, Kind, Plug, PositionId, Positions, Site, Spot};
 
 use super::joints::Place;
@@ -59,7 +60,8 @@ pub(super) fn plan(
             let class = usize::try_from(class).unwrap_or(usize::MAX);
             let free = sound.get(class).copied().unwrap_or_default();
             let careful = careful(judge, site, &positions, control, position)
-                || sparing && joins_live(site, &positions, control, position);
+                || sparing && joins_live(site, &positions, control, position)
+                || takes_own_lock(space.scenario, control, position);
             let spared = !sparing
                 || !starts_many(site, &positions, control, position)
                     && !shares_outlet(site, &positions, control, position);
@@ -124,6 +126,13 @@ fn careful(
         Some(Kind::Lock) => false,
         _ => true,
     }
+}
+
+/// Whether a lock is taken off that wasn't on at the start: whoever put it on takes it off, and nobody else.
+fn takes_own_lock(scenario: &Scenario, control: ControlId, position: PositionId) -> bool {
+    let kind = scenario.site.control(control).map(|c| c.kind);
+    let off = PositionId(0);
+    kind == Some(Kind::Lock) && position == off && scenario.start.get(control) == off
 }
 
 /// Whether the plug of a machine goes into the end of a cord, which is made to be plugged into while it is live.

@@ -133,8 +133,9 @@ impl<'a> Walk<'a> {
         for breaker in spared {
             self.step(breaker, PositionId(1));
         }
-        self.aim = Aim::Answer;
         if back == Planned::Done {
+            self.put_back_tripped();
+            self.aim = Aim::Answer;
             self.answer();
         }
         back
@@ -142,6 +143,25 @@ impl<'a> Walk<'a> {
 
     pub(super) fn happened(&self, event: impl Fn(&Event) -> bool) -> bool {
         self.drill.trace().events().any(|(_, e)| event(e))
+    }
+
+    /// Turns off what has tripped and is to be off at the end: a plan by positions takes the one for the other.
+    fn put_back_tripped(&mut self) {
+        let scenario = Arc::clone(self.scenario);
+        for (control, wanted) in &scenario.goal.at_end {
+            let stands = scenario
+                .site
+                .position_name(self.drill.positions(), *control);
+            let to = scenario
+                .site
+                .control(*control)
+                .and_then(|c| c.position("off"));
+            if let Some(off) =
+                to.filter(|_| stands == "tripped" && wanted.iter().any(|w| w == "off"))
+            {
+                self.act(Action::Set(*control, off));
+            }
+        }
     }
 
     /// Says what the drill asks and hasn't been told, as it is.
@@ -197,7 +217,8 @@ impl<'a> Walk<'a> {
         let latest = last.map_or(DrillTime::ZERO, |t| {
             t.at + DrillTime::from_secs(u64::from(t.spread_s))
         });
-        while !self.happened(&event) && self.drill.now() < latest {
+        // A crew that found the line live comes back later than its story says.
+        while !self.happened(&event) && self.drill.now() < latest + self.drill.conditions().delay {
             self.reset();
             self.keep_fueled();
             self.wait(STEP);

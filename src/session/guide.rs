@@ -37,20 +37,28 @@ pub(super) struct Hint {
 impl Help {
     /// The drill has gone back: what was shown holds no more.
     pub(super) fn rewound(&mut self) {
-        self.guide = None;
+        if let Some(guide) = self.guide.as_mut() {
+            guide.rewound();
+        }
         self.shown = false;
     }
 
-    /// Shows what to do next from where a drill stands.
+    /// Shows what to do next from where a drill stands: a way that is kept at once, and what a search has to find when [`Self::look_on`] has found it.
     fn show(&mut self, drill: &Drill) {
         let fresh = !self.shown || !self.holds(drill);
         self.shown = true;
         if let Some(guide) = self.guide.as_mut() {
-            guide.follow(drill);
+            guide.turn_to(drill);
         } else {
-            self.guide = Some(Guide::new(drill));
+            self.guide = Some(Guide::begin(drill));
         }
         self.n_shown += u32::from(fresh);
+    }
+
+    /// Goes on with a search for what is shown; says whether it isn't over yet.
+    fn look_on(&mut self) -> bool {
+        let guide = self.guide.as_mut().filter(|_| self.shown);
+        guide.is_some_and(Guide::look_on)
     }
 
     /// Whether a hint is shown and still holds.
@@ -72,6 +80,21 @@ impl Session {
         Vec::new()
     }
 
+    /// Goes on with the search for the next step, by one way that is tried; says whether it isn't over yet.
+    /// To be called between two pictures by a front end that is [`Self::looking_on`]; until it says no, a hint says what is safe anyway.
+    pub fn look_on(&mut self) -> bool {
+        let Some(open) = self.open.as_mut() else {
+            return false;
+        };
+        let Some(guide) = open.help.guide.as_ref() else {
+            return false;
+        };
+        let looked = matches!(guide.advice(), Advice::Looking(_));
+        let looks = open.help.look_on();
+        self.revision += u64::from(looked && !looks);
+        looks
+    }
+
     /// Keeps the hint right after whatever was done: shows the next one where they are shown unasked, and takes away one that doesn't hold any more.
     pub(super) fn guide(&mut self) {
         let unasked = self.guides();
@@ -84,6 +107,9 @@ impl Session {
             open.help.show(&open.drill);
         } else if !open.help.holds(&open.drill) {
             open.help.shown = false;
+        }
+        if !self.looks_on {
+            while self.look_on() {}
         }
     }
 
@@ -117,6 +143,10 @@ impl Session {
             Advice::GetOut => said("guide-get-out", ""),
             Advice::HandsOff => said("guide-hands-off", ""),
             Advice::StopEngine(action) => said("guide-stop-engine", &write_action(site, action)),
+            Advice::Looking(Some(action)) => {
+                said("guide-looking-stop", &write_action(site, action))
+            }
+            Advice::Looking(None) => said("guide-looking", ""),
             Advice::Steps(steps) => steps.first().map_or_else(Hint::default, |step| {
                 let step = Step {
                     action: left_of(step, &open.drill),

@@ -80,6 +80,8 @@ pub struct Session {
     next_seed: u64,
     /// Whether the front end can ask for predictions; a drill never holds for them otherwise.
     asks: bool,
+    /// Whether the front end calls [`Self::look_on`] between its pictures; a hint is worked out before it is shown otherwise.
+    looks_on: bool,
     /// Who sits at its drills, how and when, as far as the front end was told.
     signed: Signed,
     /// What was foretold in all drills of this session.
@@ -137,6 +139,7 @@ impl Session {
             revision: 0,
             next_seed: 2,
             asks: false,
+            looks_on: false,
             signed: Signed::default(),
             forecasts: Vec::new(),
             faults: Vec::new(),
@@ -149,6 +152,15 @@ impl Session {
     #[must_use]
     pub fn asking(self) -> Self {
         Self { asks: true, ..self }
+    }
+
+    /// This session for a front end that calls [`Self::look_on`] between its pictures, so that it goes on drawing while a hint is worked out.
+    #[must_use]
+    pub fn looking_on(self) -> Self {
+        Self {
+            looks_on: true,
+            ..self
+        }
     }
 
     /// The words of the trade in a text that is shown, each where it first stands, with its meaning and source.

@@ -7,6 +7,8 @@ guide-go-back = Somebody was hurt. Nothing you do now undoes that. Go back to be
 guide-finish = Everything stands as it should. You can end the drill.
 guide-get-out = The gas alarm has sounded. Everybody goes outside now. Call the emergency number from there, and stay out.
 guide-hands-off = No safe way home can be found from here. Take your hands off, leave things as they are, and step away. You can go back to before the last mistake.
+guide-looking = The way home is being worked out. Touch nothing until it stands here.
+guide-looking-stop = Something is live that must be dead. Stop the engine first. The way on is being worked out.
 guide-stop-engine = No safe way can be found from here while the engine runs. Stop the engine first. With the engine still, nothing in the house can feed the street. Then ask again.
 
 guide-why-service = Do this while the street still has power. Later there is no time for it.

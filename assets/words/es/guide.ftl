@@ -7,6 +7,8 @@ guide-go-back = Alguien resultó herido. Nada de lo que haga ahora lo remedia. V
 guide-finish = Todo está como debe. Puede terminar el simulacro.
 guide-get-out = Sonó la alarma de gas. Salgan todos ahora mismo. Llame desde afuera al número de emergencia y no vuelva a entrar.
 guide-hands-off = Desde aquí no se encuentra un camino seguro de vuelta. Quite las manos, deje todo como está y aléjese. Puede volver a antes del último error.
+guide-looking = Se está buscando el camino de vuelta. No toque nada hasta que aparezca aquí.
+guide-looking-stop = Hay electricidad donde no debe haber. Pare primero el motor. Se está buscando cómo seguir.
 guide-stop-engine = Desde aquí no se encuentra un camino seguro con el motor en marcha. Pare primero el motor. Con el motor parado, nada de la casa puede alimentar la calle. Después pregunte otra vez.
 
 guide-why-service = Hágalo mientras la calle tiene electricidad. Más tarde no hay tiempo.
