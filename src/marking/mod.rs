@@ -33,6 +33,7 @@ mod wet_panel;
 mod wires;
 
 use crate::drill::{Moment, Trace};
+use crate::hazard::monoxide::CLEAN_PPM;
 use crate::scenario::{Criterion, Scenario};
 use crate::site::Site;
 use crate::units::DrillTime;
@@ -111,12 +112,16 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 }
 
 /// The one finding, by index, whose danger still stands at the end and asks for something now; two orders at once could speak against each other.
-/// Who is hurt needs help whatever stands; a shock that was let go of does not.
-pub fn pressing(findings: &[Finding], end: DrillTime) -> Option<usize> {
+/// Who is hurt needs help whatever stands, and who breathes gas has to get out; a shock that was let go of asks for nothing.
+pub fn pressing(site: &Site, trace: &Trace, findings: &[Finding]) -> Option<usize> {
+    let end = trace.moments.last();
+    let gas =
+        end.is_some_and(|m| site.n_inside(&m.positions) > 0 && m.conditions.ppm() >= CLEAN_PPM);
     let stands = |f: &Finding| {
-        let lasts = f.lasted > DrillTime::ZERO && f.at + f.lasted >= end;
+        let lasts = f.lasted > DrillTime::ZERO && f.at + f.lasted >= trace.end();
         let hurt = f.rule.harms() && f.rule != Rule::Touch;
-        f.breach && f.rule.criterion().is_critical() && (lasts || hurt)
+        let breathes = gas && matches!(f.rule, Rule::Gas | Rule::StayedIn);
+        f.breach && f.rule.criterion().is_critical() && (lasts || hurt || breathes)
     };
     let told = findings.iter().enumerate().filter(|(_, f)| stands(f));
     told.min_by_key(|(index, f)| (f.rule.urgency(), *index))

@@ -55,7 +55,7 @@ impl Session {
             .with("findings", count)
             .said("end", Message::new(end));
         let pins = verdict.findings.iter().enumerate();
-        let pressing = pressing(&verdict.findings, open.drill.trace().end());
+        let pressing = pressing(open.drill.site(), open.drill.trace(), &verdict.findings);
         Some(DebriefView {
             phase: open.phase,
             pages: self.pages(open),

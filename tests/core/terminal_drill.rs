@@ -81,7 +81,7 @@ fn the_main_breaker_left_on_is_explained_in_both_languages_with_volts_and_amps_a
         assert_says(&answered.out, &words);
         let told = |what: &str| answered.out.lines().find(|l| l.contains(what)).unwrap();
         let (line, crew) = match language {
-            "en" => ("fed the street", "go through the body"),
+            "en" => ("fed the street", "Across the body"),
             _ => ("alimentó la calle", "por el cuerpo"),
         };
         let on_the_line = volts_in(told(line));

@@ -49,7 +49,7 @@ fn word<'a>(finding: &'a Finding, name: &str) -> Option<&'a str> {
 #[test]
 fn after_somebody_is_hurt_or_something_burns_no_handle_is_asked_for() {
     let mut seen = 0;
-    for (name, _, findings) in all() {
+    for (name, drill, findings) in all() {
         if !findings.iter().any(|f| f.breach && f.rule.harms()) {
             continue;
         }
@@ -61,7 +61,7 @@ fn after_somebody_is_hurt_or_something_burns_no_handle_is_asked_for() {
             }
         }
         let end = findings.first().map(|f| f.rule);
-        let asked = pressing(findings, DrillTime::ZERO);
+        let asked = pressing(drill.site(), drill.trace(), findings);
         assert!(
             asked.is_some() || end == Some(Rule::Touch),
             "{name}: no help is called"
@@ -402,4 +402,16 @@ fn welded_contacts_that_cannot_open_on_a_fault_are_seen_in_the_run() {
         now.starts_with("Stay away"),
         "the line is still live: {now}"
     );
+}
+
+#[test]
+fn whoever_still_breathes_gas_at_the_end_is_told_to_get_out() {
+    for actions in ["window-cord-near", "window-cord-open"] {
+        let (drill, findings) = one(actions);
+        let inside = drill.site().n_inside(drill.positions());
+        assert!(inside > 0, "{actions}");
+        let asked = pressing(drill.site(), drill.trace(), findings).unwrap();
+        let now = say(&explain(drill, &findings[asked]).now);
+        assert!(now.starts_with("Get everyone out"), "{actions}: {now}");
+    }
 }

@@ -430,7 +430,7 @@ finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
     [one] Vio que { $residual } tomaron otro camino.
    *[other] Envía una pequeña señal de prueba. La señal halló el neutro y la tierra unidos más allá.
 }
-finding-two-bonds-why = El armazón del generador está unido a su neutro, y el tablero también. { $load ->
+finding-two-bonds-why = La carcasa del generador está unida a su neutro, y el tablero también. { $load ->
     [one] Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
    *[other] Así la corriente volvería además por el cable de tierra. La protección abre antes de que haya carga.
 }
@@ -720,7 +720,7 @@ finding-unanswered-instead = Mire y mida hasta que pueda decirlo.
 source-unanswered = Práctica común.
 finding-wrong-volts-what = { $neutral ->
     [one] El neutro que viene a la casa se rompió en el minuto { $broke }. Con la red, un lado tuvo demasiado durante { $lasted }, hasta { $volts }.
-   *[other] Un lado de la casa tuvo demasiado durante { $lasted }, { $volts } a lo más.
+   *[other] Un lado de la casa tuvo demasiado durante { $lasted }, { $volts } como máximo.
 }
 finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 V. Con este voltaje la electrónica se quema en segundos o minutos, y los motores se recalientan. Lo que se quema puede causar un incendio.{ $neutral ->
     [one] {" "}Lo que volvía por el neutro va ahora por cables de tierra y tubos. Pueden tener voltaje.
