@@ -60,7 +60,7 @@ pub(super) fn halves(
         text: Message::new("stage-halves")
             .quantity("across", house.volts_across, Unit::Volts)
             .quantity("high", house.volts, Unit::Volts)
-            .quantity("rest", house.volts_across - house.volts, Unit::Volts),
+            .quantity("rest", house.legs_v[0].min(house.legs_v[1]), Unit::Volts),
         value: value(house.volts, Unit::Volts),
     })
 }

@@ -8,7 +8,7 @@
 use crate::drill::{Moment, Trace};
 use crate::scenario::Scenario;
 use crate::site::Site;
-use crate::words::{Arg, Unit};
+use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
@@ -18,7 +18,12 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let found = episodes(trace, |m| nothing_bonds(site, m));
     let found = found.into_iter().map(|episode| {
         let volts = |m: &Moment| m.readings.point("generator-outlet").volts_across;
-        let shown = episode.most(trace, volts);
+        // A worn machine that is fed shows what the missing bond does.
+        let shown = episode.most(trace, |m| match worn(site, m) {
+            Some(_) => 2.0 * volts(m),
+            None => volts(m),
+        });
+        let machine = trace.moments.get(shown).and_then(|m| worn(site, m));
         let at = |read: &dyn Fn(&Moment) -> f64| trace.moments.get(shown).map_or(0.0, read);
         let leg = |m: &Moment| m.readings.point("generator-outlet").volts;
         Finding {
@@ -26,11 +31,24 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             ..Finding::breach(Rule::NothingBonds, episode.from, shown)
         }
         .with("volts", Arg::Quantity(at(&volts), Unit::Volts))
+        .with("worn", Arg::Count(i64::from(machine.is_some())))
+        .with(
+            "machine",
+            Arg::Said(Box::new(name_of(machine.unwrap_or_default()))),
+        )
         .with("leg", Arg::Quantity(at(&leg), Unit::Volts))
         .with("lasted", Arg::lasting(episode.length()))
         .reaching(fed_inlet(site, trace.moments.get(shown)))
     });
     found.collect()
+}
+
+/// A machine with worn insulation that the set feeds in a moment.
+fn worn<'a>(site: &'a Site, moment: &Moment) -> Option<&'a str> {
+    let mut all = site.appliances.iter().enumerate();
+    let fed = |index: usize| moment.readings.appliance(index).fed.generator;
+    let worn = all.find(|(index, a)| a.leak_ohm.is_some() && fed(*index));
+    worn.map(|(_, a)| a.name.as_str())
 }
 
 /// The inlet that the set feeds in a moment.

@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 
 use crate::drill::{Action, Event, Known, Moment, Trace, What};
 use crate::scenario::Scenario;
-use crate::site::{Control, ControlId, Kind, Place, Site, Spot};
+use crate::site::{CARRIES_A, Control, ControlId, Kind, Place, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -185,16 +185,28 @@ fn live_plug(
             .max(m.readings.point(&point).volts)
     };
     let amps = |m: &Moment| m.readings.amps_of(&cord.name);
-    let (volts, amps) = (live(before).max(live(after)), amps(before).max(amps(after)));
+    let loaded = if amps(after) > amps(before) {
+        after
+    } else {
+        before
+    };
+    let (volts, amps) = (live(before).max(live(after)), amps(loaded));
     let rule = if amps >= ARCING_A {
         Rule::PlugUnderLoad
     } else {
         Rule::LivePlug
     };
+    // Load on one side alone has that side's volts.
+    let one_side = rule == Rule::PlugUnderLoad && loaded.readings.less_of(&cord.name) < CARRIES_A;
+    let told = if one_side {
+        loaded.readings.point(&point).volts
+    } else {
+        volts
+    };
     (volts >= LIVE_V).then(|| {
         Finding::breach(rule, after.at, index)
             .with("plug", Arg::Said(Box::new(name_of(&moved.name))))
-            .with("volts", Arg::Quantity(volts, Unit::Volts))
+            .with("volts", Arg::Quantity(told, Unit::Volts))
             .with("amps", Arg::Quantity(amps, Unit::Amps))
             .reaching(point)
     })

@@ -63,6 +63,7 @@ fn faults(drill: &Drill, finding: &Finding) -> Vec<String> {
     let mut faults = apart(drill, &told.path);
     faults.extend(sums(finding, &told));
     faults.extend(headline(finding, &told));
+    faults.extend(above_its_side(&told));
     let of = |fault: String| format!("{:?}: {fault}", finding.rule);
     faults.into_iter().map(of).collect()
 }
@@ -115,6 +116,16 @@ fn sums(finding: &Finding, told: &Explanation) -> Option<String> {
             finding.at
         )
     })
+}
+
+/// A load on the low side of a broken neutral that is told to get more than that side has.
+fn above_its_side(told: &Explanation) -> Option<String> {
+    let of = |id: &str, name: &str| {
+        let stage = told.path.iter().find(|s| s.text.id == id)?;
+        number(&stage.text, name)
+    };
+    let (gets, has) = (of("stage-low-volts", "volts")?, of("stage-halves", "rest")?);
+    (gets > (1.0 + ROUNDING) * has).then(|| format!("{gets} V of {has} V"))
 }
 
 /// A number of the finding that its own stages don't show.

@@ -77,7 +77,10 @@ stage-parts = { $carried ->
 stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
 stage-plug = The hand moves a plug that stands at { $volts }.
 stage-blades = The blades hang on this. They stand at { $stands } now.
-stage-no-bond = Neutral and ground are joined nowhere. A worn hot wire puts { $leg } on a frame, and no breaker trips.
+stage-no-bond = Neutral and ground are joined nowhere. { $worn ->
+    [one] A worn hot wire puts { $leg } on this frame, and no breaker trips: { $machine }.
+   *[other] A worn hot wire puts { $leg } on a frame, and no breaker trips.
+}
 stage-work = { $dead ->
     [one] Hands or clamps go on the line here. It is dead now.
    *[other] Hands or clamps go on the line here. It stands at { $volts } to earth.
@@ -88,7 +91,7 @@ stage-customers = Here the customers get { $stands }. { $asked ->
    *[other] Nobody has asked them.
 }
 stage-said-dead = This is what you called dead: { $subject }. It stands at { $stands }.
-stage-wrong-volts = One side of the house gets { $volts }, for { $lasted }.
+stage-wrong-volts = One side of the house gets up to { $volts }. It is too much for { $lasted } in all.
 stage-burnt = It gets { $volts } for { $stood }: { $appliance }. It can take { $most }, no more.
 stage-astray = Here { $residual } go out and do not come back. The device opens in { $took }.
 stage-ground-wire = On the way back, { $amps } take the ground wire.

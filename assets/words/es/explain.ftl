@@ -77,7 +77,10 @@ stage-parts = { $carried ->
 stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
 stage-plug = La mano mueve un enchufe que está a { $volts }.
 stage-blades = Las patas cuelgan de esto. Ahora están a { $stands }.
-stage-no-bond = El neutro y la tierra no se unen en ningún lado. Una fase gastada pone { $leg } en una carcasa, y no salta ningún interruptor.
+stage-no-bond = El neutro y la tierra no se unen en ningún lado. { $worn ->
+    [one] Una fase gastada pone { $leg } en esta carcasa, y no salta ningún interruptor: { $machine }.
+   *[other] Una fase gastada pone { $leg } en una carcasa, y no salta ningún interruptor.
+}
 stage-work = { $dead ->
     [one] Aquí van las manos o las pinzas a la línea. Ahora no tiene voltaje.
    *[other] Aquí van las manos o las pinzas a la línea. Tiene { $volts } a tierra.
@@ -88,7 +91,7 @@ stage-customers = Aquí los clientes reciben { $stands }. { $asked ->
    *[other] Nadie les preguntó.
 }
 stage-said-dead = Esto es lo que usted dijo que no tenía voltaje: { $subject }. Está a { $stands }.
-stage-wrong-volts = Un lado de la casa recibe { $volts }, durante { $lasted }.
+stage-wrong-volts = Un lado de la casa recibe hasta { $volts }. Es demasiado durante { $lasted } en total.
 stage-burnt = Recibe { $volts } durante { $stood }: { $appliance }. No aguanta más de { $most }.
 stage-astray = Aquí salen { $residual } y no vuelven. El dispositivo abre en { $took }.
 stage-ground-wire = En el camino de vuelta, { $amps } toman el cable de tierra.
