@@ -113,6 +113,7 @@ name-neighbor-1 = house next door
 name-neighbor-2 = house across the street
 
 name-solar = solar
+name-solar-breaker = solar breaker
 name-solar-disconnect = solar disconnect on the wall
 name-solar-terminals = solar terminals
 name-battery = battery

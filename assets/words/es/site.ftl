@@ -114,6 +114,7 @@ name-neighbor-1 = casa de al lado
 name-neighbor-2 = casa de enfrente
 
 name-solar = solar
+name-solar-breaker = interruptor solar
 name-solar-disconnect = desconectador solar de la pared
 name-solar-terminals = bornes solares
 name-battery = batería
