@@ -53,6 +53,8 @@ impl Practice {
 pub struct Beside {
     /// Who sat at it, how and when.
     pub signed: Signed,
+    /// When another learner took over, and who, in order of time.
+    pub handed: Vec<(DrillTime, String)>,
     /// How the drill was practised; none for a list of actions, or where the file doesn't say.
     pub practice: Option<Practice>,
     /// What happened, in the learner's own words, in one line.

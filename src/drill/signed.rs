@@ -111,6 +111,16 @@ impl Signed {
         self.day
     }
 
+    /// The learner who takes over from those who sat there `before`: the last of one name more, where they sit in turns.
+    pub fn takes_over(&self, before: &Self) -> Option<&str> {
+        let in_turns = matches!(self.seated, None | Some(Seated::InTurns));
+        let own = before.learners.len();
+        let more = own > 0 && self.learners.len() == own + 1;
+        let goes_on = more && self.learners.starts_with(&before.learners);
+        let last = self.learners.last().filter(|_| goes_on && in_turns);
+        last.map(String::as_str)
+    }
+
     /// Whether nothing is said of a second learner.
     pub fn is_alone(&self) -> bool {
         self.learners.len() <= 1 && matches!(self.seated, None | Some(Seated::Alone))

@@ -6,21 +6,23 @@
 //! learner Ben
 //! seated in-turns
 //! day 2026-11-26
+//! handed 12:30 Ben
 //! …
 //! happened I turned the main off late.
 //! felt Hurried.
 //! ```
 //!
-//! Each of these lines may be left out.
+//! Each of these lines may be left out; `handed` says when a learner took over from the one before.
 
-use crate::drill::{Beside, Practice, Seated, Signed};
-use crate::units::Day;
+use crate::drill::{Beside, Practice, Seated, Signed, parse_clock};
+use crate::units::{Day, DrillTime};
 use crate::words::{Arg, Message};
 
 const PRACTICE: &str = "practice ";
 const LEARNER: &str = "learner ";
 const SEATED: &str = "seated ";
 const DAY: &str = "day ";
+const HANDED: &str = "handed ";
 const HAPPENED: &str = "happened ";
 const FELT: &str = "felt ";
 
@@ -32,7 +34,9 @@ pub(super) fn head(beside: &Beside) -> Vec<String> {
     let seated = signed.seated().map(|s| format!("{SEATED}{}", s.name()));
     let day = signed.day().map(|day| format!("{DAY}{day}"));
     let lines = practice.into_iter().chain(learners);
-    lines.chain(seated).chain(day).collect()
+    let handed = beside.handed.iter();
+    let handed = handed.map(|(at, name)| format!("{HANDED}{at} {name}"));
+    lines.chain(seated).chain(day).chain(handed).collect()
 }
 
 /// The lines with the learner's own words, which stand after the actions.
@@ -53,6 +57,11 @@ pub(super) fn take(beside: &mut Beside, line: &str) -> Result<bool, Message> {
         text.clone_into(&mut beside.happened);
     } else if let Some(text) = after(FELT) {
         text.clone_into(&mut beside.felt);
+    } else if let Some(text) = after(HANDED) {
+        let handed = handed(beside, text).ok_or_else(|| {
+            Message::new("error-handed").with("text", Arg::Verbatim(text.to_owned()))
+        })?;
+        beside.handed.push(handed);
     } else if practice.is_some() {
         beside.practice = practice;
     } else if let Some(signed) = signed(&beside.signed, after) {
@@ -61,6 +70,14 @@ pub(super) fn take(beside: &mut Beside, line: &str) -> Result<bool, Message> {
         return Ok(false);
     }
     Ok(true)
+}
+
+/// When one of the learners took over, not before the one ahead; none if the text doesn't say so.
+fn handed(so_far: &Beside, text: &str) -> Option<(DrillTime, String)> {
+    let (clock, name) = text.split_once(' ')?;
+    let (at, name) = (parse_clock(clock)?, name.trim().to_owned());
+    let after = so_far.handed.last().is_none_or(|(before, _)| *before <= at);
+    (after && so_far.signed.learners().contains(&name)).then_some((at, name))
 }
 
 /// What is said of the learners with one more line; none if the line says nothing of them.

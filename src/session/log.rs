@@ -37,7 +37,11 @@ impl Session {
         let site = open.drill.site();
         let mut lines = Vec::new();
         let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(site, e);
+        let mut handed = open.beside.handed.iter().peekable();
         for moment in &open.drill.trace().moments {
+            while let Some((at, name)) = handed.next_if(|(at, _)| *at < moment.at) {
+                lines.push(self.handed_line(*at, name));
+            }
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
                 What::Happened(event) if hidden(event) => continue,
@@ -54,7 +58,18 @@ impl Session {
                 text: self.words.label(&message),
             });
         }
+        lines.extend(handed.map(|(at, name)| self.handed_line(*at, name)));
         lines
+    }
+
+    /// That another learner took over.
+    fn handed_line(&self, at: crate::units::DrillTime, name: &str) -> LogLine {
+        let message = Message::new("log-handed").with("name", Arg::Verbatim(name.to_owned()));
+        LogLine {
+            clock: self.clock(at),
+            kind: LogKind::Happened,
+            text: self.words.say(&message),
+        }
     }
 
     /// A drill clock in words.

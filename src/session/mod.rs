@@ -169,12 +169,33 @@ impl Session {
     }
 
     /// Says who sits here, how and when: kept with the drill that is open and with those that follow.
+    /// A name more than before, while a drill goes on in turns, is a learner who takes over at this moment.
     pub fn sign(&mut self, signed: Signed) {
         self.revision += 1;
         if let Some(open) = self.open.as_mut() {
+            if let Some(name) = signed.takes_over(&open.beside.signed)
+                && open.verdict.is_none()
+            {
+                let handed = (open.drill.now(), name.to_owned());
+                open.beside.handed.push(handed);
+            }
             open.beside.signed = signed.clone();
         }
         self.signed = signed;
+    }
+
+    /// Hands the drill over to another learner, in turns.
+    ///
+    /// # Errors
+    /// What is wrong with the name, or that nobody is named who could hand over.
+    pub fn hand_over(&mut self, name: &str) -> Result<(), Message> {
+        if self.signed.learners().is_empty() {
+            return Err(Message::new("error-handed-first"));
+        }
+        let names = [self.signed.learners(), &[name.to_owned()]].concat();
+        let signed = Signed::new(&names, Some(Seated::InTurns), self.signed.day())?;
+        self.sign(signed);
+        Ok(())
     }
 
     /// Carries out a command.

@@ -61,8 +61,10 @@ impl Session {
         open.beside = Beside {
             signed: open.beside.signed.clone(),
             practice: Some(open.practice),
+            handed: std::mem::take(&mut open.beside.handed),
             ..Beside::default()
         };
+        open.beside.handed.retain(|(at, _)| *at <= drill.now());
         open.help.rewound();
         open.rewound += 1;
         let clock = Arg::Clock(drill.now());

@@ -32,11 +32,12 @@ const GRAMMAR: [&str; 9] = [
     "terminal-help-clock",
 ];
 /// What can be typed besides.
-const OWN: [&str; 13] = [
+const OWN: [&str; 14] = [
     "terminal-help-own",
     "terminal-help-at",
     "terminal-help-status",
     "terminal-help-log",
+    "terminal-help-over",
     "terminal-help-what",
     "terminal-help-rewind",
     "terminal-help-compare",
@@ -264,6 +265,7 @@ fn step(session: &mut Session, line: &str, output: &mut Output<'_>) {
             }
             return;
         }
+        ["over", name @ ..] => return over(session, &name.join(" "), output),
         ["what", term @ ..] => {
             let lines = glossary::meaning(&output.words, &term.join(" "));
             return output.lines(&lines);
@@ -335,6 +337,17 @@ fn listed(output: &Output<'_>, ids: &[&str]) -> Vec<String> {
             format!("{indent}{}", output.words.say_id(id))
         })
         .collect()
+}
+
+/// Hands the drill over to another learner.
+fn over(session: &mut Session, name: &str, output: &mut Output<'_>) {
+    match session.hand_over(name) {
+        Ok(()) => {
+            let name = Arg::Verbatim(name.to_owned());
+            output.say(&Message::new("log-handed").with("name", name));
+        }
+        Err(wrong) => output.say_error(&wrong),
+    }
 }
 
 fn at(session: &Session, place: &str, output: &mut Output<'_>) {

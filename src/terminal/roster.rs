@@ -12,6 +12,7 @@ use std::path::{Path, PathBuf};
 
 use crate::file::{Diagnostic, Library, Seal, Source};
 use crate::session::{Practice, Seated, Signed, remark};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message, Words};
 
 use super::arguments::Mark;
@@ -38,6 +39,8 @@ struct Row {
     seed: u64,
     practice: Option<Practice>,
     signed: Signed,
+    /// When another learner took over.
+    handed: Vec<DrillTime>,
     seal: Seal,
     passed: bool,
     /// The rules that were broken, each once.
@@ -148,6 +151,7 @@ fn marked(path: &Path, library: &Library) -> Result<Row, Vec<Diagnostic>> {
         seed: drill.run().seed,
         practice: beside.practice,
         signed: beside.signed,
+        handed: beside.handed.into_iter().map(|(at, _)| at).collect(),
         seal: Seal::of(&text),
         passed: verdict.passed,
         broken: breaches.map(|f| f.rule.name()).collect(),
@@ -239,11 +243,24 @@ fn cells(who: &str, row: &Row, words: &Words) -> [String; COLUMNS.len()] {
         row.seed.to_string(),
         words.say_id(practice),
         day,
-        words.say_id(seated),
+        seated_said(seated, &row.handed, words),
         words.say_id(seal),
         words.say_id(verdict),
         broken.join(", "),
     ]
+}
+
+/// How they sat, and when another of them took over; by the clock alone, so that it names nobody.
+fn seated_said(seated: &str, handed: &[DrillTime], words: &Words) -> String {
+    let seated = words.say_id(seated);
+    if handed.is_empty() {
+        return seated;
+    }
+    let clocks: Vec<String> = handed.iter().map(DrillTime::to_string).collect();
+    let message = Message::new("roster-handed")
+        .with("seated", Arg::Verbatim(seated))
+        .with("clocks", Arg::Verbatim(clocks.join(", ")));
+    words.say(&message)
 }
 
 /// What a learner is called who isn't named: the file's name without its ending.

@@ -374,3 +374,19 @@ fn a_row_tells_whether_the_run_is_as_it_was_saved() {
         assert_eq!(out.contains("This run "), !told.is_empty(), "{out}");
     }
 }
+
+#[test]
+fn a_hand_over_is_told_by_the_clock_and_names_nobody() {
+    let folder = class();
+    let path = folder.path().join("class/ana.run");
+    let text = fs::read_to_string(&path).unwrap();
+    let signed = "seed 1\nlearner Ana\nlearner Ben\nseated in-turns\nhanded 12:30 Ben\n";
+    fs::write(&path, text.replacen("seed 1\n", signed, 1)).unwrap();
+    for (without, who) in [(&[][..], "Ana, Ben"), (&["--without-names"], "1, 2")] {
+        let answered = drill_in(folder.path(), "", &[&["mark", "class"], without].concat());
+        let row = answered.out.lines().find(|l| l.contains("there-and-back"));
+        let row = row.unwrap();
+        assert!(row.contains("in turns, handed over at 12:30"), "{row}");
+        assert!(row.contains(who), "{row}");
+    }
+}

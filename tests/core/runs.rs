@@ -261,6 +261,12 @@ fn what_is_said_of_the_learners_is_read_back_and_each_bad_line_of_it_is_told() {
             7,
         ),
         ("seated upright\n", "error-seated", 5),
+        ("handed 2:00 Ben\n", "error-handed", 5),
+        (
+            "learner Ana\nlearner Ben\nhanded 2:00 Ben\nhanded 1:00 Ben\n",
+            "error-handed",
+            8,
+        ),
         ("day 2026-2-1\n", "error-day", 5),
     ] {
         let (found, at, column, _) = fault(&signed(lines));
@@ -286,6 +292,42 @@ fn who_sits_there_is_kept_with_the_drill_that_is_open_and_with_those_that_follow
     assert_eq!(names(&session), "Ben");
     session.apply(Command::Another);
     assert_eq!(names(&session), "Ben");
+}
+
+#[test]
+fn when_a_learner_takes_over_is_kept_told_in_the_debrief_and_forgotten_with_what_is_undone() {
+    let mut session = Session::new(library(), "en");
+    assert!(session.hand_over("Ben").is_err(), "nobody sits there");
+    session.sign(Signed::new(&["Ana".to_owned()], None, None).unwrap());
+    session.apply(Command::Open {
+        drill: "there-and-back".to_owned(),
+        practice: Practice::Coached,
+        seed: 1,
+    });
+    for (minutes, name) in [(2, "Ben"), (3, "Cleo")] {
+        session.apply(Command::Wait(DrillTime::from_secs(60 * minutes)));
+        session.hand_over(name).unwrap();
+    }
+    assert!(session.hand_over("Ana").is_err(), "named twice");
+    let text = session.saved().unwrap();
+    let lines = "seated in-turns\nhanded 2:00 Ben\nhanded 5:00 Cleo\n";
+    assert!(text.contains(lines), "{text}");
+    session.apply(Command::Rewind(Rewind::To(DrillTime::from_secs(180))));
+    let text = session.saved().unwrap();
+    assert!(text.contains("handed 2:00 Ben\n") && !text.contains("handed 5:00"));
+    session.apply(Command::Finish);
+    let run = read_run(
+        Source {
+            file: "a.run",
+            text: &session.saved().unwrap(),
+        },
+        &library(),
+    );
+    let handed = vec![(DrillTime::from_secs(120), "Ben".to_owned())];
+    assert_eq!(run.unwrap().beside.handed, handed);
+    let log = session.debrief().unwrap().log;
+    let told = log.iter().find(|l| l.text == "Ben takes over.").unwrap();
+    assert_eq!(told.clock, "2:00");
 }
 
 /// The names in the text of a run file.

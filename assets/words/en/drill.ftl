@@ -45,6 +45,7 @@ event-drop-mended = The utility has mended the wires to the house.
 event-damaged = A pop and a bad smell at { $volts }: { $appliance }.
 event-starting = { $appliance }: starting, with { $amps } at first.
 event-running = { $appliance }: running.
+log-handed = { $name } takes over.
 event-stalled = { $appliance }: humming, not turning. It gets { $percent } of its voltage.
 event-protector = { $appliance }: too hot. Its own protector shuts it off.
 event-lost-power = { $appliance }: no power.

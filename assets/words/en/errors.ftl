@@ -99,6 +99,8 @@ error-learner-empty = A learner's name is empty. Type a name, or leave it out.
 error-learner-odd = A learner's name has a sign that cannot be shown on one line. Type the name again.
 error-learner-long = A learner's name is too long. Use { $most } letters at most.
 error-learner-twice = The learner “{ $name }” is named twice. Name each learner once.
+error-handed = “{ $text }” does not say who took over and when. Write the clock and a learner who is named above: handed 12:30 Ben.
+error-handed-first = Nobody is named yet who could hand over. Begin with “play NAME --learner ANA”.
 error-learners-many = { $given } learners are named, and { $most ->
     [one] only one sits like this.
    *[other] { $most } at most sit like this.

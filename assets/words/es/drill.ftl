@@ -45,6 +45,7 @@ event-drop-mended = La compañía reparó los cables de la casa.
 event-damaged = Un chasquido y mal olor con { $volts }: { $appliance }.
 event-starting = { $appliance }: arrancando, con { $amps } al principio.
 event-running = { $appliance }: funcionando.
+log-handed = { $name } sigue desde aquí.
 event-stalled = { $appliance }: zumba y no gira. Recibe el { $percent } de su voltaje.
 event-protector = { $appliance }: demasiado calor. Su propio protector corta la corriente.
 event-lost-power = { $appliance }: sin electricidad.

@@ -97,6 +97,8 @@ error-learner-empty = El nombre de un participante está vacío. Escriba un nomb
 error-learner-odd = El nombre de un participante tiene un signo que no cabe en una línea. Escríbalo de nuevo.
 error-learner-long = El nombre de un participante es demasiado largo. Use { $most } letras como máximo.
 error-learner-twice = El participante “{ $name }” aparece dos veces. Nombre a cada uno una sola vez.
+error-handed = “{ $text }” no dice quién siguió y cuándo. Escriba el reloj y una persona ya nombrada arriba: handed 12:30 Ben.
+error-handed-first = Todavía no hay nadie con nombre que pueda dar el relevo. Empiece con “play NAME --learner ANA”.
 error-learners-many = Se nombran { $given } participantes, y así { $most ->
     [one] solo se sienta uno.
    *[other] se sientan { $most } como máximo.
