@@ -33,7 +33,10 @@ finding-line-fed-instead = { $tied ->
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = { $plugs ->
-    [one] For { $lasted } a cord with two plugs fed the house wiring. Nothing but handles kept it off the street.
+    [one] For { $lasted } a cord with two plugs fed the house wiring. { $met ->
+        [one] At its worst nothing kept it off the street.
+       *[other] Nothing but handles kept it off the street.
+    }
    *[other] { $interlock ->
         [0] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
         [one] For { $lasted } your generator fed the house wiring past an interlock that does not fit.

@@ -33,7 +33,10 @@ finding-line-fed-instead = { $tied ->
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $plugs ->
-    [one] Durante { $lasted }, un cable de dos enchufes alimentó el cableado de la casa. Solo unas palancas lo separaban de la calle.
+    [one] Durante { $lasted }, un cable de dos enchufes alimentó el cableado de la casa. { $met ->
+        [one] En lo peor, nada lo separaba de la calle.
+       *[other] Solo unas palancas lo separaban de la calle.
+    }
    *[other] { $interlock ->
         [0] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
         [one] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
