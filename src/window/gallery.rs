@@ -8,6 +8,7 @@ use bevy::math::Vec2;
 use crate::session::{Command, Practice, Rewind};
 
 use super::link::{Face, Wish};
+use super::panels::span::Span;
 use super::picture::Picture;
 use super::scene::sight::{See, Sight};
 
@@ -76,6 +77,15 @@ fn near(place: &str) -> See {
     See::Nearer(Sight::default().nearer(2.4, at))
 }
 
+/// A stretch of the drill: its first and its last second.
+fn span(seconds: &str) -> Option<Span> {
+    let (from, to) = seconds.split_once(' ')?;
+    Some(Span {
+        from_ms: from.parse::<u64>().ok()? * 1_000,
+        to_ms: to.parse::<u64>().ok()? * 1_000,
+    })
+}
+
 /// What a step wishes for.
 pub(super) fn wish(line: &str) -> Wish {
     let (verb, rest) = line.split_once(' ').unwrap_or((line, ""));
@@ -103,6 +113,7 @@ pub(super) fn wish(line: &str) -> Wish {
         ("there", "") => Wish::Face(Face::There),
         ("bars", "") => Wish::Face(Face::Bars),
         ("see", place) => Wish::See(near(place)),
+        ("span", seconds) => Wish::Span(span(seconds)),
         ("cover", "") => Wish::Do(Command::Cover(true)),
         ("shine", id) => Wish::Shine(id.to_owned()),
         ("teach", name) => Wish::Teach(name.to_owned()),

@@ -13,6 +13,7 @@ use crate::session::view::{
 use crate::session::{Command, Notice, Seated, Session, Signed};
 
 use super::WindowSystems;
+use super::panels::span::Span;
 use super::scene::frame::Look;
 use super::scene::sight::{Outlook, See};
 use super::teach::{Teaching, Wall};
@@ -54,6 +55,8 @@ pub enum Wish {
     Face(Face),
     /// See another part of the street.
     See(See),
+    /// See a stretch of the drill in its debrief; none sees all of it.
+    Span(Option<Span>),
     /// Teach a lesson of the shelf.
     Teach(String),
     /// Turn to a page of the lesson.
@@ -214,6 +217,8 @@ pub(super) struct Desk {
     pub(super) size: Size,
     /// What part of the street is seen.
     pub(super) outlook: Outlook,
+    /// What stretch of the drill its debrief shows; none is all of it.
+    pub(super) span: Option<Span>,
     /// The lesson that is being taught.
     pub(super) teaching: Option<Teaching>,
     /// How the wall shows a drill.
@@ -316,6 +321,7 @@ impl Desk {
                 self.arrivals += 1;
             }
             Wish::See(change) => self.outlook.see(*change),
+            Wish::Span(span) => self.span = *span,
             Wish::Stage(stage) => {
                 self.stage = *stage;
                 self.outlook.follow();
@@ -448,6 +454,7 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.notice = None;
             desk.face = Face::Here;
             desk.outlook.follow();
+            desk.span = None;
             desk.wall.held = false;
             desk.wall.light = None;
             if let Some(teaching) = &mut desk.teaching {

@@ -22,6 +22,7 @@ mod screens;
 mod settings;
 mod teach;
 pub mod theme;
+mod timing;
 
 use std::path::{Path, PathBuf};
 
@@ -39,6 +40,7 @@ use crate::session::{Session, Settings};
 pub use error::WindowError;
 pub use front::{draw, open};
 pub use link::Wish;
+pub use timing::{Timed, timed};
 
 use picture::Picture;
 use probe::probe;

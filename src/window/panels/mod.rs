@@ -16,6 +16,7 @@ pub(super) mod log;
 pub(super) mod plot;
 pub(super) mod room;
 pub(super) mod shelf;
+pub(super) mod span;
 pub(super) mod story;
 pub(super) mod terms;
 pub(super) mod timeline;

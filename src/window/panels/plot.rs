@@ -1,7 +1,7 @@
 //! A curve over the drill with the limit it is held to, drawn by the plotting library under the strips of the timeline.
 //!
 //! Resting the pointer on it reads time and value; all plots show the same moment.
-//! It does not cover zoom, nor more than one curve in a plot.
+//! It shows the stretch of the drill that the timeline shows; it does not cover more than one curve in a plot.
 
 use bevy_egui::egui::{Ui, Vec2b};
 use egui_plot::{
@@ -12,15 +12,16 @@ use crate::session::view::SeriesView;
 use crate::window::fonts;
 use crate::window::theme;
 
+use super::span::Span;
 use super::subheading;
-use super::timeline::{LABEL, minute_step};
+use super::timeline::LABEL;
 
 const HEIGHT: f32 = 128.0;
 /// Room above the highest value, as a share of it.
 const HEADROOM: f64 = 0.12;
 
 /// One curve.
-pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
+pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
     let name = format!("{}, {}", view.label, view.unit);
     subheading(ui, &name);
     let values = view.points.iter().map(|(_, value)| *value);
@@ -30,7 +31,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
     } else {
         1.0
     };
-    let (minute, unit) = (f64::from(minute_step(length_ms)), value_step(high));
+    let (minute, unit) = (f64::from(span.second_step()) / 60.0, value_step(high));
     let look = |axis: AxisHints<'static>| {
         axis.label_spacing(0.0..=1.0)
             .tick_label_color(theme::MUTED.egui())
@@ -49,7 +50,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, length_ms: u64) {
         .allow_double_click_reset(false)
         .show_grid(Vec2b::new(true, false))
         .link_cursor("curves", Vec2b::new(true, false))
-        .default_x_bounds(0.0, minutes(length_ms.max(1)))
+        .default_x_bounds(minutes(span.from_ms), minutes(span.to_ms))
         .default_y_bounds(0.0, top)
         .x_grid_spacer(move |input| marks(&input, minute))
         .y_grid_spacer(move |input| marks(&input, unit))

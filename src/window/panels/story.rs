@@ -4,22 +4,23 @@
 
 use bevy_egui::egui::{RichText, ScrollArea, Ui};
 
-use crate::session::view::{DebriefView, FindingView};
+use crate::session::view::{DebriefView, FindingView, StageView};
 use crate::session::{Command, Rewind};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
+use super::span::Span;
 use super::{Page, aside, body, card, heading, plot, timeline};
 
 /// The facts alone: the timeline, how things stood at the start and at the end, what was done.
-pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
+pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
     ScrollArea::vertical()
         .id_salt("facts")
         .auto_shrink([false, false])
         .show(ui, |ui| {
             heading(ui, &page.say("window-timeline"));
-            timeline::panel(ui, view, page);
+            timeline::panel(ui, view, span, page);
             ui.add_space(8.0);
             heading(ui, &page.say("window-stood"));
             for stood in &view.stood {
@@ -34,31 +35,37 @@ pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
 }
 
 /// Timeline, findings, curves and log, in one scroll.
-pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
     ScrollArea::vertical()
         .id_salt("story")
         .auto_shrink([false, false])
         .show(ui, |ui| {
             heading(ui, &page.say("window-timeline"));
-            timeline::panel(ui, view, page);
+            timeline::panel(ui, view, span, page);
             ui.add_space(8.0);
             heading(ui, &page.say("window-findings"));
             if view.findings.is_empty() {
                 body(ui, &page.say("window-no-findings"));
             }
             for (index, finding) in view.findings.iter().enumerate() {
-                self::finding(ui, finding, index, page);
+                self::finding(ui, view, (finding, index), page);
                 ui.add_space(4.0);
             }
+            let span = span.unwrap_or(Span::whole(view.length_ms));
             for series in &view.series {
-                plot::panel(ui, series, view.length_ms);
+                plot::panel(ui, series, span);
                 ui.add_space(6.0);
             }
             log(ui, view, page);
         });
 }
 
-fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
+fn finding(
+    ui: &mut Ui,
+    debrief: &DebriefView,
+    (view, index): (&FindingView, usize),
+    page: &mut Page<'_>,
+) {
     let edge = if view.critical {
         theme::PURPLE
     } else {
@@ -77,33 +84,7 @@ fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
                     .color(theme::CREAM.egui()),
             );
         });
-        if !view.path.is_empty() {
-            ui.horizontal_wrapped(|ui| {
-                for (i, stage) in view.path.iter().enumerate() {
-                    if i > 0 {
-                        ui.label(
-                            RichText::new("›")
-                                .font(fonts::bold(18.0))
-                                .color(theme::ORANGE.egui()),
-                        );
-                    }
-                    let shown = if stage.value.is_empty() {
-                        &stage.text
-                    } else {
-                        &stage.value
-                    };
-                    ui.label(
-                        RichText::new(shown)
-                            .font(fonts::bold(15.5))
-                            .color(theme::LEAD.egui()),
-                    )
-                    .on_hover_text(&stage.text);
-                }
-            });
-            for stage in &view.path {
-                aside(ui, &stage.text);
-            }
-        }
+        path(ui, &view.path);
         for (id, text) in [
             ("window-now", &view.now),
             ("window-why", &view.why),
@@ -121,11 +102,45 @@ fn finding(ui: &mut Ui, view: &FindingView, index: usize, page: &mut Page<'_>) {
                 });
             }
         }
-        let here = page.say("window-from-here");
-        page.button(ui, &here, || {
-            Wish::Do(Command::Rewind(Rewind::Finding(index)))
+        ui.horizontal_wrapped(|ui| {
+            let here = page.say("window-from-here");
+            page.button(ui, &here, || {
+                Wish::Do(Command::Rewind(Rewind::Finding(index)))
+            });
+            let moment = page.say("window-see-moment");
+            page.button(ui, &moment, || {
+                let all = Span::whole(debrief.length_ms);
+                let at = view.clock_ms;
+                Wish::Span(Some(all.around(at, at, debrief.length_ms)))
+            });
         });
     });
+}
+
+/// The way of energy: its values in a row, and its stages in words.
+fn path(ui: &mut Ui, path: &[StageView]) {
+    if path.is_empty() {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        for (i, stage) in path.iter().enumerate() {
+            if i > 0 {
+                let arrow = RichText::new("›").font(fonts::bold(18.0));
+                ui.label(arrow.color(theme::ORANGE.egui()));
+            }
+            let shown = if stage.value.is_empty() {
+                &stage.text
+            } else {
+                &stage.value
+            };
+            let shown = RichText::new(shown).font(fonts::bold(15.5));
+            ui.label(shown.color(theme::LEAD.egui()))
+                .on_hover_text(&stage.text);
+        }
+    });
+    for stage in path {
+        aside(ui, &stage.text);
+    }
 }
 
 fn log(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {

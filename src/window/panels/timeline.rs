@@ -1,95 +1,232 @@
 //! The timeline: what fed each thing over the drill, as strips with color, pattern and word, and findings as pins.
 //!
-//! It does not cover zoom.
+//! A part of the drill can be brought nearer: by a pin, by buttons, by wheel and fingers.
+//! It does not cover curves: see [`super::plot`].
 
 use bevy_egui::egui;
-use bevy_egui::egui::{Align2, CornerRadius, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
+use bevy_egui::egui::{
+    Align2, CornerRadius, Painter, Pos2, Rect, Sense, Stroke, Ui, WidgetInfo, WidgetType, pos2,
+    vec2,
+};
 
-use crate::session::view::{DebriefView, Fed, Phase, TrackView};
+use crate::session::view::{DebriefView, Fed, FindingView, Phase, TrackView};
 use crate::window::fonts;
+use crate::window::link::Wish;
 use crate::window::theme;
 use crate::window::theme::Pattern;
 
 use super::Page;
+use super::span::Span;
 
 pub(super) const LABEL: f32 = 176.0;
 const ROW: f32 = 38.0;
-const HEAD: f32 = 22.0;
+const HEAD: f32 = 24.0;
+/// Width of a pin's head.
+const PIN: f32 = 17.0;
 
-/// All tracks over the length of the drill, with findings as pins once they are told.
-pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
+/// All tracks over a stretch of the drill, with findings as pins once they are told.
+pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
+    let all = Span::whole(view.length_ms);
+    let span = span.unwrap_or(all);
+    buttons(ui, view, span, page);
     let n_rows = (0..view.tracks.len()).fold(0.0, |n, _| n + 1.0);
     let (rect, _) = ui.allocate_exact_size(
         vec2(ui.available_width(), HEAD + ROW * n_rows + 18.0),
         Sense::hover(),
     );
-    let painter = ui.painter_at(rect);
     let bars = Rect::from_min_max(
         pos2(rect.left() + LABEL, rect.top() + HEAD),
         pos2(rect.right() - 12.0, rect.bottom() - 18.0),
     );
-    let scale = Scale {
-        left: bars.left(),
-        width: bars.width(),
-        length_ms: view.length_ms.max(1),
-    };
+    let scale = Scale { bars, span };
+    reach(ui, view.length_ms, &scale, page);
     let mut top = bars.top();
     for track in &view.tracks {
-        row(ui, &painter, track, top, &scale);
+        row(ui, track, top, &scale);
         top += ROW;
     }
-    axis(&painter, bars, &scale);
-    for finding in view.findings.iter().filter(|_| view.phase >= Phase::Why) {
-        let x = scale.x(finding.clock_ms);
-        let ink = if finding.critical {
-            theme::PURPLE
-        } else {
-            theme::YELLOW
-        };
-        painter.line_segment(
-            [pos2(x, rect.top() + 12.0), pos2(x, bars.bottom())],
-            Stroke::new(2.0, ink.egui()),
-        );
-        painter.circle(
-            pos2(x, rect.top() + 9.0),
-            7.0,
-            theme::INK.egui(),
-            Stroke::new(2.5, ink.egui()),
-        );
-        let pin = Rect::from_center_size(pos2(x, rect.top() + 9.0), vec2(20.0, 20.0));
-        ui.interact(
-            pin,
-            ui.id().with(("pin", finding.clock_ms, &finding.rule)),
-            Sense::hover(),
-        )
-        .on_hover_text(format!(
-            "{} {}: {}",
-            page.say("window-finding"),
-            finding.clock,
-            finding.what
-        ));
+    axis(&ui.painter_at(rect), &scale);
+    if view.phase >= Phase::Why {
+        for pin in pins(view, &scale) {
+            self::pin(ui, rect, &pin, view.length_ms, &scale, page);
+        }
     }
+    come_into_sight(ui, rect, span);
+}
+
+/// A stretch that was chosen elsewhere on the page is brought into sight.
+fn come_into_sight(ui: &Ui, rect: Rect, span: Span) {
+    let id = egui::Id::new("timeline-span");
+    let last: Option<Span> = ui.data_mut(|data| {
+        let last = data.get_temp(id);
+        data.insert_temp(id, span);
+        last
+    });
+    if last.is_some_and(|last| last != span) && !ui.clip_rect().intersects(rect) {
+        ui.scroll_to_rect(rect, Some(egui::Align::Center));
+    }
+}
+
+/// A shorter and a longer stretch, all of it, and what is seen now.
+fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
+    let (all, length_ms) = (Span::whole(view.length_ms), view.length_ms);
+    let whole = page.say("window-sight-all");
+    let signs = [
+        (
+            "+",
+            "window-span-nearer",
+            Some(span.step(true, 0.5, length_ms)),
+        ),
+        (
+            "−",
+            "window-span-farther",
+            Some(span.step(false, 0.5, length_ms)),
+        ),
+        (
+            "‹",
+            "window-span-earlier",
+            Some(span.moved(-0.5, length_ms)),
+        ),
+        ("›", "window-span-later", Some(span.moved(0.5, length_ms))),
+        (&whole, "window-span-all", None),
+    ];
+    ui.horizontal_wrapped(|ui| {
+        for (sign, id, change) in signs {
+            // What would change nothing is left out, so that no key stroke is spent on it.
+            if change.unwrap_or(all) == span {
+                continue;
+            }
+            let name = page.say(id);
+            let response = page.button(ui, sign, || Wish::Span(change));
+            response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &name));
+            response.on_hover_text(name);
+        }
+        if span != all {
+            let (from, to) = (clock(span.from_ms), clock(span.to_ms));
+            super::aside(ui, &format!("{from} – {to}"));
+        }
+    });
+}
+
+/// Two fingers, or the wheel with Control, bring time nearer; a drag moves it.
+fn reach(ui: &Ui, length_ms: u64, scale: &Scale, page: &mut Page<'_>) {
+    let part = scale.span != Span::whole(length_ms);
+    let sense = if part { Sense::DRAG } else { Sense::HOVER };
+    let ground = ui.interact(scale.bars, egui::Id::new("timeline-ground"), sense);
+    let factor = ui.input(egui::InputState::zoom_delta);
+    if (factor - 1.0).abs() > 1e-4
+        && let Some(at) = ui.input(|input| input.pointer.hover_pos())
+        && ground.contains_pointer()
+    {
+        let share = f64::from((at.x - scale.bars.left()) / scale.bars.width());
+        let span = scale.span.scaled(1.0 / f64::from(factor), share, length_ms);
+        page.out.push(Wish::Span(Some(span)));
+    }
+    let by = ground.drag_delta().x;
+    if ground.dragged() && by.abs() > 0.0 {
+        let share = f64::from(-by / scale.bars.width());
+        let span = scale.span.moved(share, length_ms);
+        page.out.push(Wish::Span(Some(span)));
+    }
+}
+
+/// Findings that stand too close to be told apart.
+struct Pin {
+    x: f32,
+    first_ms: u64,
+    last_ms: u64,
+    critical: bool,
+    told: Vec<String>,
+}
+
+/// The findings within the stretch, in the order of time, those close together as one.
+fn pins(view: &DebriefView, scale: &Scale) -> Vec<Pin> {
+    let seen = scale.span.from_ms..=scale.span.to_ms;
+    let mut findings: Vec<&FindingView> = view.findings.iter().collect();
+    findings.sort_by_key(|finding| finding.clock_ms);
+    let mut pins: Vec<Pin> = Vec::new();
+    for finding in findings.into_iter().filter(|f| seen.contains(&f.clock_ms)) {
+        let x = scale.x(finding.clock_ms);
+        let told = format!("{}: {}", finding.clock, finding.what);
+        if let Some(pin) = pins.last_mut().filter(|pin| x - pin.x < PIN) {
+            pin.last_ms = finding.clock_ms;
+            pin.critical |= finding.critical;
+            pin.told.push(told);
+        } else {
+            pins.push(Pin {
+                x,
+                first_ms: finding.clock_ms,
+                last_ms: finding.clock_ms,
+                critical: finding.critical,
+                told: vec![told],
+            });
+        }
+    }
+    pins
+}
+
+/// A pin through all tracks; pressing it brings its moment nearer.
+fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut Page<'_>) {
+    let ink = if pin.critical {
+        theme::PURPLE
+    } else {
+        theme::YELLOW
+    };
+    let painter = ui.painter_at(rect.expand(4.0));
+    let head = pos2(pin.x, rect.top() + 11.0);
+    painter.line_segment(
+        [head, pos2(pin.x, scale.bars.bottom())],
+        Stroke::new(2.0, ink.egui()),
+    );
+    let stroke = Stroke::new(2.5, ink.egui());
+    painter.circle(head, PIN / 2.0, theme::INK.egui(), stroke);
+    if pin.told.len() > 1 {
+        let count = pin.told.len().to_string();
+        let font = fonts::bold(12.0);
+        painter.text(
+            head,
+            Align2::CENTER_CENTER,
+            count,
+            font,
+            theme::CREAM.egui(),
+        );
+    }
+    let id = egui::Id::new(("pin", pin.first_ms, pin.last_ms));
+    let response = ui.interact(
+        Rect::from_center_size(head, vec2(22.0, 22.0)),
+        id,
+        Sense::CLICK,
+    );
+    let told = format!("{} {}", page.say("window-finding"), pin.told.join("\n"));
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &told));
+    super::outline_focus(ui, &response);
+    let nearer = scale.span.around(pin.first_ms, pin.last_ms, length_ms);
+    page.on(&response, || Wish::Span(Some(nearer)));
+    response.on_hover_text(told);
 }
 
 /// Time to the screen.
 struct Scale {
-    left: f32,
-    width: f32,
-    length_ms: u64,
+    bars: Rect,
+    span: Span,
 }
 
 impl Scale {
+    /// Where a moment stands; what is before or after stands at the edge.
     #[expect(
         clippy::cast_precision_loss,
         clippy::cast_possible_truncation,
         reason = "a screen is coarser"
     )]
     fn x(&self, at_ms: u64) -> f32 {
-        self.left + self.width * (at_ms as f64 / self.length_ms as f64).min(1.0) as f32
+        let since = at_ms.saturating_sub(self.span.from_ms) as f64;
+        let share = (since / self.span.length_ms() as f64).min(1.0);
+        self.bars.left() + self.bars.width() * share as f32
     }
 }
 
-fn row(ui: &Ui, painter: &Painter, track: &TrackView, top: f32, scale: &Scale) {
+fn row(ui: &Ui, track: &TrackView, top: f32, scale: &Scale) {
+    let painter = ui.painter();
     let middle = top + ROW / 2.0;
     let galley = painter.layout(
         track.label.clone(),
@@ -97,9 +234,11 @@ fn row(ui: &Ui, painter: &Painter, track: &TrackView, top: f32, scale: &Scale) {
         theme::CREAM.egui(),
         LABEL - 12.0,
     );
-    let at = Align2::RIGHT_CENTER.anchor_size(pos2(scale.left - 8.0, middle), galley.size());
+    let at = Align2::RIGHT_CENTER.anchor_size(pos2(scale.bars.left() - 8.0, middle), galley.size());
     painter.galley(at.min, galley, theme::CREAM.egui());
-    for (from, to, fed, word) in &track.stretches {
+    let span = scale.span;
+    let seen = |from: u64, to: u64| from < span.to_ms && to > span.from_ms;
+    for (from, to, fed, word) in track.stretches.iter().filter(|s| seen(s.0, s.1)) {
         let strip = Rect::from_min_max(
             pos2(scale.x(*from), top + 3.0),
             pos2(scale.x(*to), top + ROW - 3.0),
@@ -185,22 +324,13 @@ fn chevron(painter: &Painter, at: Pos2, ink: egui::Color32) {
     painter.line(points, Stroke::new(2.0, ink));
 }
 
-/// Minutes between two marks along a drill of this length.
-pub(super) fn minute_step(length_ms: u64) -> u32 {
-    let minutes = length_ms / 60_000;
-    [1, 2, 5, 10, 20, 30, 60]
-        .into_iter()
-        .find(|step| minutes / u64::from(*step) <= 10)
-        .unwrap_or(120)
-}
-
-/// Minutes along the bottom.
-fn axis(painter: &Painter, bars: Rect, scale: &Scale) {
-    let minutes = scale.length_ms / 60_000;
-    let step = u64::from(minute_step(scale.length_ms));
-    let mut minute = 0;
-    while minute <= minutes {
-        let x = scale.x(minute * 60_000);
+/// Clock times along the bottom.
+fn axis(painter: &Painter, scale: &Scale) {
+    let bars = scale.bars;
+    let step_ms = u64::from(scale.span.second_step()) * 1_000;
+    let mut at_ms = scale.span.from_ms.next_multiple_of(step_ms);
+    while at_ms <= scale.span.to_ms {
+        let x = scale.x(at_ms);
         painter.line_segment(
             [pos2(x, bars.bottom()), pos2(x, bars.bottom() + 4.0)],
             Stroke::new(1.0, theme::MUTED.egui()),
@@ -213,10 +343,16 @@ fn axis(painter: &Painter, bars: Rect, scale: &Scale) {
         painter.text(
             pos2(x, bars.bottom() + 4.0),
             align,
-            format!("{minute}:00"),
+            clock(at_ms),
             fonts::regular(12.0),
             theme::MUTED.egui(),
         );
-        minute += step;
+        at_ms += step_ms;
     }
+}
+
+/// Minutes and seconds of the drill.
+fn clock(at_ms: u64) -> String {
+    let seconds = at_ms / 1_000;
+    format!("{}:{:02}", seconds / 60, seconds % 60)
 }

@@ -88,8 +88,8 @@ fn facts(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_>
         return;
     }
     match view.phase {
-        Phase::Happened | Phase::Felt => story::facts(ui, view, page),
+        Phase::Happened | Phase::Felt => story::facts(ui, view, scene.desk.span, page),
         Phase::Next => debrief::next(ui, view, page),
-        Phase::Why | Phase::Verdict => story::whole(ui, view, page),
+        Phase::Why | Phase::Verdict => story::whole(ui, view, scene.desk.span, page),
     }
 }
