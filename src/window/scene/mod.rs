@@ -11,6 +11,7 @@ mod calls;
 mod equipment;
 pub(super) mod frame;
 mod house;
+mod paint;
 mod people;
 mod plan;
 mod pointers;
@@ -37,6 +38,7 @@ use super::theme;
 
 use brush::Brush;
 use frame::{Frame, Look};
+use paint::Paint;
 use plan::Plan;
 
 /// Size of the picture that is drawn into, logical pixels.
@@ -89,7 +91,8 @@ struct Layers {
 
 pub(super) fn plugin(app: &mut App) {
     let size = Vec2::new(1280.0, 720.0);
-    app.insert_resource(Surface(size))
+    app.add_plugins(paint::plugin)
+        .insert_resource(Surface(size))
         .init_resource::<Glide>()
         .insert_resource(Drawn {
             plan: Plan::default(),
@@ -117,14 +120,14 @@ pub(super) fn plugin(app: &mut App) {
 fn set_up(
     mut commands: Commands<'_, '_>,
     mut meshes: ResMut<'_, Assets<Mesh>>,
-    mut materials: ResMut<'_, Assets<ColorMaterial>>,
+    mut paints: ResMut<'_, Assets<Paint>>,
 ) {
-    let material = materials.add(ColorMaterial::default());
+    let paint = paints.add(Paint::default());
     let mut layer = |z: f32| {
         let mesh = meshes.add(Brush::new(Frame::new(Vec2::splat(100.0), Look::default())).finish());
         commands.spawn((
             Mesh2d(mesh.clone()),
-            MeshMaterial2d(material.clone()),
+            MeshMaterial2d(paint.clone()),
             Transform::from_xyz(0.0, 0.0, z),
             bevy::camera::visibility::NoFrustumCulling,
         ));

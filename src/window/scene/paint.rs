@@ -1,0 +1,40 @@
+//! The material of everything that a [`super::brush::Brush`] paints: the colors of its corners, through a shader as short as can be.
+//!
+//! The engine's own material works out textures, tints and positions for every pixel, which the software adapter pays for.
+//! It does not cover an output that is not linear: the camera's target is.
+
+use bevy::asset::uuid_handle;
+use bevy::prelude::*;
+use bevy::render::render_resource::AsBindGroup;
+use bevy::shader::{Shader, ShaderRef};
+use bevy::sprite_render::{AlphaMode2d, Material2d, Material2dPlugin};
+
+/// Paint.
+#[derive(Debug, Clone, Default, Asset, TypePath, AsBindGroup)]
+pub(super) struct Paint {}
+
+const SHADER: Handle<Shader> = uuid_handle!("5f0b6f0e-7a1c-4a3e-9a51-3f1d2f7f6f11");
+
+impl Material2d for Paint {
+    fn vertex_shader() -> ShaderRef {
+        SHADER.into()
+    }
+
+    fn fragment_shader() -> ShaderRef {
+        SHADER.into()
+    }
+
+    fn alpha_mode(&self) -> AlphaMode2d {
+        AlphaMode2d::Blend
+    }
+}
+
+pub(super) fn plugin(app: &mut App) {
+    app.add_plugins(Material2dPlugin::<Paint>::default());
+    // The shader is there at once: a window never starts blank.
+    let shader = Shader::from_wgsl(include_str!("paint.wgsl"), "paint.wgsl");
+    let mut shaders = app.world_mut().resource_mut::<Assets<Shader>>();
+    if shaders.insert(SHADER.id(), shader).is_err() {
+        bevy::log::error!("the scene has no shader");
+    }
+}
