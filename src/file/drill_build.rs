@@ -82,6 +82,7 @@ pub(super) fn build_drill(
         as_built,
         start,
         minute_of_day: file.starts_at.0 * 60 + file.starts_at.1,
+        storm: file.storm,
         story,
         goal,
         criteria: vec![

@@ -51,6 +51,9 @@ pub(super) struct DrillFile {
     /// Fewest of them; none when left out.
     #[serde(default)]
     pub(super) start_misses_from: u32,
+    /// Whether a storm hangs over the street, which only the sky shows; false when left out.
+    #[serde(default)]
+    pub(super) storm: bool,
     /// Whether the panel stands in water; false when left out.
     #[serde(default)]
     pub(super) wet_panel: bool,

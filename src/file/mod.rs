@@ -50,5 +50,5 @@ pub use local_facts::LocalFacts;
 pub use run_beside::{learners_in, read_day};
 pub use run_file::{RUN_VERSION, not_understood, read_actions, read_run, write_run};
 pub use seal::{Seal, seal_as_before};
-pub use settings::Settings;
+pub use settings::{Detail, Settings};
 pub use watch::Watched;

@@ -1,4 +1,4 @@
-//! How a person last had the window: language, size of texts, motion, the window's own size, the track of the shelf.
+//! How a person last had the window: language, size of texts, motion, detail, the window's own size, the track of the shelf.
 //!
 //! Nothing that was learned, and nothing that a drill depends on.
 //! It does not cover where the window stood: on another screen it might not be seen.
@@ -14,6 +14,30 @@ use crate::words::{Arg, Message};
 use super::diagnostic::{Diagnostic, Source};
 use super::library::unreadable;
 
+/// How much is told of what is electric.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum Detail {
+    /// What feeds each thing.
+    Live,
+    /// Volts, amps and watts as well.
+    #[default]
+    Numbers,
+    /// Phasors as well, where a tester meets both legs.
+    Phasors,
+}
+
+impl Detail {
+    /// The next one; after the last comes the first.
+    #[must_use]
+    pub fn next(self) -> Self {
+        match self {
+            Self::Live => Self::Numbers,
+            Self::Numbers => Self::Phasors,
+            Self::Phasors => Self::Live,
+        }
+    }
+}
+
 /// How a person last had the window.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
@@ -24,6 +48,8 @@ pub struct Settings {
     pub text_percent: u16,
     /// Whether things stand still.
     pub still: bool,
+    /// How much is told of what is electric.
+    pub detail: Detail,
     /// Width and height of the window in logical pixels.
     pub size: (u32, u32),
     /// The track whose drills the shelf shows.
@@ -36,6 +62,7 @@ impl Default for Settings {
             language: None,
             text_percent: 100,
             still: false,
+            detail: Detail::default(),
             size: (1280, 720),
             track: None,
         }
@@ -100,6 +127,7 @@ mod tests {
         let settings = Settings {
             language: Some("es".to_owned()),
             text_percent: 175,
+            detail: Detail::Phasors,
             still: true,
             size: (1024, 640),
             track: Some("class".to_owned()),

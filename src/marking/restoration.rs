@@ -6,6 +6,7 @@
 use crate::drill::{Action, Callee, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{ControlId, Cord, FarEnd, Kind, PositionId, Site};
+use crate::units::DrillTime;
 use crate::words::{Arg, name_of};
 
 use super::finding::{Finding, Rule};
@@ -141,6 +142,14 @@ fn stopped_safely(scenario: &Scenario, trace: &Trace) -> bool {
     stands && trace.moments.iter().any(called) && !trace.moments.iter().any(fed)
 }
 
+/// When an appliance first had power after the outage, if it has.
+pub fn supplied_since(trace: &Trace, appliance: usize) -> Option<DrillTime> {
+    let outage = trace.outage_at()?;
+    let mut after = trace.moments.iter().filter(|m| m.at > outage);
+    let first = after.find(|m| m.readings.appliance(appliance).pu >= SUPPLIED_PU);
+    first.map(|m| m.at)
+}
+
 /// Appliances of the goal that had no power in time.
 /// An outage that hasn't come yet leaves nothing to be judged but the goal itself.
 fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {
@@ -148,12 +157,9 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
     let outage = trace.outage_at();
     let mut found = Vec::new();
     for index in &scenario.goal.appliances {
-        let supplied = trace.moments.iter().find(|m| {
-            let after = outage.is_some_and(|at| m.at > at);
-            after && m.readings.appliance(*index).pu >= SUPPLIED_PU
-        });
+        let supplied = supplied_since(trace, *index);
         let due = outage.unwrap_or_default() + scenario.goal.within;
-        if supplied.is_none_or(|m| m.at > due) {
+        if supplied.is_none_or(|at| at > due) {
             let name = site.appliances.get(*index).map_or("", |a| a.name.as_str());
             let at = due.min(trace.end());
             let moment = trace

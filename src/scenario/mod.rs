@@ -37,6 +37,8 @@ pub struct Scenario {
     pub start: Positions,
     /// Time of day at the start, minutes after midnight.
     pub minute_of_day: u32,
+    /// Whether a storm hangs over the street: it changes the sky and nothing else.
+    pub storm: bool,
     /// What the world does, in order.
     pub story: Vec<Timed>,
     /// What to reach.

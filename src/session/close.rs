@@ -10,6 +10,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::log::did_message;
+use super::phasors::points_at;
 use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
 use super::{Open, Session};
 
@@ -61,6 +62,7 @@ impl Session {
             deeds: self.deeds(open, place),
             interlock: place == "panel" && site.panel.has_slide(),
             readings: self.in_sight(open, place),
+            phasors: self.phasors(open, place),
             faces: self.faces(open, place),
             tag: self.tag(open, place),
         })
@@ -160,11 +162,11 @@ impl Session {
         match place {
             "panel" => {
                 actions.push(Action::Look(Sight::Panel));
-                actions.extend(["service", "bus"].map(test));
+                actions.extend(points_at(place).iter().map(|point| test(point)));
             }
             "generator" => {
                 actions.push(Action::Look(Sight::Generator));
-                actions.push(test("generator-outlet"));
+                actions.extend(points_at(place).iter().map(|point| test(point)));
                 if site.generator.spec.burn.fuel.is_poured() {
                     actions.push(Action::Refuel);
                 }

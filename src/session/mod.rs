@@ -24,6 +24,7 @@ mod log_line;
 mod log_machine;
 mod mastery;
 mod next;
+mod phasors;
 mod practise;
 mod prove;
 mod read;
@@ -51,7 +52,7 @@ use crate::units::DrillTime;
 use crate::words::{FoundTerm, Message, OFFERED, Words, find};
 
 pub use crate::drill::{Seated, Signed, parse_clock};
-pub use crate::file::{Settings, Watched, read_day};
+pub use crate::file::{Detail, Settings, Watched, read_day};
 pub use command::{Command, Notice, Practice};
 pub use compare::compare;
 pub use mastery::{MasteryRead, Shown};

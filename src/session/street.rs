@@ -1,6 +1,7 @@
 //! The street in one section, as a view.
 
 use crate::drill::{Drill, Learnt, Phase, Sight, What};
+use crate::marking::supplied_since;
 use crate::site::{Appliance, Demand, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
@@ -45,15 +46,48 @@ impl Session {
                 .collect(),
             outlets: furnish::outlets(site),
             equipment: self.equipment(open),
-            generator: self.generator(drill),
+            generator: self.generator_from_afar(drill),
             places: places(scenario).map(|p| self.place(p)).collect(),
+            progress: self.progress(drill),
             air: self.air(drill),
             alarm: drill.conditions().alarm,
             minute_of_day: (scenario.minute_of_day + minutes) % (24 * 60),
+            storm: scenario.storm,
             window_open: site
                 .control_id("window")
                 .is_some_and(|id| site.stands(drill.positions(), id, "open")),
         })
+    }
+
+    /// What the goal asks for: each appliance with whether it has had power, and the time that is left.
+    fn progress(&self, drill: &Drill) -> String {
+        let (goal, trace) = (&drill.scenario().goal, drill.trace());
+        let Some(outage) = trace.outage_at() else {
+            return String::new();
+        };
+        let appliance = |index: &usize| drill.site().appliances.get(*index);
+        let wanted = goal.appliances.iter();
+        let wanted = wanted.filter_map(|i| Some((appliance(i)?, supplied_since(trace, *i))));
+        let (mut said, mut waits) = (Vec::new(), false);
+        for (appliance, since) in wanted {
+            waits |= since.is_none();
+            said.push(
+                self.words.label(
+                    &Message::new("goal-thing")
+                        .name("thing", &appliance.name)
+                        .with("has", Arg::Count(i64::from(since.is_some()))),
+                ),
+            );
+        }
+        let due = outage + goal.within;
+        if waits && due > drill.now() {
+            let left = Arg::Clock(due - drill.now());
+            said.push(
+                self.words
+                    .say(&Message::new("goal-left").with("time", left)),
+            );
+        }
+        said.join(" · ")
     }
 
     pub(super) fn name(&self, thing: &str) -> String {
@@ -193,6 +227,19 @@ impl Session {
             worry,
             sentence,
         })
+    }
+
+    /// The generator without its load while an instructor has covered the readings.
+    fn generator_from_afar(&self, drill: &Drill) -> GeneratorView {
+        let mut view = self.generator(drill);
+        if self.covered {
+            view.load_words.clear();
+            let seen = Message::new("street-thing")
+                .with("name", Arg::Verbatim(self.name("generator")))
+                .with("state", Arg::Verbatim(view.word.clone()));
+            view.sentence = self.words.say(&seen);
+        }
+        view
     }
 
     pub(super) fn generator(&self, drill: &Drill) -> GeneratorView {

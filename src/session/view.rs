@@ -276,12 +276,16 @@ pub struct StreetView {
     pub generator: GeneratorView,
     /// Things to open as a close view.
     pub places: Vec<PlaceView>,
+    /// How far the goal's appliances have come since the outage, and what time is left; empty before it and where it names none.
+    pub progress: String,
     /// Carbon monoxide indoors, in words with its number; empty while there is none worth saying.
     pub air: String,
     /// Whether the carbon monoxide alarm sounds.
     pub alarm: bool,
     /// Local time of day at the drill's start plus the drill's clock, minutes after midnight.
     pub minute_of_day: u32,
+    /// Whether a storm hangs over the street.
+    pub storm: bool,
     /// Windows near the patio stand open.
     pub window_open: bool,
 }
@@ -401,10 +405,23 @@ pub struct CloseView {
     pub interlock: bool,
     /// Meter and gauge readings in sight.
     pub readings: Vec<String>,
+    /// Phasors at its points, as far as they may be seen.
+    pub phasors: Vec<PhasorView>,
     /// The words on a tag that hangs on the main handle; empty if none does.
     pub tag: String,
     /// Faces of equipment there; controls that sit on one are among [`Self::controls`] too.
     pub faces: Vec<FaceView>,
+}
+
+/// Both legs at a point, as phasors.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct PhasorView {
+    /// Volts of each leg to the neutral; 0 for one that is dead or isn't there.
+    pub legs_v: [f64; 2],
+    /// How far apart the legs swing, degrees from 0 to 180; none unless both are live.
+    pub degrees: Option<f64>,
+    /// The same in words.
+    pub sentence: String,
 }
 
 /// What sort of line the log has.

@@ -144,6 +144,7 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
     ];
     lines.extend(on_faces(view));
     lines.extend(view.readings.iter().cloned());
+    lines.extend(view.phasors.iter().map(|p| p.sentence.clone()));
     lines.extend(view.controls.iter().map(|c| control(words, c, true)));
     for deed in &view.deeds {
         let known = if deed.known.is_empty() {
