@@ -17,6 +17,9 @@ const SCRIPTS: &str = include_str!("gallery.txt");
 /// What is drawn by chance in the drills of the gallery.
 const SEED: u64 = 1;
 
+/// The size of a picture that names none.
+const SIZE: (u32, u32) = (1280, 720);
+
 /// How sure the learner of the gallery is of a prediction, percent.
 const SURE: u8 = 70;
 
@@ -28,7 +31,7 @@ pub(super) fn screens() -> Vec<Picture> {
     parts()
         .iter()
         .filter_map(|(head, steps)| match head.as_slice() {
-            ["screen", name, language] => {
+            ["screen", name, language, size @ ..] => {
                 let mut wishes = vec![Wish::Do(Command::Speak((*language).to_owned()))];
                 for step in steps {
                     match step.strip_prefix("use ") {
@@ -39,6 +42,7 @@ pub(super) fn screens() -> Vec<Picture> {
                 Some(Picture {
                     name: (*name).to_owned(),
                     wishes,
+                    size: size.first().map_or(SIZE, |size| self::size(size)),
                 })
             }
             _ => None,
@@ -77,6 +81,13 @@ fn near(place: &str) -> See {
     See::Nearer(Sight::default().nearer(2.4, at))
 }
 
+/// Width and height as they are written, parted by an x.
+fn size(written: &str) -> (u32, u32) {
+    let sides = written.split_once('x');
+    let read = sides.and_then(|(w, h)| Some((w.parse().ok()?, h.parse().ok()?)));
+    read.unwrap_or(SIZE)
+}
+
 /// A stretch of the drill: its first and its last second.
 fn span(seconds: &str) -> Option<Span> {
     let (from, to) = seconds.split_once(' ')?;
@@ -110,6 +121,7 @@ pub(super) fn wish(line: &str) -> Wish {
         ("rewind", "") => Wish::Do(Command::Rewind(Rewind::Mistake)),
         ("hold", "") => Wish::Hold,
         ("larger", "") => Wish::Size(true),
+        ("detail", "") => Wish::Detail,
         ("there", "") => Wish::Face(Face::There),
         ("bars", "") => Wish::Face(Face::Bars),
         ("see", place) => Wish::See(near(place)),
@@ -146,6 +158,13 @@ mod tests {
             let again = screens.iter().skip(i + 1).any(|o| o.name == one.name);
             assert!(!again, "{}", one.name);
         }
+    }
+
+    #[test]
+    fn a_size_is_read_and_one_that_is_not_given_is_the_usual() {
+        assert_eq!(size("1024x640"), (1024, 640));
+        let sizes: Vec<(u32, u32)> = screens().iter().map(|screen| screen.size).collect();
+        assert!(sizes.contains(&SIZE) && sizes.contains(&(1024, 640)));
     }
 
     #[test]

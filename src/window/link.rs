@@ -10,7 +10,7 @@ use crate::session::view::{
     AskedView, CloseView, CompareView, ConsequenceView, DebriefView, DeedView, FaultsView,
     LanguageView, LessonView, LogView, MomentView, RevealView, ShelfView, StreetView, TradeView,
 };
-use crate::session::{Command, Notice, Seated, Session, Signed};
+use crate::session::{Command, Detail, Notice, Seated, Session, Signed};
 
 use super::WindowSystems;
 use super::panels::span::Span;
@@ -49,6 +49,8 @@ pub enum Wish {
     Room,
     /// Switch motion on or off.
     Motion,
+    /// Tell more of what is electric, or after the most, the least.
+    Detail,
     /// Larger or smaller texts.
     Size(bool),
     /// What a narrow window shows.
@@ -225,6 +227,8 @@ pub(super) struct Desk {
     pub(super) wall: Wall,
     /// Whether motion is switched off.
     pub(super) still: bool,
+    /// How much is told of what is electric.
+    pub(super) detail: Detail,
     /// Whether a language was chosen here.
     pub(super) spoke: bool,
     /// Where the picture that was kept last lies, or why it does not.
@@ -333,6 +337,7 @@ impl Desk {
             Wish::Room => self.turn(Sheet::Room),
             Wish::Branches => self.turn(Sheet::Branches),
             Wish::Motion => self.still = !self.still,
+            Wish::Detail => self.detail = self.detail.next(),
             Wish::Size(larger) => self.size = self.size.step(*larger),
             Wish::Face(face) => {
                 self.face = *face;

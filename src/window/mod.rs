@@ -141,7 +141,7 @@ pub fn pictures(session: &Session, screens: &[String], out: &Path) -> Result<(),
     };
     // The window asks for predictions, so its pictures do.
     let session = session.clone().asking();
-    picture::draw(&session, &wanted, Settings::default().size, out)
+    picture::draw(&session, &wanted, out)
 }
 
 /// What stands for every screen.

@@ -32,6 +32,8 @@ pub(super) struct Picture {
     pub(super) name: String,
     /// What the learner wished before the picture is taken.
     pub(super) wishes: Vec<Wish>,
+    /// Width and height in pixels.
+    pub(super) size: (u32, u32),
 }
 
 /// Frames in which fonts, meshes and words settle before a picture is taken.
@@ -40,17 +42,19 @@ const SETTLE: usize = 6;
 const PATIENCE: usize = 24;
 
 /// Draws pictures one after the other, each from a session as it is handed in, and writes each as PNG into a folder.
-pub(super) fn draw(
-    session: &Session,
-    pictures: &[Picture],
-    size: (u32, u32),
-    out: &Path,
-) -> Result<(), WindowError> {
+pub(super) fn draw(session: &Session, pictures: &[Picture], out: &Path) -> Result<(), WindowError> {
     let backends = probe()?;
     std::fs::create_dir_all(out)
         .map_err(|why| WindowError::Unwritable(out.to_owned(), why.to_string()))?;
-    let mut studio = Studio::new(session.clone(), size, backends);
+    let mut studio: Option<Studio> = None;
     for picture in pictures {
+        // One engine for all pictures of a size that follow each other.
+        let studio = match studio.take_if(|studio| studio.size != picture.size) {
+            Some(_) => studio.insert(Studio::new(session.clone(), picture.size, backends)),
+            None => {
+                studio.get_or_insert_with(|| Studio::new(session.clone(), picture.size, backends))
+            }
+        };
         studio.begin(session.clone());
         let image = studio
             .draw(&picture.wishes)
@@ -66,6 +70,7 @@ pub(super) fn draw(
 /// An engine without a window whose frames are driven by hand.
 struct Studio {
     app: App,
+    size: (u32, u32),
     target: Handle<Image>,
 }
 
@@ -94,7 +99,11 @@ impl Studio {
         let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
         app.world_mut()
             .spawn((scene::camera(), RenderTarget::from(target.clone())));
-        Self { app, target }
+        Self {
+            app,
+            size: (width, height),
+            target,
+        }
     }
 
     fn frame(&mut self) {

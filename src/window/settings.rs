@@ -22,6 +22,7 @@ pub(super) fn plugin(app: &mut App, settings: Settings, kept: Option<PathBuf>) {
     let mut desk = app.world_mut().resource_mut::<Desk>();
     desk.size = Size::of(settings.text_percent);
     desk.still = settings.still;
+    desk.detail = settings.detail;
     desk.track.clone_from(&settings.track);
     if let Some(kept) = kept {
         let last = settings;
@@ -68,6 +69,7 @@ fn now(open: &Open, desk: &Desk, window: Option<&Window>, last: &Settings) -> Se
         language,
         text_percent: desk.size.percent(),
         still: desk.still,
+        detail: desk.detail,
         size: window.map_or(last.size, size),
         track: desk.track.clone(),
     }

@@ -343,6 +343,25 @@ fn ratio(part: u32, whole: u32) -> f32 {
     part as f32 / whole as f32
 }
 
+impl Light {
+    /// The same hour under the clouds of a storm.
+    #[must_use]
+    pub fn stormy(self) -> Self {
+        let over = |ink: Ink, share: f32| ink.mix(STORM, share);
+        Self {
+            top: over(self.top, 0.72),
+            middle: over(self.middle, 0.62),
+            bottom: over(self.bottom, 0.5),
+            hill: over(self.hill, 0.4),
+            grass: over(self.grass, 0.3),
+            dark: self.dark.max(0.45),
+        }
+    }
+}
+
+/// The gray of rain clouds.
+const STORM: Ink = ink(0x33, 0x3D, 0x4B);
+
 /// Contrast of two colors by the formula of WCAG 2.2, from 1 to 21.
 pub fn contrast(one: Ink, other: Ink) -> f32 {
     let luminance = |c: Ink| {

@@ -3,7 +3,7 @@
 //! Pictures are drawn without a window, on whatever adapter there is; the accepted ones were drawn on the software adapter of Debian 12 (llvmpipe).
 //! Each is cut into tiles, so that a small change counts as much as a large one: the worst tile decides.
 //! With `OUTAGE_DRILL_ACCEPT` set, new pictures replace the accepted ones instead of being judged.
-//! It does not cover other sizes and text scales.
+//! It does not cover screens of more than one pixel a point.
 
 use std::collections::BTreeSet;
 use std::fs;

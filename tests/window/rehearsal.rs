@@ -479,6 +479,7 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
                     wish,
                     Wish::Stage(_)
                         | Wish::See(_)
+                        | Wish::Detail
                         | Wish::Place(_)
                         | Wish::Do(Command::Understood | Command::Rewind(_))
                 ),

@@ -94,7 +94,10 @@ fn a_drill_that_is_held_takes_nothing_but_the_way_on() {
     for at in rehearsal.targets() {
         for wish in rehearsal.click(at) {
             assert!(
-                matches!(wish, Wish::Hold | Wish::Place(_) | Wish::See(_)),
+                matches!(
+                    wish,
+                    Wish::Hold | Wish::Place(_) | Wish::See(_) | Wish::Detail
+                ),
                 "{wish:?}"
             );
         }

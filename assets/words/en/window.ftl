@@ -3,6 +3,8 @@
 window-title = Outage Drill
 window-clock = Drill clock
 window-goal = Goal
+window-practice-next = Practice
+window-progress = So far
 window-hint = Next
 window-wait-short = Wait 10 s
 window-wait-minute = Wait 1 min
@@ -74,6 +76,7 @@ window-log-harm = Harm
 window-log-unknown = Not understood
 
 # The scene in words.
+window-storm = It is raining hard, and the wind blows.
 window-words-people = People and neighbors
 window-words-house = Generator and house
 window-words-wires = Wires
@@ -131,6 +134,9 @@ window-key-size = Larger or smaller text
 window-key-nearer = Look at the street nearer
 window-key-farther = Look from farther away
 window-key-move = Move what you see: with an arrow key
+window-detail-live = Detail: what is live. Press to see the numbers.
+window-detail-numbers = Detail: the numbers. Press to see phasors too.
+window-detail-phasors = Detail: phasors too, at panel and generator. Press for less.
 window-sight-all = All
 window-key-whole = See the whole street
 window-key-before = See what you saw before

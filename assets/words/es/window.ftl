@@ -3,6 +3,8 @@
 window-title = Simulacro de apagón
 window-clock = Reloj del simulacro
 window-goal = Meta
+window-practice-next = Practicar
+window-progress = Hasta ahora
 window-hint = Siguiente paso
 window-wait-short = Esperar 10 s
 window-wait-minute = Esperar 1 min
@@ -74,6 +76,7 @@ window-log-harm = Daño
 window-log-unknown = No se entiende
 
 # La escena en palabras.
+window-storm = Llueve fuerte y sopla el viento.
 window-words-people = Personas y vecinos
 window-words-house = Generador y casa
 window-words-wires = Cables
@@ -131,6 +134,9 @@ window-key-size = Texto más grande o más pequeño
 window-key-nearer = Mirar la calle de más cerca
 window-key-farther = Mirar de más lejos
 window-key-move = Mover lo que se ve: con una flecha
+window-detail-live = Detalle: qué está energizado. Presione para ver los números.
+window-detail-numbers = Detalle: los números. Presione para ver también los fasores.
+window-detail-phasors = Detalle: también los fasores, en el tablero y el generador. Presione para ver menos.
 window-sight-all = Todo
 window-key-whole = Ver toda la calle
 window-key-before = Volver a lo que se veía antes

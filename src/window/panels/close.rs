@@ -5,16 +5,16 @@
 
 use bevy_egui::egui::{RichText, ScrollArea, Ui};
 
-use crate::session::Command;
 use crate::session::view::{CloseView, ControlView, DeedView};
+use crate::session::{Command, Detail};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, breakers, card, faces, heading, subheading};
+use super::{Page, aside, body, breakers, card, faces, heading, phasors, subheading};
 
 /// A place seen close.
-pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
+pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Page<'_>) {
     ui.horizontal(|ui| {
         heading(ui, &view.title);
         ui.with_layout(
@@ -32,6 +32,9 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, page: &mut Page<'_>) {
             aside(ui, &view.description);
             faces::tag(ui, &view.tag);
             readings(ui, &view.readings);
+            if detail == Detail::Phasors {
+                phasors::dials(ui, &view.phasors);
+            }
             let loose = view.controls.iter().filter(|c| {
                 let mut faces = view.faces.iter();
                 !faces.any(|f| f.controls.contains(&c.id))

@@ -54,13 +54,22 @@ pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
 fn from_here(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
+        // What leads on is bright: once more where it failed, another drill where it passed.
         let retry = page.say("window-retry");
-        page.lead(ui, &retry, || Wish::Do(Command::Retry));
+        if view.passed {
+            page.button(ui, &retry, || Wish::Do(Command::Retry));
+        } else {
+            page.lead(ui, &retry, || Wish::Do(Command::Retry));
+        }
         let another = page.say("window-another");
         page.button(ui, &another, || Wish::Do(Command::Another))
             .on_hover_text(&view.seed);
         let leave = page.say("window-leave");
-        page.button(ui, &leave, || Wish::Do(Command::Leave));
+        if view.passed {
+            page.lead(ui, &leave, || Wish::Do(Command::Leave));
+        } else {
+            page.button(ui, &leave, || Wish::Do(Command::Leave));
+        }
         let record = page.say("window-record");
         page.button(ui, &record, || Wish::Record);
         back(ui, page);
@@ -142,7 +151,8 @@ pub(crate) fn next(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
                 card(ui, theme::OUTLINE, |ui| {
                     heading(ui, &next.title);
                     body(ui, &next.because);
-                    page.button(ui, &next.drill_title, || {
+                    let practice = page.say("window-practice-next");
+                    page.button(ui, &format!("{practice}: {}", next.drill_title), || {
                         Wish::Do(Command::Open {
                             drill: next.drill.clone(),
                             practice: Practice::Coached,

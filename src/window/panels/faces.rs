@@ -156,14 +156,14 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
     });
 }
 
-/// The position a control stands in: with a dot and framed, and nothing to press.
+/// The position a control stands in: with a dot and filled, and nothing to press.
 fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
     let text = RichText::new(format!("• {text}"))
         .font(fonts::bold(14.5))
-        .color(ink.egui());
+        .color(theme::DARK_TEXT.egui());
     let stands = Button::new(text)
-        .fill(theme::INK.egui())
-        .stroke(Stroke::new(2.0, ink.egui()))
+        .fill(ink.egui())
+        .stroke(Stroke::NONE)
         .sense(Sense::hover());
     ui.add(stands);
 }

@@ -13,6 +13,7 @@ pub(super) mod faces;
 pub(super) mod faults;
 pub(super) mod lesson;
 pub(super) mod log;
+pub(super) mod phasors;
 pub(super) mod plot;
 pub(super) mod room;
 pub(super) mod shelf;

@@ -72,7 +72,8 @@ impl Span {
     )]
     pub(crate) fn scaled(self, factor: f64, share: f64, drill_ms: u64) -> Self {
         let length = self.length_ms() as f64;
-        let scaled = (length * factor).clamp(SHORTEST_MS as f64, drill_ms.max(1) as f64);
+        let longest = drill_ms.max(1) as f64;
+        let scaled = (length * factor).max(SHORTEST_MS as f64).min(longest);
         let from = self.from_ms as f64 + (length - scaled) * share.clamp(0.0, 1.0);
         Self::fitted(from.max(0.0) as u64, scaled as u64, drill_ms)
     }

@@ -22,7 +22,7 @@ pub(super) const LABEL: f32 = 176.0;
 const ROW: f32 = 38.0;
 const HEAD: f32 = 24.0;
 /// Width of a pin's head.
-const PIN: f32 = 17.0;
+const PIN: f32 = 20.0;
 
 /// All tracks over a stretch of the drill, with findings as pins once they are told.
 pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
@@ -178,19 +178,23 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
         [head, pos2(pin.x, scale.bars.bottom())],
         Stroke::new(2.0, ink.egui()),
     );
-    let stroke = Stroke::new(2.5, ink.egui());
-    painter.circle(head, PIN / 2.0, theme::INK.egui(), stroke);
-    if pin.told.len() > 1 {
-        let count = pin.told.len().to_string();
-        let font = fonts::bold(12.0);
-        painter.text(
-            head,
-            Align2::CENTER_CENTER,
-            count,
-            font,
-            theme::CREAM.egui(),
-        );
-    }
+    let several = pin.told.len() > 1;
+    let count = if several {
+        pin.told.len().to_string()
+    } else {
+        String::new()
+    };
+    let galley = painter.layout_no_wrap(count, fonts::bold(12.0), theme::CREAM.egui());
+    let wide = if several { galley.size().x + 15.0 } else { PIN };
+    painter.rect(
+        Rect::from_center_size(head, vec2(wide, PIN)),
+        CornerRadius::same(8),
+        theme::INK.egui(),
+        Stroke::new(2.5, ink.egui()),
+        egui::StrokeKind::Inside,
+    );
+    let at = Align2::CENTER_CENTER.anchor_size(head, galley.size());
+    painter.galley(at.min, galley, theme::CREAM.egui());
     let id = egui::Id::new(("pin", pin.first_ms, pin.last_ms));
     let response = ui.interact(
         Rect::from_center_size(head, vec2(22.0, 22.0)),

@@ -46,6 +46,10 @@ pub(crate) fn wrapped(
     page: &mut Page<'_>,
 ) {
     body(ui, &format!("{}  {}", page.say("window-goal"), street.goal));
+    if !street.progress.is_empty() {
+        let so_far = page.say("window-progress");
+        body(ui, &format!("{so_far}  {}", street.progress));
+    }
     if !street.hint.is_empty() {
         body(ui, &format!("{}  {}", page.say("window-hint"), street.hint));
     }
@@ -151,9 +155,13 @@ fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut P
 
 /// Help: the next safe step, the scene in words, and the words of the trade.
 fn explained(ui: &mut Ui, page: &mut Page<'_>) {
-    let next = page.say("window-what-next");
-    page.button(ui, &next, || Wish::Do(Command::Hint))
-        .on_hover_text(page.say("window-key-hint"));
+    let next = RichText::new(page.say("window-what-next"))
+        .font(fonts::bold(14.5))
+        .color(theme::LEAD.egui());
+    let frame = egui::Stroke::new(1.5, theme::LEAD.egui());
+    let response = ui.add(egui::Button::new(next).stroke(frame).wrap());
+    page.on(&response, || Wish::Do(Command::Hint));
+    response.on_hover_text(page.say("window-key-hint"));
     let words = page.say("window-words");
     page.button(ui, &words, || Wish::Words);
     let terms = page.say("window-terms-short");

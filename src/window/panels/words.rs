@@ -19,12 +19,19 @@ pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
         .id_salt("words")
         .auto_shrink([false, false])
         .show(ui, |ui| {
-            let aims = [("window-goal", &street.goal), ("window-hint", &street.hint)];
+            let aims = [
+                ("window-goal", &street.goal),
+                ("window-progress", &street.progress),
+                ("window-hint", &street.hint),
+            ];
             for (id, text) in aims.into_iter().filter(|(_, text)| !text.is_empty()) {
                 body(ui, &format!("{}  {text}", page.say(id)));
             }
             if !street.variation.is_empty() {
                 body(ui, &street.variation);
+            }
+            if street.storm {
+                body(ui, &page.say("window-storm"));
             }
             let wires = street.wires.iter().map(|w| &w.sentence);
             let people = street.people.iter().map(|p| &p.sentence);

@@ -3,14 +3,20 @@
 //! Callouts keep out of each other's way: each tries places around what it speaks of and takes the first that is free.
 //! It does not cover the same sentences for keys and screen readers: see [`crate::window::panels::words`].
 
+use std::sync::Arc;
+
 use bevy::math::Vec2;
 use bevy_egui::egui;
+use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
-    Align2, CornerRadius, Painter, Pos2, Rect, Stroke, StrokeKind, Ui, pos2, vec2,
+    Align2, CornerRadius, Galley, Painter, Pos2, Rect, Stroke, StrokeKind, TextFormat, Ui, pos2,
+    vec2,
 };
 
+use crate::session::Detail;
 use crate::session::view::{EquipmentKind, Fed, StageView, StreetView};
 use crate::window::fonts;
+use crate::window::link::Spoken;
 use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
@@ -21,27 +27,40 @@ use super::frame::Frame;
 use super::plan::{GROUND, Plan};
 use super::{pointers, reach};
 
+/// How the words are shown.
+pub(crate) struct Shown<'a> {
+    /// The stage of a consequence that is told.
+    pub(crate) stage: Option<&'a StageView>,
+    /// Whether there is room for the scene alone.
+    pub(crate) narrow: bool,
+    /// The second language, if there is one.
+    pub(crate) second: Option<&'a Spoken>,
+    /// How much is told of what is electric.
+    pub(crate) detail: Detail,
+}
+
 /// Paints the words and lets things be pointed at.
 pub(crate) fn paint(
     ui: &mut Ui,
     street: &StreetView,
     (plan, frame): (&Plan, Frame),
-    (stage, narrow): (Option<&StageView>, bool),
+    shown: &Shown<'_>,
     page: &mut Page<'_>,
 ) {
     let painter = ui.painter().clone();
     let mut taken = Vec::new();
     names(&painter, street, plan, frame);
-    if !narrow {
+    if !shown.narrow {
         // In a narrow window these stand beside time and places.
-        taken.push(goal(&painter, street, frame, page));
-        taken.extend(yard_card(&painter, street, plan, frame));
+        taken.push(goal(&painter, street, frame, shown.second, page));
+        taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
     }
-    legend(&painter, street, frame.whole(), page);
+    legend(&painter, street, frame.whole(), shown.second, page);
     let scene = screen(frame);
-    taken.push(reach::answer(ui, frame, page));
+    taken.push(reach::answer(ui, frame, shown.detail, page));
+    taken.extend(kept_free(street, plan, frame));
     let seen = frame.seen();
-    for call in calls(street, plan, stage) {
+    for call in calls(street, plan, shown.stage, shown.detail) {
         if !call.loud && !seen.contains(call.at) {
             continue;
         }
@@ -49,6 +68,30 @@ pub(crate) fn paint(
     }
     pointers::answer(ui, street, plan, frame, page);
 }
+
+/// What no callout may lie on: people, and the generator.
+fn kept_free<'a>(
+    street: &'a StreetView,
+    plan: &'a Plan,
+    frame: Frame,
+) -> impl Iterator<Item = Rect> + 'a {
+    let people = street
+        .people
+        .iter()
+        .map(|person| (person.id.as_str(), PERSON));
+    let things = std::iter::once(("generator", GENERATOR));
+    people
+        .chain(things)
+        .filter_map(move |(id, (dx, above, below))| {
+            let at = plan.anchors.get(id)?;
+            let (min, max) = (*at - Vec2::new(dx, above), *at + Vec2::new(dx, below));
+            Some(Rect::from_two_pos(point(frame, min), point(frame, max)))
+        })
+}
+
+/// How far a person and the generator reach from their anchors: to each side, up and down, in the plan's units.
+const PERSON: (f32, f32, f32) = (15.0, 44.0, 14.0);
+const GENERATOR: (f32, f32, f32) = (28.0, 6.0, 32.0);
 
 pub(super) fn screen(frame: Frame) -> Rect {
     let r = frame.room();
@@ -87,38 +130,38 @@ pub(crate) fn light(painter: &Painter, frame: Frame, at: Vec2) {
     painter.circle_stroke(center, radius, Stroke::new(3.0, theme::LEAD.egui()));
 }
 
-/// Goal and hint, in the sky.
-fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -> Rect {
+/// The most of the scene's height that goals in two languages, or with how far they have come, may take.
+const MOST_SKY: f32 = 0.27;
+
+/// Goal and hint, in the sky; below them the same in the second language, if there is one and room for it.
+fn goal(
+    painter: &Painter,
+    street: &StreetView,
+    frame: Frame,
+    second: Option<&Spoken>,
+    page: &Page<'_>,
+) -> Rect {
     let scene = screen(frame);
     let width = (scene.width() * 0.56).min(620.0);
-    let mut job = egui::text::LayoutJob::default();
-    job.wrap.max_width = width;
-    let mut add = |text: &str, font, ink: Ink| {
-        job.append(text, 0.0, egui::TextFormat::simple(font, ink.egui()));
+    let own = |id: &str| page.say(id);
+    let spoken = second.and_then(|s| Some((s, s.views.street.as_ref()?)));
+    let laid_out = |progress: bool, both: bool| {
+        let mut job = LayoutJob::default();
+        job.wrap.max_width = width;
+        aim(&mut job, street, &own, progress);
+        if let Some((spoken, street)) = spoken.filter(|_| both) {
+            job.append("\n", 0.0, TextFormat::default());
+            aim(&mut job, street, &|id| spoken.session.say(id), progress);
+        }
+        painter.layout_job(job)
     };
-    add(&page.say("window-goal"), fonts::bold(14.5), theme::LEAD);
-    add(
-        &format!("  {}", street.goal),
-        fonts::regular(15.0),
-        theme::CREAM,
-    );
-    if !street.variation.is_empty() {
-        add(
-            &format!("\n{}", street.variation),
-            fonts::regular(15.0),
-            theme::CREAM,
-        );
-    }
-    if !street.hint.is_empty() {
-        add("\n", fonts::regular(15.0), theme::CREAM);
-        add(&page.say("window-hint"), fonts::bold(14.5), theme::SKY_BLUE);
-        add(
-            &format!("  {}", street.hint),
-            fonts::regular(15.0),
-            theme::CREAM,
-        );
-    }
-    let galley = painter.layout_job(job);
+    let fits = |galley: &Arc<Galley>| galley.size().y <= scene.height() * MOST_SKY;
+    // What there is no room for is in the words of the scene (F6).
+    let galley = [(true, true), (true, false)]
+        .into_iter()
+        .map(|(progress, both)| laid_out(progress, both))
+        .find(fits)
+        .unwrap_or_else(|| laid_out(false, false));
     let rect = Rect::from_min_size(
         scene.min + vec2(12.0, 10.0),
         galley.size() + vec2(22.0, 14.0),
@@ -126,6 +169,29 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
     ground(painter, rect);
     painter.galley(rect.min + vec2(11.0, 7.0), galley, theme::CREAM.egui());
     rect
+}
+
+/// Goal, what was varied, how far it has come, and hint, in one language.
+fn aim(job: &mut LayoutJob, street: &StreetView, say: &dyn Fn(&str) -> String, progress: bool) {
+    let mut add = |text: &str, font, ink: Ink| {
+        job.append(text, 0.0, TextFormat::simple(font, ink.egui()));
+    };
+    let regular = || fonts::regular(15.0);
+    add(&say("window-goal"), fonts::bold(14.5), theme::LEAD);
+    add(&format!("  {}", street.goal), regular(), theme::CREAM);
+    if !street.variation.is_empty() {
+        add(&format!("\n{}", street.variation), regular(), theme::CREAM);
+    }
+    if progress && !street.progress.is_empty() {
+        add("\n", regular(), theme::CREAM);
+        add(&say("window-progress"), fonts::bold(14.5), theme::LEAD);
+        add(&format!("  {}", street.progress), regular(), theme::CREAM);
+    }
+    if !street.hint.is_empty() {
+        add("\n", regular(), theme::CREAM);
+        add(&say("window-hint"), fonts::bold(14.5), theme::SKY_BLUE);
+        add(&format!("  {}", street.hint), regular(), theme::CREAM);
+    }
 }
 
 /// Names under the ground.
@@ -171,12 +237,22 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
 }
 
 /// The generator in words, under the yard, while the whole street is seen.
-fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) -> Option<Rect> {
+fn yard_card(
+    painter: &Painter,
+    street: &StreetView,
+    plan: &Plan,
+    frame: Frame,
+    detail: Detail,
+) -> Option<Rect> {
     if frame.sight().is_part() {
         return None;
     }
     let g = &street.generator;
-    let mut job = egui::text::LayoutJob::default();
+    let load = match detail {
+        Detail::Live => "",
+        Detail::Numbers | Detail::Phasors => g.load_words.as_str(),
+    };
+    let mut job = LayoutJob::default();
     let at = point(
         frame,
         Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND + 40.0),
@@ -184,13 +260,13 @@ fn yard_card(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) 
     job.wrap.max_width = (frame.room().max.x - at.x - 10.0).max(80.0);
     job.halign = egui::Align::LEFT;
     for (text, font, ink) in [
-        (&g.word, fonts::bold(15.0), theme::ORANGE),
-        (&g.load_words, fonts::regular(13.5), theme::CREAM),
-        (&g.place_words, fonts::regular(13.5), theme::CREAM),
+        (g.word.as_str(), fonts::bold(15.0), theme::ORANGE),
+        (load, fonts::regular(13.5), theme::CREAM),
+        (g.place_words.as_str(), fonts::regular(13.5), theme::CREAM),
     ] {
         if !text.is_empty() {
-            job.append(text, 0.0, egui::TextFormat::simple(font, ink.egui()));
-            job.append("\n", 0.0, egui::TextFormat::default());
+            job.append(text, 0.0, TextFormat::simple(font, ink.egui()));
+            job.append("\n", 0.0, TextFormat::default());
         }
     }
     let galley = painter.layout_job(job);
@@ -262,53 +338,33 @@ pub(super) fn legend_ground(brush: &mut Brush, places: &[(Fed, Vec2)]) {
 /// Width of the legend's ground, in the plan's units.
 const LEGEND_WIDTH: f32 = 330.0;
 
-fn legend(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) {
+fn legend(
+    painter: &Painter,
+    street: &StreetView,
+    frame: Frame,
+    second: Option<&Spoken>,
+    page: &Page<'_>,
+) {
     let Some(size) = legend_type(street, frame) else {
         return;
     };
     for (fed, at) in legend_places(street, frame) {
-        let text = page.say(theme::fed_word(fed));
+        let id = theme::fed_word(fed);
+        let layout = |text| painter.layout_no_wrap(text, fonts::regular(size), theme::CREAM.egui());
+        let one = page.say(id);
+        let both = second.map(|spoken| layout(format!("{one} · {}", spoken.session.say(id))));
+        // Two languages stand here only where there is room for them; the columns have both anyway.
+        let fits = |galley: &Arc<Galley>| galley.size().x <= frame.points(LEGEND_WIDTH - 70.0);
+        let galley = both.filter(fits).unwrap_or_else(|| layout(one));
         let at = point(frame, at + Vec2::new(60.0, 0.0));
-        painter.text(
-            at,
-            Align2::LEFT_CENTER,
-            text,
-            fonts::regular(size),
-            theme::CREAM.egui(),
-        );
+        let at = Align2::LEFT_CENTER.anchor_size(at, galley.size());
+        painter.galley(at.min, galley, theme::CREAM.egui());
     }
 }
 
-fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut Vec<Rect>) {
-    let (title_size, text_size) = if call.loud {
-        (22.0, 15.0)
-    } else {
-        (15.0, 13.5)
-    };
-    let mut job = egui::text::LayoutJob::default();
-    job.wrap.max_width = 190.0;
-    job.append(
-        &call.title,
-        0.0,
-        egui::TextFormat::simple(
-            fonts::bold(title_size),
-            call.ink.mix(theme::CREAM, 0.25).egui(),
-        ),
-    );
-    if !call.text.is_empty() {
-        job.append("\n", 0.0, egui::TextFormat::default());
-        job.append(
-            &call.text,
-            0.0,
-            egui::TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()),
-        );
-    }
-    let galley = painter.layout_job(job);
-    let size = galley.size() + vec2(18.0, 10.0);
-    let at = point(frame, call.at);
-    let near = if call.loud { 46.0 } else { 26.0 };
-    let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
-    let offsets = [
+/// Places around a point, the nearest first; `dx` and `dy` lead just past it.
+fn around(dx: f32, dy: f32) -> [egui::Vec2; 15] {
+    [
         vec2(0.0, -dy),
         vec2(dx * 0.7, -dy),
         vec2(-dx * 0.7, -dy),
@@ -318,7 +374,45 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
         vec2(dx * 0.7, dy),
         vec2(0.0, -dy * 2.0),
         vec2(dx * 0.8, -dy * 2.2),
-    ];
+        vec2(-dx * 0.8, -dy * 2.2),
+        vec2(dx * 1.5, -dy),
+        vec2(-dx * 1.5, -dy),
+        vec2(0.0, -dy * 3.0),
+        vec2(dx * 1.6, -dy * 2.4),
+        vec2(-dx * 1.6, -dy * 2.4),
+    ]
+}
+
+fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut Vec<Rect>) {
+    let (title_size, text_size) = if call.loud {
+        (22.0, 15.0)
+    } else {
+        (15.0, 13.5)
+    };
+    let mut job = LayoutJob::default();
+    job.wrap.max_width = 190.0;
+    job.append(
+        &call.title,
+        0.0,
+        TextFormat::simple(
+            fonts::bold(title_size),
+            call.ink.mix(theme::CREAM, 0.25).egui(),
+        ),
+    );
+    if !call.text.is_empty() {
+        job.append("\n", 0.0, TextFormat::default());
+        job.append(
+            &call.text,
+            0.0,
+            TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()),
+        );
+    }
+    let galley = painter.layout_job(job);
+    let size = galley.size() + vec2(18.0, 10.0);
+    let at = point(frame, call.at);
+    let near = if call.loud { 46.0 } else { 26.0 };
+    let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
+    let offsets = around(dx, dy);
     let bounds = scene.shrink(6.0);
     let rect = offsets.iter().find_map(|offset| {
         let rect = Rect::from_center_size(at + *offset, size);

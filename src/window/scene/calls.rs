@@ -4,6 +4,7 @@
 
 use bevy::math::Vec2;
 
+use crate::session::Detail;
 use crate::session::view::{
     ApplianceState, ApplianceView, Fed, PersonState, PersonView, StageView, StreetView, WireKind,
     WireView,
@@ -27,7 +28,12 @@ pub(super) struct Call {
 const TROUBLES: usize = 3;
 
 /// What is said where, the loud first.
-pub(super) fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>) -> Vec<Call> {
+pub(super) fn calls(
+    street: &StreetView,
+    plan: &Plan,
+    stage: Option<&StageView>,
+    detail: Detail,
+) -> Vec<Call> {
     let at = |id: &str| plan.anchors.get(id).copied();
     let mut calls: Vec<Call> = stage
         .filter(|stage| !stage.value.is_empty())
@@ -43,7 +49,7 @@ pub(super) fn calls(street: &StreetView, plan: &Plan, stage: Option<&StageView>)
         .into_iter()
         .collect();
     calls.extend(street.people.iter().filter_map(|p| person(p, at(&p.id)?)));
-    calls.extend(conductors(street, plan));
+    calls.extend(conductors(street, plan, detail));
     if stage.is_none() {
         let troubled = street
             .appliances
@@ -67,7 +73,7 @@ fn person(view: &PersonView, at: Vec2) -> Option<Call> {
 }
 
 /// One callout for each thing that feeds the line, and one for each that feeds drop and cords.
-fn conductors(street: &StreetView, plan: &Plan) -> Vec<Call> {
+fn conductors(street: &StreetView, plan: &Plan, detail: Detail) -> Vec<Call> {
     let mut told: Vec<(Fed, bool)> = Vec::new();
     let mut calls = Vec::new();
     for wire in &street.wires {
@@ -80,16 +86,16 @@ fn conductors(street: &StreetView, plan: &Plan) -> Vec<Call> {
         }
         if let Some(at) = plan.anchors.get(&wire.id) {
             told.push(key);
-            calls.push(conductor(wire, *at));
+            calls.push(conductor(wire, *at, detail));
         }
     }
     calls
 }
 
-fn conductor(wire: &WireView, at: Vec2) -> Call {
+fn conductor(wire: &WireView, at: Vec2, detail: Detail) -> Call {
     let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
         .into_iter()
-        .filter(|s| !s.is_empty())
+        .filter(|s| !s.is_empty() && detail != Detail::Live)
         .collect();
     let (title, text) = if numbers.is_empty() {
         (wire.word.clone(), String::new())
@@ -165,9 +171,20 @@ mod tests {
     #[test]
     fn each_source_of_the_line_is_told_once() {
         let street = street();
-        let calls = calls(&street, &Plan::new(&street), None);
+        let calls = calls(&street, &Plan::new(&street), None, Detail::Numbers);
         let of = |text: &str| calls.iter().filter(|c| c.text == text).count();
         assert_eq!((of("Utility"), of("Generator")), (1, 1));
+    }
+
+    #[test]
+    fn the_least_detail_tells_what_feeds_a_thing_and_no_number() {
+        let street = street();
+        let plan = Plan::new(&street);
+        let calls = |detail| calls(&street, &plan, None, detail);
+        assert!(calls(Detail::Live).iter().any(|c| c.title == "Utility"));
+        assert!(calls(Detail::Live).iter().all(|c| !c.title.contains('V')));
+        let numbers = calls(Detail::Numbers);
+        assert!(numbers.iter().any(|c| c.title == "7 200 V"));
     }
 
     #[test]
@@ -178,7 +195,7 @@ mod tests {
             value: "7 000 V".to_owned(),
             ..StageView::default()
         };
-        let calls = calls(&street, &Plan::new(&street), Some(&stage));
+        let calls = calls(&street, &Plan::new(&street), Some(&stage), Detail::Numbers);
         assert!(
             calls
                 .first()

@@ -188,15 +188,21 @@ fn backdrop(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    let light = theme::light(street.minute_of_day);
+    let light = light(street);
     let mut brush = Brush::new(drawn.frame);
-    sky::paint(&mut brush, light);
+    sky::paint(&mut brush, light, street.storm);
     street::paint(&mut brush, street, &drawn.plan, light);
     yard::paint(&mut brush, &drawn.plan, light);
     house::paint(&mut brush, street, &drawn.plan, light);
     equipment::on_roof(&mut brush, &drawn.plan, light);
     meshes.insert(&layers.backdrop, brush.finish())?;
     Ok(())
+}
+
+/// The light of the hour, under clouds when there is a storm.
+fn light(street: &StreetView) -> theme::Light {
+    let light = theme::light(street.minute_of_day);
+    if street.storm { light.stormy() } else { light }
 }
 
 fn moving(
@@ -209,7 +215,7 @@ fn moving(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    let light = theme::light(street.minute_of_day);
+    let light = light(street);
     let mut things = Brush::new(drawn.frame);
     equipment::paint(&mut things, street, &drawn.plan);
     appliances::paint(&mut things, street, &drawn.plan, pulse.turn_s);

@@ -7,6 +7,7 @@ use bevy_egui::egui::{
     Button, Id, Rect, Sense, TextWrapMode, Ui, WidgetInfo, WidgetType, pos2, vec2,
 };
 
+use crate::session::Detail;
 use crate::window::link::Wish;
 use crate::window::panels::Page;
 
@@ -21,7 +22,7 @@ const GAP: f32 = 6.0;
 const WHEEL: f32 = 400.0;
 
 /// Lets the scene be moved; says where the buttons stand.
-pub(super) fn answer(ui: &mut Ui, frame: Frame, page: &mut Page<'_>) -> Rect {
+pub(super) fn answer(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Rect {
     let room = screen(frame);
     let ground = ui.interact(room, Id::new("scene-ground"), Sense::DRAG);
     let sight = frame.sight();
@@ -43,22 +44,34 @@ pub(super) fn answer(ui: &mut Ui, frame: Frame, page: &mut Page<'_>) -> Rect {
         let by = Vec2::new(by.x, by.y) / frame.points(1.0);
         page.out.push(Wish::See(See::Moved(sight.moved(-by))));
     }
-    buttons(ui, frame, page)
+    buttons(ui, frame, detail, page)
 }
 
-/// Nearer, farther, all: one above the other in the upper right corner.
-fn buttons(ui: &mut Ui, frame: Frame, page: &mut Page<'_>) -> Rect {
+/// Nearer, farther, all, detail: one above the other in the upper right corner.
+fn buttons(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Rect {
     let room = screen(frame);
     let part = frame.sight().is_part();
     let corner = pos2(room.right() - SIZE.x - 10.0, room.top() + 10.0);
     let all = page.say("window-sight-all");
+    let (sign, told) = match detail {
+        Detail::Live => ("?", "window-detail-live"),
+        Detail::Numbers => ("V", "window-detail-numbers"),
+        Detail::Phasors => ("V °", "window-detail-phasors"),
+    };
+    let see = |change| Wish::See(change);
     let signs = [
-        ("+", "window-key-nearer", See::step(&frame, true), true),
-        ("−", "window-key-farther", See::step(&frame, false), part),
-        (&all, "window-key-whole", See::Whole, part),
+        ("+", "window-key-nearer", see(See::step(&frame, true)), true),
+        (
+            "−",
+            "window-key-farther",
+            see(See::step(&frame, false)),
+            part,
+        ),
+        (&all, "window-key-whole", see(See::Whole), part),
+        (sign, told, Wish::Detail, true),
     ];
     let mut taken = Rect::from_min_size(corner, vec2(SIZE.x, SIZE.y));
-    for (sign, id, change, can) in signs {
+    for (sign, id, wish, can) in signs {
         // What would change nothing is left out, so that no key stroke is spent on it.
         if !can {
             continue;
@@ -75,7 +88,7 @@ fn buttons(ui: &mut Ui, frame: Frame, page: &mut Page<'_>) -> Rect {
         let name = page.say(id);
         let response = ui.put(rect, Button::new(sign).wrap_mode(TextWrapMode::Extend));
         response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &name));
-        page.on(&response, || Wish::See(change));
+        page.on(&response, || wish);
         response.on_hover_text(name);
         taken = taken.union(rect);
     }

@@ -1,7 +1,7 @@
 //! Sky, hills, ground: the light of the hour, never black.
 //!
 //! Stars stand where they always stand, so that pictures repeat.
-//! It does not cover weather.
+//! Weather: a storm's clouds and rain, which stand still; lightning would flash, so there is none.
 
 use bevy::math::Vec2;
 
@@ -12,7 +12,7 @@ use super::brush::Brush;
 use super::plan::GROUND;
 
 /// Paints everything behind the street.
-pub(super) fn paint(brush: &mut Brush, light: Light) {
+pub(super) fn paint(brush: &mut Brush, light: Light, storm: bool) {
     let b = brush.frame().bounds();
     let (left, right) = (b.min.x, b.max.x);
     let band = |top: f32, bottom: f32| {
@@ -26,9 +26,13 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
     let middle = 250.0;
     brush.shade(band(b.min.y, middle), light.top, light.middle);
     brush.shade(band(middle, GROUND), light.middle, light.bottom);
-    stars(brush, light);
-    moon(brush, light);
-    clouds(brush, light);
+    if storm {
+        bank(brush, light);
+    } else {
+        stars(brush, light);
+        moon(brush, light);
+        clouds(brush, light);
+    }
     ridge(
         brush,
         432.0,
@@ -38,6 +42,9 @@ pub(super) fn paint(brush: &mut Brush, light: Light) {
     );
     ridge(brush, 470.0, 26.0, 0.017, light.hill);
     trees(brush, light);
+    if storm {
+        rain(brush, light);
+    }
     brush.shade(
         band(GROUND, GROUND + 14.0),
         light.grass,
@@ -111,6 +118,44 @@ fn clouds(brush: &mut Brush, light: Light) {
             let at = Vec2::new(x + dx * size, y + dy * size);
             brush.ellipse(at, Vec2::new(w, h) * size, ink);
         }
+    }
+}
+
+/// The clouds of a storm: two rows of them from side to side.
+fn bank(brush: &mut Brush, light: Light) {
+    let b = brush.frame().bounds();
+    for (row, y, size) in [(0_u16, 196.0, 0.8), (1, 128.0, 1.2), (2, 62.0, 1.5)] {
+        let ink = light.top.mix(light.middle, 0.55 - 0.25 * f32::from(row));
+        for i in 0..14_u16 {
+            let x = b.min.x + b.width() * (f32::from(i) + scatter(i + row * 5, 53, 97)) / 13.0;
+            let dip = 26.0 * scatter(i + row * 3, 31, 89);
+            let half = Vec2::new(92.0 + 40.0 * scatter(i, 17, 61), 34.0 + dip * 0.5);
+            brush.ellipse(Vec2::new(x, y + dip), half * size, ink);
+        }
+        brush.rect(b.min.x, b.min.y, b.width(), y - b.min.y, ink);
+    }
+}
+
+/// Rain, driven by the wind.
+fn rain(brush: &mut Brush, light: Light) {
+    let b = brush.frame().bounds();
+    let ink = light.bottom.mix(theme::CREAM, 0.4).alpha(0.3);
+    for i in 0..150_u16 {
+        let from = Vec2::new(
+            b.min.x + b.width() * scatter(i, 7919, 1000),
+            210.0 + (GROUND - 240.0) * scatter(i, 104, 331),
+        );
+        let fall = Vec2::new(-7.0, 24.0);
+        let side = Vec2::new(0.6, 0.0);
+        brush.convex(
+            &[
+                from - side,
+                from + side,
+                from + fall + side,
+                from + fall - side,
+            ],
+            ink,
+        );
     }
 }
 

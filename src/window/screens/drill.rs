@@ -69,7 +69,14 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
     let clip = ui.available_rect_before_wrap();
     ui.set_clip_rect(clip);
     let place = (&scene.drawn.plan, scene.drawn.frame);
-    callouts::paint(ui, street, place, (stage, scene.narrow), page);
+    let second = scene.views.second.as_deref();
+    let shown = callouts::Shown {
+        stage,
+        narrow: scene.narrow,
+        second,
+        detail: scene.desk.detail,
+    };
+    callouts::paint(ui, street, place, &shown, page);
     let light = scene.desk.wall.light.as_ref();
     if let Some(at) = light.and_then(|id| scene.drawn.plan.anchors.get(id)) {
         callouts::light(ui.painter(), scene.drawn.frame, *at);
@@ -148,7 +155,7 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
         return;
     }
     match &views.close {
-        Some(view) => close::panel(ui, view, page),
+        Some(view) => close::panel(ui, view, scene.desk.detail, page),
         None => log::panel(ui, &views.log, views.branched, page),
     }
 }

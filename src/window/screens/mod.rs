@@ -118,6 +118,9 @@ fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
     if let Some(view) = &scene.views.faults {
         faults::sheet(ctx, view);
     }
+    // Screen readers say it when the window comes up.
+    let title = page.say("window-title");
+    ctx.accesskit_node_builder(egui::accesskit_root_id(), |root| root.set_label(title));
 }
 
 /// The sheet that lies on the desk, if one does that a screen of any kind can show; says whether it does.
