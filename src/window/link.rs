@@ -5,6 +5,7 @@
 //! It holds no rule of the drill.
 
 use bevy::prelude::*;
+use bevy::window::RequestRedraw;
 
 use crate::session::view::{
     AskedView, CloseView, CompareView, ConsequenceView, DebriefView, DeedView, FaultsView,
@@ -397,7 +398,10 @@ pub(super) fn plugin(app: &mut App) {
         .init_resource::<Desk>()
         .init_resource::<Pulse>()
         .add_message::<Wish>()
-        .add_systems(Update, apply.in_set(WindowSystems::Apply))
+        .add_systems(
+            Update,
+            (apply, look_on).chain().in_set(WindowSystems::Apply),
+        )
         .add_systems(
             Update,
             (project, pulse).chain().in_set(WindowSystems::Project),
@@ -418,6 +422,14 @@ fn apply(
         } else {
             desk.arrange(wish);
         }
+    }
+}
+
+/// Goes on with the search for the next step, a piece in each frame, so that the window goes on drawing meanwhile.
+fn look_on(mut open: ResMut<'_, Open>, mut requests: MessageWriter<'_, RequestRedraw>) {
+    // What comes of it changes the session's revision, which is looked at.
+    if open.bypass_change_detection().0.look_on() {
+        requests.write(RequestRedraw);
     }
 }
 

@@ -106,7 +106,7 @@ pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
         focused_mode: UpdateMode::reactive_low_power(rest),
         unfocused_mode: UpdateMode::reactive_low_power(rest),
     });
-    build(&mut app, session);
+    build(&mut app, session.looking_on());
     settings::plugin(&mut app, options.settings, options.kept);
     if let Some(folder) = &options.folder {
         authoring::watch(&mut app, folder);

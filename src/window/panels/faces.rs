@@ -163,7 +163,7 @@ fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
         .color(theme::DARK_TEXT.egui());
     let stands = Button::new(text)
         .fill(ink.egui())
-        .stroke(Stroke::NONE)
+        .stroke(Stroke::new(2.0, ink.egui()))
         .sense(Sense::hover());
     ui.add(stands);
 }
