@@ -71,13 +71,13 @@ impl Session {
         let (mut said, mut waits) = (Vec::new(), false);
         for (appliance, since) in wanted {
             waits |= since.is_none();
-            said.push(
-                self.words.label(
-                    &Message::new("goal-thing")
-                        .name("thing", &appliance.name)
-                        .with("has", Arg::Count(i64::from(since.is_some()))),
-                ),
-            );
+            let id = if since.is_some() {
+                "goal-had"
+            } else {
+                "goal-waits"
+            };
+            let thing = Message::new(id).name("thing", &appliance.name);
+            said.push(self.words.label(&thing));
         }
         let due = outage + goal.within;
         if waits && due > drill.now() {

@@ -72,7 +72,7 @@ fn parts() -> Vec<Part> {
 }
 
 /// A part of the street that can be named: its left, its middle or its right end, near.
-fn near(place: &str) -> See {
+pub(super) fn near(place: &str) -> See {
     let at = match place {
         "line" => Vec2::new(200.0, 300.0),
         "house" => Vec2::new(620.0, 480.0),

@@ -140,7 +140,7 @@ fn play(
     let gliding = watch.frames.checked_sub(SETTLE + TIMED);
     if let Some(frame) = gliding.filter(|frame| frame.is_multiple_of(GLIDE)) {
         wishes.write(if (frame / GLIDE).is_multiple_of(2) {
-            gallery::wish("see house")
+            Wish::See(gallery::near("house"))
         } else {
             Wish::See(See::Whole)
         });

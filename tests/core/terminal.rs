@@ -471,7 +471,7 @@ fn the_main_breaker_left_on_is_explained_with_its_volts_and_amps_in_both_languag
             "en",
             [
                 "Your generator fed the street for ",
-                "went through the body",
+                "Across the body were ",
                 "Why it matters:",
                 "\u{a0}V",
                 "\u{a0}A",

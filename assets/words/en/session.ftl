@@ -130,10 +130,8 @@ generator-place = It stands here: { $place }. Nearest opening: { $feet }.
 generator-place-indoors = It stands here: { $place }, indoors.
 generator-sentence = Generator: { $state }. { $place } { $load }.
 
-goal-thing = { $thing }: { $has ->
-    [0] not yet
-   *[other] has had power
-}
+goal-had = { $thing }: has had power
+goal-waits = { $thing }: not yet
 goal-left = { $time } left
 phasor-both = { $point }: leg 1 { $one }, leg 2 { $two }, { $apart } apart, { $across } across
 phasor-one = { $point }: one leg is live, { $volts }

@@ -130,10 +130,8 @@ generator-place = Está aquí: { $place }. Abertura más cercana: a { $feet }.
 generator-place-indoors = Está aquí: { $place }, bajo techo.
 generator-sentence = Generador: { $state }. { $place } { $load }.
 
-goal-thing = { $thing }: { $has ->
-    [0] todavía no
-   *[other] ya tuvo corriente
-}
+goal-had = { $thing }: ya tuvo corriente
+goal-waits = { $thing }: todavía no
 goal-left = quedan { $time }
 phasor-both = { $point }: fase 1 { $one }, fase 2 { $two }, separadas { $apart }, { $across } entre ambas
 phasor-one = { $point }: solo una fase con voltaje, { $volts }
