@@ -4,7 +4,7 @@
 //! Not covered: what the learner knows of it; the debrief and the coach speak of what is true.
 
 use crate::drill::Drill;
-use crate::marking::{Finding, Rule};
+use crate::marking::{Finding, Rule, still_joined};
 use crate::words::{Arg, Message};
 
 /// The message of what to do now, with how things stand.
@@ -17,6 +17,16 @@ pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message
         let point = finding.reaches.as_deref().unwrap_or_default();
         let live = drill.readings().point(point).fed.utility;
         if live { "live" } else { "dead" }
+    } else if finding.rule == Rule::CaughtByEngine {
+        starter(drill)
+    } else if finding.rule == Rule::WireHot {
+        feeds_inside(drill)
+    } else if finding.rule == Rule::Collision {
+        let moment = drill.trace().moments.last();
+        let joined = moment.is_some_and(|m| still_joined(drill.site(), m));
+        if joined { "joined" } else { "apart" }
+    } else if finding.rule == Rule::Touch {
+        if finding.breach { "held" } else { "let-go" }
     } else {
         return message;
     };
@@ -32,6 +42,30 @@ fn house(drill: &Drill) -> &'static str {
         "main-on"
     } else {
         "main-off"
+    }
+}
+
+/// Whether a set's starter still turns its engine or can turn it again.
+fn starter(drill: &Drill) -> &'static str {
+    let runs = drill.conditions().engine.running_since.is_some();
+    let positions = drill.positions();
+    let machine = &drill.site().generator.machine;
+    let wakes = machine.automatic.is_some_and(|automatic| {
+        !automatic.asleep(positions)
+            && !automatic
+                .lock_out(positions, drill.site().generator.output)
+                .controller_off
+    });
+    if runs || wakes { "turns" } else { "still" }
+}
+
+/// What takes power off the wires in the walls at once: the panel breaker that the generator feeds, or its own; for other power, the breaker of the circuit.
+fn feeds_inside(drill: &Drill) -> &'static str {
+    let own = drill.readings().point("bus").fed.customer();
+    match drill.site().panel.backfeed {
+        Some(_) if own => "backfed",
+        None if own => "own",
+        _ => "circuit",
     }
 }
 

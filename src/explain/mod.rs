@@ -17,7 +17,7 @@ mod way;
 
 use crate::drill::Drill;
 use crate::marking::{Finding, Rule};
-use crate::words::{Message, Unit};
+use crate::words::{Arg, Message, Unit, name_of};
 
 /// How a finding's coming about is told.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -84,13 +84,22 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         Told::Sum => sum::stages(drill, finding),
         Told::Plainly => headed("told-way", Vec::new()),
     };
+    let left_off = path
+        .iter()
+        .filter(|s| s.text.id.starts_with("stage-leave-"));
+    let left_off: Vec<Message> = left_off.map(|s| name_of(&s.at)).collect();
+    let some = Arg::Count(i64::from(!left_off.is_empty()));
+    let mut instead = part("instead").with("leaves", some);
+    if let Some(names) = sum::listed(left_off) {
+        instead = instead.said("leave", names);
+    }
     Explanation {
         what: part("what"),
         now: advice::now(drill, finding, part("now")),
         heading,
         path,
         why: part("why"),
-        instead: part("instead"),
+        instead,
         source: Message {
             id: format!("source-{}", finding.rule.name()),
             args: finding.evidence.clone(),

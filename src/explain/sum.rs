@@ -411,7 +411,7 @@ fn one_side(drill: &Drill, finding: &Finding, moment: &Moment, ran: &[usize]) ->
 }
 
 /// Names as one list.
-fn listed(names: Vec<Message>) -> Option<Message> {
+pub(super) fn listed(names: Vec<Message>) -> Option<Message> {
     let mut names = names.into_iter().rev();
     let last = names.next()?;
     let pair = |rest: Message, name: Message, id: &str| {

@@ -35,7 +35,7 @@ mod wires;
 use crate::drill::{Moment, Trace};
 use crate::hazard::monoxide::CLEAN_PPM;
 use crate::scenario::{Criterion, Scenario};
-use crate::site::Site;
+use crate::site::{PositionId, Site};
 use crate::units::DrillTime;
 
 pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
@@ -113,20 +113,39 @@ pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
 }
 
 /// The one finding, by index, whose danger still stands at the end and asks for something now; two orders at once could speak against each other.
-/// Who is hurt needs help whatever stands, and who breathes gas has to get out; a shock that was let go of asks for nothing.
+/// Who is hurt needs help whatever stands, and who breathes gas has to get out; a wire in a wall that is hot can burn the house.
 pub fn pressing(site: &Site, trace: &Trace, findings: &[Finding]) -> Option<usize> {
     let end = trace.moments.last();
     let gas =
         end.is_some_and(|m| site.n_inside(&m.positions) > 0 && m.conditions.ppm() >= CLEAN_PPM);
+    let now = |holds: fn(&Site, &Moment) -> bool| end.is_some_and(|m| holds(site, m));
     let stands = |f: &Finding| {
         let lasts = f.lasted > DrillTime::ZERO && f.at + f.lasted >= trace.end();
-        let hurt = f.rule.harms() && f.rule != Rule::Touch;
         let breathes = gas && matches!(f.rule, Rule::Gas | Rule::StayedIn);
-        f.breach && f.rule.criterion().is_critical() && (lasts || hurt || breathes)
+        let of = |rule: Rule, holds: bool| f.rule == rule && holds;
+        let critical = f.rule.criterion().is_critical();
+        let asks = critical && (lasts || f.rule.harms() || breathes)
+            || of(Rule::WireHot, lasts)
+            || of(Rule::WrongVolts, now(on_broken_neutral))
+            || of(Rule::Collision, now(still_joined));
+        f.breach && asks
     };
     let told = findings.iter().enumerate().filter(|(_, f)| stands(f));
     told.min_by_key(|(index, f)| (f.rule.urgency(), *index))
         .map(|(index, _)| index)
+}
+
+/// Whether the house hangs on a utility whose neutral is broken, with its main on.
+fn on_broken_neutral(site: &Site, moment: &Moment) -> bool {
+    let broken = moment.positions.get(site.line.drop_neutral) != PositionId(0);
+    broken && moment.readings.point("bus").fed.utility
+}
+
+/// Whether the handles of a panel still join what the generator feeds to the street.
+pub fn still_joined(site: &Site, moment: &Moment) -> bool {
+    let on = |control| site.stands(&moment.positions, control, "on");
+    let backfeed = site.panel.backfeed.as_ref();
+    site.line_work.is_none() && on(site.panel.main) && backfeed.is_some_and(|b| on(b.breaker))
 }
 
 /// The critical rules that a moment breaks by how things stand in it; events and doses aside.

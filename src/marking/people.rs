@@ -29,11 +29,10 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         }
     }
     for episode in episodes(trace, |m| bare_contacts(site, m)) {
-        let volts = episode
-            .moments(trace)
-            .iter()
-            .map(|m| bare_volts(site, m))
-            .fold(0.0, f64::max);
+        let peak = episode.most(trace, |m| bare_volts(site, m));
+        let peak = trace.moments.get(peak);
+        let volts = peak.map_or(0.0, |m| bare_volts(site, m));
+        let earth = peak.map_or(0.0, |m| one_contact_v(site, m));
         let first = trace.moments.get(episode.first);
         let contact = first.and_then(|m| bare_contact(site, m));
         let point = contact.map(|(point, _)| point).unwrap_or_default();
@@ -46,6 +45,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::LiveBlades, episode.from, episode.first)
             }
             .with("volts", Arg::Quantity(volts, Unit::Volts))
+            .with("earth", Arg::Quantity(earth, Unit::Volts))
+            .with("across", Arg::Count(i64::from(volts > earth)))
             .with("lasted", Arg::lasting(episode.length()))
             .with("plugs", Arg::Count(i64::from(of_two_plugs(site, &point))))
             .reaching(point),
@@ -163,6 +164,12 @@ pub(super) fn bare_contacts(site: &Site, moment: &Moment) -> bool {
 /// Volts on bare contacts within reach, at the contact where they are highest.
 fn bare_volts(site: &Site, moment: &Moment) -> f64 {
     bare_contact(site, moment).map_or(0.0, |(_, volts)| volts)
+}
+
+/// Volts of one contact alone, where bare contacts carry most.
+fn one_contact_v(site: &Site, moment: &Moment) -> f64 {
+    let contact = bare_contact(site, moment);
+    contact.map_or(0.0, |(point, _)| moment.readings.point(&point).volts)
 }
 
 /// The bare contact within reach with the highest volts: a blade that hangs free of a cord or strip, a pin of an inlet without its cord.

@@ -10,6 +10,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, name_of};
 
 use super::finding::{Finding, Rule};
+use super::on_broken_neutral;
 
 /// Fraction of rated volts from which an appliance counts as supplied: NEMA MG 1-12.44 tolerance, checked.
 const SUPPLIED_PU: f64 = 0.9;
@@ -40,7 +41,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -
         );
     }
     match so_far.iter().find(|f| f.breach && f.rule.harms()) {
-        Some(harm) if !undone.is_empty() => found.push(after_harm(harm, last, end)),
+        Some(harm) if !undone.is_empty() => found.push(after_harm(harm, trace, last, end)),
         _ => found.extend(undone),
     }
     found
@@ -56,6 +57,11 @@ fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
     let mut wrong: Vec<(ControlId, &str)> = wrong
         .map(|(control, positions)| (*control, positions.first().map_or("", String::as_str)))
         .collect();
+    let all = wrong.len();
+    if on_broken_neutral(site, end) {
+        wrong.retain(|(control, _)| !of_own_source(site, *control));
+    }
+    let kept = (wrong.len() < all).then(|| unfinished("neutral", last, end));
     wrong.sort_by_key(|(control, wanted)| turn(site, *control, wanted));
     let told = wrong.iter().enumerate().map(|(index, (id, wanted))| {
         let control = site.control(*id);
@@ -72,14 +78,27 @@ fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
             .with("back", Arg::Count(i64::from(scenario.goal.back_on_utility)))
             .with("crew", crew(scenario))
     });
-    told.collect()
+    told.chain(kept).collect()
+}
+
+/// Whether a control is of the household's own source, which nobody takes away while the utility is unsound.
+fn of_own_source(site: &Site, control: ControlId) -> bool {
+    let kind = site.control(control).map(|c| c.kind);
+    matches!(kind, Some(Kind::Engine | Kind::Plug))
 }
 
 /// Told in place of all that was left undone, once somebody is hurt or something burns.
-fn after_harm(harm: &Finding, last: usize, end: &Moment) -> Finding {
+fn after_harm(harm: &Finding, trace: &Trace, last: usize, end: &Moment) -> Finding {
     let burns = matches!(harm.rule, Rule::FuelFire | Rule::CordFire);
-    let how = if burns { "fire" } else { "hurt" };
-    Finding::breach(Rule::NotRestored, end.at, last).with("harm", Arg::Verbatim(how.to_owned()))
+    let later = trace.moments.iter().skip(harm.moment);
+    let mut sets = later.map(|m| matches!(m.what, What::Did(Action::Set(..))));
+    let moved = i64::from(sets.any(|set| set));
+    unfinished(if burns { "fire" } else { "hurt" }, last, end).with("after", Arg::Count(moved))
+}
+
+/// Work that is rightly left undone, and what forbids it.
+fn unfinished(why: &str, last: usize, end: &Moment) -> Finding {
+    Finding::breach(Rule::NotRestored, end.at, last).with("harm", Arg::Verbatim(why.to_owned()))
 }
 
 /// Whether a control is the switch at the head of the line and its contacts are welded: then no handle is to be trusted with it.
@@ -89,7 +108,7 @@ fn welded(site: &Site, moment: &Moment, control: ControlId) -> bool {
     welded && control == site.line.feeder
 }
 
-/// The place of a handle in an order that is safe: people, grounds and what takes power away first, then what brings it back, the head of the line last.
+/// The place of a handle in an order that is safe: people first, then what takes power away, from the loads to the engine, then what brings it back, the head of the line last.
 fn turn(site: &Site, id: ControlId, wanted: &str) -> (bool, u8) {
     if id == site.line.feeder {
         return (true, u8::MAX);
@@ -106,17 +125,19 @@ fn turn(site: &Site, id: ControlId, wanted: &str) -> (bool, u8) {
     let kind = site.control(id).map(|c| c.kind);
     let place = match kind {
         Some(Kind::People) => 0,
-        Some(Kind::Engine) => 1,
-        Some(Kind::Output | Kind::Gfci) => 2,
-        Some(Kind::Backfed) if !brings => 3,
-        Some(Kind::Plug) if house_end => 4,
-        Some(Kind::Plug) => 5,
-        Some(Kind::Main | Kind::Disconnect | Kind::Transfer | Kind::Line) => 6,
-        Some(Kind::Backfed) => 7,
-        Some(Kind::Breaker) => 8,
-        Some(Kind::Lock | Kind::Placement | Kind::Switch | Kind::Lay | Kind::Opening) | None => 9,
+        Some(Kind::Breaker | Kind::Switch) if !brings => 1,
+        Some(Kind::Backfed) if !brings => 2,
+        Some(Kind::Output | Kind::Gfci) if !brings => 3,
+        Some(Kind::Engine) => 4,
+        Some(Kind::Output | Kind::Gfci) => 5,
+        Some(Kind::Plug) if house_end => 6,
+        Some(Kind::Plug) => 7,
+        Some(Kind::Main | Kind::Disconnect | Kind::Transfer | Kind::Line) => 8,
+        Some(Kind::Backfed) => 9,
+        Some(Kind::Breaker) => 10,
+        Some(Kind::Lock | Kind::Placement | Kind::Switch | Kind::Lay | Kind::Opening) | None => 11,
     };
-    // A cord is plugged in before the engine turns, and an engine stopped before it is unplugged.
+    // A cord is plugged in before the engine turns; an engine is rid of its load before it stops, and stopped before it is unplugged.
     let place = if brings && kind == Some(Kind::Plug) {
         0
     } else {
@@ -155,6 +176,8 @@ pub fn supplied_since(trace: &Trace, appliance: usize) -> Option<DrillTime> {
 fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {
     let site = &scenario.site;
     let outage = trace.outage_at();
+    let mut harms = so_far.iter().filter(|f| f.breach && f.rule.harms());
+    let harmed = harms.next().map(|f| f.at);
     let mut found = Vec::new();
     for index in &scenario.goal.appliances {
         let supplied = supplied_since(trace, *index);
@@ -162,6 +185,10 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
         if supplied.is_none_or(|at| at > due) {
             let name = site.appliances.get(*index).map_or("", |a| a.name.as_str());
             let at = due.min(trace.end());
+            // Once somebody is hurt, power can wait.
+            if harmed.is_some_and(|then| then <= at) {
+                continue;
+            }
             let moment = trace
                 .moments
                 .iter()

@@ -415,3 +415,65 @@ fn whoever_still_breathes_gas_at_the_end_is_told_to_get_out() {
         assert!(now.starts_with("Get everyone out"), "{actions}: {now}");
     }
 }
+
+#[test]
+fn a_danger_that_stands_at_the_end_has_its_order_now() {
+    for (actions, rule, wanted) in [
+        (
+            "standby-service-hands-in",
+            Rule::CaughtByEngine,
+            "switch the controller off, from outside",
+        ),
+        (
+            "wrong-breaker-dryer",
+            Rule::WireHot,
+            "generator breaker off. Feel the wall",
+        ),
+        (
+            "half-the-house-sum",
+            Rule::WireHot,
+            "generator breaker off. Feel the wall",
+        ),
+        (
+            "slide-back-all-at-once",
+            Rule::WrongVolts,
+            "Turn the main breaker off",
+        ),
+        ("tingle-lifted-live", Rule::Touch, "Do not touch the person"),
+        (
+            "cover-off-tour-main-first",
+            Rule::Collision,
+            "Turn the generator breaker off",
+        ),
+    ] {
+        let (drill, findings) = one(actions);
+        let asked = pressing(drill.site(), drill.trace(), findings);
+        let asked = asked.unwrap_or_else(|| panic!("{actions}: nothing now"));
+        let finding = &findings[asked];
+        assert_eq!(finding.rule, rule, "{actions}");
+        let now = say(&explain(drill, finding).now);
+        assert!(now.contains(wanted), "{actions}: {now}");
+    }
+    for actions in ["slide-back-all-at-once", "standby-service-hands-in"] {
+        let (_, findings) = one(actions);
+        let named = findings.iter().filter_map(|f| word(f, "control"));
+        assert_eq!(named.count(), 0, "{actions}: a handle is asked for");
+    }
+}
+
+#[test]
+fn an_engine_is_rid_of_its_load_before_it_is_stopped() {
+    for actions in [
+        "hall-night-third-urn",
+        "half-the-house-sum",
+        "wrong-breaker-dryer",
+    ] {
+        let (_, findings) = one(actions);
+        let left = findings.iter().filter(|f| f.rule == Rule::NotRestored);
+        let wanted: Vec<&str> = left.filter_map(|f| word(f, "wanted")).collect();
+        assert!(
+            wanted.starts_with(&["name-off", "name-stopped", "name-stowed"]),
+            "{actions}: {wanted:?}"
+        );
+    }
+}

@@ -224,12 +224,9 @@ fn what_harms_comes_first_and_what_fails_a_run_alone_before_what_was_left_undone
 
 #[test]
 fn a_standby_set_is_told_what_it_needs_and_not_what_cords_need() {
-    let late = told("hands-off", "standby-service-hands-in", Rule::GoalLate);
+    let late = told("standby-life", "standby-life-kept-off", Rule::GoalLate);
     let instead = say(&late.instead);
-    assert!(
-        instead.contains("back to auto") && instead.contains("locked out"),
-        "{instead}"
-    );
+    assert!(instead.contains("auto"), "{instead}");
     assert!(!instead.contains("cords"), "{instead}");
     let open = say(&told("hands-off", "standby-service-hands-in", Rule::NotLockedOut).instead);
     for part in ["lock it and tag it", "Keep the key", "let the engine cool"] {
@@ -241,7 +238,7 @@ fn a_standby_set_is_told_what_it_needs_and_not_what_cords_need() {
         Rule::CaughtByEngine,
     );
     assert!(say(&caught.why).contains("weekly run"));
-    let cords = told("no-slide", "deadly-main-left-on", Rule::GoalLate);
+    let cords = told("no-slide", "collision-main-closed", Rule::GoalLate);
     assert!(say(&cords.instead).contains("cords"));
 }
 

@@ -67,7 +67,10 @@ stage-handles = { $main-open ->
 }
 stage-meet = Here the two meet, { $angle } apart. { $amps } surge through the generator.
 stage-hand = The hand closes the way to the ground: { $volts }, and { $body } through the body for { $seconds }.
-stage-bare = The bare metal ends here. A hand that touches it meets { $volts }.
+stage-bare = The bare metal ends here. { $across ->
+    [one] From one pin to earth a hand meets { $earth }. Across two pins it meets { $volts }.
+   *[other] A hand that touches it meets { $volts }.
+}
 stage-wet-hand = Water joins it to the box and the floor. The hand meets { $volts }.
 stage-lug = The bare lugs behind the cover stand at { $volts }, close to the hand.
 stage-parts = { $carried ->

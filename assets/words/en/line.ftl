@@ -132,7 +132,7 @@ source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a z
 finding-no-visible-break-what = { $jumper ->
     [0] For { $lasted } your hands were on a line that no open and tagged break cut off.
     [one] A jumper went around the open break: { $break }. For { $lasted } your hands were on that line.
-   *[other] For { $lasted } your hands were on a line with no open break. A jumper goes around this one: { $break }.
+   *[other] For { $lasted } your hands were on a line with no open break. The { $break } was never opened, and a jumper goes around it.
 } { $dead ->
     [one] It stayed dead in that time, by luck.
    *[other] At its highest it stood at { $volts } to earth.

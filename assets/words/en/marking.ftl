@@ -75,7 +75,10 @@ finding-collision-what = { $crew ->
 finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. The shaft gets up to { $torque } times its rated torque. Shafts can break, windings can burn, and things can catch fire.
 finding-collision-now = { $crew ->
     [one] Open the recloser and leave it open. Send somebody to the house. Keep people away from the generator.
-   *[other] Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
+   *[other] { $stands ->
+        [joined] Turn the generator breaker off. Stop the engine and keep it off. Stay clear of it. Call an electrician before anything is used again.
+       *[apart] Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
+    }
 }
 finding-collision-instead = { $crew ->
     [one] Ask the customers to go back to the utility, wait for their answer, and close last.
@@ -100,7 +103,7 @@ finding-sources-meet-instead = Thank the neighbor and say no to the strip. Plug 
 source-sources-meet = NEC 702.5: equipment keeps sources apart (checked in a copy). One source for each cord: common practice. Current is computed from both impedances.
 
 finding-shock-what = { $crew ->
-    [one] You had the line in hand, and it was live. Across the body were { $volts }, and { $amps } went through it.
+    [one] A worker of your crew had the line in hand, and it was live. Across the body were { $volts }, and { $amps } went through it.
    *[other] A line worker had the line in hand when your generator made it live. Across the body were { $volts }, and { $amps } went through it.
 }
 finding-shock-why = { $stated ->
@@ -109,7 +112,7 @@ finding-shock-why = { $stated ->
    *[within] It lasted { $seconds }. That is at least { $times } times what can stop a heart in that time.
 } It means: { $zone }.
 finding-shock-now = { $crew ->
-    [one] Do not touch them or the line until it is cut off and grounded. Call the emergency number.
+    [one] Do not touch the worker or the line until it is cut off and grounded. Call the emergency number.
    *[other] Keep the engine off. Call the emergency number and say that the line may be live. Do not go near the line.
 }
 finding-shock-instead = { $crew ->
@@ -131,11 +134,17 @@ finding-touch-why = { $cleared ->
        *[worn] Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
     }
 }
-finding-touch-now = { $cause ->
-    [wet] Do not touch it again. Turn the output breaker on the generator off. Then lift the joint out of the water.
-    [leak] Turn the output breaker on the generator off. Then lift the wet joint out of the water.
-    [neutral] Turn the loads off before you touch the frame again.
-   *[worn] Do not touch it again. Turn the power to it off from elsewhere. Then unplug it, and mark it as broken.
+finding-touch-now = { $stands ->
+    [held] { $cause ->
+        [worn] Turn the power off first, from elsewhere. Do not touch the person. Call for help.
+       *[other] Turn the output breaker off first. Do not touch the person. Call for help.
+    }
+   *[let-go] { $cause ->
+        [wet] Do not touch it again. Turn the output breaker on the generator off. Then lift the joint out of the water.
+        [leak] Turn the output breaker on the generator off. Then lift the wet joint out of the water.
+        [neutral] Turn the loads off before you touch the frame again.
+       *[worn] Do not touch it again. Turn the power to it off from elsewhere. Then unplug it, and mark it as broken.
+    }
 }
 finding-touch-instead = { $cause ->
     [wet] Turn the output breaker on the generator off before you lift a wet cord. Then keep its joint dry.
@@ -172,10 +181,10 @@ source-wet-panel = Advice of many utilities on floods (from memory). Live parts 
 
 finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
 finding-indoors-why = { $over ->
-    [one] That is past { $dangerous }, where the air can kill whoever goes in.
-   *[other] That is still below { $dangerous }, where the air can kill within minutes. Less kills too, only slower.
+    [one] That is past { $dangerous }, an immediate danger to life.
+   *[other] That is still below { $dangerous }, an immediate danger to life. Less kills too, only slower.
 } As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
-finding-indoors-now = Get everyone out to fresh air. Do not go in to stop the engine: let it run dry, or call the fire department. Air the house before you go back.
+finding-indoors-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes in until the fire department says so.
 finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.
 source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked). UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory. That its gas goes with the load is an assumption.
 
@@ -183,8 +192,8 @@ finding-gas-what = { $heard ->
     [yes] The carbon monoxide alarm went off. There were { $ppm } in the house.
    *[no] No carbon monoxide alarm went off, and one should have. There were { $ppm } in the house.
 }
-finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. No share is safe: it climbs with each breath until it kills.
-finding-gas-now = Get everyone out to fresh air. Call the emergency number. Do not go back in for the engine.
+finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. No share is safe. It climbs for as long as you stay.
+finding-gas-now = Get everyone out to fresh air. Call the emergency number. Nobody goes back in. Leave the engine until all are out.
 finding-gas-instead = { $engine ->
     [neighbor] Ask your neighbors to keep their engine at least 20 feet (6 meters) from every opening, theirs and yours. Keep an alarm that works.
    *[own] Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
@@ -218,7 +227,10 @@ finding-caught-by-engine-why = { $utility ->
     [one] The controller began its weekly run, as it is set to. It cannot see hands.
    *[other] The controller saw the utility drop out and did what it is there for. It cannot see hands.
 }
-finding-caught-by-engine-now = Call the emergency number.
+finding-caught-by-engine-now = { $stands ->
+    [turns] It still turns, or can turn again. Press stop or switch the controller off, from outside. Do not reach in. Then call the emergency number.
+   *[still] Do not reach in. Call the emergency number.
+}
 finding-caught-by-engine-instead = Lock the set out before you open the cover. Controller off, breaker off with your lock and tag on it, starter battery off.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
@@ -289,7 +301,10 @@ source-not-settled = Common practice. Small generators need 5 to 15 seconds or m
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
 finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns.
 finding-all-at-once-now = Switch the loads off. Then bring them on again one by one.
-finding-all-at-once-instead = Switch everything off first, by breaker or by handle. Then bring it on one thing at a time, the largest motor first.
+finding-all-at-once-instead = { $leaves ->
+    [one] Switch everything off first, by breaker or by handle. Leave this off: { $leave }. Then bring on the rest one by one, its largest motor first.
+   *[other] Switch everything off first, by breaker or by handle. Then bring it on one thing at a time, the largest motor first.
+}
 source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a copy). The order is common practice.
 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
@@ -354,7 +369,10 @@ finding-overload-instead = { $short ->
     [one] Throw away a cord whose skin was hot, soft or crushed. No generator can feed a short circuit.
    *[other] { $cause ->
         [street] Turn the main breaker off before the generator feeds the house. Here the whole street hung on it.
-        [load] This asked for most: { $most }. Leave it off. Add up the running watts of the rest, and bring it on one by one.
+        [load] { $leaves ->
+            [one] Leave this off: { $leave }. Add up the running watts of the rest, and bring it on one by one.
+           *[other] This was one too many: { $most }. Leave it off. Add up the running watts of the rest, and bring it on one by one.
+        }
        *[none] Add up the running watts of what you want, and bring it on one by one.
     }
 }
@@ -554,9 +572,13 @@ finding-wire-hot-why = { $cause ->
     }
    *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone, and is content.
 }
-finding-wire-hot-now = { $cause ->
-    [breaker] Turn that breaker off and leave it off.
-   *[other] Turn off both circuits that share this wire, and leave one off.
+finding-wire-hot-now = { $stands ->
+    [backfed] Turn the generator breaker off. Feel the wall along the wire. If it smokes or is hot: everyone out, call the fire department.
+    [own] Turn the output breaker on the generator off. Feel the wall along the wire. If it smokes or is hot: everyone out, call the fire department.
+   *[circuit] { $cause ->
+        [breaker] Turn that breaker off and leave it off.
+       *[other] Turn off both circuits that share this wire, and leave one off.
+    }
 }
 finding-wire-hot-instead = { $cause ->
     [breaker] Leave that breaker off. Run what matters most on an extension cord from the generator. Have an electrician fit the breaker that the wire can stand.
@@ -633,8 +655,15 @@ finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.
 
 finding-not-restored-what = { $harm ->
-    [fire] Work ended with the fire. The rest was left as it stood.
-    [hurt] Work ended when somebody was hurt. The rest was left as it stood.
+    [fire] { $after ->
+        [one] Handles were still moved after the fire began. The rest was left as it stood.
+       *[other] Work ended with the fire. The rest was left as it stood.
+    }
+    [hurt] { $after ->
+        [one] Handles were still moved after somebody was hurt. The rest was left as it stood.
+       *[other] Work ended when somebody was hurt. The rest was left as it stood.
+    }
+    [neutral] The neutral from the street is broken. The engine and its cords rightly wait.
    *[none] { $welded ->
         [one] The { $control } stands { $stands }, but its contacts are welded. Nobody has reported it.
        *[other] { $first ->
@@ -645,11 +674,13 @@ finding-not-restored-what = { $harm ->
 }
 finding-not-restored-why = { $harm ->
     [none] What is left half done waits for the next person, in the dark.
+    [neutral] The generator is the only sound source here.
    *[other] No handle is worth more than a person.
 }
 finding-not-restored-now = { $harm ->
     [fire] Stay away from the fire. The fire department says when you may go back.
     [hurt] Help comes first. Touch no handle until those who help have come.
+    [neutral] Leave the engine and its cords as they are until the utility has mended the wires.
    *[none] { $crew ->
         [one] Finish it while the line is open and tagged. If it is live already, open it first.
        *[other] Finish it in the order that is shown.
@@ -658,6 +689,7 @@ finding-not-restored-now = { $harm ->
 finding-not-restored-instead = { $harm ->
     [fire] After a fire, leave all as it stands. Go back only when the fire department allows it.
     [hurt] When somebody is hurt, call and wait for help. Leave all else as it stands.
+    [neutral] Put the generator away only when the utility has mended the neutral.
    *[none] { $welded ->
         [one] Report a switch with welded contacts. Leave it cut off by breaks that you can see, with tags on them.
        *[other] { $crew ->
@@ -753,7 +785,7 @@ finding-stayed-in-what = { $how ->
     [back] Somebody went back into the house. There were { $ppm } in it.
    *[late] Somebody was still in the house three minutes after the first sign. There were { $ppm } in it.
 }
-finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one inside who had most. No share is safe: it climbs with each breath until it kills. People who sleep do not wake from it.
+finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one inside who had most. No share is safe. It climbs for as long as you stay. People who sleep do not wake from it.
 finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
 finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Leave the engine alone until everybody is out. Call for help from outside. Let the fire department look for anyone who is missing.
 source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms: published tables, from memory.

@@ -67,7 +67,10 @@ stage-handles = { $main-open ->
 }
 stage-meet = Aquí se encuentran los dos, con { $angle } de diferencia. Por el generador pasan { $amps } de golpe.
 stage-hand = La mano cierra el camino a tierra: { $volts }, y { $body } por el cuerpo durante { $seconds }.
-stage-bare = Aquí termina el metal desnudo. Una mano que lo toca encuentra { $volts }.
+stage-bare = Aquí termina el metal desnudo. { $across ->
+    [one] De una clavija a tierra, una mano encuentra { $earth }. Entre dos clavijas, { $volts }.
+   *[other] Una mano que lo toca encuentra { $volts }.
+}
 stage-wet-hand = El agua lo une con la caja y el piso. La mano encuentra { $volts }.
 stage-lug = Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
 stage-parts = { $carried ->

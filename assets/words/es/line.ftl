@@ -132,7 +132,7 @@ source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona
 finding-no-visible-break-what = { $jumper ->
     [0] Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }.
     [one] Un puente pasaba por el lado de este corte abierto: { $break }. Sus manos estuvieron en esa línea durante { $lasted }.
-   *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Un puente pasa por el lado de este: { $break }.
+   *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente pasa por el lado: { $break }.
 } { $dead ->
     [one] Siguió sin voltaje en ese tiempo, por suerte.
    *[other] Voltaje más alto a tierra: { $volts }.

@@ -75,7 +75,10 @@ finding-collision-what = { $crew ->
 finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje recibe hasta { $torque } veces su par nominal. Se pueden romper ejes, quemar devanados e incendiar cosas.
 finding-collision-now = { $crew ->
     [one] Abra el reconectador y déjelo abierto. Mande a alguien a la casa. Que nadie se acerque al generador.
-   *[other] Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
+   *[other] { $stands ->
+        [joined] Apague el interruptor del generador en el tablero. Detenga el motor y déjelo detenido. No se acerque a él. Llame a un electricista antes de volver a usar algo.
+       *[apart] Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
+    }
 }
 finding-collision-instead = { $crew ->
     [one] Pida a los clientes que vuelvan a la red, espere su respuesta y cierre al final.
@@ -100,7 +103,7 @@ finding-sources-meet-instead = Dé las gracias al vecino y diga que no a la regl
 source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes (comprobado en una copia). Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
 
 finding-shock-what = { $crew ->
-    [one] Usted tenía la línea en la mano, y había voltaje en ella. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
+    [one] Una persona de su cuadrilla tenía la línea en la mano, y había voltaje en ella. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
    *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
 }
 finding-shock-why = { $stated ->
@@ -131,11 +134,17 @@ finding-touch-why = { $cleared ->
        *[worn] Un aislamiento gastado pone el metal al voltaje del cable. Sin cable de tierra, la persona es el camino a tierra.
     }
 }
-finding-touch-now = { $cause ->
-    [wet] No la toque otra vez. Apague el interruptor de salida del generador. Luego saque la unión del agua.
-    [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada.
-    [neutral] Apague las cargas antes de tocar otra vez la carcasa.
-   *[worn] No lo toque otra vez. Corte su corriente desde otro lugar. Luego desenchúfelo y márquelo como roto.
+finding-touch-now = { $stands ->
+    [held] { $cause ->
+        [worn] Corte primero la corriente desde otro lugar. No toque a la persona. Pida ayuda.
+       *[other] Apague primero el interruptor de salida. No toque a la persona. Pida ayuda.
+    }
+   *[let-go] { $cause ->
+        [wet] No la toque otra vez. Apague el interruptor de salida del generador. Luego saque la unión del agua.
+        [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada.
+        [neutral] Apague las cargas antes de tocar otra vez la carcasa.
+       *[worn] No lo toque otra vez. Corte su corriente desde otro lugar. Luego desenchúfelo y márquelo como roto.
+    }
 }
 finding-touch-instead = { $cause ->
     [wet] Apague el interruptor de salida del generador antes de levantar un cable mojado. Luego mantenga seca su unión.
@@ -172,10 +181,10 @@ source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones 
 
 finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 finding-indoors-why = { $over ->
-    [one] Eso pasa de { $dangerous }, donde el aire puede matar a quien entre.
-   *[other] Eso está todavía por debajo de { $dangerous }, donde el aire puede matar en minutos. Menos también mata, solo que más despacio.
+    [one] Eso pasa de { $dangerous }, un peligro inmediato para la vida.
+   *[other] Eso está todavía por debajo de { $dangerous }, un peligro inmediato para la vida. Menos también mata, solo que más despacio.
 } Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
-finding-indoors-now = Saque a todos al aire libre. No entre a detener el motor: deje que se quede sin combustible o llame a los bomberos. Ventile la casa antes de volver.
+finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencia desde afuera. Nadie entra hasta que los bomberos lo digan.
 finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
 source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado). UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria. Que el gas siga a la carga es un supuesto.
 
@@ -183,8 +192,8 @@ finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
    *[no] No sonó ninguna alarma de monóxido de carbono, y debía sonar. En la casa había { $ppm }.
 }
-finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura: crece con cada respiración hasta matar.
-finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. No vuelva a entrar por el motor.
+finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí.
+finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. Nadie vuelve a entrar. Deje el motor hasta que todos estén afuera.
 finding-gas-instead = { $engine ->
     [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
    *[own] Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
@@ -218,7 +227,10 @@ finding-caught-by-engine-why = { $utility ->
     [one] El controlador empezó su marcha semanal, como está puesto. No puede ver manos.
    *[other] El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
 }
-finding-caught-by-engine-now = Llame al número de emergencias.
+finding-caught-by-engine-now = { $stands ->
+    [turns] Todavía gira o puede girar otra vez. Pulse el paro o apague el controlador desde afuera. No meta las manos. Luego llame al número de emergencias.
+   *[still] No meta las manos. Llame al número de emergencias.
+}
 finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
@@ -289,7 +301,10 @@ source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 
 finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo tiempo y tomaron { $amps } entre todos.
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire.
 finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
-finding-all-at-once-instead = Primero apague todo, por interruptor o por palanca. Luego encienda una cosa cada vez, con el motor más grande primero.
+finding-all-at-once-instead = { $leaves ->
+    [one] Primero apague todo, con el interruptor o con la palanca. Deje esto apagado: { $leave }. Luego encienda el resto de uno en uno, primero su motor más grande.
+   *[other] Primero apague todo, por interruptor o por palanca. Luego encienda una cosa cada vez, con el motor más grande primero.
+}
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
 finding-no-cool-down-what = El motor del generador todavía llevaba carga { $rested } antes de detenerse.
@@ -354,7 +369,10 @@ finding-overload-instead = { $short ->
     [one] Deseche un cable que estuvo caliente, blando o aplastado. Ningún generador puede alimentar un cortocircuito.
    *[other] { $cause ->
         [street] Apague el interruptor principal antes de que el generador alimente la casa. Aquí toda la calle dependía de él.
-        [load] Esto pedía más que todo lo demás: { $most }. Déjelo apagado. Sume los vatios del resto y enciéndalo de uno en uno.
+        [load] { $leaves ->
+            [one] Deje esto apagado: { $leave }. Sume los vatios del resto y enciéndalo de uno en uno.
+           *[other] Esto ya fue demasiado: { $most }. Déjelo apagado. Sume los vatios del resto y enciéndalo de uno en uno.
+        }
        *[none] Sume los vatios de lo que quiere usar y enciéndalo de uno en uno.
     }
 }
@@ -554,9 +572,13 @@ finding-wire-hot-why = { $cause ->
     }
    *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito, y no hace nada.
 }
-finding-wire-hot-now = { $cause ->
-    [breaker] Apague ese interruptor y déjelo apagado.
-   *[other] Apague los dos circuitos que comparten este cable, y deje uno apagado.
+finding-wire-hot-now = { $stands ->
+    [backfed] Apague el interruptor del generador. Toque la pared a lo largo del cable. Si humea o está caliente: todos afuera, llame a los bomberos.
+    [own] Apague el interruptor de salida del generador. Toque la pared a lo largo del cable. Si humea o está caliente: todos afuera, llame a los bomberos.
+   *[circuit] { $cause ->
+        [breaker] Apague ese interruptor y déjelo apagado.
+       *[other] Apague los dos circuitos que comparten este cable, y deje uno apagado.
+    }
 }
 finding-wire-hot-instead = { $cause ->
     [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que ponga el interruptor que el cable soporta.
@@ -633,8 +655,15 @@ finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.
 
 finding-not-restored-what = { $harm ->
-    [fire] El trabajo terminó con el incendio. Lo demás quedó como estaba.
-    [hurt] El trabajo terminó cuando alguien resultó herido. Lo demás quedó como estaba.
+    [fire] { $after ->
+        [one] Todavía se movieron palancas después de empezar el incendio. Lo demás quedó como estaba.
+       *[other] El trabajo terminó con el incendio. Lo demás quedó como estaba.
+    }
+    [hurt] { $after ->
+        [one] Todavía se movieron palancas cuando alguien ya estaba herido. Lo demás quedó como estaba.
+       *[other] El trabajo terminó cuando alguien resultó herido. Lo demás quedó como estaba.
+    }
+    [neutral] El neutro de la calle está roto. El motor y sus cables esperan con razón.
    *[none] { $welded ->
         [one] Sus contactos están soldados y nadie lo avisó: { $control } ({ $stands }).
        *[other] { $first ->
@@ -645,11 +674,13 @@ finding-not-restored-what = { $harm ->
 }
 finding-not-restored-why = { $harm ->
     [none] Lo que queda a medias espera, a oscuras, a la persona que sigue.
+    [neutral] El generador es aquí la única fuente sana.
    *[other] Ninguna palanca vale más que una persona.
 }
 finding-not-restored-now = { $harm ->
     [fire] No se acerque al fuego. Los bomberos dirán cuándo puede volver.
     [hurt] Primero la ayuda. No toque ninguna palanca hasta que llegue quien ayuda.
+    [neutral] Deje el motor y sus cables como están hasta que la compañía repare los cables de la calle.
    *[none] { $crew ->
         [one] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
        *[other] Termine en el orden que se muestra.
@@ -658,6 +689,7 @@ finding-not-restored-now = { $harm ->
 finding-not-restored-instead = { $harm ->
     [fire] Después de un incendio, deje todo como está. Vuelva solo cuando los bomberos lo permitan.
     [hurt] Si alguien está herido, llame y espere la ayuda. Deje lo demás como está.
+    [neutral] Guarde el generador solo cuando la compañía haya reparado el neutro.
    *[none] { $welded ->
         [one] Avise de un aparato con contactos soldados. Déjelo aislado con cortes visibles y con etiqueta.
        *[other] { $crew ->
@@ -753,7 +785,7 @@ finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
    *[late] Alguien seguía en la casa tres minutos después de la primera señal. En ella había { $ppm }.
 }
-finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía adentro. Ninguna cantidad es segura: crece con cada respiración hasta matar. Quien duerme no se despierta.
+finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
 finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. No toque el motor hasta que todos estén afuera. Pida ayuda desde afuera. Deje que los bomberos busquen a quien falte.
 source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.
