@@ -303,6 +303,10 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
     let index = episode.first;
     let moment = trace.moments.get(index)?;
     let sets = i64::try_from(work.sets_on(&moment.positions)).unwrap_or_default();
+    let own = |control: ControlId| work.grounds.iter().any(|g| g.control == control);
+    let clamp = |m: &Moment| matches!(m.what, What::Did(Action::Set(c, _)) if own(c));
+    let mut pairs = trace.moments.windows(2).skip(index);
+    let taken = pairs.any(|p| matches!(p, [a, b] if amps(a) >= work.trips_a && clamp(b)));
     Some(
         Finding {
             lasted: episode.length(),
@@ -311,6 +315,7 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
         .with("lasted", Arg::lasting(episode.length()))
         .with("amps", Arg::Quantity(amps(moment), Unit::Amps))
         .with("sets", Arg::Count(sets))
+        .with("taken", Arg::Count(i64::from(taken)))
         .with("by", Arg::Verbatim(fed_by(site, trace, index).to_owned()))
         .reaching(pole_name(site, most_loaded(site, work, moment))),
     )

@@ -150,7 +150,10 @@ finding-no-visible-break-now = { $jumper ->
 finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag.
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 
-finding-grounds-left-what = { $sets ->
+finding-grounds-left-what = { $taken ->
+    [one] You moved a clamp while the fault flowed.{" "}
+   *[other] {""}
+}{ $sets ->
     [one] The utility fed into one set of grounds that hung on the line: { $amps }, for { $lasted }.
    *[other] The utility fed into { $sets } sets of grounds that hung on the line: { $amps }, for { $lasted }.
 }

@@ -150,7 +150,10 @@ finding-no-visible-break-now = { $jumper ->
 finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta.
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).
 
-finding-grounds-left-what = { $sets ->
+finding-grounds-left-what = { $taken ->
+    [one] Usted movió una pinza mientras pasaba la corriente de falla.{" "}
+   *[other] {""}
+}{ $sets ->
     [one] La red alimentó un juego de puestas a tierra que seguía en la línea: { $amps }, durante { $lasted }.
    *[other] La red alimentó { $sets } juegos de puestas a tierra que seguían en la línea: { $amps }, durante { $lasted }.
 }
