@@ -3,7 +3,7 @@
 use std::thread;
 
 use outage_drill::drill::{Action, Drill};
-use outage_drill::file::{Library, Source, read_actions, read_heading};
+use outage_drill::file::{Heading, Library, Source, read_actions, read_heading};
 use outage_drill::marking::{Finding, Rule, Verdict, mark, mark_so_far};
 use outage_drill::proof::{Advice, Guide, lead};
 use outage_drill::session::{Command, Notice, Practice, Session};
@@ -90,6 +90,21 @@ struct Tried {
     new: String,
 }
 
+/// A list played up to one of its deeds, and which one that is: drawn from its name, so that a list more changes no other's.
+fn drawn(library: &Library, source: Source<'_>, heading: &Heading) -> (Drill, usize) {
+    let scenario = &heading.scenarios(library).unwrap()[0];
+    let lines = read_actions(source, scenario).unwrap();
+    let deed = source.file.bytes().map(usize::from).sum::<usize>() % lines.len();
+    let mut drill = Drill::start(scenario, heading.seeds[0]).unwrap();
+    for line in &lines[..=deed] {
+        match line.at {
+            Some(at) => drill.act_at(at, &line.action),
+            None => drill.act(&line.action),
+        };
+    }
+    (drill, deed)
+}
+
 /// One deed of each list that fails, drawn from its name.
 fn tried(library: &Library, parity: usize) -> Vec<Tried> {
     let mut tried = Vec::new();
@@ -99,18 +114,8 @@ fn tried(library: &Library, parity: usize) -> Vec<Tried> {
         let Some(heading) = heading.filter(|_| at % 2 == parity) else {
             continue;
         };
-        let scenario = &heading.scenarios(library).unwrap()[0];
-        let lines = read_actions(source, scenario).unwrap();
-        // Drawn from the name, so that a list more changes no other's.
-        let deed = file.bytes().map(usize::from).sum::<usize>() % lines.len();
-        let mut drill = Drill::start(scenario, heading.seeds[0]).unwrap();
-        for line in &lines[..=deed] {
-            match line.at {
-                Some(at) => drill.act_at(at, &line.action),
-                None => drill.act(&line.action),
-            };
-        }
-        let before = mark_so_far(scenario, drill.trace());
+        let (mut drill, deed) = drawn(library, source, &heading);
+        let before = mark_so_far(drill.scenario(), drill.trace());
         let end = follow(&mut drill);
         let verdict = ended(&mut drill);
         tried.push(Tried {
@@ -239,17 +244,7 @@ fn states(library: &Library) -> Vec<(&'static str, Drill)> {
         let Some(heading) = read_heading(source).unwrap() else {
             continue;
         };
-        let scenario = &heading.scenarios(library).unwrap()[0];
-        let lines = read_actions(source, scenario).unwrap();
-        let deed = file.bytes().map(usize::from).sum::<usize>() % lines.len();
-        let mut drill = Drill::start(scenario, heading.seeds[0]).unwrap();
-        for line in &lines[..=deed] {
-            match line.at {
-                Some(at) => drill.act_at(at, &line.action),
-                None => drill.act(&line.action),
-            };
-        }
-        states.push((*file, drill));
+        states.push((*file, drawn(library, source, &heading).0));
     }
     states
 }
