@@ -70,6 +70,8 @@ fn style(style: &mut egui::Style) {
     ]
     .into();
     style.animation_time = 0.0;
+    // What comes into sight is to be read, not watched; and a picture never hangs on how fast frames come.
+    style.scroll_animation = egui::style::ScrollAnimation::none();
     let spacing = &mut style.spacing;
     spacing.item_spacing = egui::vec2(8.0, 7.0);
     spacing.button_padding = egui::vec2(11.0, 6.0);

@@ -106,9 +106,7 @@ impl<'a> Page<'a> {
     pub(super) fn focus_first(&mut self, response: &Response) {
         if std::mem::take(&mut self.arriving) {
             response.request_focus();
-            // At once: what has just come up is to be read, not watched.
-            let at_once = egui::style::ScrollAnimation::none();
-            response.scroll_to_me_animation(Some(egui::Align::Center), at_once);
+            response.scroll_to_me(Some(egui::Align::Center));
         }
     }
 }
