@@ -68,8 +68,15 @@ pub(super) fn build_drill(
     let goal = goal(&source, &site, file, &mut faults);
     let story = story(&source, file, &mut faults);
     let course = course(&source, file, &mut faults);
-    let questions = questions(&source, &file.questions, &site, &mut faults);
-    let predictions = predictions(&source, &file.predictions, &site, &mut faults);
+    // Wiring a site for the names of its points is most of the work of reading a drill, and many drills ask nothing.
+    let points = if file.questions.is_empty() && file.predictions.is_empty() {
+        Vec::new()
+    } else {
+        site.point_names()
+    };
+    let known = (&site, points.as_slice());
+    let questions = questions(&source, &file.questions, known, &mut faults);
+    let predictions = predictions(&source, &file.predictions, known, &mut faults);
     share(&source, file, &mut faults);
     if !faults.is_empty() {
         return Err(faults);

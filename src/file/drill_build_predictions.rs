@@ -72,22 +72,22 @@ enum ForetoldFile {
 struct Finder<'a> {
     source: &'a Source<'a>,
     site: &'a Site,
-    points: Vec<String>,
+    points: &'a [String],
     faults: &'a mut Vec<Diagnostic>,
 }
 
-/// The predictions of a drill.
+/// The predictions of a drill, on its site with the names of its points.
 pub(super) fn predictions(
     source: &Source<'_>,
     asked: &[PredictionFile],
-    site: &Site,
+    (site, points): (&Site, &[String]),
     faults: &mut Vec<Diagnostic>,
 ) -> Vec<Prediction> {
     let mut found: Vec<Prediction> = Vec::new();
     let mut finder = Finder {
         source,
         site,
-        points: site.point_names(),
+        points,
         faults,
     };
     for file in asked {

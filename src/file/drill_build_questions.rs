@@ -34,14 +34,13 @@ enum AboutFile {
     HangsOn(String),
 }
 
-/// The questions of a drill.
+/// The questions of a drill, on its site with the names of its points.
 pub(super) fn questions(
     source: &Source<'_>,
     asked: &[QuestionFile],
-    site: &Site,
+    (site, points): (&Site, &[String]),
     faults: &mut Vec<Diagnostic>,
 ) -> Vec<Question> {
-    let points = site.point_names();
     let points: Vec<&str> = points.iter().map(String::as_str).collect();
     let breakers: Vec<&str> = site
         .circuits
