@@ -28,7 +28,7 @@ impl Session {
                 .iter()
                 .map(|m| self.words.say(m))
                 .collect(),
-            number: about.unit().is_some(),
+            number: number_of(about).map(|id| self.words.say_id(id)),
             choices: choices
                 .into_iter()
                 .map(|id| AnswerView {
@@ -130,6 +130,17 @@ impl Session {
             right: *choice == right,
         };
         counts.iter().map(bar).collect()
+    }
+}
+
+/// The message that asks for a number; none where one chooses.
+fn number_of(about: &Foretold) -> Option<&'static str> {
+    match about {
+        Foretold::Volts(_) => Some("predict-number-volts"),
+        Foretold::Amps(_) => Some("predict-number-amps"),
+        Foretold::Watts | Foretold::Heat(_) => Some("predict-number-watts"),
+        Foretold::Ppm(_) => Some("predict-number-ppm"),
+        Foretold::Holds(..) | Foretold::LiveOf(..) | Foretold::Answer(_) => None,
     }
 }
 

@@ -103,7 +103,11 @@ impl Session {
             position_id: position_id.clone(),
             rating,
             choices: choices
-                .map(|(p, i)| self.choice(control, p, PositionId(i) == stands))
+                .map(|(p, i)| ChoiceView {
+                    current: PositionId(i) == stands,
+                    cord: drill.site().cords.iter().any(|c| c.name == *p),
+                    ..self.choice(control, p)
+                })
                 .collect(),
             slot: control.plate.slot,
             poles: control.plate.poles,
@@ -125,7 +129,7 @@ impl Session {
         )
     }
 
-    fn choice(&self, control: &Control, position: &str, current: bool) -> ChoiceView {
+    fn choice(&self, control: &Control, position: &str) -> ChoiceView {
         let verb = match control.kind {
             Kind::Plug => "close-choice-plug",
             Kind::Placement => "close-choice-place",
@@ -150,7 +154,7 @@ impl Session {
         ChoiceView {
             id: position.to_owned(),
             label,
-            current,
+            ..ChoiceView::default()
         }
     }
 

@@ -129,7 +129,9 @@ impl Session {
 
     pub(super) fn light(&self, label: &str, lit: bool) -> LightView {
         let label = self.words.say_id(label);
-        let state = self.words.say_id(if lit { "name-on" } else { "name-off" });
+        let state = self
+            .words
+            .say_id(if lit { "light-yes" } else { "light-no" });
         let sentence = Message::new("street-thing")
             .with("name", Arg::Verbatim(label.clone()))
             .with("state", Arg::Verbatim(state));

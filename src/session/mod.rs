@@ -261,6 +261,11 @@ impl Session {
         self.words.tag()
     }
 
+    /// Whether the language that is spoken is read from right to left.
+    pub fn is_from_right(&self) -> bool {
+        self.words.is_from_right()
+    }
+
     /// The languages there are.
     pub fn languages(&self) -> Vec<LanguageView> {
         let view = |l: &crate::words::Language| LanguageView {

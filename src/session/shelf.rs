@@ -1,7 +1,5 @@
 //! The shelf as a view.
 
-use std::sync::Arc;
-
 use crate::scenario::Scenario;
 use crate::scenario::course::{Direction, Level, TRACKS, Track};
 use crate::scenario::lesson::{Lesson, Sitting, Step};
@@ -69,11 +67,9 @@ impl Session {
     }
 
     fn track(&self, track: Track) -> TrackCard {
-        let of = |s: &&Arc<Scenario>| s.course.tracks.contains(&track);
         TrackCard {
             name: track.name().to_owned(),
             title: self.words.say_id(&format!("track-{}", track.name())),
-            drills: self.library.scenarios.iter().filter(of).count(),
         }
     }
 
@@ -129,7 +125,7 @@ impl Session {
             directions: self.words.say_id(directions(&course.directions)),
             minutes: self
                 .words
-                .say(&Message::new("shelf-minutes").with("minutes", minutes)),
+                .say(&Message::new("shelf-most-minutes").with("minutes", minutes)),
             facts: self.words.say(&facts),
             content_note: about("note"),
             open: self.words.say_id("shelf-open"),

@@ -350,6 +350,8 @@ pub struct ChoiceView {
     pub label: String,
     /// Whether the control stands so now.
     pub current: bool,
+    /// Whether it is at another cord's end.
+    pub cord: bool,
 }
 
 /// Something to operate.

@@ -95,12 +95,14 @@ impl Control {
         u8::try_from(index).ok().map(PositionId)
     }
 
-    /// The name of a position's words: a part of the line is open, on or off in its own way.
+    /// The name of a position's words: a part of the line is open, on or off in its own way; beside a disconnect's trade words stand those of the home.
     pub fn said<'a>(&self, position: &'a str) -> &'a str {
         match (self.kind, position) {
             (Kind::Line, "open") => "line-open",
             (Kind::Line, "on") => "line-on",
             (Kind::Line, "off") => "line-off",
+            (Kind::Disconnect, "open") => "disconnect-open",
+            (Kind::Disconnect, "closed") => "disconnect-closed",
             _ => position,
         }
     }

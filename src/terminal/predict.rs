@@ -84,7 +84,7 @@ fn how(words: &Words, view: &AskedView) -> Vec<String> {
     let listed = |text: &dyn Fn(&crate::session::view::AnswerView) -> String| {
         view.choices.iter().map(text).collect::<Vec<_>>().join(", ")
     };
-    let one = if view.number {
+    let one = if view.number.is_some() {
         words.say_id("terminal-ask-number")
     } else {
         let choices = listed(&|c| {

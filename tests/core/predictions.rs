@@ -36,7 +36,7 @@ fn prediction(session: &Session) -> Option<Prediction> {
 
 fn answer(session: &mut Session, sure: u8) {
     let asked = session.asked().unwrap();
-    let answer = if asked.number {
+    let answer = if asked.number.is_some() {
         "120".to_owned()
     } else {
         asked.choices[0].id.clone()

@@ -2,6 +2,10 @@
 
 predict-before = You are about to do it: { $deed }
 predict-now = The drill holds here.
+predict-number-volts = Your number, in volts
+predict-number-amps = Your number, in amps
+predict-number-watts = Your number, in watts
+predict-number-ppm = Your number, in parts per million
 foretell-volts = How many volts to neutral are there then? The place: { $point }.
 foretell-amps = How many amps go through it then? The part: { $thing }.
 foretell-watts = How many watts is the generator asked for then?

@@ -2,6 +2,10 @@
 
 predict-before = Está por hacer esto: { $deed }
 predict-now = El simulacro espera aquí.
+predict-number-volts = Su número, en voltios
+predict-number-amps = Su número, en amperios
+predict-number-watts = Su número, en vatios
+predict-number-ppm = Su número, en partes por millón
 foretell-volts = ¿Cuántos voltios al neutro hay entonces? El lugar: { $point }.
 foretell-amps = ¿Cuántos amperios pasan entonces? La parte: { $thing }.
 foretell-watts = ¿Cuántos vatios se le piden entonces al generador?

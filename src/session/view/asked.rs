@@ -13,8 +13,8 @@ pub struct AskedView {
     pub question: String,
     /// What is known so far that bears on it, a sentence each.
     pub known: Vec<String>,
-    /// Whether one person answers with a number; with one of the choices otherwise.
-    pub number: bool,
+    /// The number that one person answers with, as "Your number, in volts"; none where it is one of the choices.
+    pub number: Option<String>,
     /// What can be chosen: by one person where it is no number, by a room always.
     pub choices: Vec<AnswerView>,
     /// How sure one can say to be, percent.

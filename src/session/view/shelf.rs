@@ -71,8 +71,6 @@ pub struct TrackCard {
     pub name: String,
     /// Title, a word or two.
     pub title: String,
-    /// How many drills it has.
-    pub drills: usize,
 }
 
 /// A drill on the shelf.

@@ -49,9 +49,8 @@ pub(crate) fn question(ui: &mut Ui, view: &AskedView, page: &mut Page<'_>) {
 fn by_one(ui: &mut Ui, view: &AskedView, page: &mut Page<'_>) {
     let id = Id::new(("answer", &view.name));
     let mut answer: String = ui.data(|d| d.get_temp(id)).unwrap_or_default();
-    if view.number {
-        let label = page.say("window-asked-number");
-        ui.label(RichText::new(&label).font(fonts::bold(15.5)));
+    if let Some(label) = &view.number {
+        ui.label(RichText::new(label).font(fonts::bold(15.5)));
         let field = TextEdit::singleline(&mut answer)
             .font(fonts::bold(22.0))
             .desired_width(140.0);
@@ -70,11 +69,18 @@ fn by_one(ui: &mut Ui, view: &AskedView, page: &mut Page<'_>) {
         });
     }
     ui.add_space(4.0);
-    body(ui, &page.say("window-asked-sure"));
+    let ready = !answer.trim().is_empty();
+    body(
+        ui,
+        &page.say(match (ready, &view.number) {
+            (true, _) => "window-asked-sure",
+            (false, Some(_)) => "window-asked-number-first",
+            (false, None) => "window-asked-choice-first",
+        }),
+    );
     ui.horizontal_wrapped(|ui| {
         for sure in &view.sure {
             let text = format!("{sure} %");
-            let ready = !answer.trim().is_empty();
             let response = ui.add_enabled(ready, Button::new(text));
             page.on(&response, || {
                 Wish::Do(Command::Predict {

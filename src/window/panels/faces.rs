@@ -12,9 +12,10 @@ use bevy_egui::egui;
 use bevy_egui::egui::{Button, CornerRadius, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use crate::session::view::{
-    CloseView, ControlKind, ControlView, FaceKind, FaceView, GaugeView, LightView,
+    ChoiceView, CloseView, ControlKind, ControlView, FaceKind, FaceView, GaugeView, LightView,
 };
 use crate::window::fonts;
+use crate::window::mirror;
 use crate::window::theme;
 
 use super::{Page, aside, breakers, card, close, outline_focus};
@@ -43,7 +44,7 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
                 let (slots, rest): (Vec<_>, Vec<_>) =
                     controls.iter().partition(|c| breakers::on_face(c));
                 if !slots.is_empty() {
-                    breakers::face(ui, &slots, false, page);
+                    mirror::steady(ui, |ui| breakers::face(ui, &slots, false, page));
                 }
                 rows(ui, &rest, page);
             }
@@ -51,7 +52,9 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
                 let (handles, rest): (Vec<_>, Vec<_>) = controls
                     .iter()
                     .partition(|c| c.kind == ControlKind::Transfer);
-                transfer::handles(ui, face, (&handles, &rest), page);
+                mirror::steady(ui, |ui| {
+                    transfer::handles(ui, face, (&handles, &rest), page);
+                });
                 let drawn = |c: &&&ControlView| {
                     handles.len() > 1 && handles.iter().any(|h| transfer::is_breaker_of(c, h))
                 };
@@ -136,24 +139,37 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
             // How it stands can't be chosen: it was tripped.
             mark(ui, &control.position, theme::YELLOW);
         }
-        for choice in &control.choices {
-            if choice.current {
-                let reset = control.kind == ControlKind::Gfci;
-                let stands = if reset {
-                    &control.position
-                } else {
-                    &choice.label
-                };
-                mark(ui, stands, theme::LEAD);
-            } else {
-                let text = RichText::new(&choice.label).font(fonts::regular(14.5));
-                let response = ui.add(Button::new(text));
-                page.focus_first(&response);
-                page.on(&response, || close::operate(control, &choice.id));
-                response.on_hover_text(&control.sentence);
-            }
+        let (cords, others): (Vec<_>, Vec<_>) = control.choices.iter().partition(|c| c.cord);
+        for choice in others {
+            position(ui, control, choice, page);
+        }
+        if !cords.is_empty() {
+            ui.end_row();
+            aside(ui, &page.say("window-into-cord"));
+        }
+        for choice in cords {
+            position(ui, control, choice, page);
         }
     });
+}
+
+/// One position: filled and marked where the control stands in it, a button otherwise.
+fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut Page<'_>) {
+    if choice.current {
+        let reset = control.kind == ControlKind::Gfci;
+        let stands = if reset {
+            &control.position
+        } else {
+            &choice.label
+        };
+        mark(ui, stands, theme::LEAD);
+    } else {
+        let text = RichText::new(&choice.label).font(fonts::regular(14.5));
+        let response = ui.add(Button::new(text));
+        page.focus_first(&response);
+        page.on(&response, || close::operate(control, &choice.id));
+        response.on_hover_text(&control.sentence);
+    }
 }
 
 /// The position a control stands in: with a dot and filled, and nothing to press.

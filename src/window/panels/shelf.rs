@@ -84,7 +84,7 @@ pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page
 fn tracks(ui: &mut Ui, view: &ShelfView, shown: Option<&str>, page: &mut Page<'_>) {
     ui.horizontal_wrapped(|ui| {
         for track in &view.tracks {
-            let label = RichText::new(format!("{} ({})", track.title, track.drills));
+            let label = RichText::new(&track.title);
             let (label, fill) = if shown == Some(track.name.as_str()) {
                 let label = label.font(fonts::bold(15.0)).underline();
                 (label.color(theme::LEAD.egui()), theme::RAISED)

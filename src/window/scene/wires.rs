@@ -12,8 +12,10 @@ use crate::window::theme;
 use crate::window::theme::{Ink, Pattern};
 
 use super::brush::Brush;
-use super::plan::Plan;
+use super::plan::{GROUND, Plan};
 
+/// How far above the ground a wire that hangs down counts as lying on it, plan units.
+const NEAR_GROUND: f32 = 20.0;
 /// Distance between two marks of a pattern on the line, plan units.
 const PITCH: f32 = 22.0;
 
@@ -43,6 +45,9 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
         for piece in plan.routes.get(&stub.id).iter().flat_map(|r| &r.pieces) {
             if let Some(end) = piece.last() {
                 frayed(brush, *end);
+                if end.y > GROUND - NEAR_GROUND {
+                    caution(brush, Vec2::new(end.x, GROUND - 34.0));
+                }
             }
         }
     }
@@ -165,6 +170,26 @@ fn frayed(brush: &mut Brush, end: Vec2) {
     for (x, y) in [(-6.0, 7.0), (0.0, 10.0), (6.0, 7.0)] {
         brush.line(&[end, end + Vec2::new(x, y)], 1.6, theme::CREAM);
     }
+}
+
+/// A caution sign beside what nobody goes near: a wire on the ground counts as live whatever fed it.
+fn caution(brush: &mut Brush, at: Vec2) {
+    let corners = |size: f32| {
+        let [x, y] = [size * 0.92, size * 0.62];
+        [
+            at + Vec2::new(0.0, -size),
+            at + Vec2::new(x, y),
+            at + Vec2::new(-x, y),
+        ]
+    };
+    brush.convex(&corners(17.0), theme::INK);
+    brush.convex(&corners(13.5), theme::YELLOW);
+    brush.stroke(
+        &[at + Vec2::new(0.0, -6.0), at + Vec2::new(0.0, 1.5)],
+        2.6,
+        theme::INK,
+    );
+    brush.disk(at + Vec2::new(0.0, 5.2), 1.7, theme::INK);
 }
 
 /// Points every `pitch` along a line, from `shift` on, with the direction there.
