@@ -121,6 +121,8 @@ pub(super) struct Views {
     pub(super) branches: Option<CompareView>,
     /// The same in the next language, while two are shown.
     pub(super) second: Option<Box<Spoken>>,
+    /// Whether the language is read from right to left.
+    pub(super) from_right: bool,
 }
 
 /// The views in a second language, and the session that speaks it.
@@ -176,6 +178,7 @@ impl Views {
             branched: session.has_branches(),
             branches: shows(Sheet::Branches).then(|| session.compare()).flatten(),
             second: None,
+            from_right: session.is_from_right(),
         }
         .beside(session, desk)
     }

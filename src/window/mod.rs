@@ -14,6 +14,7 @@ mod gallery;
 mod input;
 mod keep;
 mod link;
+mod mirror;
 mod panels;
 mod picture;
 mod probe;
@@ -33,7 +34,6 @@ use bevy::render::RenderPlugin;
 use bevy::render::settings::{Backends, WgpuSettings};
 use bevy::window::{ExitCondition, PresentMode, WindowResolution};
 use bevy::winit::{UpdateMode, WinitSettings};
-use bevy_egui::EguiPlugin;
 
 use crate::session::{Session, Settings};
 
@@ -187,7 +187,7 @@ const LOG: &str = "wgpu=error,naga=error,bevy_render=error,bevy_winit=error,bevy
 
 /// Adds everything of ours to an engine.
 fn build(app: &mut App, session: Session) {
-    app.add_plugins(EguiPlugin::default());
+    app.add_plugins(panels::ink::Inked);
     app.insert_resource(ClearColor(theme::INK.bevy()));
     app.insert_resource(link::Open(session));
     app.configure_sets(
@@ -206,6 +206,7 @@ fn build(app: &mut App, session: Session) {
         scene::plugin,
         screens::plugin,
         access::plugin,
+        mirror::plugin,
         keep::plugin,
     ));
 }

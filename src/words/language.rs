@@ -6,7 +6,7 @@
 use fluent_langneg::NegotiationStrategy;
 use fluent_langneg::convert_vec_str_to_langids_lossy;
 use fluent_langneg::negotiate_languages;
-use unic_langid::LanguageIdentifier;
+use unic_langid::{CharacterDirection, LanguageIdentifier};
 
 /// A language that the program speaks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -46,20 +46,33 @@ pub const OFFERED: [Language; 2] = [
     },
 ];
 
-const TEST_ONLY: Language = Language {
-    tag: PSEUDO,
-    name: "Ḗƞɠŀīşħ",
-    numbers: "en-US",
-    folder: "en",
-};
+/// English in a layout that runs from right to left, made by the program to show that it does.
+pub const PSEUDO_FROM_RIGHT: &str = "ar-XB";
+
+/// The pseudo-locales, under the tags that are usual for them.
+const TEST_ONLY: [Language; 2] = [
+    Language {
+        tag: PSEUDO,
+        name: "Ḗƞɠŀīşħ",
+        numbers: "en-US",
+        folder: "en",
+    },
+    Language {
+        tag: PSEUDO_FROM_RIGHT,
+        name: "English from the right",
+        numbers: "en-US",
+        folder: "en",
+    },
+];
 
 /// The language that meets this one wish, if there is one.
-/// The pseudo-locale answers to its own tag only.
+/// A pseudo-locale answers to its own tag only.
 pub fn find(tag: &str) -> Option<Language> {
-    if tag.eq_ignore_ascii_case(PSEUDO) {
-        return Some(TEST_ONLY);
-    }
-    negotiate(&[tag])
+    let own = |pseudo: &Language| tag.eq_ignore_ascii_case(pseudo.tag);
+    TEST_ONLY
+        .into_iter()
+        .find(own)
+        .or_else(|| negotiate(&[tag]))
 }
 
 /// The tag to speak for these wishes, the dearest first; the reference language if none can be met.
@@ -75,9 +88,15 @@ pub fn choose(requested: &[&str]) -> &'static str {
 pub(super) fn number_locale(wish: &str, language: Language) -> String {
     let tidy = tidy(wish);
     match tidy.parse::<LanguageIdentifier>() {
-        Ok(id) if language.tag != PSEUDO && id.region.is_some() => tidy,
+        Ok(id) if !TEST_ONLY.contains(&language) && id.region.is_some() => tidy,
         Ok(_) | Err(_) => language.numbers.to_owned(),
     }
+}
+
+/// Whether a language is read from right to left, by its tag.
+pub(super) fn is_from_right(tag: &str) -> bool {
+    let id: Result<LanguageIdentifier, _> = tag.parse();
+    id.is_ok_and(|id| id.character_direction() == CharacterDirection::RTL)
 }
 
 fn negotiate(wishes: &[&str]) -> Option<Language> {
@@ -120,5 +139,16 @@ mod tests {
         assert_eq!(find("not a tag"), None);
         assert_eq!(find("es").map(|language| language.tag), Some("es"));
         assert_eq!(find("en-xa").map(|language| language.tag), Some(PSEUDO));
+        assert_eq!(find("ar-EG"), None);
+    }
+
+    #[test]
+    fn a_tag_tells_from_which_side_a_language_is_read() {
+        for tag in ["ar", "he", "fa", "ur", "az-Arab", PSEUDO_FROM_RIGHT] {
+            assert!(is_from_right(tag), "{tag}");
+        }
+        for language in OFFERED {
+            assert!(!is_from_right(language.tag), "{}", language.tag);
+        }
     }
 }

@@ -27,7 +27,7 @@ use unic_langid::LanguageIdentifier;
 
 pub use files::{WordFile, word_files};
 pub use glossary::{FoundTerm, TERMS, Term};
-pub use language::{Language, OFFERED, PSEUDO, REFERENCE, choose, find};
+pub use language::{Language, OFFERED, PSEUDO, PSEUDO_FROM_RIGHT, REFERENCE, choose, find};
 pub use message::{Arg, Message, Unit, name_of};
 pub use syntax::{Misread, ids, misread};
 
@@ -87,6 +87,11 @@ impl Words {
     /// The tag of the language spoken.
     pub fn tag(&self) -> &'static str {
         self.language.tag
+    }
+
+    /// Whether the language is read from right to left.
+    pub fn is_from_right(&self) -> bool {
+        language::is_from_right(self.language.tag)
     }
 
     /// Whether there are words for this id: a message of its own, or a name made of names that have one.

@@ -27,8 +27,10 @@ use crate::window::fonts;
 use crate::window::gallery;
 use crate::window::input::{MINUTE, wish_of};
 use crate::window::link::{Desk, Face, Size, Views, Wish, obey};
+use crate::window::mirror;
 use crate::window::panels::Page;
 use crate::window::scene::Drawn;
+use crate::words::PSEUDO_FROM_RIGHT;
 
 use super::{Scene, lay_out};
 
@@ -100,8 +102,11 @@ impl Rehearsal {
     }
 
     /// One pass with some input; what is wished is only told.
-    fn pass(&mut self, events: Vec<Event>) -> Vec<Wish> {
+    fn pass(&mut self, mut events: Vec<Event>) -> Vec<Wish> {
         self.time += 0.1;
+        // Widgets tell where they were laid out; a hand goes where they are shown.
+        mirror::show_events(&self.ctx, &mut events);
+        mirror::turn_events(&self.ctx, &mut events);
         let input = RawInput {
             screen_rect: Some(Rect::from_min_size(
                 Pos2::ZERO,
@@ -433,6 +438,14 @@ fn a_whole_drill_is_played_with_texts_of_two_and_a_half_times_their_size() {
     for (language, hand) in [("en", Hand::Pointer), ("es", Hand::Keys)] {
         let debrief = Rehearsal::at(language, 250).play(hand);
         assert!(debrief.passed, "{}", debrief.heading);
+    }
+}
+
+#[test]
+fn a_whole_drill_is_played_in_a_layout_from_right_to_left() {
+    for hand in [Hand::Pointer, Hand::Keys] {
+        let debrief = Rehearsal::new(PSEUDO_FROM_RIGHT).play(hand);
+        assert!(debrief.passed, "{hand:?}: {}", debrief.heading);
     }
 }
 

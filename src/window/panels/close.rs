@@ -9,6 +9,7 @@ use crate::session::view::{CloseView, ControlView, DeedView};
 use crate::session::{Command, Detail};
 use crate::window::fonts;
 use crate::window::link::Wish;
+use crate::window::mirror;
 use crate::window::theme;
 
 use super::{Page, aside, body, breakers, card, faces, heading, phasors, subheading};
@@ -33,7 +34,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
             faces::tag(ui, &view.tag);
             readings(ui, &view.readings);
             if detail == Detail::Phasors {
-                phasors::dials(ui, &view.phasors);
+                mirror::steady(ui, |ui| phasors::dials(ui, &view.phasors));
             }
             let loose = view.controls.iter().filter(|c| {
                 let mut faces = view.faces.iter();
@@ -41,7 +42,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
             });
             let (face, rows): (Vec<_>, Vec<_>) = loose.partition(|c| breakers::on_face(c));
             if !face.is_empty() {
-                breakers::face(ui, &face, view.interlock, page);
+                mirror::steady(ui, |ui| breakers::face(ui, &face, view.interlock, page));
             }
             for face in &view.faces {
                 faces::face(ui, face, view, page);

@@ -11,6 +11,7 @@ pub(super) mod consequence;
 pub(super) mod debrief;
 pub(super) mod faces;
 pub(super) mod faults;
+pub(super) mod ink;
 pub(super) mod lesson;
 pub(super) mod log;
 pub(super) mod phasors;

@@ -2,12 +2,13 @@
 //!
 //! It does not cover replay.
 
-use bevy_egui::egui::{RichText, ScrollArea, Ui};
+use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
 
 use crate::session::view::{DebriefView, FindingView, StageView};
 use crate::session::{Command, Rewind};
 use crate::window::fonts;
 use crate::window::link::Wish;
+use crate::window::mirror;
 use crate::window::theme;
 
 use super::span::Span;
@@ -20,7 +21,7 @@ pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
         .auto_shrink([false, false])
         .show(ui, |ui| {
             heading(ui, &page.say("window-timeline"));
-            timeline::panel(ui, view, span, page);
+            mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
             ui.add_space(8.0);
             heading(ui, &page.say("window-stood"));
             for stood in &view.stood {
@@ -41,7 +42,7 @@ pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
         .auto_shrink([false, false])
         .show(ui, |ui| {
             heading(ui, &page.say("window-timeline"));
-            timeline::panel(ui, view, span, page);
+            mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
             ui.add_space(8.0);
             heading(ui, &page.say("window-findings"));
             if view.findings.is_empty() {
@@ -53,7 +54,7 @@ pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
             }
             let span = span.unwrap_or(Span::whole(view.length_ms));
             for series in &view.series {
-                plot::panel(ui, series, span);
+                mirror::steady(ui, |ui| plot::panel(ui, series, span));
                 ui.add_space(6.0);
             }
             log(ui, view, page);
@@ -125,8 +126,7 @@ fn path(ui: &mut Ui, path: &[StageView]) {
     ui.horizontal_wrapped(|ui| {
         for (i, stage) in path.iter().enumerate() {
             if i > 0 {
-                let arrow = RichText::new("›").font(fonts::bold(18.0));
-                ui.label(arrow.color(theme::ORANGE.egui()));
+                onward(ui);
             }
             let shown = if stage.value.is_empty() {
                 &stage.text
@@ -141,6 +141,14 @@ fn path(ui: &mut Ui, path: &[StageView]) {
     for stage in path {
         aside(ui, &stage.text);
     }
+}
+
+/// A mark that points to what comes next: drawn, so that it turns with the layout.
+fn onward(ui: &mut Ui) {
+    let (rect, _) = ui.allocate_exact_size(vec2(7.0, 12.0), Sense::hover());
+    let points = vec![rect.left_top(), rect.right_center(), rect.left_bottom()];
+    let stroke = Stroke::new(2.2, theme::ORANGE.egui());
+    ui.painter().line(points, stroke);
 }
 
 fn log(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {

@@ -70,6 +70,8 @@ pub(crate) struct Frame {
     origin: Vec2,
     /// What part of the plan is seen.
     sight: Sight,
+    /// How far right of where panels find it the scene is drawn, pixels: the columns stand at its left in a layout from the right.
+    shift: f32,
 }
 
 impl Frame {
@@ -91,12 +93,12 @@ impl Frame {
         Self::fit(window, rect, look.zoom)
     }
 
-    /// The frame beside the shelf: the house large in the right half, the rest of the plan cut by the window.
-    pub(crate) fn beside(window: Vec2) -> Self {
+    /// The frame beside the shelf: the house large in the half that the shelf leaves, the rest of the plan cut by the window.
+    pub(crate) fn beside(window: Vec2, from_right: bool) -> Self {
         let rect = Rect::from_corners(Vec2::ZERO, window.max(Vec2::ONE));
         let scale = rect.height() / (PLAN.y * 0.98);
         let origin = Vec2::new(
-            rect.width() * 0.74 - 640.0 * scale,
+            rect.width() * if from_right { 0.26 } else { 0.74 } - 640.0 * scale,
             rect.height() - PLAN.y * scale,
         );
         Self {
@@ -106,6 +108,16 @@ impl Frame {
             zoom: 1.0,
             origin,
             sight: Sight::WHOLE,
+            shift: 0.0,
+        }
+    }
+
+    /// The same frame drawn at the other side of the window, with its own sides kept.
+    pub(super) fn at_the_right(self) -> Self {
+        let Rect { min, max } = self.rect;
+        Self {
+            shift: self.window.x - max.x - min.x,
+            ..self
         }
     }
 
@@ -120,6 +132,7 @@ impl Frame {
             zoom,
             origin: Vec2::new(x, y),
             sight: Sight::WHOLE,
+            shift: 0.0,
         }
     }
 
@@ -205,7 +218,10 @@ impl Frame {
     /// The engine's units: from the window's middle, y upward.
     pub(super) fn world(&self, at: Vec2) -> Vec2 {
         let p = self.pixel(at);
-        Vec2::new(p.x - self.window.x / 2.0, self.window.y / 2.0 - p.y)
+        Vec2::new(
+            p.x + self.shift - self.window.x / 2.0,
+            self.window.y / 2.0 - p.y,
+        )
     }
 
     /// The scene's part of the window in the plan's units, when the whole plan is seen.

@@ -60,11 +60,16 @@ impl Drawn {
                 let plan = Plan::new(street);
                 let frame = Frame::new(size, desk.look());
                 let frame = frame.at(desk.outlook.sight(told(views, desk, &plan)));
+                let frame = if views.from_right {
+                    frame.at_the_right()
+                } else {
+                    frame
+                };
                 Self { plan, frame }
             }
             None => Self {
                 plan: Plan::new(&shelf_street()),
-                frame: Frame::beside(size),
+                frame: Frame::beside(size, views.from_right),
             },
         }
     }

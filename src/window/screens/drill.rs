@@ -9,6 +9,7 @@ use bevy_egui::egui::{ScrollArea, Ui};
 
 use crate::session::view::StreetView;
 use crate::window::link::{Face, Sheet, Views};
+use crate::window::mirror;
 use crate::window::panels::{Page, asked, close, consequence, lesson, log, room, top, words};
 use crate::window::scene::callouts;
 use crate::window::scene::frame::{BOTTOM_BAR, TOP_BAR};
@@ -76,11 +77,14 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
         second,
         detail: scene.desk.detail,
     };
-    callouts::paint(ui, street, place, &shown, page);
     let light = scene.desk.wall.light.as_ref();
-    if let Some(at) = light.and_then(|id| scene.drawn.plan.anchors.get(id)) {
-        callouts::light(ui.painter(), scene.drawn.frame, *at);
-    }
+    let lit = light.and_then(|id| scene.drawn.plan.anchors.get(id));
+    mirror::steady(ui, |ui| {
+        callouts::paint(ui, street, place, &shown, page);
+        if let Some(at) = lit {
+            callouts::light(ui.painter(), scene.drawn.frame, *at);
+        }
+    });
 }
 
 /// One thing at a time, with a row to change between them.

@@ -22,6 +22,7 @@ use bevy_egui::{
 use super::fonts;
 use super::input::Typing;
 use super::link::{Desk, Face, Open, Pulse, Sheet, Views, Wish};
+use super::mirror;
 use super::panels::{Page, branches, faults, room, terms, words};
 use super::scene::frame::{TOP_BAR, is_narrow};
 use super::scene::{Drawn, Glide};
@@ -99,6 +100,7 @@ fn draw(
 
 /// Lays out the screen that the views ask for.
 fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
+    mirror::begin(ctx, scene.views.from_right);
     let mut ui = egui::Ui::new(
         ctx.clone(),
         egui::Id::new("window"),
@@ -121,6 +123,7 @@ fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
     // Screen readers say it when the window comes up.
     let title = page.say("window-title");
     ctx.accesskit_node_builder(egui::accesskit_root_id(), |root| root.set_label(title));
+    mirror::finish(ctx);
 }
 
 /// The sheet that lies on the desk, if one does that a screen of any kind can show; says whether it does.
