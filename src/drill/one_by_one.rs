@@ -42,6 +42,8 @@ pub struct BroughtOn {
 pub enum TooMuch {
     /// The source would be asked for this many watts.
     Asked(f64),
+    /// The source would be asked for this many watts whenever this appliance starts again by itself.
+    AskedAgain(usize, f64),
     /// This many amps would go through a breaker or a fuse.
     Through(ControlId, f64),
     /// A motor would not turn, at this share of its volts.
@@ -172,7 +174,10 @@ impl Bench<'_> {
             self.set(motor, LoadState::LockedRotor);
             let started = self.starts_on(motor);
             self.set(motor, LoadState::Running);
-            started?;
+            started.map_err(|why| match why {
+                TooMuch::Asked(watts) => TooMuch::AskedAgain(motor, watts),
+                why => why,
+            })?;
         }
         Ok(())
     }

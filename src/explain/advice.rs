@@ -25,6 +25,9 @@ pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message
         let moment = drill.trace().moments.last();
         let joined = moment.is_some_and(|m| still_joined(drill.site(), m));
         if joined { "joined" } else { "apart" }
+    } else if finding.rule == Rule::SourcesMeet {
+        let runs = drill.conditions().engine.running_since.is_some();
+        if runs { "runs" } else { "still" }
     } else if finding.rule == Rule::Touch {
         if finding.breach { "held" } else { "let-go" }
     } else {

@@ -48,6 +48,12 @@ pub(super) fn stages(drill: &Drill, moment: &Moment, ran: &[usize]) -> Vec<Stage
                 Message::new("stage-leave-asked").quantity("asked", watts, Unit::Watts),
                 value(watts, Unit::Watts),
             ),
+            TooMuch::AskedAgain(motor, watts) => (
+                Message::new("stage-leave-restart")
+                    .quantity("asked", watts, Unit::Watts)
+                    .name("starts", name(motor)),
+                value(watts, Unit::Watts),
+            ),
             TooMuch::Through(control, amps) => (
                 Message::new("stage-leave-through")
                     .name(

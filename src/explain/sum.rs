@@ -290,7 +290,7 @@ fn load(drill: &Drill, moment: &Moment, index: usize) -> Stage {
 const HELD_DOWN: f64 = 0.99;
 
 /// Share of what a set delivers from which it is told what the wires on the way take.
-const WORTH_TELLING: f64 = 0.02;
+const WORTH_TELLING: f64 = 0.01;
 
 /// What the wires between a set and all that it feeds turn into heat, where nothing else feeds or takes anything.
 fn on_the_way(moment: &Moment, ran: &[usize]) -> Option<Stage> {

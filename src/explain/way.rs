@@ -184,6 +184,12 @@ pub(super) fn on_line(drill: &Drill, point: &str) -> bool {
     drill.site().line.poles.iter().any(|p| p.name == point)
 }
 
+/// Whether a neighbor's set and the house's own fight at a point: on the side that both feed, which they drag down.
+fn lent_and_tied(readings: &Readings, point: &str) -> bool {
+    let reading = readings.point(point);
+    readings.generator.tied && reading.fed.lent && reading.volts_across >= LEAST_V
+}
+
 /// The name of the cord that a neighbor lends, and of its end as a point.
 fn lent(drill: &Drill) -> &str {
     drill.site().lent.as_ref().map_or("", |l| l.name.as_str())
@@ -350,6 +356,10 @@ fn stage(
         .point
         .map(|p| match readings.point(p).volts_to_earth {
             Some(volts) if to_earth && on_line(drill, p) => volts,
+            _ if lent_and_tied(readings, p) => {
+                let legs_v = readings.point(p).legs_v;
+                legs_v[0].min(legs_v[1])
+            }
             _ => volts_at(readings, p),
         });
     let amps = amps_of(drill, readings, thing);

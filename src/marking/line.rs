@@ -9,6 +9,7 @@ use crate::drill::{Action, Event, Learnt, LineEvent, Listener, Moment, Trace, Wh
 use crate::hazard::tester::{Conclusion, Shown, conclude};
 use crate::scenario::Scenario;
 use crate::site::{Break, Clamps, ControlId, LineWork, PROVING_SOURCE, PositionId, Site};
+use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
@@ -117,10 +118,24 @@ fn standing_finding(
             .with("sets", Arg::Count(sets))
     } else {
         finding
-            .with("lasted", Arg::lasting(episode.length()))
+            .with("lasted", Arg::lasting(until_harm(trace, episode)))
+            .with("zone", Arg::Count(peak.map_or(0, |m| zoned(site, m))))
             .with("jumper", Arg::Count(peak.map_or(0, |m| jumpers(work, m))))
             .with("break", Arg::Said(Box::new(name_of(jumped(work, peak)))))
     }
+}
+
+/// Whether grounds at the work keep all that hands meet at the same volts, as a count for the words.
+fn zoned(site: &Site, moment: &Moment) -> i64 {
+    i64::from(site.in_zone(&moment.positions))
+}
+
+/// How long it lasted before somebody was hurt by it: from there on hands are not held there by choice.
+fn until_harm(trace: &Trace, episode: &Episode) -> DrillTime {
+    let mut during = episode.moments(trace).iter();
+    let hurt = during.find(|m| matches!(m.what, What::Happened(Event::Shock { .. })));
+    let until = hurt.map_or(episode.until, |m| m.at);
+    until.since(episode.from)
 }
 
 /// What jumpers do in a moment: 0 there is none, 1 one goes around an open break, 2 one hangs beside closed blades.

@@ -5,7 +5,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::drill::{Action, Event, Known, Moment, Trace, What};
+use crate::drill::{Action, Event, Known, Moment, Trace, What, whole_millis};
 use crate::scenario::Scenario;
 use crate::site::{CARRIES_A, Control, ControlId, Kind, Place, Site, Spot};
 use crate::units::DrillTime;
@@ -269,7 +269,7 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
             .with("rested", Arg::lasting(rested))
             .with(
                 "cool",
-                Arg::Quantity(site.generator.spec.cooldown_s, Unit::Seconds),
+                Arg::lasting(whole_millis(site.generator.spec.cooldown_s)),
             )
     })
 }

@@ -34,10 +34,12 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -
         let finding = Finding::breach(Rule::NotBack, end.at, last);
         let lit = |name: &str| end.readings.point(name).fed.customer();
         let lit = scenario.site.neighbors.iter().any(|n| lit(&n.name));
+        let stands = Arg::Verbatim(fed_by(&scenario.site, end).to_owned());
         undone.push(
             finding
                 .with("crew", crew(scenario))
-                .with("lit", Arg::Count(i64::from(lit))),
+                .with("lit", Arg::Count(i64::from(lit)))
+                .with("stands", stands),
         );
     }
     match so_far.iter().find(|f| f.breach && f.rule.harms()) {
@@ -75,10 +77,34 @@ fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
             .with("wanted", Arg::Said(Box::new(name_of(said(wanted)))))
             .with("first", Arg::Count(i64::from(index == 0)))
             .with("welded", Arg::Count(i64::from(welded(site, end, *id))))
-            .with("back", Arg::Count(i64::from(scenario.goal.back_on_utility)))
+            .with("back", Arg::Verbatim(walked(scenario).to_owned()))
             .with("crew", crew(scenario))
     });
     told.chain(kept).collect()
+}
+
+/// What a house that isn't on the utility at the end can do: leave its own source, go back to a utility that is there, leave that to its controller, or wait in the dark.
+fn fed_by(site: &Site, end: &Moment) -> &'static str {
+    let mut appliances = end.readings.appliances.iter();
+    if appliances.any(|r| r.fed.customer()) {
+        "own"
+    } else if end.readings.point("service").fed.utility {
+        let automatic = site.generator.machine.automatic.is_some();
+        if automatic { "automatic" } else { "there" }
+    } else {
+        "dark"
+    }
+}
+
+/// What is walked over at the end of a job: a unit that is built in, the way back, or the way out.
+fn walked(scenario: &Scenario) -> &'static str {
+    if scenario.site.generator.machine.automatic.is_some() {
+        "standby"
+    } else if scenario.goal.back_on_utility {
+        "back"
+    } else {
+        "out"
+    }
 }
 
 /// Whether a control is of the household's own source, which nobody takes away while the utility is unsound.

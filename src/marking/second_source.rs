@@ -16,10 +16,22 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(Event::Source(event)) = &moment.what {
-            found.extend(of_event(scenario, index, moment, event));
+            let finding = of_event(scenario, index, moment, event);
+            found.extend(finding.map(|f| match f.rule {
+                Rule::PushedBack => f.with("broke", Arg::Count(i64::from(broke(trace, index)))),
+                _ => f,
+            }));
         }
     }
     found
+}
+
+/// Whether what happened broke the generator at once.
+fn broke(trace: &Trace, index: usize) -> bool {
+    let later = trace.moments.iter().skip(index);
+    let at = trace.moments.get(index).map(|m| m.at);
+    let mut at_once = later.take_while(|m| Some(m.at) == at);
+    at_once.any(|m| m.what == What::Happened(Event::GeneratorBroken))
 }
 
 fn of_event(

@@ -1,10 +1,13 @@
 //! Consequence and debrief, as views.
 
+use std::collections::BTreeSet;
+
 use crate::drill::{Beside, Drill, Moment};
 use crate::explain::{Explanation, Stage, explain};
 use crate::marking::{Finding, Verdict, pressing};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::command::Notice;
@@ -87,12 +90,7 @@ impl Session {
                 String::new()
             },
             criteria: self.criteria(&open.drill, verdict),
-            findings: verdict
-                .findings
-                .iter()
-                .enumerate()
-                .map(|(index, f)| self.finding(&open.drill, f, pressing == Some(index)))
-                .collect(),
+            findings: self.findings(&open.drill, &verdict.findings, pressing),
             predictions: self.predictions(open),
             tracks: self.tracks(open),
             series: self.series(&open.drill),
@@ -101,13 +99,16 @@ impl Session {
         })
     }
 
+    /// Each criterion with what it asks, and when something was found that speaks against it.
     fn criteria(&self, drill: &Drill, verdict: &Verdict) -> Vec<CriterionView> {
         let say = |criterion: &Criterion, part: &str| {
             let id = format!("criterion-{}-{part}", criterion.name());
             self.words.say_id(&id)
         };
+        let crew = drill.site().line_work.is_some();
         let text = |criterion: &Criterion| match criterion {
             Criterion::Restoration => say(criterion, goal_word(drill)),
+            Criterion::Isolation if crew => say(criterion, "line"),
             Criterion::Isolation | Criterion::People | Criterion::Order | Criterion::Load => {
                 say(criterion, "text")
             }
@@ -116,9 +117,68 @@ impl Session {
             title: say(criterion, "title"),
             met: *met,
             critical: criterion.is_critical(),
-            text: text(criterion),
+            text: text(criterion) + &self.against(*criterion, verdict),
         };
         verdict.criteria.iter().map(view).collect()
+    }
+
+    /// When something was found that speaks against a criterion; empty where nothing was.
+    fn against(&self, criterion: Criterion, verdict: &Verdict) -> String {
+        let found = verdict.findings.iter();
+        let against = found.filter(|f| f.breach && f.rule.criterion() == criterion);
+        let times: BTreeSet<DrillTime> = against.map(|f| f.at).collect();
+        if times.is_empty() {
+            return String::new();
+        }
+        let times: Vec<String> = times.into_iter().map(|at| self.clock(at)).collect();
+        let times = Arg::Verbatim(times.join(", "));
+        let message = Message::new("criterion-against").with("times", times);
+        format!(" {}", self.words.say(&message))
+    }
+
+    /// All findings as views; what was said of one before is not said again.
+    fn findings(
+        &self,
+        drill: &Drill,
+        findings: &[Finding],
+        presses: Option<usize>,
+    ) -> Vec<FindingView> {
+        let mut views: Vec<FindingView> = Vec::new();
+        for (index, finding) in findings.iter().enumerate() {
+            let mut view = self.finding(drill, finding, presses == Some(index));
+            let path = Some(&view.path).filter(|p| !p.is_empty());
+            let told = path.and_then(|p| views.iter().find(|v| v.path == *p));
+            if let Some(told) = told {
+                view.path = vec![self.told_above(told)];
+            }
+            let same = |v: &&FindingView| v.rule == view.rule;
+            let same: Vec<&FindingView> = views.iter().filter(same).collect();
+            let said =
+                |part: fn(&FindingView) -> &String| same.iter().any(|v| part(v) == part(&view));
+            let (why, instead, source) =
+                (said(|v| &v.why), said(|v| &v.instead), said(|v| &v.source));
+            for (said, part) in [
+                (why, &mut view.why),
+                (instead, &mut view.instead),
+                (source, &mut view.source),
+            ] {
+                if said {
+                    part.clear();
+                }
+            }
+            views.push(view);
+        }
+        views
+    }
+
+    /// The one stage in place of a way that another finding has told.
+    fn told_above(&self, told: &FindingView) -> StageView {
+        let at = Arg::Clock(DrillTime::from_millis(told.clock_ms));
+        let message = Message::new("stage-told-above").with("at", at);
+        StageView {
+            text: self.words.say(&message),
+            ..told.path.last().cloned().unwrap_or_default()
+        }
     }
 
     /// A finding as a view, with what to do now where it is the one that presses.
@@ -284,7 +344,9 @@ fn goal_word(drill: &Drill) -> &'static str {
     };
     let last = drill.trace().moments.last();
     let on_utility = |m: &Moment| m.readings.point("bus").fed.utility;
-    if goal.back_on_utility && (!goal.safe_stop || last.is_some_and(on_utility)) {
+    if goal.back_on_utility && site.line_work.is_some() {
+        "line"
+    } else if goal.back_on_utility && (!goal.safe_stop || last.is_some_and(on_utility)) {
         "utility"
     } else if !goal.appliances.is_empty() && goal.at_end.iter().any(runs) {
         "own"

@@ -1,5 +1,6 @@
 //! Log and clock as a view, and the messages that a trace's moments are told in.
 
+use crate::apparatus::gfci::MUST_TRIP_A;
 use crate::drill::{
     Action, Event, Follows, IndoorsEvent, Learnt, LineEvent, MachineEvent, ProtectionEvent,
     SourceEvent, Touched, What,
@@ -340,11 +341,9 @@ fn protection_message(site: &Site, event: &ProtectionEvent) -> Message {
             control,
             residual_a,
             ..
-        } => device(site, "event-ground-fault", "device", *control).quantity(
-            "residual",
-            residual_a * 1000.0,
-            Unit::Milliamps,
-        ),
+        } => device(site, "event-ground-fault", "device", *control)
+            .with("load", Arg::Count(i64::from(*residual_a >= MUST_TRIP_A)))
+            .quantity("residual", residual_a * 1000.0, Unit::Milliamps),
         ProtectionEvent::NeutralLost => Message::new("event-neutral-lost"),
         ProtectionEvent::LegLost => Message::new("event-leg-lost"),
         ProtectionEvent::DropMended => Message::new("event-drop-mended"),

@@ -22,6 +22,7 @@ pub(super) fn machine_message(event: MachineEvent) -> Message {
             volts,
             recovery_s: Some(seconds),
         } => Message::new("event-dip")
+            .with("lasts", Arg::Count(i64::from(seconds > 0.0)))
             .quantity("volts", volts, Unit::Volts)
             .quantity("seconds", (seconds * 100.0).ceil() / 100.0, Unit::Seconds),
         MachineEvent::Dip {

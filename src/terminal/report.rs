@@ -282,7 +282,28 @@ pub(super) fn findings(words: &Words, view: &DebriefView) -> Vec<String> {
         lines.push(String::new());
         lines.extend(finding_lines(words, index + 1, finding));
     }
+    lines.extend(terms(words, view));
     lines
+}
+
+/// The words of the trade in what was found, each with what it means.
+fn terms(words: &Words, view: &DebriefView) -> Vec<String> {
+    let told = view.findings.iter().flat_map(|finding| {
+        let path = finding.path.iter().map(|stage| &stage.text);
+        let said = [&finding.what, &finding.now, &finding.why, &finding.instead];
+        said.into_iter().chain(path)
+    });
+    let told: Vec<&str> = told.map(String::as_str).collect();
+    let found = words.terms_in(&told.join("\n"));
+    if found.is_empty() {
+        return Vec::new();
+    }
+    let found = found.iter().map(|f| {
+        let name = f.term.forms.first().cloned().unwrap_or_default();
+        format!("  {name}: {}", f.term.meaning)
+    });
+    let head = [String::new(), text(words, "terminal-terms-here")];
+    head.into_iter().chain(found).collect()
 }
 
 fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<String> {

@@ -103,8 +103,8 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ),
     (
         "criterion-",
-        &["-title", "-text", "-utility", "-own", "-asked"],
-        "marking, from the criterion; of restoration also from the drill's goal",
+        &["-title", "-text", "-line", "-utility", "-own", "-asked"],
+        "marking, from the criterion; also from the drill's goal, and whether a crew works a line",
     ),
     ("debrief-end-", &[""], "session, from the drill's goal"),
     (

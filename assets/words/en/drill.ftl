@@ -38,7 +38,10 @@ event-utility-failed = The line did not hold. The street is dark again.
 event-neighbor-asked = A neighbor is at the door. They ask you to run a cord from your house to theirs.
 event-tripped = The { $breaker } trips at { $amps }.
 event-fuse-blown = The { $fuse } blows at { $amps }.
-event-ground-fault = It opens, as { $residual } went another way: { $device }.
+event-ground-fault = { $load ->
+    [one] It opens, as { $residual } went another way: { $device }.
+   *[other] It opens before any load is on: { $device }.
+}
 event-neutral-lost = The neutral of the house comes loose at the pole. On utility power some lamps now flare, and others go dim.
 event-leg-lost = Half of the house goes dark. One hot wire of the house has come loose at the pole.
 event-drop-mended = The utility has mended the wires to the house.
@@ -61,7 +64,10 @@ event-no-start = The engine turns over but does not catch. Try again.
 event-engine-started = The engine catches and runs.
 event-shut-off = Too much is asked of the inverter: { $watts }. It shuts its output off. The engine runs on.
 event-shut-off-leg = One leg is asked for more than { $amps }. The inverter shuts its output off. The engine runs on.
-event-dip = The lights blink. For { $seconds } the generator dips to { $volts }.
+event-dip = The lights blink. { $lasts ->
+    [one] For { $seconds } the voltage dips to { $volts }.
+   *[other] For a moment the voltage dips to { $volts }.
+}
 event-dip-stays = The lights go dim. The generator sags to { $volts } and cannot come back up.
 event-caught-by-engine = The starter turns the engine by itself while hands are in it.
 event-controller-waiting = The controller is at rest.

@@ -74,7 +74,7 @@ stage-bare = The bare metal ends here. { $across ->
 stage-wet-hand = Water joins it to the box and the floor. The hand meets { $volts }.
 stage-lug = The bare lugs behind the cover stand at { $volts }, close to the hand.
 stage-parts = { $carried ->
-    [one] The hand parts contacts that carry { $amps } at { $volts }. That burns on between them as an arc.
+    [one] The hand parts contacts that carry { $amps } at { $volts }. The current jumps on between them as an arc, a hot spark.
    *[other] The bare lugs behind the cover stand at { $volts }, close to the hand.
 }
 stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
@@ -85,8 +85,8 @@ stage-no-bond = Neutral and ground are joined nowhere. { $worn ->
    *[other] A worn hot wire puts { $leg } on a frame, and no breaker trips.
 }
 stage-work = { $dead ->
-    [one] Hands or clamps go on the line here. It is dead now.
-   *[other] Hands or clamps go on the line here. It stands at { $volts } to earth.
+    [one] Here is the place of work on the line. It is dead now.
+   *[other] Here is the place of work on the line. It stands at { $volts } to earth.
 }
 stage-grounds = The grounds make a short circuit of it: { $amps }.
 stage-customers = Here the customers get { $stands }. { $asked ->
@@ -121,7 +121,7 @@ stage-plug-reached = That took the plug from { $start } to { $reached } in { $ti
 stage-plug-limit = At { $limit } a plug begins to scorch.
 stage-wire-adapter = The { $cord } hangs on one 120 V outlet. So both sides of the panel swing together, at { $near }.
 stage-wire-shared = This neutral brings back { $one-amps } of the { $one } and { $other-amps } of the { $other }. On opposite sides they cancel. On one side they add up.
-stage-wire-made = The wire is { $gauge } AWG. The largest breaker for it is { $breaker }.
+stage-wire-made = The wire is { $gauge } AWG, which is how thick it is. The largest breaker for it is { $breaker }.
 stage-wire-carries = It carries { $amps }.
 stage-wire-reached = That took it from { $start } to its limit in { $time }, inside the wall.
 stage-wire-limit = Its insulation can take { $limit }, no more. { $climbs ->
@@ -146,10 +146,12 @@ stage-street = { $neighbors ->
 stage-opens = The { $name } saw { $amps }, { $times } times its rating. A cold one opens at that in { $seconds }.
 stage-turning = At such low volts the motor has { $torque } of its turning force.
 stage-low-volts = That leaves { $volts } for this: { $appliance }.
-stage-order-motor = An order that works, number { $number }: { $name }. All ask for { $start } at its start, then for { $then }.
-stage-order = An order that works, number { $number }: { $name }. All ask for { $then } then.
+stage-order-motor = An order that works, number { $number }: { $name }. While it starts, all that is on asks for { $start }, then for { $then }.
+stage-order = An order that works, number { $number }: { $name }. Then all that is on asks for { $then }.
 stage-order-utility = An order that works, number { $number }: { $name }.
 stage-leave-asked = Leave this off: { $name }. With it, { $asked } would be asked for.
+stage-leave-restart = Leave this off: { $name }. With it, { $asked } would be asked for whenever this starts by itself: { $starts }.
+stage-told-above = It came about as told above, at { $at }.
 stage-leave-through = Leave this off: { $name }. With it, { $amps } would go through the { $guard }.
 stage-leave-stands = Leave this off: { $name }. At { $share } of its volts a motor would not turn.
 stage-leave-starves = Leave this off: { $name }. With it, only { $share } of the volts would be left.
@@ -173,7 +175,7 @@ stage-exhaust-neighbor = A neighbor's engine beside an opening of this house giv
 stage-drawn-in = It stands { $feet } from an opening. About { $share } of its gas is drawn in, which is an estimate: { $enters } an hour. { $way ->
     [window] The gas comes in by the open window.
     [besides] The gas comes in by the openings near it, and the window is open too.
-    [gaps] The gas comes in by gaps, though the window is { $stands }.
+    [gaps] The gas comes in by gaps. The window stands like this: { $stands }.
    *[openings] The gas comes in by the openings near it.
 }
 stage-garage-air = All of it goes into the garage, and the big door is { $door }. Of it, { $leaves } an hour leave for the open. The air there holds { $ppm }.
@@ -188,8 +190,8 @@ stage-alarm-cannot = At { $level } an alarm must sound after { $from } to { $to 
 stage-alarm-quiet = At { $level } an alarm must sound after { $from } to { $to } minutes. This one has not sounded yet.
 stage-nobody = Nobody is in the house then, so nobody breathes it.
 stage-blood = { $who ->
-    [up] The gas has taken { $cohb } of the blood of those who are up.
-   *[sleeper] The gas has taken { $cohb } of the blood of the { $name }.
+    [up] The gas has taken { $cohb } of the blood of those who are awake.
+   *[sleeper] Who sleeps breathes less. The gas has taken { $cohb } of the blood of the { $name }.
 } At the start it was { $start }. { $felt ->
     [none] Nothing is felt yet: heads ache from { $level } on.
     [headache] From { $level } on, heads ache.
@@ -199,7 +201,7 @@ stage-blood = { $who ->
    *[unconscious] From { $level } on, people pass out and can die.
 }{ $who ->
     [up] {""}
-   *[sleeper] {" "}Children and the sick suffer sooner.
+   *[sleeper] {" "}Children and the sick suffer from less.
 }
 stage-helpless = At { $at } it had taken { $level }. From there on, people cannot save themselves.
 stage-helpless-ahead = If the air stays like this, it takes { $level } in { $time }. From there on, people cannot save themselves.
@@ -208,7 +210,7 @@ stage-fuel-metal = { $how ->
     [running] The engine is running, and its muffler is at { $surface }.
    *[stopped] The engine stopped { $time } before, and its muffler is still at { $surface }.
 }
-stage-fuel-vapor = Gasoline gives off vapor that burns wherever it is above { $flash }. The air here is at { $air }.
+stage-fuel-vapor = Above { $flash }, gasoline gives off vapor that can catch fire. The air here is at { $air }.
 stage-fuel-lit = { $by ->
     [engine] An engine that runs lights the vapor by its sparks and its exhaust. Metal lights it from { $least } on.
     [metal] Metal lights the vapor from { $least } on, and this muffler is hotter.

@@ -2,6 +2,7 @@
 
 terminal-no-term = There is no such word in the glossary: { $name }.
 terminal-terms = The words: { $names }.
+terminal-terms-here = Words of the trade in this, and what they mean:
 terminal-term = { $name }: { $meaning } ({ $source })
 
 glossary-neutral = neutral, neutrals

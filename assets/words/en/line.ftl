@@ -9,7 +9,7 @@ name-hands-on = hands on the line
 name-clear = clear of the line
 name-whole = mended
 name-broken = broken
-name-absent = none
+name-absent = taken off
 name-present = there
 name-sound = sound
 name-welded = welded
@@ -31,7 +31,7 @@ name-pole-5 = pole 5
 name-span-4 = line from pole 4 to pole 5
 
 part-tag = tag, { $of }
-part-jumper = jumper around it, { $of }
+part-jumper = jumper around the { $of }
 part-cutout = cutout over the transformer, { $of }
 part-grounds = grounds, { $of }
 part-battery = battery, { $of }
@@ -61,7 +61,7 @@ event-second-crew-clear = The other crew says: we are clear. Our grounds and tag
 
 finding-not-tested-what = { $lit ->
     [one] You trusted this line after the tester had lit up on it.
-   *[other] You trusted this line without a test since it was last closed.
+   *[other] You took this line for dead. Nobody had tested it since a switch on it was last closed.
 } { $dead ->
     [one] It was dead then, but you could not know.
    *[other] { $before ->
@@ -88,24 +88,24 @@ finding-tester-unproved-what = { $why ->
 }
 finding-tester-unproved-why = A dark tester can mean a dead line, a flat battery or the wrong range. Low volts from a small generator kill too.
 finding-tester-unproved-now = Take your hands away. Prove a tester with a low range, test, and prove it again.
-finding-tester-unproved-instead = Live, dead, live: proving source, line, proving source. Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
+finding-tester-unproved-instead = Test three times: the proving source, the line, the proving source again. Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
 source-tester-unproved = NIOSH 88-104: a tester that missed low volts (checked). NFPA 70E: test before and after (checked). The least volts asked here: common practice.
 
 finding-not-grounded-what = For { $lasted } your hands were on the line with no grounds on it. { $dead ->
     [one] It stayed dead in that time. Nothing made sure of that.
    *[other] It stood at up to { $volts } to earth in that time.
 }
-finding-not-grounded-why = A tested line can become live the next second: a generator starts, a switch closes. Grounds make that a short circuit and keep all you touch alike.
+finding-not-grounded-why = A tested line can become live the next second: a generator starts, a switch closes. Grounds are clamps and a lead that join line and earth. So all that you touch stays at about the same volts.
 finding-not-grounded-now = Get clear of the line. Test again and ground it.
 finding-not-grounded-instead = Ground at the work before you touch: earth end first, then line end with a stick.
 source-not-grounded = 29 CFR 1926.962(b) and (c): grounds, placed so that nobody is exposed to a difference of potential (checked in a digest).
 
 finding-grounds-wrong-what = { $how ->
-    [0] The line end went on before the earth end. { $dead ->
+    [0] The clamp at the line went on before the clamp at the earth. { $dead ->
         [one] The line was dead then. If it had come alive, the clamp in your hand would have been live too.
        *[other] The free clamp in your hand stood at the line's { $volts } to earth.
     }
-    [one] The earth end came off before the line end. { $dead ->
+    [one] The clamp at the earth came off before the clamp at the line. { $dead ->
         [one] The line was dead then. If it had come alive, the clamp in your hand would have been live too.
        *[other] The free clamp in your hand stood at the line's { $volts } to earth.
     }
@@ -120,7 +120,7 @@ finding-grounds-wrong-what = { $how ->
         }
     }
 }
-finding-grounds-wrong-why = A clamp on the line with its other end free is the line. Grounds elsewhere let your pole and the wire come to different volts.
+finding-grounds-wrong-why = Once a clamp is on the line, the free clamp in your hand is part of the line. Grounds elsewhere let your pole and the wire come to different volts.
 finding-grounds-wrong-now = { $how ->
     [0] Take the line end off with the stick, and start the order anew.
     [one] Take the line end off with the stick, and start the order anew.
@@ -130,15 +130,18 @@ finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, the
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
 
 finding-no-visible-break-what = { $jumper ->
-    [0] For { $lasted } your hands were on a line that no open and tagged break cut off.
+    [0] For { $lasted } your hands were on the line. No break that you could see cut it off, open and tagged.
     [one] A jumper went around the open break: { $break }. For { $lasted } your hands were on that line.
    *[other] For { $lasted } your hands were on a line with no open break. The { $break } was never opened, and a jumper goes around it.
 } { $dead ->
     [one] It stayed dead in that time, by luck.
-   *[other] At its highest it stood at { $volts } to earth.
+   *[other] At its highest it stood at { $volts } to earth.{ $zone ->
+        [one] {" "}Only the grounds at your pole kept you from harm.
+       *[other] {""}
+    }
 }
 finding-no-visible-break-why = { $jumper ->
-    [0] A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
+    [0] A break is a gap in the line. A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
     [one] The blades stood open, and the jumper carried the power past them. Look for one before you trust a break. Tag it. Then still test and ground.
    *[other] A switch that says open may have welded contacts. Here a jumper would carry the power past the blades even once they are open. Only a break that you see counts. Tag it. Then still test and ground.
 }

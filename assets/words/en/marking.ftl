@@ -1,7 +1,9 @@
 # Marking: criteria, findings, sources.
 
 criterion-isolation-title = Isolation
-criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment, and not one handle, keeps the two apart.
+criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment keeps the two apart, and not a handle alone.
+criterion-isolation-line = Before hands go on the line, every way that power can come is open for all to see. No generator meets the utility.
+criterion-against = See what was found at { $times }.
 criterion-people-title = People
 criterion-people-text = Nobody is hurt or put in harm's way.
 criterion-order-title = Order
@@ -10,6 +12,7 @@ criterion-load-title = Load
 criterion-load-text = Nothing is overloaded, starved or overheated.
 criterion-restoration-title = Back to normal
 criterion-restoration-utility = What matters gets power in time. At the end the house is back on the utility, and all is as this drill asks.
+criterion-restoration-line = At the end the customers have power from the utility, and all is as this drill asks.
 criterion-restoration-own = What matters gets power in time. At the end the house runs on its own source, as this drill asks.
 criterion-restoration-asked = At the end all is as this drill asks.
 
@@ -72,7 +75,7 @@ finding-collision-what = { $crew ->
     [one] The utility and a customer's generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
    *[other] The utility and your generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
 }
-finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. The shaft gets up to { $torque } times its rated torque. Shafts can break, windings can burn, and things can catch fire.
+finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. The shaft is twisted with up to { $torque } times the force it is made for. Shafts can break, windings can burn, and things can catch fire.
 finding-collision-now = { $crew ->
     [one] Open the recloser and leave it open. Send somebody to the house. Keep people away from the generator.
    *[other] { $stands ->
@@ -98,7 +101,10 @@ finding-sources-meet-why = { $met ->
     [one] Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what your generator is made for. Windings and electronics can burn. Whoever pulls one plug has live blades in hand.
    *[other] When your engine starts, the two fight out of step. Until then your outlets are live with the engine still. Whoever pulls one plug has live blades in hand.
 }
-finding-sources-meet-now = Stop your engine, and have the neighbor stop theirs. Pull the strip out of the neighbor's cord first. Pull its other plug last.
+finding-sources-meet-now = { $stands ->
+    [runs] Stop your engine, and have the neighbor stop theirs.
+   *[still] Keep your engine off, and have the neighbor stop theirs.
+} Pull the strip out of the neighbor's cord first. Pull its other plug last.
 finding-sources-meet-instead = Thank the neighbor and say no to the strip. Plug one thing into their cord. Plug the rest into your own. Never join two sources.
 source-sources-meet = NEC 702.5: equipment keeps sources apart (checked in a copy). One source for each cord: common practice. Current is computed from both impedances.
 
@@ -107,7 +113,7 @@ finding-shock-what = { $crew ->
    *[other] A line worker had the line in hand when your generator made it live. Across the body were { $volts }, and { $amps } went through it.
 }
 finding-shock-why = { $stated ->
-    [shorter] It was over at once. Even for { $seconds } that is at least { $times } times what can stop a heart.
+    [shorter] However short it was, even for { $seconds } that is at least { $times } times what can stop a heart.
     [longer] It went on for more than { $seconds }. In that time it is at least { $times } times what can stop a heart.
    *[within] It lasted { $seconds }. That is at least { $times } times what can stop a heart in that time.
 } It means: { $zone }.
@@ -181,8 +187,8 @@ source-wet-panel = Advice of many utilities on floods (from memory). Live parts 
 
 finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
 finding-indoors-why = { $over ->
-    [one] That is past { $dangerous }, an immediate danger to life.
-   *[other] That is still below { $dangerous }, an immediate danger to life. Less kills too, only slower.
+    [one] The air beside the engine was past { $dangerous }, an immediate danger to life.
+   *[other] The air beside the engine was still below { $dangerous }, an immediate danger to life. Less kills too, only slower.
 } As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes in until the fire department says so.
 finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.
@@ -193,7 +199,7 @@ finding-gas-what = { $heard ->
    *[no] No carbon monoxide alarm went off, and one should have. There were { $ppm } in the house.
 }
 finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. No share is safe. It climbs for as long as you stay.
-finding-gas-now = Get everyone out to fresh air. Call the emergency number. Nobody goes back in. Leave the engine until all are out.
+finding-gas-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes back in until the fire department says so.
 finding-gas-instead = { $engine ->
     [neighbor] Ask your neighbors to keep their engine at least 20 feet (6 meters) from every opening, theirs and yours. Keep an alarm that works.
    *[own] Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
@@ -213,13 +219,13 @@ finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minu
 source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes, and no water on burning fuel: common practice. Flash point and lowest ignition temperature: fire service reference (checked). The muffler's cooling is an assumption.
 
 finding-not-locked-out-what = { $done ->
-    [0] The cover was open for { $lasted } on a set that could start at any time. Nothing had been done to stop it.
-    [one] The cover was open for { $lasted } on a set that was not locked out. One step of three was done.
-   *[other] The cover was open for { $lasted } on a set that was not locked out. Two steps of three were done.
+    [0] The cover was open for { $lasted } on a generator that could start at any time. Nothing had been done to stop it.
+    [one] The cover was open for { $lasted } on a generator that was not locked out. One step of three was done.
+   *[other] The cover was open for { $lasted } on a generator that was not locked out. Two steps of three were done.
 }
-finding-not-locked-out-why = A standby set starts by itself, in an outage and for its weekly run. It gives no warning. Hands, belts and live wires then meet.
+finding-not-locked-out-why = A standby generator starts by itself, in an outage and for its weekly run. It gives no warning. Hands, belts and live wires then meet.
 finding-not-locked-out-now = Take your hands out and shut the cover.
-finding-not-locked-out-instead = Switch the controller off. Turn the breaker on the set off, lock it and tag it. Keep the key. Take the starter battery off, let the engine cool, then open the cover.
+finding-not-locked-out-instead = Switch the controller off. Turn the breaker on the generator off, lock it and tag it. Keep the key. Disconnect the starter battery, let the engine cool, then open the cover.
 source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). Lock, tag and key: 29 CFR 1910.147 (from memory). The battery and the cooling: common practice.
 
 finding-caught-by-engine-what = The starter turned the engine by itself while hands were in it.
@@ -231,16 +237,16 @@ finding-caught-by-engine-now = { $stands ->
     [turns] It still turns, or can turn again. Press stop or switch the controller off, from outside. Do not reach in. Then call the emergency number.
    *[still] Do not reach in. Call the emergency number.
 }
-finding-caught-by-engine-instead = Lock the set out before you open the cover. Controller off, breaker off with your lock and tag on it, starter battery off.
+finding-caught-by-engine-instead = Lock the generator out before you open the cover. Controller off, breaker off with your lock and tag on it, starter battery disconnected.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
-finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it stood at { $volts }, fed by this source: { $side }.
+finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it, bare metal ends of wires, stood at { $volts }. This fed them: { $side }.
 finding-live-lugs-why = Nothing in the house opens the wires that come from the street. They stay live with the main off and the generator locked out. One slip of a hand or a tool is enough.
 finding-live-lugs-now = Keep your hands out. Shut the cover.
-finding-live-lugs-instead = Test first. If the street's wires are live, leave the cover shut. Ask the utility to open them ahead of the switch.
+finding-live-lugs-instead = Test first. If the street's wires are live, leave the cover shut. Ask the utility to cut them off ahead of the switch.
 source-live-lugs = 29 CFR 1910.333(a)(1): live parts are made dead before work on them. From 50 volts on: 1910.303(g)(2). Both from memory.
 
-finding-hand-transfer-live-what = The contacts of the transfer switch were moved by hand beside { $volts }, fed by this source: { $side }.
+finding-hand-transfer-live-what = The contacts of the transfer switch were moved by hand beside { $volts }. This fed them: { $side }.
 finding-hand-transfer-live-why = A controller moves them fast and shut up in a box. A hand is slow, and it is in front of the spark. The contacts can burn and the arc can reach you.
 finding-hand-transfer-live-now = Take your hand away. Shut the cover.
 finding-hand-transfer-live-instead = Leave the contacts to the controller. Where they must be moved by hand, both sources are dead and tested first.
@@ -280,10 +286,10 @@ finding-wrong-end-first-now = Keep away from the blades. Stop the engine and tur
 finding-wrong-end-first-instead = Stop the engine and turn its output off. Turn the outlet's breaker off. Pull the house's end, then the generator's end.
 source-wrong-end-first = Common practice.
 
-finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }. Nothing joined its neutral to ground.
-finding-nothing-bonds-why = A worn machine can then put its hot wire on its frame, and no breaker trips. Nobody notices until a second fault or a hand closes the loop.
-finding-nothing-bonds-now = Turn the output breaker on the generator off and stop the engine.
-finding-nothing-bonds-instead = Tonight, run extension cords from the generator to what matters most. Then match the set to the switch. A set whose neutral floats needs a switch that leaves the neutral solid. Ask a licensed electrician.
+finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }. Nothing joined its neutral, the return wire, to ground.
+finding-nothing-bonds-why = A worn machine can then make its own metal case live, and no breaker trips. Nobody notices until somebody touches it, or a second wire wears through.
+finding-nothing-bonds-now = Touch no metal case. Turn the output breaker on the generator off and stop the engine.
+finding-nothing-bonds-instead = Tonight, run extension cords from the generator to what matters most. Then have a licensed electrician match generator and transfer switch. Here the generator's neutral is not joined to its frame. Such a generator needs a transfer switch that never parts the neutral.
 source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11, from memory.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
@@ -308,9 +314,9 @@ finding-all-at-once-instead = { $leaves ->
 source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a copy). The order is common practice.
 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
-finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. It should run { $cool } without load first.
+finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. First it should run without load for { $cool }.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
-finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run for a few minutes, then stop it.
+finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run on for { $cool } without load. Then stop it.
 source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part).
 
 finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
@@ -325,10 +331,13 @@ finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while th
 finding-sun-on-generator-instead = Turn the solar breaker off before any generator feeds the same panel. Touch no wire from the roof: it stays live in daylight. Turn the breaker on again once the utility feeds the house.
 source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds (checked in a copy). Keeping it off a generator, and wires of the roof live in daylight: common practice.
 
-finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.
-finding-pushed-back-why = A generator cannot take power back. An engine speeds up. The electronics of an inverter set shut off, often for good.
+finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.{ $broke ->
+    [one] {" "}That damaged it.
+   *[other] {""}
+}
+finding-pushed-back-why = A generator is made to give power, not to take it. Its engine speeds up, or its electronics fail for good.
 finding-pushed-back-now = Turn the solar breaker off. Stop the engine and have the generator checked. Touch no wire that comes from the roof: it stays live in daylight.
-finding-pushed-back-instead = Keep sun and generator apart: only one of them feeds the panel at a time. Wires from the roof stay live in daylight, whatever is off.
+finding-pushed-back-instead = Turn the solar breaker off before the generator feeds the panel: only one of the two at a time. Wires from the roof stay live in daylight, whatever is off.
 source-pushed-back = Common practice, also for wires of the roof in daylight; what a generator stands is not published for household sets.
 
 finding-battery-overloaded-what = The battery was asked for { $watts } and is made for { $rated }. It shut off.
@@ -347,7 +356,7 @@ finding-too-near-what = The engine ran { $feet } from an opening of the house.
 finding-too-near-why = Exhaust finds its way in. Keep at least { $rule } away. Even that is a rule of thumb and not a wall.
 finding-too-near-now = Stop the engine, let it cool and move it farther away.
 finding-too-near-instead = { $far ->
-    [one] Put the generator here before you start it: { $place }.
+    [one] Put the generator in this place before you start it: { $place }.
    *[other] Put the generator as far as { $rule } from every opening before you start it. If there is no such place, do not run it.
 }
 source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
@@ -451,22 +460,22 @@ finding-two-bonds-what = With no fault at all this opened: { $device }. { $load 
     [one] It saw { $residual } go another way.
    *[other] It sends out a small test signal. The signal found neutral and ground joined past it.
 }
-finding-two-bonds-why = The frame of the generator holds its neutral, and so does the panel. { $load ->
+finding-two-bonds-why = The neutral, the return wire, is joined to ground in the generator. It is joined again in the panel. { $load ->
     [one] So current comes back on the ground wire too. The device takes that for a fault.
    *[other] So current would come back on the ground wire too. The device opens before any load is on.
 }
 finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
-finding-two-bonds-instead = Tonight, run an extension cord from the generator to what matters most. Ask an electrician. A transfer switch that moves the neutral cures it. So does a generator whose neutral floats, if its maker lists it for a panel.
+finding-two-bonds-instead = Tonight, run an extension cord from the generator to what matters most. Then ask an electrician. A transfer switch that switches the neutral too is one cure. A generator whose neutral is not joined to its frame is another, if its maker allows it.
 source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded (from memory). UL 943: a grounded neutral must open the device (from a trade source).
 
 finding-ground-carries-what = The ground wire carried up to { $amps } for { $lasted }: { $cord }.
 finding-ground-carries-why = Neutral and ground are joined at the generator and at the panel. So the return current takes both wires. The frame of the generator is then part of the circuit.
 finding-ground-carries-now = Keep hands off the frame while you test it. If it stands at some volts, stop the engine.
-finding-ground-carries-instead = Ask an electrician for one bond only: a neutral that is switched, or a generator whose neutral floats.
+finding-ground-carries-instead = Ask an electrician for one bond only. Either the transfer switch switches the neutral too, or the neutral is not joined to the generator's frame.
 source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond (from memory).
 
 finding-damaged-what = Too much voltage burned this out: { $appliance }. It got { $volts } for { $stood }.
-finding-damaged-why = Its electronics can take { $most }, no more. At { $volts } the published curve allows { $allowed }. { $neutral ->
+finding-damaged-why = Its electronics can take { $most }, no more. By the published curve, { $volts } may last { $allowed }. { $neutral ->
     [one] The neutral to the house is broken. So the side with little switched on gets what the other side should have.
    *[other] The side with little switched on got what the other side should have.
 }
@@ -484,13 +493,13 @@ finding-starved-what = { $cause ->
 }
 finding-starved-why = { $cause ->
     [halved] { $motor ->
-        [one] An adapter changes the plug, never the volts. On half of them a motor has { $torque } of its torque. It hums and does not turn. Its windings get hot.
+        [one] An adapter changes the plug, never the volts. On half of them a motor has { $torque } of its turning force. It hums and does not turn. Its windings get hot.
        *[other] An adapter changes the plug, never the volts. On half of them it gives { $torque } of its power.
     }
    *[other] { $motor ->
         [one] { $turns ->
-            [one] At this voltage a motor starts with { $torque } of its torque. Running, it draws { $running } of its current and gets hot.
-           *[other] At this voltage a motor has { $torque } of its torque. It hums and does not turn, and its windings get hot.
+            [one] At this voltage a motor starts with { $torque } of its turning force. Running, it draws { $running } of its current and gets hot.
+           *[other] At this voltage a motor has { $torque } of its turning force. It hums and does not turn, and its windings get hot.
         }
        *[other] Things made for the full voltage work badly below nine tenths of it.
     }
@@ -563,11 +572,11 @@ source-cord-fire = CPSC advice: cords uncoiled and never under rugs (checked in 
 
 finding-wire-hot-what = { $cause ->
     [adapter] Fed through an adapter, a wire inside the wall reached its limit, { $limit }: { $wire }.
-   *[other] A wire inside the wall reached its limit, { $limit }: { $wire }.
+   *[other] A wire inside the wall got as hot as its insulation can take, { $limit }. It is the wire of this: { $wire }.
 }
 finding-wire-hot-why = { $cause ->
     [breaker] Hot insulation melts. Then the bare wire can set the wall on fire. { $guarded ->
-        [one] Its breaker is a { $guard } one: it holds at { $amps }. For { $gauge } AWG it may be { $breaker } at most.
+        [one] Its breaker is too large: a { $guard } one stays on at { $amps }. For this wire, { $gauge } AWG, it may be { $breaker } at most.
        *[other] It is { $gauge } AWG. The largest breaker that may guard it is { $breaker }.
     }
    *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone, and is content.
@@ -633,15 +642,15 @@ finding-goal-late-what = { $ended ->
    *[other] Without power in time: { $appliance }. The goal was { $within } after the outage.
 }
 finding-goal-late-why = { $cause ->
-    [off] The controller was off, so the set did not start. This household counts on it.
-    [cover] The set stood open for service when the outage came. This household counts on it.
+    [off] The controller was off, so the generator did not start. This household counts on it.
+    [cover] The generator stood open for service when the outage came. This household counts on it.
    *[other] That is what this household counts on.
 }
 finding-goal-late-now = Carry on, safely.
 finding-goal-late-instead = { $cause ->
-    [cover] Finish the service with the set locked out. Then close the cover and put the controller back to auto.
+    [cover] Finish the service with the generator locked out. Then close the cover and put the controller back to auto.
     [off] After each service, put the controller back to auto. Look at it after each weekly run.
-    [standby] Have the set serviced, and leave its controller on auto. Look at it after each weekly run.
+    [standby] Have the generator serviced, and leave its controller on auto. Look at it after each weekly run.
     [load] Bring on first what matters most, one thing at a time. Leave off what is too large for the generator.
     [device] Run an extension cord from the generator to what matters most.
    *[other] Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
@@ -663,7 +672,7 @@ finding-not-restored-what = { $harm ->
         [one] Handles were still moved after somebody was hurt. The rest was left as it stood.
        *[other] Work ended when somebody was hurt. The rest was left as it stood.
     }
-    [neutral] The neutral from the street is broken. The engine and its cords rightly wait.
+    [neutral] Not finished: the house still hangs on the street's broken neutral. Until that is mended, the generator and its cords stay out.
    *[none] { $welded ->
         [one] The { $control } stands { $stands }, but its contacts are welded. Nobody has reported it.
        *[other] { $first ->
@@ -674,7 +683,7 @@ finding-not-restored-what = { $harm ->
 }
 finding-not-restored-why = { $harm ->
     [none] What is left half done waits for the next person, in the dark.
-    [neutral] The generator is the only sound source here.
+    [neutral] The neutral is the return wire. Without it, power from the street is not safe to use.
    *[other] No handle is worth more than a person.
 }
 finding-not-restored-now = { $harm ->
@@ -689,14 +698,15 @@ finding-not-restored-now = { $harm ->
 finding-not-restored-instead = { $harm ->
     [fire] After a fire, leave all as it stands. Go back only when the fire department allows it.
     [hurt] When somebody is hurt, call and wait for help. Leave all else as it stands.
-    [neutral] Put the generator away only when the utility has mended the neutral.
+    [neutral] Turn the main breaker off. Run on the generator, and put it away only when the utility has mended the neutral.
    *[none] { $welded ->
         [one] Report a switch with welded contacts. Leave it cut off by breaks that you can see, with tags on them.
        *[other] { $crew ->
-            [one] Walk the whole line: people, grounds, tags, breaks, cutouts.
+            [one] Before you close a line, walk all of it: people, grounds, tags, breaks, cutouts. If it is live already, have it cut off and test it first.
            *[other] { $back ->
-                [one] Walk the whole way back: panel, generator, cords.
-               *[other] Walk the whole job once more: cords, engine, panel, loads.
+                [standby] Look over the whole unit: covers, breakers, transfer switch, starter battery, controller.
+                [back] Walk the whole way back: panel, generator, cords.
+               *[out] Walk the whole job once more: cords, engine, panel, loads.
             }
         }
     }
@@ -712,14 +722,23 @@ finding-not-back-now = { $crew ->
     [one] See who is still on the line. Then close what is left open.
    *[other] { $lit ->
         [one] Stop your generator: it lights the street. Then ask the utility whether it is back.
-       *[other] Look for a sign that the utility is back. Then switch back.
+       *[other] { $stands ->
+            [automatic] The utility is there. Finish what is left undone, and let the controller switch back.
+            [there] The utility is there. Finish what is left undone, then switch back.
+           *[other] Look for a sign that the utility is back. Then switch back.
+        }
     }
 }
 finding-not-back-instead = { $crew ->
     [one] When all are clear, grounds off and customers asked, close breaks and cutouts. Close the recloser last.
    *[other] { $lit ->
         [one] Stop your generator first: it lights the street. Ask the utility whether it is back. Then give the house back to it.
-       *[other] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
+       *[other] { $stands ->
+            [own] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
+            [automatic] The utility is there. Finish what is left undone. The controller then gives the house back by itself. Move no contacts by hand.
+            [there] The utility is there, and nothing feeds the house. Finish what is left undone. Then give the house back to the utility.
+           *[dark] Wait until the street is lit. Then give the house back to the utility.
+        }
     }
 }
 source-not-back = The goal of this drill.
@@ -733,7 +752,7 @@ name-zone-ac-4-3 = the heart may stop, in more than half of people
 finding-said-dead-what = You called it dead: { $subject }. It was live.
 finding-said-dead-why = Someone who trusts that word puts a hand on it.
 finding-said-dead-now = Take the word back. Tell everyone to stay clear of it.
-finding-said-dead-instead = Say dead only after a test with a tester that you proved before and after.
+finding-said-dead-instead = Say dead only after a test. Prove the tester on something live, before the test and after it.
 source-said-dead = What has not been tested dead is taken for live: { $line ->
     [one] 29 CFR 1926.961 (checked in a digest).
    *[other] 29 CFR 1910.333(b)(2), from memory.
@@ -766,8 +785,8 @@ finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At
    *[other] {" "}On the low side { $stalled } motors hum and do not turn. Little current heats them slowly: the first protector would open after { $opens }.
 }
 finding-wrong-volts-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility.
-finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off within a minute. Touch no pipe and no metal case. Call the utility, and leave it off until the wires are mended.
-source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). A minute to act, and hands off pipes and cases: common practice.
+finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off at once. Touch no pipe and no metal case. Call the utility, and leave it off until the wires are mended.
+source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). The drill allows a minute. That, and hands off pipes and cases: common practice.
 
 finding-gas-next-door-what = The carbon monoxide alarm went off next door. There were { $ppm } in that home.
 finding-gas-next-door-why = The engine ran { $feet } from their opening. Gas goes where the air takes it, and walls that are shared do not stop it at the window.
@@ -776,26 +795,26 @@ finding-gas-next-door-instead = Count the distance to every opening, your own an
 source-gas-next-door = CPSC: outdoors, at least 20 feet from the house (checked in a copy). UL 2034: alarm times (checked in a copy).
 
 finding-no-alarm-what = The engine ran for { $lasted } and the carbon monoxide alarm could not sound: { $stands }.
-finding-no-alarm-why = The gas has no smell. The air reached { $ppm }. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
+finding-no-alarm-why = The gas has no smell. This time the air stayed at { $ppm } or less. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
 finding-no-alarm-now = Stop the engine. Put a fresh battery in the alarm and press its test button.
-finding-no-alarm-instead = Test the alarms before you start the engine. Never take the battery out to make one quiet.
+finding-no-alarm-instead = Put a fresh battery in the alarm and press its test button before you start the engine. Never take the battery out to make it quiet.
 source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
 
 finding-stayed-in-what = { $how ->
     [back] Somebody went back into the house. There were { $ppm } in it.
    *[late] Somebody was still in the house three minutes after the first sign. There were { $ppm } in it.
 }
-finding-stayed-in-why = The gas had taken { $cohb } of the blood of the one inside who had most. No share is safe. It climbs for as long as you stay. People who sleep do not wake from it.
+finding-stayed-in-why = The gas had taken up to { $cohb } of the blood of those inside. No share is safe. It climbs for as long as you stay. People who sleep do not wake from it.
 finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
 finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Leave the engine alone until everybody is out. Call for help from outside. Let the fire department look for anyone who is missing.
 source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms: published tables, from memory.
 
 finding-fuel-indoors-what = A can of gasoline was kept indoors for { $lasted }.
 finding-fuel-indoors-why = { $lights ->
-    [flame] One cup of it on the floor makes the air there { $times } times as rich as it takes to burn. A pilot light is in the room.
-   *[spark] One cup of it on the floor makes the air there { $times } times as rich as it takes to burn. Any spark lights it.
+    [flame] One spilled cup gives off { $times } times the vapor it takes for the air at the floor to burn. A flame burns in that room.
+   *[spark] One spilled cup gives off { $times } times the vapor it takes for the air at the floor to burn. Any spark lights it.
 }
-finding-fuel-indoors-now = Carry the can outside. Open the windows. Use no switch and no flame until the smell is gone.
+finding-fuel-indoors-now = Carry the can outside, away from every flame. Does it smell of fuel? Then touch no switch, get everyone out, and call the fire department.
 finding-fuel-indoors-instead = Keep fuel outdoors in its own can, in a shed away from the house.
 source-fuel-indoors = OSHA 3277: never store fuel indoors (checked). Limits of burning: fire service reference (checked). The cup is an assumption.
 

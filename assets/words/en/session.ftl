@@ -178,6 +178,7 @@ state-engine-broken = engine damaged
 debrief-passed = Passed
 debrief-not-passed = Not passed yet
 debrief-end-utility = Nobody was put at risk, and the house is back on the utility.
+debrief-end-line = Nobody was put at risk, and the customers have power from the utility.
 debrief-end-own = Nobody was put at risk, and the house runs on its own power.
 debrief-end-asked = Nobody was put at risk, and all is as this drill asks.
 debrief-summary-passed = { $findings ->

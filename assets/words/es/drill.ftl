@@ -38,7 +38,10 @@ event-utility-failed = La línea no aguantó. La calle está otra vez a oscuras.
 event-neighbor-asked = Un vecino está en la puerta. Le pide que lleve un cable de su casa a la de él.
 event-tripped = Se dispara con { $amps }: { $breaker }.
 event-fuse-blown = Se funde con { $amps }: { $fuse }.
-event-ground-fault = Se abre, porque { $residual } tomaron otro camino: { $device }.
+event-ground-fault = { $load ->
+    [one] Se abre, porque { $residual } tomaron otro camino: { $device }.
+   *[other] Se abre antes de que haya carga: { $device }.
+}
 event-neutral-lost = El neutro de la casa se suelta en el poste. Con la red, unas lámparas brillan de más y otras casi se apagan.
 event-leg-lost = Media casa queda a oscuras. Un cable activo de la casa se soltó en el poste.
 event-drop-mended = La compañía reparó los cables de la casa.
@@ -61,7 +64,10 @@ event-no-start = El motor gira pero no arranca. Intente otra vez.
 event-engine-started = El motor arranca y sigue en marcha.
 event-shut-off = Se pide demasiado al inversor: { $watts }. Corta su salida. El motor sigue en marcha.
 event-shut-off-leg = A una línea se le pide más de { $amps }. El inversor corta su salida. El motor sigue en marcha.
-event-dip = Las luces parpadean. El generador baja a { $volts } durante { $seconds }.
+event-dip = Las luces parpadean. { $lasts ->
+    [one] El voltaje baja a { $volts } durante { $seconds }.
+   *[other] Por un momento, el voltaje baja a { $volts }.
+}
 event-dip-stays = Las luces se atenúan. El generador cae a { $volts } y no puede recuperarse.
 event-caught-by-engine = El arranque hace girar el motor del generador solo, con manos dentro.
 event-controller-waiting = El controlador está en reposo.

@@ -74,7 +74,7 @@ stage-bare = Aquí termina el metal desnudo. { $across ->
 stage-wet-hand = El agua lo une con la caja y el piso. La mano encuentra { $volts }.
 stage-lug = Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
 stage-parts = { $carried ->
-    [one] La mano separa contactos que llevan { $amps } a { $volts }. Eso sigue ardiendo entre ellos como un arco.
+    [one] La mano separa contactos que llevan { $amps } a { $volts }. La corriente sigue saltando entre ellos como un arco, una chispa muy caliente.
    *[other] Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
 }
 stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
@@ -85,8 +85,8 @@ stage-no-bond = El neutro y la tierra no se unen en ningún lado. { $worn ->
    *[other] Una fase gastada pone { $leg } en una carcasa, y no salta ningún interruptor.
 }
 stage-work = { $dead ->
-    [one] Aquí van las manos o las pinzas a la línea. Ahora no tiene voltaje.
-   *[other] Aquí van las manos o las pinzas a la línea. Tiene { $volts } a tierra.
+    [one] Aquí se trabaja en la línea. Ahora no tiene voltaje.
+   *[other] Aquí se trabaja en la línea. Tiene { $volts } a tierra.
 }
 stage-grounds = Las tierras la ponen en cortocircuito: { $amps }.
 stage-customers = Aquí los clientes reciben { $stands }. { $asked ->
@@ -121,7 +121,7 @@ stage-plug-reached = Con eso el enchufe pasó de { $start } a { $reached } en { 
 stage-plug-limit = A { $limit } un enchufe empieza a chamuscarse.
 stage-wire-adapter = Cuelga de una sola toma de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
 stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman.
-stage-wire-made = El alambre es de calibre { $gauge } AWG. El interruptor más grande para él es de { $breaker }.
+stage-wire-made = El alambre es de calibre { $gauge } AWG: así de grueso es. El interruptor más grande para él es de { $breaker }.
 stage-wire-carries = Lleva { $amps }.
 stage-wire-reached = Con eso pasó de { $start } a su límite en { $time }, dentro de la pared.
 stage-wire-limit = Su aislamiento aguanta { $limit }, no más. { $climbs ->
@@ -146,10 +146,12 @@ stage-street = { $neighbors ->
 stage-opens = { $name }: por él pasaron { $amps }, { $times } veces su capacidad. Frío, con eso abre en { $seconds }.
 stage-turning = Con tan poco voltaje el motor tiene { $torque } de su fuerza de giro.
 stage-low-volts = Así quedan { $volts } para esto: { $appliance }.
-stage-order-motor = Un orden que funciona, número { $number }: { $name }. En su arranque todo pide { $start }, luego { $then }.
-stage-order = Un orden que funciona, número { $number }: { $name }. Todo pide entonces { $then }.
+stage-order-motor = Un orden que funciona, número { $number }: { $name }. Mientras arranca, todo lo encendido pide { $start }; luego { $then }.
+stage-order = Un orden que funciona, número { $number }: { $name }. Entonces todo lo encendido pide { $then }.
 stage-order-utility = Un orden que funciona, número { $number }: { $name }.
 stage-leave-asked = Deje esto apagado: { $name }. Con eso se pedirían { $asked }.
+stage-leave-restart = Deje esto apagado: { $name }. Con eso se pedirían { $asked } cada vez que esto arranque solo: { $starts }.
+stage-told-above = Sucedió como se contó arriba, en { $at }.
 stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } por aquí: { $guard }.
 stage-leave-stands = Deje esto apagado: { $name }. Con { $share } de su voltaje un motor no giraría.
 stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo { $share } del voltaje.
@@ -173,7 +175,7 @@ stage-exhaust-neighbor = El motor de un vecino, junto a una abertura de esta cas
 stage-drawn-in = Está a { $feet } de una abertura. Cerca del { $share } de su gas entra, y es una estimación: { $enters } por hora. { $way ->
     [window] El gas entra por la ventana abierta.
     [besides] El gas entra por las aberturas cercanas, y además la ventana está abierta.
-    [gaps] El gas entra por rendijas, aunque la ventana está { $stands }.
+    [gaps] El gas entra por rendijas. La ventana está así: { $stands }.
    *[openings] El gas entra por las aberturas cercanas.
 }
 stage-garage-air = Todo va al garaje, y la puerta grande está { $door }. De ello salen al aire libre { $leaves } por hora. El aire de allí tiene { $ppm }.
@@ -189,7 +191,7 @@ stage-alarm-quiet = A { $level } una alarma debe sonar entre { $from } y { $to }
 stage-nobody = Nadie está entonces en la casa, así que nadie lo respira.
 stage-blood = { $who ->
     [up] El gas ocupa el { $cohb } de la sangre de quienes están despiertos.
-   *[sleeper] El gas ocupa el { $cohb } de la sangre de quien duerme: { $name }.
+   *[sleeper] Quien duerme respira menos. El gas ocupa el { $cohb } de la sangre de esta persona: { $name }.
 } Al principio era el { $start }. { $felt ->
     [none] Todavía no se siente nada: desde el { $level } duele la cabeza.
     [headache] Desde el { $level } duele la cabeza.
@@ -199,7 +201,7 @@ stage-blood = { $who ->
    *[unconscious] Desde el { $level } la gente pierde el conocimiento y puede morir.
 }{ $who ->
     [up] {""}
-   *[sleeper] {" "}Los niños y los enfermos sufren antes.
+   *[sleeper] {" "}Los niños y los enfermos sufren con menos.
 }
 stage-helpless = En el minuto { $at } ya ocupaba el { $level }. Desde ahí nadie puede salvarse solo.
 stage-helpless-ahead = Si el aire sigue así, ocupará el { $level } en { $time }. Desde ahí nadie puede salvarse solo.
@@ -208,7 +210,7 @@ stage-fuel-metal = { $how ->
     [running] El motor está en marcha y su silenciador está a { $surface }.
    *[stopped] El motor se detuvo { $time } antes y su silenciador sigue a { $surface }.
 }
-stage-fuel-vapor = La gasolina da vapor que arde donde hay más de { $flash }. Aquí el aire está a { $air }.
+stage-fuel-vapor = A más de { $flash }, la gasolina da un vapor que puede encenderse. Aquí el aire está a { $air }.
 stage-fuel-lit = { $by ->
     [engine] Un motor en marcha enciende el vapor con sus chispas y su escape. El metal lo enciende desde { $least }.
     [metal] El metal enciende el vapor desde { $least }, y este silenciador está más caliente.

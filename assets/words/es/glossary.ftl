@@ -2,6 +2,7 @@
 
 terminal-no-term = No hay tal palabra en el glosario: { $name }.
 terminal-terms = Las palabras: { $names }.
+terminal-terms-here = Palabras del oficio que aparecen aquí, y qué quieren decir:
 terminal-term = { $name }: { $meaning } ({ $source })
 
 glossary-neutral = neutro, neutros

@@ -9,7 +9,7 @@ name-hands-on = manos en la línea
 name-clear = lejos de la línea
 name-whole = reparado
 name-broken = roto
-name-absent = ninguno
+name-absent = retirado
 name-present = puesto
 name-sound = en buen estado
 name-welded = soldado
@@ -31,7 +31,7 @@ name-pole-5 = poste 5
 name-span-4 = línea del poste 4 al poste 5
 
 part-tag = etiqueta, { $of }
-part-jumper = puente, { $of }
+part-jumper = puente que pasa por el lado, { $of }
 part-cutout = cortacircuito del transformador, { $of }
 part-grounds = puestas a tierra, { $of }
 part-battery = batería, { $of }
@@ -61,7 +61,7 @@ event-second-crew-clear = La otra cuadrilla dice: estamos lejos. Nuestras puesta
 
 finding-not-tested-what = { $lit ->
     [one] Usted confió en esta línea aunque el detector se había encendido en ella.
-   *[other] Usted confió en esta línea sin medirla desde el último cierre.
+   *[other] Usted dio esta línea por muerta. Nadie la midió desde que se cerró un interruptor en ella.
 } { $dead ->
     [one] En ese momento no tenía voltaje, pero usted no podía saberlo.
    *[other] { $before ->
@@ -88,24 +88,24 @@ finding-tester-unproved-what = { $why ->
 }
 finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
 finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.
-finding-tester-unproved-instead = Con tensión, sin tensión, con tensión: fuente de prueba, línea, fuente de prueba. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
+finding-tester-unproved-instead = Mida tres veces: la fuente de prueba, la línea y otra vez la fuente. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
 source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (comprobado). NFPA 70E: probar antes y después (comprobado). El mínimo que se pide aquí: práctica común.
 
 finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Tiempo: { $lasted }. { $dead ->
     [one] La línea siguió sin voltaje. Nada lo aseguraba.
    *[other] Voltaje más alto a tierra en ese tiempo: { $volts }.
 }
-finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra hacen de eso un cortocircuito e igualan todo lo que usted toca.
+finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra son pinzas y un cable que unen la línea con la tierra. Así, todo lo que usted toca queda casi al mismo voltaje.
 finding-not-grounded-now = Aléjese de la línea. Mida otra vez y ponga a tierra.
 finding-not-grounded-instead = Ponga a tierra en el lugar de trabajo antes de tocar: primero el extremo de tierra, luego el de línea con pértiga.
 source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial (comprobado en un resumen).
 
 finding-grounds-wrong-what = { $how ->
-    [0] El extremo de línea se puso antes que el de tierra. { $dead ->
+    [0] La pinza de la línea se puso antes que la de tierra. { $dead ->
         [one] La línea no tenía voltaje en ese momento. Si hubiera vuelto, la pinza en su mano también lo habría tenido.
        *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
     }
-    [one] El extremo de tierra se quitó antes que el de línea. { $dead ->
+    [one] La pinza de tierra se quitó antes que la de la línea. { $dead ->
         [one] La línea no tenía voltaje en ese momento. Si hubiera vuelto, la pinza en su mano también lo habría tenido.
        *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
     }
@@ -120,7 +120,7 @@ finding-grounds-wrong-what = { $how ->
         }
     }
 }
-finding-grounds-wrong-why = Una pinza en la línea con el otro extremo libre es la línea misma. Con puestas a tierra en otro lugar, su poste y el cable pueden llegar a voltajes distintos.
+finding-grounds-wrong-why = Con una pinza en la línea, la pinza libre en su mano es parte de la línea. Con puestas a tierra en otro lugar, su poste y el cable pueden llegar a voltajes distintos.
 finding-grounds-wrong-now = { $how ->
     [0] Quite el extremo de línea con la pértiga y empiece de nuevo.
     [one] Quite el extremo de línea con la pértiga y empiece de nuevo.
@@ -130,15 +130,18 @@ finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Qu
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
 
 finding-no-visible-break-what = { $jumper ->
-    [0] Sus manos estuvieron en una línea que ningún corte abierto y etiquetado separaba. Tiempo: { $lasted }.
+    [0] Sus manos estuvieron { $lasted } en la línea. Ningún corte a la vista, abierto y con etiqueta, la separaba.
     [one] Un puente pasaba por el lado de este corte abierto: { $break }. Sus manos estuvieron en esa línea durante { $lasted }.
    *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente pasa por el lado: { $break }.
 } { $dead ->
     [one] Siguió sin voltaje en ese tiempo, por suerte.
-   *[other] Voltaje más alto a tierra: { $volts }.
+   *[other] Voltaje más alto a tierra: { $volts }.{ $zone ->
+        [one] {" "}Solo la puesta a tierra en su poste evitó un daño.
+       *[other] {""}
+    }
 }
 finding-no-visible-break-why = { $jumper ->
-    [0] Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+    [0] Un corte es un hueco en la línea. Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
     [one] Las cuchillas estaban abiertas, y el puente llevaba la energía por el lado. Busque uno antes de confiar en un corte. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
    *[other] Un interruptor que dice abierto puede tener contactos soldados. Aquí, aun con las cuchillas abiertas, un puente llevaría la energía por el lado. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
 }

@@ -1,7 +1,9 @@
 # Evaluación: criterios, hallazgos, fuentes.
 
 criterion-isolation-title = Aislamiento
-criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no una sola palanca.
+criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no solo una palanca.
+criterion-isolation-line = Antes de tocar la línea, todo camino por donde puede llegar electricidad está abierto a la vista. Ningún generador se junta con la red.
+criterion-against = Vea lo que se halló en { $times }.
 criterion-people-title = Personas
 criterion-people-text = Nadie sale herido ni corre peligro.
 criterion-order-title = Orden
@@ -10,6 +12,7 @@ criterion-load-title = Carga
 criterion-load-text = A nada se le exige de más, nada recibe de menos y nada se calienta demasiado.
 criterion-restoration-title = Vuelta a lo normal
 criterion-restoration-utility = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo está como pide este simulacro.
+criterion-restoration-line = Al final, los clientes tienen electricidad de la red y todo está como pide este simulacro.
 criterion-restoration-own = Lo que importa recibe electricidad a tiempo. Al final, la casa funciona con su propia fuente, como pide este simulacro.
 criterion-restoration-asked = Al final, todo está como pide este simulacro.
 
@@ -72,7 +75,7 @@ finding-collision-what = { $crew ->
     [one] La red y el generador de un cliente se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
    *[other] La red y su generador se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
 }
-finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje recibe hasta { $torque } veces su par nominal. Se pueden romper ejes, quemar devanados e incendiar cosas.
+finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje se tuerce con hasta { $torque } veces la fuerza para la que está hecho. Se pueden romper ejes, quemar devanados e incendiar cosas.
 finding-collision-now = { $crew ->
     [one] Abra el reconectador y déjelo abierto. Mande a alguien a la casa. Que nadie se acerque al generador.
    *[other] { $stands ->
@@ -98,7 +101,10 @@ finding-sources-meet-why = { $met ->
     [one] Dos fuentes que no van al mismo paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que aguanta su generador. Pueden quemarse los devanados y la electrónica. Quien saque una clavija tiene en la mano patas con corriente.
    *[other] Cuando arranque su motor, las dos luchan entre sí. Hasta entonces sus tomas tienen corriente con el motor parado. Quien saque una clavija tiene en la mano patas con corriente.
 }
-finding-sources-meet-now = Pare su motor y pida al vecino que pare el suyo. Saque la regleta primero del cable del vecino. Saque la otra clavija al final.
+finding-sources-meet-now = { $stands ->
+    [runs] Pare su motor y pida al vecino que pare el suyo.
+   *[still] Deje su motor parado y pida al vecino que pare el suyo.
+} Saque la regleta primero del cable del vecino. Saque la otra clavija al final.
 finding-sources-meet-instead = Dé las gracias al vecino y diga que no a la regleta. Enchufe una sola cosa en su cable. Enchufe lo demás en el de usted. Nunca una dos fuentes.
 source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes (comprobado en una copia). Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
 
@@ -107,7 +113,7 @@ finding-shock-what = { $crew ->
    *[other] Una persona de la cuadrilla tenía la línea en la mano cuando su generador le dio voltaje. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
 }
 finding-shock-why = { $stated ->
-    [shorter] Acabó al instante. Aun en { $seconds } es por lo menos { $times } veces lo que puede parar un corazón.
+    [shorter] Por corto que fuera, aun en { $seconds } es por lo menos { $times } veces lo que puede parar un corazón.
     [longer] Duró más de { $seconds }. En ese tiempo es por lo menos { $times } veces lo que puede parar un corazón.
    *[within] Duró { $seconds }. Es por lo menos { $times } veces lo que puede parar un corazón en ese tiempo.
 } Es decir: { $zone }.
@@ -181,8 +187,8 @@ source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones 
 
 finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 finding-indoors-why = { $over ->
-    [one] Eso pasa de { $dangerous }, un peligro inmediato para la vida.
-   *[other] Eso está todavía por debajo de { $dangerous }, un peligro inmediato para la vida. Menos también mata, solo que más despacio.
+    [one] El aire junto al motor pasó de { $dangerous }, un peligro inmediato para la vida.
+   *[other] El aire junto al motor estaba todavía por debajo de { $dangerous }, un peligro inmediato para la vida. Menos también mata, solo que más despacio.
 } Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencia desde afuera. Nadie entra hasta que los bomberos lo digan.
 finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
@@ -193,7 +199,7 @@ finding-gas-what = { $heard ->
    *[no] No sonó ninguna alarma de monóxido de carbono, y debía sonar. En la casa había { $ppm }.
 }
 finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí.
-finding-gas-now = Saque a todos al aire libre. Llame al número de emergencia. Nadie vuelve a entrar. Deje el motor hasta que todos estén afuera.
+finding-gas-now = Saque a todos al aire libre. Llame desde afuera al número de emergencia. Nadie vuelve a entrar hasta que los bomberos lo digan.
 finding-gas-instead = { $engine ->
     [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
    *[own] Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
@@ -234,10 +240,10 @@ finding-caught-by-engine-now = { $stands ->
 finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
-finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes a { $volts }, alimentados por esta fuente: { $side }.
+finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes, puntas desnudas de cables, a { $volts }. Los alimentaba esto: { $side }.
 finding-live-lugs-why = Nada en la casa abre los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
 finding-live-lugs-now = No meta las manos. Cierre la cubierta.
-finding-live-lugs-instead = Primero pruebe. Si los cables de la calle tienen voltaje, deje la cubierta cerrada. Pida a la compañía que los abra antes del interruptor.
+finding-live-lugs-instead = Primero pruebe. Si los cables de la calle tienen voltaje, deje la cubierta cerrada. Pida a la compañía que los desconecte antes del interruptor.
 source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). Ambos de memoria.
 
 finding-hand-transfer-live-what = Los contactos del interruptor de transferencia se movieron a mano junto a { $volts }, alimentados por esta fuente: { $side }.
@@ -280,10 +286,10 @@ finding-wrong-end-first-now = No se acerque a las clavijas. Detenga el motor y a
 finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el interruptor de la toma. Saque el extremo de la casa y luego el del generador.
 source-wrong-end-first = Práctica común.
 
-finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts } y nada unía su neutro a tierra.
-finding-nothing-bonds-why = Un aparato gastado puede entonces poner su fase en su carcasa sin que salte nada. Nadie lo nota hasta que una segunda falla o una mano cierra el circuito.
-finding-nothing-bonds-now = Apague el interruptor de salida del generador y detenga el motor.
-finding-nothing-bonds-instead = Esta noche, lleve extensiones del generador a lo que más importa. Después, que el generador y el interruptor vayan juntos. Un generador de neutro flotante pide un interruptor que no mueva el neutro. Pregunte a un electricista con licencia.
+finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts }. Nada unía a tierra su neutro, el cable de regreso.
+finding-nothing-bonds-why = Un aparato gastado puede entonces dar voltaje a su propia carcasa sin que se abra ningún interruptor. Nadie lo nota hasta que alguien la toca o se gasta un segundo cable.
+finding-nothing-bonds-now = No toque carcasas de metal. Apague el interruptor de salida del generador y detenga el motor.
+finding-nothing-bonds-instead = Esta noche, lleve extensiones del generador a lo que más importa. Después, un electricista con licencia debe ajustar generador e interruptor de transferencia. Aquí el neutro del generador no está unido a su carcasa. Un generador así pide un interruptor que nunca corte el neutro.
 source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
 
 finding-start-under-load-what = El motor del generador arrancó con una carga de { $watts }.
@@ -308,9 +314,9 @@ finding-all-at-once-instead = { $leaves ->
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
 finding-no-cool-down-what = El motor del generador todavía llevaba carga { $rested } antes de detenerse.
-finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar { $cool } sin carga.
+finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar sin carga durante { $cool }.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
-finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor unos minutos y luego deténgalo.
+finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor sin carga durante { $cool }. Luego deténgalo.
 source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte).
 
 finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
@@ -325,10 +331,13 @@ finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mien
 finding-sun-on-generator-instead = Apague el interruptor solar antes de que cualquier generador alimente el mismo tablero. No toque ningún cable del techo: con luz de día sigue con voltaje. Encienda el interruptor de nuevo cuando la red alimente la casa.
 source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos (verificado en una copia). Mantenerlo lejos de un generador, y los cables del techo con voltaje de día: práctica común.
 
-finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.
-finding-pushed-back-why = Un generador no puede recibir potencia. Un motor se acelera. La electrónica de un equipo inversor se apaga, a menudo para siempre.
+finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.{ $broke ->
+    [one] {" "}Eso lo dañó.
+   *[other] {""}
+}
+finding-pushed-back-why = Un generador está hecho para dar electricidad, no para recibirla. Su motor se acelera, o su electrónica se daña para siempre.
 finding-pushed-back-now = Apague el interruptor solar. Detenga el motor y haga revisar el generador. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
-finding-pushed-back-instead = Mantenga separados sol y generador: solo uno alimenta el tablero a la vez. Los cables del techo siguen con voltaje de día, aunque todo esté apagado.
+finding-pushed-back-instead = Apague el interruptor solar antes de que el generador alimente el tablero: solo uno de los dos a la vez. Los cables del techo siguen con voltaje de día, aunque todo esté apagado.
 source-pushed-back = Práctica común, también sobre los cables del techo de día; no se publica lo que soporta un generador doméstico.
 
 finding-battery-overloaded-what = A la batería se le pidieron { $watts } y está hecha para { $rated }. Se apagó.
@@ -347,7 +356,7 @@ finding-too-near-what = El motor del generador funcionó a { $feet } de una aber
 finding-too-near-why = El gas del escape encuentra cómo entrar. Manténgalo a por lo menos { $rule }. Aun eso es una regla y no una pared.
 finding-too-near-now = Detenga el motor, deje que se enfríe y aléjelo más.
 finding-too-near-instead = { $far ->
-    [one] Antes de arrancarlo, ponga el generador aquí: { $place }.
+    [one] Antes de arrancarlo, ponga el generador en este lugar: { $place }.
    *[other] Antes de arrancarlo, ponga el generador a { $rule } de toda abertura. Si no hay tal lugar, no lo use.
 }
 source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
@@ -451,22 +460,22 @@ finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
     [one] Vio que { $residual } tomaron otro camino.
    *[other] Envía una pequeña señal de prueba. La señal halló el neutro y la tierra unidos más allá.
 }
-finding-two-bonds-why = La carcasa del generador está unida a su neutro, y el tablero también. { $load ->
+finding-two-bonds-why = El neutro, el cable de regreso, está unido a tierra en el generador. En el tablero lo está otra vez. { $load ->
     [one] Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
    *[other] Así la corriente volvería además por el cable de tierra. La protección abre antes de que haya carga.
 }
 finding-two-bonds-now = Usted no hizo nada malo. No puentee la protección y no corte ninguna unión. Use extensiones hasta lo más necesario.
-finding-two-bonds-instead = Esta noche, lleve una extensión del generador a lo que más importa. Pregunte a un electricista. Lo arregla un interruptor de transferencia que mueva el neutro. También un generador de neutro flotante, si el fabricante lo permite con un tablero.
+finding-two-bonds-instead = Esta noche, lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
 source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir la protección (de una fuente del oficio).
 
 finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
 finding-ground-carries-why = El neutro y la tierra están unidos en el generador y en el tablero. Así la corriente de vuelta toma los dos cables. La carcasa del generador es entonces parte del circuito.
 finding-ground-carries-now = No toque la carcasa mientras la prueba. Si tiene algunos voltios, pare el motor.
-finding-ground-carries-instead = Pida a un electricista una sola unión: un neutro conmutado, o un generador de neutro flotante.
+finding-ground-carries-instead = Pida a un electricista una sola unión. O el interruptor de transferencia cambia también el neutro, o el neutro no está unido a la carcasa del generador.
 source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
 
 finding-damaged-what = Demasiado voltaje lo quemó: { $appliance }. Recibió { $volts } durante { $stood }.
-finding-damaged-why = Su electrónica no aguanta más de { $most }. Con { $volts }, la curva publicada permite { $allowed }. { $neutral ->
+finding-damaged-why = Su electrónica no aguanta más de { $most }. Según la curva publicada, { $volts } pueden durar { $allowed }. { $neutral ->
     [one] El neutro que viene a la casa está roto. Por eso el lado con poca carga recibe lo que le toca al otro.
    *[other] El lado con poca carga recibió lo que le toca al otro.
 }
@@ -484,13 +493,13 @@ finding-starved-what = { $cause ->
 }
 finding-starved-why = { $cause ->
     [halved] { $motor ->
-        [one] Un adaptador cambia la clavija, nunca los voltios. Con la mitad, un motor tiene { $torque } de su par. Zumba y no gira. Sus devanados se calientan.
+        [one] Un adaptador cambia la clavija, nunca los voltios. Con la mitad, un motor tiene { $torque } de su fuerza de giro. Zumba y no gira. Sus devanados se calientan.
        *[other] Un adaptador cambia la clavija, nunca los voltios. Con la mitad da { $torque } de su potencia.
     }
    *[other] { $motor ->
         [one] { $turns ->
-            [one] Con este voltaje un motor arranca con { $torque } de su par. En marcha toma { $running } de su corriente y se calienta.
-           *[other] Con este voltaje un motor tiene { $torque } de su par. Zumba y no gira, y sus devanados se calientan.
+            [one] Con este voltaje un motor arranca con { $torque } de su fuerza de giro. En marcha toma { $running } de su corriente y se calienta.
+           *[other] Con este voltaje un motor tiene { $torque } de su fuerza de giro. Zumba y no gira, y sus devanados se calientan.
         }
        *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
     }
@@ -562,12 +571,12 @@ finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y 
 source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras (verificado en parte). Las temperaturas de carbonización y de fuego son supuestos.
 
 finding-wire-hot-what = { $cause ->
-    [adapter] Alimentado con un adaptador, un cable dentro de la pared llegó a su límite, { $limit }: { $wire }.
-   *[other] Un cable dentro de la pared llegó a su límite, { $limit }: { $wire }.
+    [adapter] Alimentado con un adaptador, un cable dentro de la pared llegó a lo más que aguanta su aislamiento, { $limit }. Es el cable de esto: { $wire }.
+   *[other] Un cable dentro de la pared llegó a lo más que aguanta su aislamiento, { $limit }. Es el cable de esto: { $wire }.
 }
 finding-wire-hot-why = { $cause ->
     [breaker] Un aislamiento caliente se derrite. Entonces el conductor desnudo puede incendiar la pared. { $guarded ->
-        [one] Su interruptor es de { $guard }: con { $amps } no se abre. Para { $gauge } AWG puede ser de { $breaker } como máximo.
+        [one] Su interruptor es demasiado grande: uno de { $guard } no se abre con { $amps }. Para este cable, { $gauge } AWG, puede ser de { $breaker } como máximo.
        *[other] Es de calibre { $gauge } AWG. El interruptor más grande que puede protegerlo es de { $breaker }.
     }
    *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito, y no hace nada.
@@ -663,7 +672,7 @@ finding-not-restored-what = { $harm ->
         [one] Todavía se movieron palancas cuando alguien ya estaba herido. Lo demás quedó como estaba.
        *[other] El trabajo terminó cuando alguien resultó herido. Lo demás quedó como estaba.
     }
-    [neutral] El neutro de la calle está roto. El motor y sus cables esperan con razón.
+    [neutral] Sin terminar: la casa todavía depende del neutro roto de la calle. Hasta que lo reparen, el generador y sus cables se quedan afuera.
    *[none] { $welded ->
         [one] Sus contactos están soldados y nadie lo avisó: { $control } ({ $stands }).
        *[other] { $first ->
@@ -674,7 +683,7 @@ finding-not-restored-what = { $harm ->
 }
 finding-not-restored-why = { $harm ->
     [none] Lo que queda a medias espera, a oscuras, a la persona que sigue.
-    [neutral] El generador es aquí la única fuente sana.
+    [neutral] El neutro es el cable de regreso. Sin él, la electricidad de la calle no es segura.
    *[other] Ninguna palanca vale más que una persona.
 }
 finding-not-restored-now = { $harm ->
@@ -689,14 +698,15 @@ finding-not-restored-now = { $harm ->
 finding-not-restored-instead = { $harm ->
     [fire] Después de un incendio, deje todo como está. Vuelva solo cuando los bomberos lo permitan.
     [hurt] Si alguien está herido, llame y espere la ayuda. Deje lo demás como está.
-    [neutral] Guarde el generador solo cuando la compañía haya reparado el neutro.
+    [neutral] Apague el interruptor principal. Use el generador, y guárdelo solo cuando la compañía haya reparado el neutro.
    *[none] { $welded ->
         [one] Avise de un aparato con contactos soldados. Déjelo aislado con cortes visibles y con etiqueta.
        *[other] { $crew ->
-            [one] Recorra toda la línea: personas, puestas a tierra, etiquetas, cortes, cortacircuitos.
+            [one] Antes de cerrar una línea, recórrala toda: personas, puestas a tierra, etiquetas, cortes, cortacircuitos. Si ya tiene voltaje, primero haga que la desconecten y mida.
            *[other] { $back ->
-                [one] Recorra todo el camino de vuelta: tablero, generador, cables.
-               *[other] Recorra otra vez todo el trabajo: cables, motor, tablero, cargas.
+                [standby] Revise todo el equipo: cubiertas, interruptores, transferencia, batería de arranque, controlador.
+                [back] Recorra todo el camino de vuelta: tablero, generador, cables.
+               *[out] Recorra otra vez todo el trabajo: cables, motor, tablero, cargas.
             }
         }
     }
@@ -712,14 +722,23 @@ finding-not-back-now = { $crew ->
     [one] Vea quién sigue en la línea. Luego cierre lo que queda abierto.
    *[other] { $lit ->
         [one] Detenga su generador: él ilumina la calle. Luego pregunte a la compañía eléctrica si la red volvió.
-       *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
+       *[other] { $stands ->
+            [automatic] La red está ahí. Termine lo que quedó sin hacer y deje que el controlador regrese a ella.
+            [there] La red está ahí. Termine lo que quedó sin hacer y regrese a ella.
+           *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
+        }
     }
 }
 finding-not-back-instead = { $crew ->
     [one] Con todos lejos, sin puestas a tierra y con los clientes avisados, cierre cortes y cortacircuitos. El reconectador, al final.
    *[other] { $lit ->
         [one] Primero detenga su generador: él ilumina la calle. Pregunte a la compañía eléctrica si la red volvió. Luego devuélvale la casa.
-       *[other] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
+       *[other] { $stands ->
+            [own] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
+            [automatic] La red está ahí. Termine lo que quedó sin hacer. El controlador le devuelve la casa por sí solo. No mueva contactos a mano.
+            [there] La red está ahí, y nada alimenta la casa. Termine lo que quedó sin hacer. Luego devuelva la casa a la red.
+           *[dark] Espere a que la calle tenga luz. Luego devuelva la casa a la red.
+        }
     }
 }
 source-not-back = La meta de este simulacro.
@@ -733,7 +752,7 @@ name-zone-ac-4-3 = el corazón puede pararse, en más de la mitad de las persona
 finding-said-dead-what = Usted dijo que no tenía tensión: { $subject }. Sí la tenía.
 finding-said-dead-why = Quien confía en esa palabra pone la mano encima.
 finding-said-dead-now = Retire lo dicho. Avise a todos que no se acerquen.
-finding-said-dead-instead = Diga que no hay tensión solo después de medir con un probador que comprobó antes y después.
+finding-said-dead-instead = Diga que no hay tensión solo después de medir. Pruebe el probador en algo con tensión, antes y después.
 source-said-dead = Lo que no se midió sin tensión se toma por vivo: { $line ->
     [one] 29 CFR 1926.961 (comprobado en un resumen).
    *[other] 29 CFR 1910.333(b)(2), de memoria.
@@ -766,7 +785,7 @@ finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 
    *[other] {" "}En el lado bajo { $stalled } motores zumban y no giran. Con poca corriente se calientan despacio: el primer protector se abriría después de { $opens }.
 }
 finding-wrong-volts-now = Apague el principal. No toque tubos ni carcasas de metal. Llame a la compañía eléctrica.
-finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague el principal antes de un minuto. No toque tubos ni carcasas de metal. Llame a la compañía y déjelo apagado hasta que reparen los cables.
+finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague en seguida el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía y déjelo apagado hasta que reparen los cables.
 source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
@@ -776,26 +795,26 @@ finding-gas-next-door-instead = Cuente la distancia hasta cada abertura, la suya
 source-gas-next-door = CPSC: afuera, al menos a 20 pies de la casa (verificado en una copia). UL 2034: tiempos de alarma (verificado en una copia).
 
 finding-no-alarm-what = El motor del generador funcionó { $lasted } y la alarma de monóxido de carbono no podía sonar: { $stands }.
-finding-no-alarm-why = El gas no huele. El aire llegó a { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
+finding-no-alarm-why = El gas no huele. Esta vez el aire no pasó de { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
 finding-no-alarm-now = Apague el motor. Ponga una pila nueva en la alarma y oprima su botón de prueba.
-finding-no-alarm-instead = Pruebe las alarmas antes de encender el motor. Nunca quite la pila para callarla.
+finding-no-alarm-instead = Ponga una pila nueva en la alarma y oprima su botón de prueba antes de encender el motor. Nunca quite la pila para callarla.
 source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
 
 finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
    *[late] Alguien seguía en la casa tres minutos después de la primera señal. En ella había { $ppm }.
 }
-finding-stayed-in-why = El gas ya ocupaba el { $cohb } de la sangre de quien más tenía adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí. Quien duerme no se despierta.
+finding-stayed-in-why = El gas ya ocupaba hasta el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
 finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. No toque el motor hasta que todos estén afuera. Pida ayuda desde afuera. Deje que los bomberos busquen a quien falte.
 source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.
 
 finding-fuel-indoors-what = Una lata de gasolina estuvo dentro de la casa { $lasted }.
 finding-fuel-indoors-why = { $lights ->
-    [flame] Una taza en el piso pone el aire de abajo { $times } veces más cargado de lo que hace falta para arder. En el cuarto hay una llama piloto.
-   *[spark] Una taza en el piso pone el aire de abajo { $times } veces más cargado de lo que hace falta para arder. Cualquier chispa lo enciende.
+    [flame] Una taza derramada da { $times } veces el vapor que hace falta para que arda el aire junto al piso. En ese cuarto arde una llama.
+   *[spark] Una taza derramada da { $times } veces el vapor que hace falta para que arda el aire junto al piso. Cualquier chispa lo enciende.
 }
-finding-fuel-indoors-now = Lleve la lata afuera. Abra las ventanas. No use interruptores ni fuego hasta que se vaya el olor.
+finding-fuel-indoors-now = Lleve la lata afuera, lejos de toda llama. ¿Huele a combustible? Entonces no toque interruptores, saque a todos y llame a los bomberos.
 finding-fuel-indoors-instead = Guarde el combustible afuera, en su lata, en un cobertizo lejos de la casa.
 source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro (verificado). Límites de combustión: referencia de bomberos (verificado). La taza es un supuesto.
 

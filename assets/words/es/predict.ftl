@@ -29,7 +29,7 @@ predict-too-shy = Sabe más de lo que cree.
 predict-fits = Sabe bien lo que sabe.
 
 stage-ratio = La línea tiene { $ratio } veces el voltaje del lado de la casa.
-stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre los vivos: { $high } de un lado, { $rest } del otro. Lo que un lado lleva de más vuelve por la tierra.
+stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre las dos fases: { $high } de un lado, { $rest } del otro. La diferencia entre los dos lados vuelve por la tierra.
 stage-reading = El probador marca { $volts } aquí: { $name }. Lo alimenta: { $fed }.
 stage-load = { $name }: toma { $amps } a { $volts } y usa { $watts }.
 stage-asked = En total se le piden { $asked } al generador. Está hecho para { $rated }.

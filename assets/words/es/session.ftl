@@ -178,6 +178,7 @@ state-engine-broken = motor dañado
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado
 debrief-end-utility = Nadie corrió peligro, y la casa está de nuevo en la red.
+debrief-end-line = Nadie corrió peligro, y los clientes tienen electricidad de la red.
 debrief-end-own = Nadie corrió peligro, y la casa funciona con su propia electricidad.
 debrief-end-asked = Nadie corrió peligro, y todo está como pide este simulacro.
 debrief-summary-passed = { $findings ->

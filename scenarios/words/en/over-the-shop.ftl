@@ -8,5 +8,5 @@ name-fuel-shelf = shelf in the outside shed
 name-landing = landing of the stairs
 name-boiler-closet = closet of the shop's gas boiler
 name-half = half open
-name-sealed = open and sealed around the cords
+name-sealed = open a crack, sealed around the cords
 name-bedroom-heater = bedroom heater

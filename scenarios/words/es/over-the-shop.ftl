@@ -8,5 +8,5 @@ name-fuel-shelf = repisa del cobertizo de afuera
 name-landing = descanso de la escalera
 name-boiler-closet = cuarto de la caldera de gas de la tienda
 name-half = a medias
-name-sealed = abierta y sellada en torno a los cables
+name-sealed = abierta una rendija, sellada en torno a los cables
 name-bedroom-heater = calefactor del dormitorio
