@@ -174,9 +174,11 @@ impl Bench<'_> {
             self.set(motor, LoadState::LockedRotor);
             let started = self.starts_on(motor);
             self.set(motor, LoadState::Running);
-            started.map_err(|why| match why {
-                TooMuch::Asked(watts) => TooMuch::AskedAgain(motor, watts),
-                why => why,
+            started.map_err(|why| {
+                if let TooMuch::Asked(watts) = why {
+                    return TooMuch::AskedAgain(motor, watts);
+                }
+                why
             })?;
         }
         Ok(())

@@ -16,11 +16,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
         if let What::Happened(Event::Source(event)) = &moment.what {
-            let finding = of_event(scenario, index, moment, event);
-            found.extend(finding.map(|f| match f.rule {
-                Rule::PushedBack => f.with("broke", Arg::Count(i64::from(broke(trace, index)))),
-                _ => f,
-            }));
+            found.extend(of_event(scenario, trace, index, (moment, event)));
         }
     }
     found
@@ -36,9 +32,9 @@ fn broke(trace: &Trace, index: usize) -> bool {
 
 fn of_event(
     scenario: &Scenario,
+    trace: &Trace,
     index: usize,
-    moment: &Moment,
-    event: &SourceEvent,
+    (moment, event): (&Moment, &SourceEvent),
 ) -> Option<Finding> {
     let breach = |rule: Rule| Finding::breach(rule, moment.at, index);
     match event {
@@ -58,6 +54,7 @@ fn of_event(
             // Motors in the house borrow current from the set while the sun pushes watts into it.
             let borrowed = moment.readings.generator.vars.abs() > BORROWED * watts;
             let finding = finding.with("borrowed", Arg::Count(i64::from(borrowed)));
+            let finding = finding.with("broke", Arg::Count(i64::from(broke(trace, index))));
             Some(finding.with("watts", Arg::Quantity(*watts, Unit::Watts)))
         }
         SourceEvent::BatteryOverloaded { watts } => {

@@ -108,7 +108,10 @@ mod told_advice;
 mod told_causes;
 #[cfg(test)]
 mod told_gas;
+#[cfg(test)]
 mod told_numbers;
+#[cfg(test)]
+mod told_once;
 #[cfg(test)]
 mod touch;
 #[cfg(test)]

@@ -61,7 +61,7 @@ event-second-crew-clear = La otra cuadrilla dice: estamos lejos. Nuestras puesta
 
 finding-not-tested-what = { $lit ->
     [one] Usted confió en esta línea aunque el detector se había encendido en ella.
-   *[other] Usted dio esta línea por muerta. Nadie la midió desde que se cerró un interruptor en ella.
+   *[other] Usted dio por hecho que esta línea no tenía voltaje. Nadie la midió desde que se cerró un interruptor en ella.
 } { $dead ->
     [one] En ese momento no tenía voltaje, pero usted no podía saberlo.
    *[other] { $before ->
