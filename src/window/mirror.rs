@@ -343,9 +343,10 @@ fn turn_told(mut contexts: Query<'_, '_, (&mut EguiContext, &mut EguiFullOutput)
 
 #[cfg(test)]
 mod tests {
-    use bevy_egui::egui::{Color32, FontId, RawInput, Sense, Stroke};
+    use bevy_egui::egui::{FontId, RawInput, Sense, Stroke};
 
     use super::*;
+    use crate::window::theme;
 
     /// A pass in a window a hundred points wide.
     fn pass(ctx: &Context, from_right: bool, mut add: impl FnMut(&mut Ui)) -> Vec<ClippedShape> {
@@ -379,7 +380,7 @@ mod tests {
         let ctx = Context::default();
         let dot = |ui: &mut Ui, x: f32| {
             let at = pos2(x, 30.0);
-            ui.painter().circle_filled(at, 2.0, Color32::WHITE);
+            ui.painter().circle_filled(at, 2.0, theme::CREAM.egui());
         };
         let draw = |ui: &mut Ui| {
             dot(ui, 10.0);
@@ -435,11 +436,12 @@ mod tests {
         let write = |ui: &mut Ui| {
             let text = "a long line of words\nshort".to_owned();
             let font = FontId::proportional(8.0);
-            let galley = ui.painter().layout(text, font, Color32::WHITE, 90.0);
-            ui.painter().galley(pos2(3.0, 3.0), galley, Color32::WHITE);
+            let galley = ui.painter().layout(text, font, theme::CREAM.egui(), 90.0);
+            ui.painter()
+                .galley(pos2(3.0, 3.0), galley, theme::CREAM.egui());
             let line = [pos2(3.0, 40.0), pos2(20.0, 40.0)];
             ui.painter()
-                .line_segment(line, Stroke::new(1.0, Color32::WHITE));
+                .line_segment(line, Stroke::new(1.0, theme::CREAM.egui()));
         };
         let _fonts = pass(&ctx, true, write);
         let shapes = pass(&ctx, true, write);
