@@ -21,6 +21,12 @@ impl Ink {
         Self(self.0, self.1, self.2, byte(opacity * 255.0))
     }
 
+    /// Whether nothing shows through.
+    #[must_use]
+    pub fn is_solid(self) -> bool {
+        self.3 == u8::MAX
+    }
+
     /// A mixture: 0 gives this color, 1 the other.
     #[must_use]
     pub fn mix(self, other: Self, share: f32) -> Self {

@@ -1,7 +1,8 @@
-//! A brush that paints flat shapes into one mesh: fills, strokes, glows, each with a soft edge one pixel wide.
+//! A brush that paints flat shapes into two meshes: fills, strokes, glows, each with a soft edge one pixel wide.
 //!
-//! Shapes are given in the plan's units (see [`super::plan`]) with y downward, and land in the engine's units in the order in which they are painted.
-//! One mesh with colored vertices is one draw call, which the software adapter needs; the soft edge replaces multisampling.
+//! Shapes are given in the plan's units (see [`super::plan`]) with y downward, and land in the engine's units, each nearer than those that were painted before.
+//! What nothing shows through goes into a solid mesh, so that a pixel is painted once however much lies behind it; soft edges and glows go into a soft one on top.
+//! Few meshes with colored vertices are few draw calls, which the software adapter needs; the soft edge replaces multisampling.
 //! It does not cover curves with holes.
 //! Accuracy: circles are polygons whose sides are at most two pixels long.
 
@@ -17,16 +18,28 @@ use crate::window::theme::Ink;
 
 use super::frame::Frame;
 
-/// Paint in one mesh.
+/// Paint in two meshes.
 #[derive(Debug)]
 pub(super) struct Brush {
     frame: Frame,
     /// Drawn around this point at this size, the width turned where it is negative.
     around: (Vec2, Vec2),
+    /// How near the shape is that is painted now, from 0 to 1.
+    near: f32,
+    solid: Sheet,
+    soft: Sheet,
+}
+
+/// Triangles with colored corners.
+#[derive(Debug, Default)]
+struct Sheet {
     positions: Vec<[f32; 3]>,
     colors: Vec<[f32; 4]>,
     indices: Vec<u32>,
 }
+
+/// How much nearer each shape is than the one before.
+const NEARER: f32 = 1.0 / 16_384.0;
 
 /// Width of the soft edge in pixels.
 const FEATHER: f32 = 1.0;
@@ -36,9 +49,9 @@ impl Brush {
         Self {
             frame,
             around: (Vec2::ZERO, Vec2::ONE),
-            positions: Vec::new(),
-            colors: Vec::new(),
-            indices: Vec::new(),
+            near: 0.0,
+            solid: Sheet::default(),
+            soft: Sheet::default(),
         }
     }
 
@@ -72,21 +85,26 @@ impl Brush {
         self.frame.scale * self.around.1.y.abs()
     }
 
-    /// The mesh of all that was painted.
-    /// A mesh that holds nothing gets one triangle without area, because the engine can't hold an empty mesh.
-    pub(super) fn finish(mut self) -> Mesh {
-        if self.indices.is_empty() {
-            self.positions.push([0.0; 3]);
-            self.colors.push([0.0; 4]);
-            self.indices.extend([0, 0, 0]);
+    /// The meshes of all that was painted: the solid one, and the soft one on top.
+    pub(super) fn finish(mut self) -> [Mesh; 2] {
+        // The nearest comes first, so that what is behind it is left out.
+        let nearest_first = self.solid.indices.rchunks(3).flatten().copied();
+        self.solid.indices = nearest_first.collect();
+        [self.solid.mesh(), self.soft.mesh()]
+    }
+
+    /// Begins a shape that lies on all before it.
+    fn begin(&mut self) {
+        self.near += NEARER;
+    }
+
+    /// Where what is filled with an ink goes.
+    fn sheet(&mut self, ink: Ink) -> &mut Sheet {
+        if ink.is_solid() {
+            &mut self.solid
+        } else {
+            &mut self.soft
         }
-        Mesh::new(
-            PrimitiveTopology::TriangleList,
-            RenderAssetUsages::RENDER_WORLD,
-        )
-        .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, self.positions)
-        .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, self.colors)
-        .with_inserted_indices(Indices::U32(self.indices))
     }
 
     /// A filled polygon of any shape that does not cross itself.
@@ -115,23 +133,30 @@ impl Brush {
         if filled.is_err() {
             return;
         }
-        let base = self.n_vertices();
+        self.begin();
+        let near = self.near;
+        let sheet = self.sheet(ink);
+        let base = sheet.n_vertices();
         for [x, y] in buffers.vertices {
-            self.vertex(Vec2::new(x, y), ink);
+            sheet.vertex(Vec2::new(x, y), near, ink);
         }
-        self.indices
-            .extend(buffers.indices.into_iter().map(|i| base + i));
+        let indices = buffers.indices.into_iter().map(|i| base + i);
+        sheet.indices.extend(indices);
         self.soften(&pixels, ink);
     }
 
     /// A filled polygon without a dent.
     pub(super) fn convex(&mut self, points: &[Vec2], ink: Ink) {
         let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
-        let corners: Vec<u32> = pixels.iter().map(|p| self.vertex(*p, ink)).collect();
+        self.begin();
+        let near = self.near;
+        let sheet = self.sheet(ink);
+        let corners = pixels.iter().map(|p| sheet.vertex(*p, near, ink));
+        let corners: Vec<u32> = corners.collect();
         if let Some((hub, rest)) = corners.split_first() {
             for pair in rest.windows(2) {
-                self.indices.push(*hub);
-                self.indices.extend(pair);
+                sheet.indices.push(*hub);
+                sheet.indices.extend(pair);
             }
         }
         self.soften(&pixels, ink);
@@ -191,27 +216,31 @@ impl Brush {
     /// A soft light that fades to nothing at its radii.
     pub(super) fn glow(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
         let sides = sides(radii.max_element() * self.scale()).min(48);
-        let hub = self.vertex(self.world(center), ink);
+        self.begin();
+        let hub = self.soft.vertex(self.world(center), self.near, ink);
         let rim: Vec<u32> = around(sides)
             .map(|a| {
                 let at = self.world(center + Vec2::from_angle(a) * radii);
-                self.vertex(at, ink.alpha(0.0))
+                self.soft.vertex(at, self.near, ink.alpha(0.0))
             })
             .collect();
         for (i, from) in rim.iter().enumerate() {
             let to = rim.get((i + 1) % rim.len()).copied().unwrap_or(*from);
-            self.indices.extend([hub, *from, to]);
+            self.soft.indices.extend([hub, *from, to]);
         }
     }
 
     /// A quadrilateral that shades from one color on its first two corners to another on its last two.
     pub(super) fn shade(&mut self, corners: [Vec2; 4], first: Ink, last: Ink) {
         let [a, b, c, d] = corners.map(|p| self.world(p));
-        let a = self.vertex(a, first);
-        let b = self.vertex(b, first);
-        let c = self.vertex(c, last);
-        let d = self.vertex(d, last);
-        self.indices.extend([a, b, c, a, c, d]);
+        self.begin();
+        let near = self.near;
+        let sheet = self.sheet(if first.is_solid() { last } else { first });
+        let a = sheet.vertex(a, near, first);
+        let b = sheet.vertex(b, near, first);
+        let c = sheet.vertex(c, near, last);
+        let d = sheet.vertex(d, near, last);
+        sheet.indices.extend([a, b, c, a, c, d]);
     }
 
     /// A line through points, in pixels wide whatever the scale.
@@ -225,7 +254,9 @@ impl Brush {
         let half = (width * self.scale() / 2.0).max(0.35);
         let core = (half - FEATHER / 2.0).max(0.0);
         let outer = half + FEATHER / 2.0;
-        let mut previous: Option<[u32; 4]> = None;
+        self.begin();
+        let near = self.near;
+        let mut previous: Option<([u32; 2], [u32; 4])> = None;
         for (i, at) in pixels.iter().enumerate() {
             let closed = pixels.len() > 2 && pixels.first() == pixels.last();
             let before = i
@@ -236,23 +267,22 @@ impl Brush {
                 .get(i + 1)
                 .or_else(|| closed.then(|| pixels.get(1)).flatten());
             let normal = miter(before.copied(), *at, after.copied());
-            let row = [
-                self.vertex(*at + normal * outer, ink.alpha(0.0)),
-                self.vertex(*at + normal * core, ink),
-                self.vertex(*at - normal * core, ink),
-                self.vertex(*at - normal * outer, ink.alpha(0.0)),
+            let [left, right] = [*at + normal * core, *at - normal * core];
+            let sheet = self.sheet(ink);
+            let within = [left, right].map(|at| sheet.vertex(at, near, ink));
+            let edges = [
+                self.soft.vertex(*at + normal * outer, near, ink.alpha(0.0)),
+                self.soft.vertex(left, near, ink),
+                self.soft.vertex(right, near, ink),
+                self.soft.vertex(*at - normal * outer, near, ink.alpha(0.0)),
             ];
-            if let Some(last) = previous {
-                for k in 0..3 {
-                    let (Some(&a), Some(&b), Some(&c), Some(&d)) =
-                        (last.get(k), last.get(k + 1), row.get(k + 1), row.get(k))
-                    else {
-                        continue;
-                    };
-                    self.indices.extend([a, b, c, a, c, d]);
-                }
+            if let Some(([a, d], [e, f, g, h])) = previous {
+                let ([b, c], [i, j, k, l]) = (within, edges);
+                self.sheet(ink).indices.extend([a, b, c, a, c, d]);
+                self.soft.indices.extend([e, f, j, e, j, i]);
+                self.soft.indices.extend([g, h, l, g, l, k]);
             }
-            previous = Some(row);
+            previous = Some((within, edges));
         }
     }
 
@@ -266,22 +296,41 @@ impl Brush {
             .map(|i| {
                 let normal = miter(Some(at(i + n - 1)), at(i), Some(at(i + 1)));
                 (
-                    self.vertex(at(i), ink),
-                    self.vertex(at(i) + normal * outward, ink.alpha(0.0)),
+                    self.soft.vertex(at(i), self.near, ink),
+                    self.soft
+                        .vertex(at(i) + normal * outward, self.near, ink.alpha(0.0)),
                 )
             })
             .collect();
         for (i, (inner, outer)) in ring.iter().enumerate() {
             let (next_inner, next_outer) =
                 ring.get((i + 1) % n).copied().unwrap_or((*inner, *outer));
-            self.indices
-                .extend([*inner, *outer, next_outer, *inner, next_outer, next_inner]);
+            let edge = [*inner, *outer, next_outer, *inner, next_outer, next_inner];
+            self.soft.indices.extend(edge);
         }
     }
+}
 
-    fn vertex(&mut self, at: Vec2, ink: Ink) -> u32 {
+impl Sheet {
+    /// A mesh that holds nothing gets one triangle without area, because the engine can't hold an empty mesh.
+    fn mesh(mut self) -> Mesh {
+        if self.indices.is_empty() {
+            self.positions.push([0.0; 3]);
+            self.colors.push([0.0; 4]);
+            self.indices.extend([0, 0, 0]);
+        }
+        Mesh::new(
+            PrimitiveTopology::TriangleList,
+            RenderAssetUsages::RENDER_WORLD,
+        )
+        .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, self.positions)
+        .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, self.colors)
+        .with_inserted_indices(Indices::U32(self.indices))
+    }
+
+    fn vertex(&mut self, at: Vec2, near: f32, ink: Ink) -> u32 {
         let index = self.n_vertices();
-        self.positions.push([at.x, at.y, 0.0]);
+        self.positions.push([at.x, at.y, near]);
         self.colors.push(ink.linear());
         index
     }
@@ -373,7 +422,18 @@ mod tests {
     fn a_square_becomes_two_triangles_and_a_soft_edge_of_eight() {
         let mut brush = Brush::new(frame());
         brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM);
-        assert_eq!(brush.indices.len(), (2 + 8) * 3);
+        assert_eq!(brush.solid.indices.len(), 2 * 3);
+        assert_eq!(brush.soft.indices.len(), 8 * 3);
+    }
+
+    #[test]
+    fn what_shows_through_is_soft_and_what_is_painted_later_is_nearer() {
+        let mut brush = Brush::new(frame());
+        brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM);
+        brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM.alpha(0.5));
+        assert_eq!(brush.solid.indices.len(), 2 * 3);
+        let near = |sheet: &Sheet| sheet.positions.last().map(|p| p[2]);
+        assert!(near(&brush.soft) > near(&brush.solid));
     }
 
     #[test]
@@ -387,9 +447,11 @@ mod tests {
             2.0,
             theme::CREAM,
         );
-        let n = brush.n_vertices();
-        assert!(brush.indices.iter().all(|i| *i < n));
-        assert_eq!(brush.positions.len(), brush.colors.len());
+        for sheet in [brush.solid, brush.soft] {
+            let n = sheet.n_vertices();
+            assert!(n > 0 && sheet.indices.iter().all(|i| *i < n));
+            assert_eq!(sheet.positions.len(), sheet.colors.len());
+        }
     }
 
     #[test]

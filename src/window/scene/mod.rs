@@ -1,4 +1,4 @@
-//! The street scene: three meshes, painted anew when a view, the window's size or the light has changed.
+//! The street scene: three layers of meshes, painted anew when a view, the window's size or the light has changed.
 //!
 //! Backdrop: sky, line, house, yard. Moving things: appliances, people, generator. Conductors lie on top.
 //! Words are not painted here: see [`callouts`], which shares the plan.
@@ -89,9 +89,17 @@ pub(super) struct Glide(pub(super) bool);
 /// Where the meshes are.
 #[derive(Resource)]
 struct Layers {
-    backdrop: Handle<Mesh>,
-    things: Handle<Mesh>,
-    conductors: Handle<Mesh>,
+    backdrop: [Handle<Mesh>; 2],
+    things: [Handle<Mesh>; 2],
+    conductors: [Handle<Mesh>; 2],
+}
+
+/// Puts what a brush has painted in the place of what a layer showed.
+fn lay(meshes: &mut Assets<Mesh>, layer: &[Handle<Mesh>; 2], brush: Brush) -> Result {
+    for (handle, mesh) in layer.iter().zip(brush.finish()) {
+        meshes.insert(handle, mesh)?;
+    }
+    Ok(())
 }
 
 pub(super) fn plugin(app: &mut App) {
@@ -127,16 +135,19 @@ fn set_up(
     mut meshes: ResMut<'_, Assets<Mesh>>,
     mut paints: ResMut<'_, Assets<Paint>>,
 ) {
-    let paint = paints.add(Paint::default());
+    let paints = [false, true].map(|soft| paints.add(Paint { soft }));
     let mut layer = |z: f32| {
-        let mesh = meshes.add(Brush::new(Frame::new(Vec2::splat(100.0), Look::default())).finish());
-        commands.spawn((
-            Mesh2d(mesh.clone()),
-            MeshMaterial2d(paint.clone()),
-            Transform::from_xyz(0.0, 0.0, z),
-            bevy::camera::visibility::NoFrustumCulling,
-        ));
-        mesh
+        let nothing = Brush::new(Frame::new(Vec2::splat(100.0), Look::default()));
+        let nothing = nothing.finish().map(|mesh| meshes.add(mesh));
+        for (mesh, paint) in nothing.iter().zip(&paints) {
+            commands.spawn((
+                Mesh2d(mesh.clone()),
+                MeshMaterial2d(paint.clone()),
+                Transform::from_xyz(0.0, 0.0, z),
+                bevy::camera::visibility::NoFrustumCulling,
+            ));
+        }
+        nothing
     };
     let layers = Layers {
         backdrop: layer(0.0),
@@ -153,6 +164,9 @@ pub(super) fn camera() -> impl Bundle {
         Msaa::Off,
         Projection::Orthographic(OrthographicProjection {
             scaling_mode: ScalingMode::WindowSize,
+            // Three layers, each one deep: shapes a little nearer than each other are told apart.
+            near: -4.0,
+            far: 1.0,
             ..OrthographicProjection::default_2d()
         }),
     )
@@ -200,8 +214,7 @@ fn backdrop(
     yard::paint(&mut brush, &drawn.plan, light);
     house::paint(&mut brush, street, &drawn.plan, light);
     equipment::on_roof(&mut brush, &drawn.plan, light);
-    meshes.insert(&layers.backdrop, brush.finish())?;
-    Ok(())
+    lay(&mut meshes, &layers.backdrop, brush)
 }
 
 /// The light of the hour, under clouds when there is a storm.
@@ -226,7 +239,7 @@ fn moving(
     appliances::paint(&mut things, street, &drawn.plan, pulse.turn_s);
     yard::generator(&mut things, street, &drawn.plan, pulse.turn_s);
     people::paint(&mut things, street, &drawn.plan, light);
-    meshes.insert(&layers.things, things.finish())?;
+    lay(&mut meshes, &layers.things, things)?;
     let mut conductors = Brush::new(drawn.frame);
     wires::paint(&mut conductors, street, &drawn.plan, pulse.turn_s * 26.0);
     if let Some(street) = &views.street {
@@ -242,8 +255,7 @@ fn moving(
     if let Some(at) = told(&views, &desk, &drawn.plan) {
         ring(&mut conductors, at, pulse.turn_s);
     }
-    meshes.insert(&layers.conductors, conductors.finish())?;
-    Ok(())
+    lay(&mut meshes, &layers.conductors, conductors)
 }
 
 /// The ring that says "here": two circles, so that it is no mark of anything else.

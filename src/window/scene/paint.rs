@@ -11,7 +11,10 @@ use bevy::sprite_render::{AlphaMode2d, Material2d, Material2dPlugin};
 
 /// Paint.
 #[derive(Debug, Clone, Default, Asset, TypePath, AsBindGroup)]
-pub(super) struct Paint {}
+pub(super) struct Paint {
+    /// Whether what is behind shows through.
+    pub(super) soft: bool,
+}
 
 const SHADER: Handle<Shader> = uuid_handle!("5f0b6f0e-7a1c-4a3e-9a51-3f1d2f7f6f11");
 
@@ -25,7 +28,11 @@ impl Material2d for Paint {
     }
 
     fn alpha_mode(&self) -> AlphaMode2d {
-        AlphaMode2d::Blend
+        if self.soft {
+            AlphaMode2d::Blend
+        } else {
+            AlphaMode2d::Opaque
+        }
     }
 }
 
