@@ -97,7 +97,15 @@ impl Drill {
             states: vec![LoadState::Off; site.appliances.len()],
         };
         let mut found = OneByOne::default();
+        let mut left: Vec<usize> = Vec::new();
         for appliance in self.largest_motor_first(wanted) {
+            match bench.bring_on(appliance) {
+                Ok(brought) => found.order.push(brought),
+                Err(_) => left.push(appliance),
+            }
+        }
+        // Why it is too much is said of all the rest that runs, and not of what ran before it in the order.
+        for appliance in left {
             match bench.bring_on(appliance) {
                 Ok(brought) => found.order.push(brought),
                 Err(why) => found.left_out.push((appliance, why)),
@@ -144,11 +152,11 @@ impl Bench<'_> {
         };
         self.set(appliance, LoadState::Running);
         let readings = self.read();
+        self.guards_hold(&readings, |guard| guard.rating_a() * GRAIN)?;
         let then_w = asked_w(&readings);
         if then_w > self.most_w(false) * GRAIN {
             return Err(TooMuch::Asked(then_w));
         }
-        self.guards_hold(&readings, |guard| guard.rating_a() * GRAIN)?;
         self.nothing_starves(&readings)?;
         self.starts_again(appliance)?;
         Ok(BroughtOn {

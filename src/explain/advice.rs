@@ -29,7 +29,12 @@ pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message
         let runs = drill.conditions().engine.running_since.is_some();
         if runs { "runs" } else { "still" }
     } else if finding.rule == Rule::Touch {
-        if finding.breach { "held" } else { "let-go" }
+        let point = finding.reaches.as_deref().unwrap_or_default();
+        match (finding.breach, drill.readings().point(point).fed.any()) {
+            (true, false) => "over",
+            (true, true) => "held",
+            (false, _) => "let-go",
+        }
     } else {
         return message;
     };

@@ -55,15 +55,19 @@ fn of_loads(drill: &Drill, finding: &Finding, found: &Moment) -> (DrillTime, Vec
         return (found.at, of_guard(drill, found).into_iter().collect());
     };
     let ran = ran(drill, moment, guard);
-    let mut stages: Vec<Stage> = ran
+    let shown = on_one_side(drill, finding, moment, ran.clone());
+    let mut stages: Vec<Stage> = shown
         .iter()
         .map(|index| load(drill, moment, *index))
         .collect();
-    stages.extend(borrowed(moment, &ran));
+    stages.extend(borrowed(moment, &shown));
     stages.extend(street(drill, moment));
-    stages.extend(on_the_way(moment, &ran));
-    stages.extend(one_side(drill, finding, moment, &ran));
-    stages.extend(total(drill, moment));
+    if of_one_side(finding) {
+        stages.extend(one_side(drill, moment, guard, &shown));
+    } else {
+        stages.extend(on_the_way(moment, &ran));
+        stages.extend(total(drill, moment));
+    }
     stages.extend(of_guard(drill, found));
     stages.extend(gave_way(finding));
     // No order makes it right to feed the street.
@@ -124,11 +128,11 @@ fn by_cord(drill: &Drill, finding: &Finding, found: &Moment, lost: &[(&str, &str
 
 /// Loads that starve behind a cord whose adapter makes one wire carry both sides of the panel.
 fn by_adapter(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
-    let loads = ran(drill, found, None).into_iter();
-    let loads = loads.map(|index| load(drill, found, index));
+    let ran = ran(drill, found, None);
+    let loads = ran.iter().map(|index| load(drill, found, *index));
     let stages = ADAPTER.iter();
     let stages = stages.filter_map(|(id, shown)| of_evidence(finding, "cord", id, shown));
-    loads.chain(stages).collect()
+    loads.chain(borrowed(found, &ran)).chain(stages).collect()
 }
 
 fn said(name: &str) -> Arg {
@@ -184,11 +188,13 @@ fn halved(drill: &Drill, finding: &Finding, found: &Moment) -> Vec<Stage> {
     });
     let amps = |(moment, index): &(&Moment, usize)| moment.readings.appliance(*index).amps;
     let most = drawn.max_by(|a, b| amps(a).total_cmp(&amps(b)));
-    let load = most.map(|(moment, index)| load(drill, moment, index));
+    let load = most.map(|(moment, index)| {
+        let told = load(drill, moment, index);
+        [Some(told), borrowed(moment, &[index])]
+    });
     let on_half = |id: &str| of_evidence(finding, "cord", id, "volts");
     let mut stages: Vec<Stage> = on_half("stage-half-plug").into_iter().collect();
-    stages.extend(load);
-    stages.extend(gave_way(finding));
+    stages.extend(load.into_iter().flatten().flatten());
     stages.extend(on_half("stage-half-tries"));
     stages
 }
@@ -371,21 +377,18 @@ fn street(drill: &Drill, moment: &Moment) -> Option<Stage> {
     })
 }
 
-/// The loads on the side of the panel that carries more, where that side alone opened a breaker of both.
-fn one_side(drill: &Drill, finding: &Finding, moment: &Moment, ran: &[usize]) -> Option<Stage> {
-    if !finding.evidence.contains(&("side", Arg::Count(1))) {
-        return None;
+/// Of what ran, the loads on the side of the panel that carries more, where that side alone opened a breaker of both; else all.
+fn on_one_side(drill: &Drill, finding: &Finding, moment: &Moment, ran: Vec<usize>) -> Vec<usize> {
+    if !of_one_side(finding) {
+        return ran;
     }
     let site = drill.site();
-    let legs = |index: &usize| {
-        let circuit = site
-            .appliances
-            .get(*index)
-            .and_then(|a| site.circuits.get(a.circuit));
-        circuit.map(|c| c.legs)
+    let legs = |index: usize| {
+        let circuit = site.appliances.get(index).map(|a| a.circuit);
+        circuit.and_then(|c| site.circuits.get(c)).map(|c| c.legs)
     };
     let amps = |leg: Legs| -> f64 {
-        let on_it = ran.iter().filter(|i| legs(i) == Some(leg));
+        let on_it = ran.iter().filter(|i| legs(**i) == Some(leg));
         on_it.map(|i| moment.readings.appliance(*i).amps).sum()
     };
     let leg = if amps(Legs::One) > amps(Legs::Two) {
@@ -393,20 +396,39 @@ fn one_side(drill: &Drill, finding: &Finding, moment: &Moment, ran: &[usize]) ->
     } else {
         Legs::Two
     };
-    let both = ran.iter().filter(|i| legs(i) == Some(Legs::Both));
-    let both: f64 = both.map(|i| moment.readings.appliance(*i).amps).sum();
-    let on_it = ran
+    let counts = |i: &usize| [Some(leg), Some(Legs::Both)].contains(&legs(*i));
+    ran.into_iter().filter(counts).collect()
+}
+
+/// Whether one side of the panel alone opened a breaker of both.
+fn of_one_side(finding: &Finding) -> bool {
+    finding.evidence.contains(&("side", Arg::Count(1)))
+}
+
+/// Share of the plain sum of amps below which it is told why they come to less together.
+const OUT_OF_STEP: f64 = 0.995;
+
+/// What the loads of one side put through the breaker that they opened.
+fn one_side(
+    drill: &Drill,
+    moment: &Moment,
+    guard: Option<(ControlId, f64)>,
+    on_it: &[usize],
+) -> Option<Stage> {
+    let (id, amps) = guard?;
+    let control = drill.site().control(id)?;
+    let plain: f64 = on_it
         .iter()
-        .filter(|i| [Some(leg), Some(Legs::Both)].contains(&legs(i)));
-    let names = on_it.filter_map(|i| site.appliances.get(*i));
-    let names: Vec<Message> = names.map(|a| name_of(&a.name)).collect();
-    let sum = amps(leg) + both;
+        .map(|i| moment.readings.appliance(*i).amps)
+        .sum();
+    let less = i64::from(amps < OUT_OF_STEP * plain);
     Some(Stage {
         at: "house".to_owned(),
         text: Message::new("stage-one-side")
-            .said("names", listed(names)?)
-            .quantity("amps", sum, Unit::Amps),
-        value: value(sum, Unit::Amps),
+            .name("name", &control.name)
+            .quantity("amps", amps, Unit::Amps)
+            .with("less", Arg::Count(less)),
+        value: value(amps, Unit::Amps),
     })
 }
 

@@ -15,6 +15,9 @@ use super::{Stage, harm, of_evidence, value};
 /// Volts below which a point counts as dead.
 const LEAST_V: f64 = 1.0;
 
+/// Watts below which a set counts as one that nothing draws from.
+const LEAST_W: f64 = 0.5;
+
 /// A way that was found: whose energy, in which moment, past what.
 struct Way<'a> {
     from: Supply,
@@ -26,7 +29,10 @@ struct Way<'a> {
 
 /// The stages of a finding about energy that reaches something, and their heading with the one moment that they all show.
 pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) {
-    let to = finding.reaches.as_deref().unwrap_or_default();
+    let to = match finding.reaches.as_deref().unwrap_or_default() {
+        _ if met(drill, finding) => "generator-outlet",
+        point => point,
+    };
     let straight = find(drill, finding, to);
     let by_frame = straight.is_none() && to == "generator-frame";
     let found = if by_frame {
@@ -59,6 +65,13 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) 
         ));
     }
     (heading(finding, found.as_ref()), stages)
+}
+
+/// Whether a set and the utility were one in the moment of a finding about what the set feeds: then it is the utility that drives the current, down to the set.
+fn met(drill: &Drill, finding: &Finding) -> bool {
+    let outward = [Rule::LineFed, Rule::NoTransferEquipment].contains(&finding.rule);
+    let moment = drill.trace().moments.get(finding.moment);
+    outward && moment.is_some_and(|m| m.readings.generator.tied)
 }
 
 /// What the stages are headed with: the moment that they show, or that it is the one just before the finding.
@@ -94,7 +107,11 @@ fn find<'a>(drill: &'a Drill, finding: &Finding, to: &str) -> Option<Way<'a>> {
         let watts = |m: &Moment| m.readings.generator.watts;
         around.sort_by(|a, b| watts(b).total_cmp(&watts(a)));
     }
-    let supplies = supplies(finding.rule);
+    let supplies = if met(drill, finding) {
+        &[Supply::Utility]
+    } else {
+        supplies(finding.rule)
+    };
     let way = |from: Supply, moment: &'a Moment, crosses: &dyn Fn(ControlId) -> bool| {
         let stands = (&moment.positions, &*moment.readings);
         let passed = drill.plant().way(stands, from, to, crosses)?;
@@ -260,6 +277,10 @@ pub(super) fn source(drill: &Drill, readings: &Readings, from: Supply) -> Stage 
         Supply::Generator if readings.generator.tied => (
             "generator",
             Message::new("stage-generator-tied").quantity("volts", volts, Unit::Volts),
+        ),
+        Supply::Generator if readings.generator.watts < LEAST_W => (
+            "generator",
+            Message::new("stage-generator-idle").quantity("volts", volts, Unit::Volts),
         ),
         Supply::Generator => (
             "generator",

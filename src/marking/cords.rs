@@ -12,7 +12,7 @@ use crate::apparatus::cord_choice::{Need, TOTAL_DROP, cord_that_would_do, delive
 use crate::apparatus::cord_damage::Damage;
 use crate::apparatus::cord_lay::Lay;
 use crate::apparatus::cord_letters::Service;
-use crate::drill::{Event, Fate, Moment, Trace, What};
+use crate::drill::{Event, Fate, Moment, Phase, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{CARRIES_A, Cord, FarEnd, Rest, Site, Spot};
 use crate::units::DrillTime;
@@ -302,7 +302,7 @@ fn unfit(trace: &Trace, cord: &Cord, index: usize) -> Vec<Finding> {
             Finding {
                 lasted,
                 breach,
-                ..Finding::breach(Rule::CordUnfit, first.from, first.first)
+                ..Finding::breach(Rule::CordUnfit, first.from, steady(trace, first))
             }
             .with("cord", said(&cord.name))
             .with("fault", Arg::Verbatim(fault.to_owned()))
@@ -314,6 +314,18 @@ fn unfit(trace: &Trace, cord: &Cord, index: usize) -> Vec<Finding> {
         );
     }
     found
+}
+
+/// The first moment of a stretch that lasts and in which no motor starts; its very first where there is none.
+fn steady(trace: &Trace, stretch: &Episode) -> usize {
+    let starts = |m: &Moment| {
+        let phases = &m.conditions.appliances;
+        phases.iter().any(|c| c.phase == Phase::Starting)
+    };
+    let moments = stretch.moments(trace);
+    let pairs = (stretch.first..).zip(moments.iter().zip(moments.iter().skip(1)));
+    let mut steady = pairs.filter(|(_, (m, next))| next.at > m.at && !starts(m));
+    steady.next().map_or(stretch.first, |(index, _)| index)
 }
 
 /// Whether cords of this type are made with a ground wire, so that one without it has lost its pin; a lamp cord is not.

@@ -216,7 +216,8 @@ impl Rule {
             | Self::NoCoolDown
             | Self::BlindReturn
             | Self::ResetIntoFault
-            | Self::TooNear => Criterion::Order,
+            | Self::TooNear
+            | Self::NotCalled => Criterion::Order,
             Self::Overload
             | Self::TooSmallForMotor
             | Self::ShutOff
@@ -236,8 +237,7 @@ impl Rule {
             | Self::BatteryOverloaded
             | Self::BatterySpent
             | Self::WireHot => Criterion::Load,
-            Self::NotCalled
-            | Self::GoalLate
+            Self::GoalLate
             | Self::Lost
             | Self::NotRestored
             | Self::NotBack

@@ -260,13 +260,16 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let plugs = first.map_or(0, |m| i64::from(two_plugs(site, m).next().is_some()));
     let near = |m: &Moment| nearness(site, m);
     let shown = episode.most(trace, near);
-    let met = trace.moments.get(shown).map_or(0.0, near) >= MET;
+    let then = trace.moments.get(shown);
+    let met = then.map_or(0.0, near) >= MET;
+    let tied = then.is_some_and(|m| m.readings.generator.tied);
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
         ..Finding::breach(Rule::NoTransferEquipment, episode.from, shown)
     }
     .with("met", Arg::Count(i64::from(met)))
+    .with("tied", Arg::Count(i64::from(tied)))
     .with("volts", Arg::Quantity(volts, Unit::Volts))
     .with("lasted", Arg::lasting(episode.length()))
     .with("main-open", Arg::Count(i64::from(open)))

@@ -108,7 +108,7 @@ fn of_event(
             .with("met", Arg::Count(i64::from(met(trace, index))))
             .with(
                 "side",
-                Arg::Count(i64::from(one_side(site, trace, (index, control)))),
+                Arg::Count(i64::from(one_side(trace, (index, control)))),
             );
         return Some(finding);
     }
@@ -162,13 +162,14 @@ fn most<'a>(site: &'a Site, moments: &[Moment]) -> Option<&'a str> {
     site.appliances.get(most).map(|a| a.name.as_str())
 }
 
-/// Whether a breaker of both legs opened though the set was asked for no more than it is made for: then one side alone was too much.
-fn one_side(site: &Site, trace: &Trace, (index, control): (usize, &Control)) -> bool {
+/// Whether a breaker of both legs opened though one of them carried no more than it is made for: then the other side alone was too much.
+fn one_side(trace: &Trace, (index, control): (usize, &Control)) -> bool {
     let both = matches!(control.kind, Kind::Output | Kind::Backfed | Kind::Main);
     let before = index.checked_sub(1).and_then(|i| trace.moments.get(i));
+    let rated = f64::from(control.plate.rating_a);
     both && before.is_some_and(|m| {
-        let set = m.readings.generator;
-        set.asked_w > 0.0 && set.asked_w <= site.generator.spec_at(&m.positions).rated_w
+        let carried = m.readings.amps_of(&control.name) > rated;
+        carried && m.readings.less_of(&control.name) <= rated
     })
 }
 

@@ -118,9 +118,12 @@ pub fn pressing(site: &Site, trace: &Trace, findings: &[Finding]) -> Option<usiz
     let end = trace.moments.last();
     let gas =
         end.is_some_and(|m| site.n_inside(&m.positions) > 0 && m.conditions.ppm() >= CLEAN_PPM);
+    // What the last deed of all has brought about has not lasted yet, and stands all the same.
+    let broken = end.map_or_else(Vec::new, |m| standing(site, m));
     let now = |holds: fn(&Site, &Moment) -> bool| end.is_some_and(|m| holds(site, m));
     let stands = |f: &Finding| {
-        let lasts = f.lasted > DrillTime::ZERO && f.at + f.lasted >= trace.end();
+        let to_the_end = f.at + f.lasted >= trace.end();
+        let lasts = to_the_end && (f.lasted > DrillTime::ZERO || broken.contains(&f.rule));
         let breathes = gas && matches!(f.rule, Rule::Gas | Rule::StayedIn);
         let of = |rule: Rule, holds: bool| f.rule == rule && holds;
         let critical = f.rule.criterion().is_critical();
@@ -149,8 +152,7 @@ pub fn still_joined(site: &Site, moment: &Moment) -> bool {
 }
 
 /// The critical rules that a moment breaks by how things stand in it; events and doses aside.
-pub fn standing(scenario: &Scenario, moment: &Moment) -> Vec<Rule> {
-    let site = &scenario.site;
+pub fn standing(site: &Site, moment: &Moment) -> Vec<Rule> {
     let broken = if site.line_work.is_some() {
         vec![
             (Rule::NoVisibleBreak, line::no_visible_break(site, moment)),

@@ -77,6 +77,10 @@ fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
             .with("wanted", Arg::Said(Box::new(name_of(said(wanted)))))
             .with("first", Arg::Count(i64::from(index == 0)))
             .with("welded", Arg::Count(i64::from(welded(site, end, *id))))
+            .with(
+                "loaded",
+                Arg::Verbatim(loaded(site, end, (*id, wanted)).to_owned()),
+            )
             .with("back", Arg::Verbatim(walked(scenario).to_owned()))
             .with("crew", crew(scenario))
     });
@@ -132,6 +136,20 @@ fn welded(site: &Site, moment: &Moment, control: ControlId) -> bool {
     let work = site.line_work.as_ref();
     let welded = work.is_some_and(|w| moment.positions.get(w.head_contacts) != PositionId(0));
     welded && control == site.line.feeder
+}
+
+/// Why a step back to the household's own power begins with taking load off: an engine that stands behind a breaker that is on, or a breaker that tripped.
+fn loaded(site: &Site, moment: &Moment, (control, wanted): (ControlId, &str)) -> &'static str {
+    let set = &site.generator;
+    let stands = |wanted| site.stands(&moment.positions, control, wanted);
+    let on = site.stands(&moment.positions, set.output, "on");
+    if wanted == "running" && control == set.engine && stands("stopped") && on {
+        "engine"
+    } else if wanted == "on" && control == set.output && stands("tripped") {
+        "tripped"
+    } else {
+        "none"
+    }
 }
 
 /// The place of a handle in an order that is safe: people first, then what takes power away, from the loads to the engine, then what brings it back, the head of the line last.
@@ -215,6 +233,10 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
             if harmed.is_some_and(|then| then <= at) {
                 continue;
             }
+            let ended = match outage {
+                None => 2,
+                Some(_) => i64::from(trace.end() < due),
+            };
             let moment = trace
                 .moments
                 .iter()
@@ -224,7 +246,7 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
                 Finding::breach(Rule::GoalLate, at, moment)
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
                     .with("within", Arg::lasting(scenario.goal.within))
-                    .with("ended", Arg::Count(i64::from(trace.end() < due)))
+                    .with("ended", Arg::Count(ended))
                     .with(
                         "cause",
                         Arg::Verbatim(why_late(site, trace, moment, so_far).to_owned()),
@@ -235,13 +257,14 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
     found
 }
 
-/// Why there was no power by a moment: a set that stood open or off, a device that opened, too much at once, or nothing of that.
+/// Why there was no power by a moment: an outage that has not come, a set that stood open or off, a device that opened, too much at once, a set that ran with nothing brought on, or nothing of that.
 fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'static str {
     let before = trace.moments.get(..=until).unwrap_or_default();
+    let by = before.last().map(|m| m.at);
     let found = |rules: &[Rule]| {
         so_far
             .iter()
-            .any(|f| f.moment <= until && rules.contains(&f.rule))
+            .any(|f| Some(f.at) <= by && rules.contains(&f.rule))
     };
     if let (Some(automatic), Some(then)) = (&site.generator.machine.automatic, before.last()) {
         let lock_out = automatic.lock_out(&then.positions, site.generator.output);
@@ -253,7 +276,10 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
             "standby"
         };
     }
-    if found(&[Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision]) {
+    let runs = |m: &Moment| m.readings.point("generator-outlet").fed.generator;
+    if trace.outage_at().is_none() {
+        "before"
+    } else if found(&[Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision]) {
         "cords"
     } else if found(&[Rule::TwoBonds, Rule::NothingBonds, Rule::GroundFault]) {
         "device"
@@ -264,6 +290,8 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
         Rule::ShutOff,
     ]) {
         "load"
+    } else if before.iter().any(runs) {
+        "waits"
     } else {
         "cords"
     }

@@ -18,6 +18,8 @@ use super::load::BRIEF;
 
 /// Least volts for a running motor or lamp, as a fraction of rated volts.
 const LOW_PU: f64 = 0.9;
+/// Amps of the largest outlet for 120 V in common use: NEMA L5-30 and TT-30, from memory.
+const LARGEST_OUTLET_A: f64 = 30.0;
 /// Below this there is no power at all, and nothing is starved.
 const DEAD_PU: f64 = 0.1;
 
@@ -184,7 +186,12 @@ fn at_low_volts(
         return finding.with("cause", cause("start"));
     }
     if let Some(cord) = tied_legs(site, moment) {
-        let finding = finding.with("cause", cause("adapter"));
+        let amps = site.cords.get(cord);
+        let amps = amps.map_or(0.0, |c| moment.readings.amps_of(&c.name));
+        let finding = finding
+            .with("cause", cause("adapter"))
+            .with("over", Arg::Count(i64::from(amps > LARGEST_OUTLET_A)))
+            .with("outlet", Arg::Quantity(LARGEST_OUTLET_A, Unit::Amps));
         return lost_on_the_way(finding, site, moment, &[cord]);
     }
     finding.with("cause", cause("load"))

@@ -148,7 +148,7 @@ pub type Marker<'a> = &'a dyn Fn(&Scenario, &Moment) -> Stand;
 
 /// The marking that everyone uses, as far as it judges how things stand.
 pub fn marked(scenario: &Scenario, moment: &Moment) -> Stand {
-    let rules = standing(scenario, moment);
+    let rules = standing(&scenario.site, moment);
     Stand {
         line_fed: rules.contains(&Rule::LineFed),
         unguarded: rules.contains(&Rule::NoTransferEquipment),

@@ -159,8 +159,9 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
 }
 
 /// Stages that a way begins with.
-const SOURCES: [&str; 7] = [
+const SOURCES: [&str; 8] = [
     "stage-generator",
+    "stage-generator-idle",
     "stage-generator-tied",
     "stage-generator-still",
     "stage-battery",

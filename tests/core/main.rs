@@ -113,6 +113,8 @@ mod told_numbers;
 #[cfg(test)]
 mod told_once;
 #[cfg(test)]
+mod told_plainly;
+#[cfg(test)]
 mod touch;
 #[cfg(test)]
 mod training;

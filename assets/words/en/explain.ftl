@@ -8,6 +8,7 @@ told-sum = What it adds up to:
 told-sum-at = What it adds up to, at { $at }:
 
 stage-generator = The generator makes { $volts } and delivers { $watts }. It is asked for { $asked }.
+stage-generator-idle = The generator makes { $volts }. Nothing draws power from it at this moment.
 stage-cord = The { $name } carries { $amps }.
 stage-two-plugs = It has a plug at each end. Pull it out of the wall, and its bare blades stand at { $volts }.
 stage-jumper = The { $name } stands open, but a jumper goes around it. The jumper carries the energy on.
@@ -32,11 +33,14 @@ stage-cord-does = { $basis ->
 }
 stage-cords-joined = The { $first } and the { $cord } are joined: { $length } in all. At { $amps } they lose { $lost }. { $volts } are left.
 stage-cord-short = The wires of the { $name } have met. That is a short circuit: { $amps } go that way. It drags the outlet down to { $volts }.
-stage-adapter = The { $cord } hangs on one 120 V outlet. One wire of it feeds both sides of the panel: { $amps }. So the outlet sags to { $near }.
+stage-adapter = The { $cord } hangs on one 120 V outlet. One wire of it feeds both sides of the panel: { $amps }. So the outlet sags to { $near }.{ $over ->
+    [one] {" "}Common outlets for 120 V are made for { $outlet } at most.
+   *[other] {""}
+}
 stage-inlet = The power inlet takes in { $amps }.
 stage-branch = Through the { $name }, { $amps } flow the wrong way.
 stage-breaker = The { $name } lets { $amps } through.
-stage-live = The { $name } is live, with no current yet.
+stage-live = The { $name } is live, with no current in it.
 stage-main = The { $name } is on. { $amps } leave the house.
 stage-drop = The { $name } carries { $amps } up to the pole.
 stage-transformer = The pole transformer turns { $low } into { $high }.
@@ -50,23 +54,32 @@ stage-sun = The solar inverter stands at { $volts }. The sun gives { $watts }.
 stage-utility = The utility's line is made for { $volts }.
 stage-carries = The { $name } carries { $amps } at { $volts }.
 stage-carries-sides = The { $name } carries { $amps } on one side and { $other } on the other. Between the two are { $volts }.
-stage-live-at = The { $name } is live at { $volts }, with no current yet.
+stage-live-at = The { $name } is live at { $volts }, with no current in it.
 stage-open = Off or open here: the { $name }. This holds the energy back.
 stage-behind = Then comes the { $name }.
 stage-behind-on = Then comes the { $name }. It is on.
-stage-strays = From here it strays onto this metal: { $name }. That stands at { $volts }.
+stage-strays = From here it strays onto this: { $name }. That stands at { $volts }.
 stage-transformer-down = The pole transformer turns { $high } into { $low }.
-stage-line-live = So the line stands at { $volts } at its highest. This lasted { $lasted }.
+stage-line-live = { $tied ->
+    [one] So your generator hung on a line that stood at { $volts }. This lasted { $lasted }.
+   *[other] So the line stands at { $volts } at its highest. This lasted { $lasted }.
+}
 stage-handles = { $main-open ->
     [one] Only what is off here kept { $volts } from the street.
    *[other] { $interlock ->
-        [0] No lock and no slide kept { $volts } from the street.
-        [one] The slide does not reach: it holds neither handle. So it did not keep { $volts } from the street.
-       *[other] The slide was taken apart: it holds neither handle. So it did not keep { $volts } from the street.
+        [0] There is no lock and no slide here.
+        [one] The slide does not reach: it holds neither handle.
+       *[other] The slide was taken apart: it holds neither handle.
+    } { $tied ->
+        [one] Nothing kept the two sources apart.
+       *[other] { $met ->
+            [one] Nothing kept { $volts } from the street.
+           *[other] Only a handle that was off kept { $volts } from the street.
+        }
     }
 }
 stage-meet = Here the two meet, { $angle } apart. { $amps } surge through the generator.
-stage-hand = The hand closes the way to the ground: { $volts }, and { $body } through the body for { $seconds }.
+stage-hand = The hand closes the way to the ground. The earth underfoot takes a part. { $volts } are left across the body, and { $body } go through it for { $seconds }.
 stage-bare = The bare metal ends here. { $across ->
     [one] From one pin to earth a hand meets { $earth }. Across two pins it meets { $volts }.
    *[other] A hand that touches it meets { $volts }.
@@ -105,7 +118,10 @@ stage-pushed = { $watts } go into the generator, the wrong way.{ $borrowed ->
 }
 stage-unfit = { $fault ->
     [indoor] Its letters are { $letters }: without a W its skin is not made for sun and wet.
-    [no-ground] The ground wire ends before the plug. So the metal of what hangs on it has no way back.
+    [no-ground] { $pin ->
+        [one] Its ground pin is cut off, so its ground wire leads nowhere.
+       *[other] It has two wires, and no ground wire.
+    } Faults in what hangs on it then have no safe way back.
     [wet] Its connector lies in the water. Current leaks from there to earth.
     [damaged] { $damage ->
         [strands] At its bad place only { $left } of the strands of one wire are left. That place got to { $spot }.
@@ -120,7 +136,7 @@ stage-plug-heat = At { $amps } that makes { $heat } of heat in one small place.
 stage-plug-reached = That took the plug from { $start } to { $reached } in { $time }.
 stage-plug-limit = At { $limit } a plug begins to scorch.
 stage-wire-adapter = The { $cord } hangs on one 120 V outlet. So both sides of the panel swing together, at { $near }.
-stage-wire-shared = This neutral brings back { $one-amps } of the { $one } and { $other-amps } of the { $other }. On opposite sides they cancel. On one side they add up.
+stage-wire-shared = This neutral brings back { $one-amps } of the { $one } and { $other-amps } of the { $other }. On opposite sides they cancel. On one side they add up, or nearly so.
 stage-wire-made = The wire is { $gauge } AWG, which is how thick it is. The largest breaker for it is { $breaker }.
 stage-wire-carries = It carries { $amps }.
 stage-wire-reached = That took it from { $start } to its limit in { $time }, inside the wall.
@@ -155,7 +171,7 @@ stage-told-above = It came about as told above, at { $at }.
 stage-leave-through = Leave this off: { $name }. With it, { $amps } would go through the { $guard }.
 stage-leave-stands = Leave this off: { $name }. At { $share } of its volts a motor would not turn.
 stage-leave-starves = Leave this off: { $name }. With it, only { $share } of the volts would be left.
-stage-frame = The frame of the set hangs on its neutral and ground wires. They put { $volts } on it.
+stage-frame = The frame of the generator is joined to its neutral and ground wires. They put { $volts } on it.
 stage-generator-tied = The generator stands at { $volts }, tied to another source.
 stage-two-bonds = The device finds neutral and ground joined on both its sides. It opens in { $took }.
 stage-lent = The neighbor's generator gives { $volts } at the end of the cord they lend.
@@ -216,7 +232,10 @@ stage-fuel-lit = { $by ->
     [metal] Metal lights the vapor from { $least } on, and this muffler is hotter.
    *[margin] By the lowest published figure, metal lights the vapor from { $least } on. The drill counts cooler metal too, to be on the safe side.
 }
-stage-one-side = These hang on one side of the panel: { $names }. Together they draw { $amps }.
+stage-one-side = All of these hang on one side of the panel. Together they put { $amps } through the { $name }.{ $less ->
+    [one] {" "}Motors draw a little out of step, so this is less than the plain sum.
+   *[other] {""}
+}
 names-and = { $name } and { $rest }
 names-comma = { $name }, { $rest }
 stage-half-plug = It hangs on this by an adapter: { $cord }. That has one hot wire, so it gives { $volts } and not { $rated }.

@@ -36,14 +36,14 @@ finding-line-fed-instead = { $tied ->
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = { $plugs ->
-    [one] For { $lasted } a cord with two plugs fed the house wiring. { $met ->
+    [one] For { $lasted } a cord with two plugs joined the generator to the house wiring. { $met ->
         [one] At its worst nothing kept it off the street.
        *[other] Nothing but handles kept it off the street.
     }
    *[other] { $interlock ->
-        [0] For { $lasted } your generator fed the house wiring with no transfer equipment in between.
-        [one] For { $lasted } your generator fed the house wiring past an interlock that does not fit.
-       *[other] For { $lasted } your generator fed the house wiring past an interlock that was taken apart.
+        [0] Your running generator was joined to the house wiring for { $lasted }. There was no transfer equipment in between.
+        [one] Your running generator was joined to the house wiring for { $lasted }. The interlock in between does not fit.
+       *[other] Your running generator was joined to the house wiring for { $lasted }. The interlock in between was taken apart.
     }
 }
 finding-no-transfer-equipment-why = { $plugs ->
@@ -54,15 +54,18 @@ finding-no-transfer-equipment-why = { $plugs ->
    *[other] { $main-open ->
         [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
        *[other] The main breaker was on for at least part of that time. { $met ->
-            [one] Nothing then kept { $volts } off the street.
+            [one] { $tied ->
+                [one] Nothing then kept the generator and the utility apart.
+               *[other] Nothing then kept { $volts } off the street.
+            }
            *[other] Only a handle that anyone can move then kept { $volts } off the street.
         }
     }
 }
 finding-no-transfer-equipment-now = { $stands ->
     [joined] The utility feeds that cord too. Touch no cord, and keep people away. Stop the engine and keep it off. Call an electrician.
-    [main-on] Stop the engine and keep it off. Turn the main breaker off. Turn off the output breaker on the generator, and the panel breaker it feeds. Unplug the house end of the cord first, then the generator end.
-   *[main-off] Stop the engine and keep it off. Leave the main breaker off until the cord is gone. Turn off the output breaker on the generator, and the panel breaker it feeds. Unplug the house end of the cord first, then the generator end.
+    [main-on] Turn the output breaker on the generator off. Then stop the engine and keep it off. Turn off the main breaker, and the panel breaker that the generator feeds. Unplug the house end of the cord first, then the generator end.
+   *[main-off] Turn the output breaker on the generator off. Then stop the engine and keep it off. Turn off the panel breaker that it feeds. Leave the main breaker off until the cord is gone. Unplug the house end of the cord first, then the generator end.
 }
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. { $interlock ->
     [0] Have a licensed electrician fit an interlock or a transfer switch, under a permit.
@@ -127,7 +130,7 @@ finding-shock-instead = { $crew ->
 }
 source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).
 
-finding-touch-what = The hand that used it felt current from this metal: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
+finding-touch-what = The hand that was on this felt current: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
 finding-touch-why = { $cleared ->
     [one] A ground-fault device cut it off. That is { $limit } of what can stop a heart in { $stated }. It means: { $zone }. Without the device it would have gone on.
    *[other] That is { $limit } of what can stop a heart in { $stated }{ $beside ->
@@ -145,6 +148,7 @@ finding-touch-now = { $stands ->
         [worn] Turn the power off first, from elsewhere. Do not touch the person. Call for help.
        *[other] Turn the output breaker off first. Do not touch the person. Call for help.
     }
+    [over] No power is on it now. Whoever felt the current should see a doctor today, even if they feel well.
    *[let-go] { $cause ->
         [wet] Do not touch it again. Turn the output breaker on the generator off. Then lift the joint out of the water.
         [leak] Turn the output breaker on the generator off. Then lift the wet joint out of the water.
@@ -431,7 +435,7 @@ finding-tripped-instead = { $short ->
    *[other] { $met ->
         [one] Never let the two sources meet. A transfer switch or an interlock keeps them apart.
        *[other] { $side ->
-            [one] Add up the amps of each side of the panel. Move a load to the other side, or leave it off.
+            [one] Add up the amps of each side of the panel before you turn on the next thing. Leave off what is too much for its side.
            *[other] Add up the amps behind that breaker before you turn on the next thing. Leave off what is too much.
         }
     }
@@ -534,11 +538,17 @@ finding-starved-instead = { $cause ->
 }
 source-starved = { $motor ->
     [one] NEMA MG 1-12.44: within 10 % of rated voltage (checked in part). Torque goes with the square of the volts (from memory).
-   *[other] Nine tenths of the volts as the least: taken over from motors, NEMA MG 1-12.44 (checked in part). Watts go with the square of the volts: Ohm's law.
+   *[other] Nine tenths of the volts as the least: taken over from motors, NEMA MG 1-12.44 (checked in part). Watts go with the square of the volts: Ohm's law.{ $cause ->
+        [adapter] {" "}Outlets for 120 V of 30 A at most: NEMA L5-30 and TT-30 (from memory).
+       *[other] {""}
+    }
 }
 
 finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
-finding-cord-hot-why = Heat that cannot leave a cord softens its insulation. Then the wires can touch.
+finding-cord-hot-why = { $basis ->
+    [thin] A wire that is too thin for its load heats up, and the heat softens its insulation.
+   *[other] Heat that cannot leave a cord softens its insulation.
+} Then the wires can touch and start a fire.
 finding-cord-hot-now = { $ruined ->
     [one] Turn the load off and let the cord cool. Its insulation has gone soft: throw it away.
    *[other] Turn the load off and let the cord cool. If it feels soft, throw it away.
@@ -557,12 +567,15 @@ finding-cord-hot-instead = { $ruined ->
     [lay] { $does ->
         [none] Lay a cord out flat, with nothing on it. Even so this length loses too many volts: use less at its end.
         [same] Lay a cord out flat, with nothing on it. This gauge is heavy enough for this load.
-       *[other] Lay a cord out flat, with nothing on it. Then its heat can leave. To keep the volts up at this length as well, use { $does } AWG.
+       *[other] Lay a cord out flat, with nothing on it. Then its heat can leave. { $has ->
+            [one] For this load, use the { $fit }, { $fit-gauge } AWG: it keeps the volts up as well.
+           *[other] To keep the volts up at this length as well, use { $does } AWG.
+        }
     }
     [damage] Leave a damaged cord out. Use a sound one, laid out flat.
    *[other] Keep a cord out of the sun, laid out flat, with nothing on it.
 }
-source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory for thicker cords). How a coil traps heat is an assumption.
+source-cord-hot = NEC Table 400.5(A)(1): two-wire column (checked to 12 AWG, from memory for thicker cords). How a coil or a cover traps heat is an assumption.
 
 finding-cord-fire-what = What lay against the { $cord } caught fire. The cord was { $lies } and stood at { $reached }.
 finding-cord-fire-why = Charred insulation no longer keeps the wires apart. They met, and the arc set fire to what touched the cord.
@@ -638,6 +651,7 @@ finding-cord-unfit-instead = { $fault ->
 source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, grounded cords (checked). CPSC: one cord and not several (from memory).
 
 finding-goal-late-what = { $ended ->
+    [2] The run ended before the outage came. So this was not shown: power within { $within } of it for the { $appliance }.
     [one] Without power when the run ended: { $appliance }. The goal was { $within } after the outage.
    *[other] Without power in time: { $appliance }. The goal was { $within } after the outage.
 }
@@ -653,6 +667,8 @@ finding-goal-late-instead = { $cause ->
     [standby] Have the generator serviced, and leave its controller on auto. Look at it after each weekly run.
     [load] Bring on first what matters most, one thing at a time. Leave off what is too large for the generator.
     [device] Run an extension cord from the generator to what matters most.
+    [waits] The generator ran. Plug in or switch on first what matters most, one thing at a time.
+    [before] Make the house safe, then carry on. When the outage comes, bring on first what matters most.
    *[other] Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
 }
 source-goal-late = The goal of this drill.
@@ -703,10 +719,14 @@ finding-not-restored-instead = { $harm ->
         [one] Report a switch with welded contacts. Leave it cut off by breaks that you can see, with tags on them.
        *[other] { $crew ->
             [one] Before you close a line, walk all of it: people, grounds, tags, breaks, cutouts. If it is live already, have it cut off and test it first.
-           *[other] { $back ->
-                [standby] Look over the whole unit: covers, breakers, transfer switch, starter battery, controller.
-                [back] Walk the whole way back: panel, generator, cords.
-               *[out] Walk the whole job once more: cords, engine, panel, loads.
+           *[other] { $loaded ->
+                [engine] Turn its output breaker off, and leave off what was too much. Then start it, and turn the breaker on once it runs evenly.
+                [tripped] Turn off what was too much before you set it again. Bring the rest on one by one.
+               *[none] { $back ->
+                    [standby] Look over the whole unit: covers, breakers, transfer switch, starter battery, controller.
+                    [back] Walk the whole way back: panel, generator, cords.
+                   *[out] Walk the whole job once more: cords, engine, panel, loads.
+                }
             }
         }
     }

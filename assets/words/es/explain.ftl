@@ -8,6 +8,7 @@ told-sum = Lo que suma:
 told-sum-at = Lo que suma, minuto { $at }:
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
+stage-generator-idle = El generador da { $volts }. En este momento nada toma energía de él.
 stage-cord = { $name }: lleva { $amps }.
 stage-two-plugs = Tiene un enchufe en cada punta. Si se saca de la pared, sus patas desnudas quedan a { $volts }.
 stage-jumper = Está abierto, pero un puente pasa por el lado: { $name }. Por el puente sigue la energía.
@@ -32,11 +33,14 @@ stage-cord-does = { $basis ->
 }
 stage-cords-joined = Están unidos: { $first } y { $cord }. Son { $length } en total. Con { $amps } pierden { $lost }. Quedan { $volts }.
 stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito: por ahí van { $amps }. Baja el tomacorriente a { $volts }.
-stage-adapter = { $cord }: está en una sola toma de 120 V. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y la toma baja a { $near }.
+stage-adapter = { $cord }: está en una sola toma de 120 V. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y la toma baja a { $near }.{ $over ->
+    [one] {" "}Un tomacorriente común de 120 V está hecho para { $outlet } como máximo.
+   *[other] {""}
+}
 stage-inlet = Por la entrada de corriente entran { $amps }.
 stage-branch = { $name }: por ahí pasan { $amps } al revés.
 stage-breaker = { $name }: deja pasar { $amps }.
-stage-live = { $name }: tiene voltaje, todavía sin corriente.
+stage-live = { $name }: tiene voltaje, sin corriente.
 stage-main = { $name }: está encendido. Salen { $amps } de la casa.
 stage-drop = { $name }: lleva { $amps } hasta el poste.
 stage-transformer = El transformador del poste convierte { $low } en { $high }.
@@ -50,23 +54,32 @@ stage-sun = El inversor solar está a { $volts }. El sol da { $watts }.
 stage-utility = La línea de la compañía está hecha para { $volts }.
 stage-carries = { $name }: lleva { $amps } a { $volts }.
 stage-carries-sides = { $name }: lleva { $amps } de un lado y { $other } del otro. Entre los dos hay { $volts }.
-stage-live-at = { $name }: tiene { $volts }, todavía sin corriente.
+stage-live-at = { $name }: tiene { $volts }, sin corriente.
 stage-open = Apagado o abierto aquí: { $name }. Esto detiene la energía.
 stage-behind = Luego viene: { $name }.
 stage-behind-on = Luego viene: { $name }. Está encendido.
-stage-strays = De aquí se desvía a este metal: { $name }. Está a { $volts }.
+stage-strays = De aquí la corriente se desvía a esto: { $name }. Está a { $volts }.
 stage-transformer-down = El transformador del poste convierte { $high } en { $low }.
-stage-line-live = Así la línea llega a { $volts } en su punto más alto. Duró { $lasted }.
+stage-line-live = { $tied ->
+    [one] Así su generador quedó unido a una línea que estaba a { $volts }. Duró { $lasted }.
+   *[other] Así la línea llega a { $volts } como máximo. Duró { $lasted }.
+}
 stage-handles = { $main-open ->
     [one] Solo lo que está apagado aquí separó { $volts } de la calle.
    *[other] { $interlock ->
-        [0] Ningún candado ni traba separó { $volts } de la calle.
-        [one] La traba no alcanza: no sujeta ninguna palanca. Así que no separó { $volts } de la calle.
-       *[other] La traba está desarmada: no sujeta ninguna palanca. Así que no separó { $volts } de la calle.
+        [0] Aquí no hay candado ni traba.
+        [one] La traba no alcanza: no sujeta ninguna palanca.
+       *[other] La traba está desarmada: no sujeta ninguna palanca.
+    } { $tied ->
+        [one] Nada mantuvo separadas las dos fuentes.
+       *[other] { $met ->
+            [one] Nada separó { $volts } de la calle.
+           *[other] Solo una palanca apagada separó { $volts } de la calle.
+        }
     }
 }
 stage-meet = Aquí se encuentran los dos, con { $angle } de diferencia. Por el generador pasan { $amps } de golpe.
-stage-hand = La mano cierra el camino a tierra: { $volts }, y { $body } por el cuerpo durante { $seconds }.
+stage-hand = La mano cierra el camino a tierra. El suelo bajo los pies toma una parte. Al cuerpo le quedan { $volts }, y por él pasan { $body } durante { $seconds }.
 stage-bare = Aquí termina el metal desnudo. { $across ->
     [one] De una clavija a tierra, una mano encuentra { $earth }. Entre dos clavijas, { $volts }.
    *[other] Una mano que lo toca encuentra { $volts }.
@@ -105,7 +118,10 @@ stage-pushed = Entran { $watts } al generador, al revés.{ $borrowed ->
 }
 stage-unfit = { $fault ->
     [indoor] Sus letras son { $letters }: sin W, su cubierta no es para sol ni agua.
-    [no-ground] El conductor de tierra no llega a la clavija. Así el metal de lo que alimenta no tiene camino de regreso.
+    [no-ground] { $pin ->
+        [one] Le cortaron la clavija de tierra, así que su conductor de tierra no llega a nada.
+       *[other] Tiene dos conductores y ninguno de tierra.
+    } Una falla en lo que alimenta no tiene entonces un camino seguro de regreso.
     [wet] Su conector está en el agua. De ahí se fuga corriente a tierra.
     [damaged] { $damage ->
         [strands] En su punto malo solo queda el { $left } de los hilos de un conductor. Ese punto llegó a { $spot }.
@@ -120,7 +136,7 @@ stage-plug-heat = Con { $amps } eso da { $heat } de calor en un lugar pequeño.
 stage-plug-reached = Con eso el enchufe pasó de { $start } a { $reached } en { $time }.
 stage-plug-limit = A { $limit } un enchufe empieza a chamuscarse.
 stage-wire-adapter = Cuelga de una sola toma de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
-stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman.
+stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman, o casi.
 stage-wire-made = El alambre es de calibre { $gauge } AWG: así de grueso es. El interruptor más grande para él es de { $breaker }.
 stage-wire-carries = Lleva { $amps }.
 stage-wire-reached = Con eso pasó de { $start } a su límite en { $time }, dentro de la pared.
@@ -216,7 +232,10 @@ stage-fuel-lit = { $by ->
     [metal] El metal enciende el vapor desde { $least }, y este silenciador está más caliente.
    *[margin] Según la cifra publicada más baja, el metal enciende el vapor desde { $least }. El simulacro cuenta también metal menos caliente, para mayor seguridad.
 }
-stage-one-side = De un mismo lado del tablero están: { $names }. Juntos toman { $amps }.
+stage-one-side = Todo esto está de un mismo lado del tablero. Junto hace pasar { $amps } por aquí: { $name }.{ $less ->
+    [one] {" "}Un motor toma su corriente un poco a destiempo, así que es menos que la simple suma.
+   *[other] {""}
+}
 names-and = { $name } y { $rest }
 names-comma = { $name }, { $rest }
 stage-half-plug = Cuelga de esto con un adaptador: { $cord }. Tiene un solo conductor con voltaje: da { $volts } y no { $rated }.

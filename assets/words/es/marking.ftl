@@ -36,14 +36,14 @@ finding-line-fed-instead = { $tied ->
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $plugs ->
-    [one] Durante { $lasted }, un cable de dos enchufes alimentó el cableado de la casa. { $met ->
+    [one] Durante { $lasted }, un cable de dos enchufes unió el generador al cableado de la casa. { $met ->
         [one] En lo peor, nada lo separaba de la calle.
        *[other] Solo unas palancas lo separaban de la calle.
     }
    *[other] { $interlock ->
-        [0] Durante { $lasted }, su generador alimentó el cableado de la casa sin un equipo de transferencia de por medio.
-        [one] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico que no ajusta.
-       *[other] Durante { $lasted }, su generador alimentó el cableado de la casa con un bloqueo mecánico desarmado.
+        [0] Su generador en marcha estuvo unido al cableado de la casa durante { $lasted }. No había un equipo de transferencia de por medio.
+        [one] Su generador en marcha estuvo unido al cableado de la casa durante { $lasted }. El bloqueo mecánico de por medio no ajusta.
+       *[other] Su generador en marcha estuvo unido al cableado de la casa durante { $lasted }. El bloqueo mecánico de por medio estaba desarmado.
     }
 }
 finding-no-transfer-equipment-why = { $plugs ->
@@ -54,15 +54,18 @@ finding-no-transfer-equipment-why = { $plugs ->
    *[other] { $main-open ->
         [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
        *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. { $met ->
-            [one] Entonces nada separaba { $volts } de la calle.
+            [one] { $tied ->
+                [one] Entonces nada separaba el generador de la red.
+               *[other] Entonces nada separaba { $volts } de la calle.
+            }
            *[other] Entonces, solo una palanca que cualquiera puede mover separaba { $volts } de la calle.
         }
     }
 }
 finding-no-transfer-equipment-now = { $stands ->
     [joined] La red también alimenta ese cable. No toque ningún cable y aleje a la gente. Detenga el motor y déjelo detenido. Llame a un electricista.
-    [main-on] Detenga el motor y déjelo detenido. Apague el interruptor principal. Apague el interruptor de salida del generador y el del tablero por donde entra. Desenchufe primero el extremo de la casa y después el del generador.
-   *[main-off] Detenga el motor y déjelo detenido. Deje apagado el interruptor principal hasta quitar el cable. Apague el interruptor de salida del generador y el del tablero por donde entra. Desenchufe primero el extremo de la casa y después el del generador.
+    [main-on] Apague el interruptor de salida del generador. Luego detenga el motor y déjelo detenido. Apague el interruptor principal y el del tablero por donde entra el generador. Desenchufe primero el extremo de la casa y después el del generador.
+   *[main-off] Apague el interruptor de salida del generador. Luego detenga el motor y déjelo detenido. Apague el interruptor del tablero por donde entra. Deje apagado el interruptor principal hasta quitar el cable. Desenchufe primero el extremo de la casa y después el del generador.
 }
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. { $interlock ->
     [0] Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
@@ -127,7 +130,7 @@ finding-shock-instead = { $crew ->
 }
 source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
 
-finding-touch-what = La mano que lo usaba sintió corriente de este metal: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
+finding-touch-what = La mano que lo tocaba sintió corriente: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
     [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. Sin el dispositivo habría seguido.
    *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }{ $beside ->
@@ -145,6 +148,7 @@ finding-touch-now = { $stands ->
         [worn] Corte primero la corriente desde otro lugar. No toque a la persona. Pida ayuda.
        *[other] Apague primero el interruptor de salida. No toque a la persona. Pida ayuda.
     }
+    [over] Ya no tiene corriente. Quien la sintió debe ver hoy a un médico, aunque se sienta bien.
    *[let-go] { $cause ->
         [wet] No la toque otra vez. Apague el interruptor de salida del generador. Luego saque la unión del agua.
         [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada.
@@ -431,7 +435,7 @@ finding-tripped-instead = { $short ->
    *[other] { $met ->
         [one] Nunca deje que las dos fuentes se encuentren. Un interruptor de transferencia o un bloqueo mecánico las separa.
        *[other] { $side ->
-            [one] Sume los amperios de cada lado del tablero. Pase una carga al otro lado, o déjela apagada.
+            [one] Sume los amperios de cada lado del tablero antes de encender otra cosa. Deje apagado lo que es demasiado para su lado.
            *[other] Sume los amperios detrás de ese interruptor antes de encender otra cosa. Deje apagado lo que sobra.
         }
     }
@@ -534,11 +538,17 @@ finding-starved-instead = { $cause ->
 }
 source-starved = { $motor ->
     [one] NEMA MG 1-12.44: hasta 10 % del voltaje nominal (verificado en parte). El par sigue el cuadrado del voltaje (de memoria).
-   *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 (verificado en parte). Los vatios siguen el cuadrado del voltaje: ley de Ohm.
+   *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 (verificado en parte). Los vatios siguen el cuadrado del voltaje: ley de Ohm.{ $cause ->
+        [adapter] {" "}Tomacorrientes de 120 V de 30 A como máximo: NEMA L5-30 y TT-30 (de memoria).
+       *[other] {""}
+    }
 }
 
 finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
-finding-cord-hot-why = El calor que no puede salir de un cable ablanda su aislamiento. Entonces los conductores pueden tocarse.
+finding-cord-hot-why = { $basis ->
+    [thin] Un conductor demasiado delgado para su carga se calienta, y el calor ablanda su aislamiento.
+   *[other] El calor que no puede salir de un cable ablanda su aislamiento.
+} Entonces los conductores pueden tocarse y causar un incendio.
 finding-cord-hot-now = { $ruined ->
     [one] Apague la carga y deje enfriar el cable. Su aislamiento se ablandó: deséchelo.
    *[other] Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
@@ -557,12 +567,15 @@ finding-cord-hot-instead = { $ruined ->
     [lay] { $does ->
         [none] Extienda el cable que use, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
         [same] Extienda el cable que use, sin nada encima. Este calibre basta para esta carga.
-       *[other] Extienda el cable que use, sin nada encima. Así su calor puede salir. Para que a este largo también alcance el voltaje, use calibre { $does } AWG.
+       *[other] Extienda el cable que use, sin nada encima. Así su calor puede salir. { $has ->
+            [one] Para esta carga use otro, de calibre { $fit-gauge } AWG: así también alcanza el voltaje. Es este: { $fit }.
+           *[other] Para que a este largo también alcance el voltaje, use calibre { $does } AWG.
+        }
     }
     [damage] Deje fuera un cable dañado. Use uno sano, extendido.
    *[other] Tenga el cable que use fuera del sol, extendido, sin nada encima.
 }
-source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para cables más gruesos). Cuánto calor guarda un rollo es un supuesto.
+source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada hasta 12 AWG, de memoria para cables más gruesos). Cuánto calor guarda un rollo o lo que cubre un cable es un supuesto.
 
 finding-cord-fire-what = Se prendió fuego lo que tocaba el cable: { $cord }. El cable estaba así: { $lies }. Temperatura: { $reached }.
 finding-cord-fire-why = Un aislamiento carbonizado ya no separa los conductores. Se tocaron, y el arco prendió fuego a lo que tocaba el cable.
@@ -638,6 +651,7 @@ finding-cord-unfit-instead = { $fault ->
 source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
 finding-goal-late-what = { $ended ->
+    [2] El simulacro acabó antes del apagón. Así que no se vio esto: electricidad dentro de { $within } para { $appliance }.
     [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón.
    *[other] Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
 }
@@ -653,6 +667,8 @@ finding-goal-late-instead = { $cause ->
     [standby] Haga revisar el generador fijo y deje su controlador en automático. Mírelo después de cada marcha semanal.
     [load] Encienda primero lo que más importa, de uno en uno. Deje apagado lo que es demasiado grande para el generador.
     [device] Lleve una extensión del generador a lo que más importa.
+    [waits] El generador funcionaba. Enchufe o encienda primero lo que más importa, de uno en uno.
+    [before] Deje la casa segura y siga. Cuando llegue el apagón, encienda primero lo que más importa.
    *[other] Prepárese antes de la tormenta: cables, combustible y una tarjeta con los pasos junto al tablero.
 }
 source-goal-late = La meta de este simulacro.
@@ -703,10 +719,14 @@ finding-not-restored-instead = { $harm ->
         [one] Avise de un aparato con contactos soldados. Déjelo aislado con cortes visibles y con etiqueta.
        *[other] { $crew ->
             [one] Antes de cerrar una línea, recórrala toda: personas, puestas a tierra, etiquetas, cortes, cortacircuitos. Si ya tiene voltaje, primero haga que la desconecten y mida.
-           *[other] { $back ->
-                [standby] Revise todo el equipo: cubiertas, interruptores, transferencia, batería de arranque, controlador.
-                [back] Recorra todo el camino de vuelta: tablero, generador, cables.
-               *[out] Recorra otra vez todo el trabajo: cables, motor, tablero, cargas.
+           *[other] { $loaded ->
+                [engine] Apague su interruptor de salida y deje apagado lo que era demasiado. Luego arránquelo, y encienda el interruptor cuando marche parejo.
+                [tripped] Apague lo que era demasiado antes de volver a encenderlo. Encienda lo demás de uno en uno.
+               *[none] { $back ->
+                    [standby] Revise todo el equipo: cubiertas, interruptores, transferencia, batería de arranque, controlador.
+                    [back] Recorra todo el camino de vuelta: tablero, generador, cables.
+                   *[out] Recorra otra vez todo el trabajo: cables, motor, tablero, cargas.
+                }
             }
         }
     }

@@ -210,7 +210,7 @@ fn play(library: &Library, list: &List) -> Result<Played, Vec<Diagnostic>> {
     let last = drill.trace().moments.last();
     Ok(Played {
         as_said: found == wanted && verdict.passed == list.heading.passes,
-        sound_at_end: last.is_none_or(|m| standing(scenario, m).is_empty()),
+        sound_at_end: last.is_none_or(|m| standing(&scenario.site, m).is_empty()),
         verdict,
     })
 }
