@@ -150,7 +150,7 @@ fn a_drill_typed_line_by_line_comes_to_the_same_verdict_as_its_file() {
     );
     // What to do comes before how it came about.
     let at = |part: &str| before.find(part).unwrap();
-    assert!(at("Now: Stop the engine") < at("  1. The generator makes"));
+    assert!(at("Now: Turn the output breaker") < at("  1. The generator makes"));
     let help = "set CONTROL POSITION";
     assert_says(before, &[help, "At Panel:", "0:00> at panel"]);
 }

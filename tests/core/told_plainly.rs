@@ -13,9 +13,11 @@ use crate::told_advice::{all, one, say, told, word};
 
 /// A number of a stage or of evidence.
 fn number(args: &[(&'static str, Arg)], wanted: &str, unit: Unit) -> Option<f64> {
-    args.iter().find_map(|(name, arg)| match arg {
-        Arg::Quantity(number, of) if *name == wanted && *of == unit => Some(*number),
-        _ => None,
+    args.iter().find_map(|(name, arg)| {
+        let Arg::Quantity(number, of) = arg else {
+            return None;
+        };
+        (*name == wanted && *of == unit).then_some(*number)
     })
 }
 
