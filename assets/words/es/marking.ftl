@@ -651,7 +651,7 @@ finding-cord-unfit-instead = { $fault ->
 source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
 finding-goal-late-what = { $ended ->
-    [2] El simulacro acabó antes del apagón. Así que no se vio esto: electricidad dentro de { $within } para { $appliance }.
+    [2] El simulacro acabó antes del apagón. Así que no se vio si esto recibe electricidad en { $within }: { $appliance }.
     [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón.
    *[other] Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
 }
