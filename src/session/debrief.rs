@@ -94,6 +94,7 @@ impl Session {
             predictions: self.predictions(open),
             tracks: self.tracks(open),
             series: self.series(&open.drill),
+            moments: self.moments().into_iter().map(DrillTime::millis).collect(),
             length_ms: open.drill.trace().end().millis(),
             log: self.log_lines(open),
         })

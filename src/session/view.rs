@@ -14,8 +14,8 @@ mod trade;
 
 pub use asked::{AnswerView, AskedView, BarView, CalibrationView, PredictionLine, RevealView};
 pub use debrief::{
-    CompareView, CriterionView, DebriefView, DifferView, FindingView, NextView, PHASES, PageView,
-    Phase, PinView, SeriesView, StoodView, TrackView,
+    AgainView, CompareView, CriterionView, DebriefView, DifferView, FindingView, NextView, PHASES,
+    PageView, Phase, PinView, SeriesView, StoodView, TrackView,
 };
 pub use face::{
     EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,

@@ -1,6 +1,7 @@
 //! The debrief as text: one page after another, the learner's own words first and the verdict last.
 //!
 //! A line on the first two pages is kept; on any page an empty line goes on and `back` goes back.
+//! On any page `again 8:30` tells how the street stood then.
 //! On the page of findings a number goes back to before that finding, to try it another way, and `compare` tells what came of it.
 //! Where the input ends, the pages that are left follow each other.
 //!
@@ -15,7 +16,7 @@ use serde_json::json;
 
 use crate::file::{Library, Seal, Source, seal_as_before};
 use crate::session::view::{CompareView, DebriefView, DifferView, Phase, SeriesView};
-use crate::session::{Command, Notice, Practice, Rewind, Session, compare, replay};
+use crate::session::{Command, Notice, Practice, Rewind, Session, compare, parse_clock, replay};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Words};
 
@@ -102,6 +103,10 @@ pub(super) fn walk(session: &mut Session, lines: &mut Lines<'_>, output: &mut Ou
                 compared(session, output);
                 continue;
             }
+            Some(line) if line.starts_with(AGAIN) => {
+                again(session, line, output);
+                continue;
+            }
             Some(number) if view.phase == Phase::Why && !number.is_empty() => {
                 if go_back(session, number, output) {
                     return false;
@@ -114,6 +119,31 @@ pub(super) fn walk(session: &mut Session, lines: &mut Lines<'_>, output: &mut Ou
                 session.apply(Command::Onward)
             }
         };
+    }
+}
+
+/// What a line begins with that asks for a moment.
+const AGAIN: &str = "again ";
+
+/// Tells how the street stood at a time of the run, and what had been done and had happened in that moment.
+fn again(session: &Session, line: &str, output: &mut Output<'_>) {
+    let clock = line.strip_prefix(AGAIN).and_then(parse_clock);
+    let Some(at) = clock else {
+        output.say_error(&Message::new("terminal-debrief-clock"));
+        return;
+    };
+    let moments = session.moments();
+    let place = moments.partition_point(|moment| *moment <= at);
+    if let Some(view) = session.seen_again(place.saturating_sub(1)) {
+        output.line(&format!("{}  {}", view.clock, view.said));
+        let then = view.log.iter().filter(|l| l.clock == view.clock);
+        let words = &output.words;
+        let lines: Vec<String> = then
+            .map(|l| report::log_line(words, l))
+            .chain(view.found.iter().cloned())
+            .chain(report::street(words, &view.street))
+            .collect();
+        output.lines(&lines);
     }
 }
 

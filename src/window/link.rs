@@ -8,8 +8,9 @@ use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
 use crate::session::view::{
-    AskedView, CloseView, CompareView, ConsequenceView, DebriefView, DeedView, FaultsView,
-    LanguageView, LessonView, LogView, MomentView, RevealView, ShelfView, StreetView, TradeView,
+    AgainView, AskedView, CloseView, CompareView, ConsequenceView, DebriefView, DeedView,
+    FaultsView, LanguageView, LessonView, LogView, MomentView, RevealView, ShelfView, StreetView,
+    TradeView,
 };
 use crate::session::{Command, Detail, Notice, Seated, Session, Signed};
 
@@ -60,6 +61,10 @@ pub enum Wish {
     See(See),
     /// See a stretch of the drill in its debrief; none sees all of it.
     Span(Option<Span>),
+    /// See a moment of the run that is over, by its place; none goes back to the debrief.
+    Again(Option<usize>),
+    /// Go from moment to moment by itself, or no more.
+    Play,
     /// Teach a lesson of the shelf.
     Teach(String),
     /// Turn to a page of the lesson.
@@ -123,6 +128,8 @@ pub(super) struct Views {
     pub(super) second: Option<Box<Spoken>>,
     /// Whether the language is read from right to left.
     pub(super) from_right: bool,
+    /// The moment that is seen again.
+    pub(super) again: Option<AgainView>,
 }
 
 /// The views in a second language, and the session that speaks it.
@@ -153,9 +160,11 @@ impl Views {
     /// The views of a session with what lies on the desk.
     pub(super) fn of(session: &Session, desk: &Desk) -> Self {
         let shows = |sheet| desk.sheet == Some(sheet);
+        let again = desk.again.and_then(|w| session.seen_again(w.place));
+        let then = again.as_ref().map(|again| again.street.clone());
         Self {
             shelf: session.shelf(),
-            street: session.street(),
+            street: then.or_else(|| session.street()),
             close: desk.place.as_deref().and_then(|place| session.close(place)),
             log: session.log(),
             consequence: session.consequence(),
@@ -179,6 +188,7 @@ impl Views {
             branches: shows(Sheet::Branches).then(|| session.compare()).flatten(),
             second: None,
             from_right: session.is_from_right(),
+            again,
         }
         .beside(session, desk)
     }
@@ -225,6 +235,8 @@ pub(super) struct Desk {
     pub(super) outlook: Outlook,
     /// What stretch of the drill its debrief shows; none is all of it.
     pub(super) span: Option<Span>,
+    /// What of a run that is over is seen again.
+    pub(super) again: Option<Watched>,
     /// The lesson that is being taught.
     pub(super) teaching: Option<Teaching>,
     /// How the wall shows a drill.
@@ -241,6 +253,15 @@ pub(super) struct Desk {
     pub(super) notice: Option<Notice>,
     /// Grows when the keyboard's focus should go to the first thing of what has just come up.
     pub(super) arrivals: u32,
+}
+
+/// A moment of a run that is over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Watched {
+    /// Its place among all moments.
+    pub(super) place: usize,
+    /// Whether the next one follows by itself.
+    pub(super) plays: bool,
 }
 
 /// A sheet of text that can be laid on the desk.
@@ -305,6 +326,8 @@ impl Desk {
     pub(super) fn arrange(&mut self, wish: &Wish) {
         match wish {
             Wish::Do(_) | Wish::Sign(..) | Wish::Keep | Wish::Record => {}
+            // In a run that is over nothing is operated.
+            Wish::Place(_) if self.again.is_some() => {}
             Wish::Place(place) => {
                 self.place = Some(place.clone());
                 self.sheet = None;
@@ -312,7 +335,7 @@ impl Desk {
                 self.arrivals += 1;
             }
             Wish::Back => {
-                if self.sheet.take().is_none() {
+                if self.sheet.take().is_none() && self.again.take().is_none() {
                     self.place = None;
                 }
             }
@@ -330,6 +353,16 @@ impl Desk {
             }
             Wish::See(change) => self.outlook.see(*change),
             Wish::Span(span) => self.span = *span,
+            Wish::Again(place) => {
+                let plays = self.again.is_some_and(|watched| watched.plays);
+                self.again = place.map(|place| Watched { place, plays });
+                self.arrivals += 1;
+            }
+            Wish::Play => {
+                if let Some(watched) = &mut self.again {
+                    watched.plays = !watched.plays;
+                }
+            }
             Wish::Stage(stage) => {
                 self.stage = *stage;
                 self.outlook.follow();
@@ -475,6 +508,7 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
             desk.face = Face::Here;
             desk.outlook.follow();
             desk.span = None;
+            desk.again = None;
             desk.wall.held = false;
             desk.wall.light = None;
             if let Some(teaching) = &mut desk.teaching {
@@ -484,6 +518,7 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
         }
         Command::Understood | Command::Rewind(_) | Command::Predict { .. } | Command::Counts(_) => {
             desk.stage = 0;
+            desk.again = None;
             desk.arrivals += 1;
         }
         Command::Onward | Command::Back => desk.arrivals += 1,
@@ -511,6 +546,7 @@ struct Shown {
     lesson: Option<String>,
     sheet: Option<Sheet>,
     second: bool,
+    again: Option<Watched>,
 }
 
 impl Shown {
@@ -521,6 +557,7 @@ impl Shown {
             lesson: desk.teaching.as_ref().map(|t| t.lesson.clone()),
             sheet: desk.sheet,
             second: desk.wall.second,
+            again: desk.again,
         }
     }
 }

@@ -6,6 +6,7 @@
 //! It does not cover sound or touch gestures.
 
 mod access;
+mod again;
 mod authoring;
 mod error;
 mod fonts;
@@ -206,6 +207,7 @@ fn build(app: &mut App, session: Session) {
         scene::plugin,
         screens::plugin,
         access::plugin,
+        again::plugin,
         mirror::plugin,
         keep::plugin,
     ));

@@ -7,7 +7,7 @@ use std::path::Path;
 use std::sync::mpsc;
 
 use bevy::asset::RenderAssetUsages;
-use bevy::camera::RenderTarget;
+use bevy::camera::{ImageRenderTarget, RenderTarget};
 use bevy::prelude::*;
 use bevy::render::pipelined_rendering::PipelinedRenderingPlugin;
 use bevy::render::render_resource::{
@@ -32,8 +32,19 @@ pub(super) struct Picture {
     pub(super) name: String,
     /// What the learner wished before the picture is taken.
     pub(super) wishes: Vec<Wish>,
-    /// Width and height in pixels.
-    pub(super) size: (u32, u32),
+    /// How large it is.
+    pub(super) size: Extent,
+}
+
+/// How large a picture is, and how dense the display that it stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Extent {
+    /// Pixels.
+    pub(super) width: u32,
+    /// Pixels.
+    pub(super) height: u32,
+    /// Pixels to one of the engine's logical kind, in each direction.
+    pub(super) density: u8,
 }
 
 /// Frames in which fonts, meshes and words settle before a picture is taken.
@@ -70,12 +81,12 @@ pub(super) fn draw(session: &Session, pictures: &[Picture], out: &Path) -> Resul
 /// An engine without a window whose frames are driven by hand.
 struct Studio {
     app: App,
-    size: (u32, u32),
+    size: Extent,
     target: Handle<Image>,
 }
 
 impl Studio {
-    fn new(session: Session, (width, height): (u32, u32), backends: Backends) -> Self {
+    fn new(session: Session, size: Extent, backends: Backends) -> Self {
         let mut app = App::new();
         let plugins = engine(None, backends)
             .disable::<WinitPlugin>()
@@ -85,8 +96,8 @@ impl Studio {
         app.finish();
         app.cleanup();
         let extent = Extent3d {
-            width,
-            height,
+            width: size.width,
+            height: size.height,
             depth_or_array_layers: 1,
         };
         let mut image = Image::new_uninit(
@@ -97,13 +108,13 @@ impl Studio {
         );
         image.texture_descriptor.usage |= TextureUsages::RENDER_ATTACHMENT;
         let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
+        let dense = ImageRenderTarget {
+            handle: target.clone(),
+            scale_factor: f32::from(size.density),
+        };
         app.world_mut()
-            .spawn((scene::camera(), RenderTarget::from(target.clone())));
-        Self {
-            app,
-            size: (width, height),
-            target,
-        }
+            .spawn((scene::camera(), RenderTarget::Image(dense)));
+        Self { app, size, target }
     }
 
     fn frame(&mut self) {

@@ -6,7 +6,7 @@ use std::fs;
 use outage_drill::file::{Library, Seal, Source};
 use outage_drill::marking::{Rule, Verdict};
 use outage_drill::scenario::course::OUTCOMES;
-use outage_drill::session::view::{DebriefView, PHASES, Phase};
+use outage_drill::session::view::{DebriefView, PHASES, PersonState, Phase};
 use outage_drill::session::{Command, Session, play, replay};
 use outage_drill::units::DrillTime;
 
@@ -47,6 +47,37 @@ fn pages_follow_each_other_and_the_verdict_is_the_last() {
     assert_eq!(session.debrief().unwrap().phase, Phase::Verdict);
     session.apply(Command::Back);
     assert_eq!(session.debrief().unwrap().phase, Phase::Next);
+}
+
+#[test]
+fn a_run_that_is_over_is_seen_again_as_it_was_and_stays_as_it_is() {
+    let mut session = played("deadly-main-left-on", "no-slide");
+    let over = session.debrief().unwrap();
+    let moments = session.moments();
+    assert!(moments.len() > 5 && moments.is_sorted(), "{moments:?}");
+    let mut lines = 0;
+    for (place, at) in moments.iter().enumerate() {
+        let view = session.seen_again(place).unwrap();
+        assert_eq!((view.place, view.clock_ms), (place, at.millis()));
+        assert!(view.log.len() >= lines, "{place}");
+        lines = view.log.len();
+        // The learner says first what happened.
+        assert!(view.found.is_empty());
+    }
+    assert_eq!(lines, over.log.len());
+    let harmed = |session: &Session, place: usize| {
+        let people = session.seen_again(place).unwrap().street.people;
+        people.iter().any(|p| p.state == PersonState::Harmed)
+    };
+    assert!(!harmed(&session, 0) && harmed(&session, usize::MAX));
+    assert_eq!(session.debrief().unwrap(), over);
+    while session.debrief().unwrap().phase != Phase::Why {
+        session.apply(Command::Onward);
+    }
+    let shock = over.findings.iter().find(|f| f.rule == "shock").unwrap();
+    let place = over.moments.iter().position(|at| *at == shock.clock_ms);
+    let view = session.seen_again(place.unwrap()).unwrap();
+    assert!(view.found.contains(&shock.what), "{:?}", view.found);
 }
 
 #[test]

@@ -22,7 +22,8 @@ use bevy_egui::egui::{Event, Key, Modifiers, PointerButton, Pos2, RawInput, Rect
 
 use crate::file::Library;
 use crate::session::view::{DebriefView, DrillCard};
-use crate::session::{Command, Session};
+use crate::session::{Command, Rewind, Session};
+use crate::units::DrillTime;
 use crate::window::fonts;
 use crate::window::gallery;
 use crate::window::input::{MINUTE, wish_of};
@@ -479,6 +480,31 @@ fn a_consequence_is_told_stage_by_stage_and_put_away_by_either_hand() {
             rehearsal.bring(&Wish::Stage(stage), hand);
         }
         rehearsal.bring(&Wish::Do(Command::Understood), hand);
+    }
+}
+
+#[test]
+fn a_run_that_is_over_is_seen_again_and_changed_from_there_by_either_hand() {
+    for hand in [Hand::Pointer, Hand::Keys] {
+        let mut rehearsal = backfed();
+        rehearsal.grant(&Wish::Do(Command::Finish));
+        let over = rehearsal.views.debrief.clone().expect("it is over");
+        rehearsal.bring(&Wish::Again(Some(0)), hand);
+        for place in 1..4 {
+            rehearsal.bring(&Wish::Again(Some(place)), hand);
+        }
+        rehearsal.bring(&Wish::Play, hand);
+        rehearsal.bring(&Wish::Play, hand);
+        rehearsal.bring(&Wish::Again(Some(2)), hand);
+        rehearsal.bring(&Wish::Again(None), hand);
+        assert_eq!(rehearsal.views.debrief, Some(over));
+        rehearsal.bring(&Wish::Again(Some(0)), hand);
+        rehearsal.bring(&Wish::Again(Some(1)), hand);
+        let at = rehearsal.views.again.as_ref().map(|view| view.clock_ms);
+        let at = DrillTime::from_millis(at.expect("a moment is seen"));
+        rehearsal.bring(&Wish::Do(Command::Rewind(Rewind::To(at))), hand);
+        assert!(rehearsal.views.debrief.is_none() && rehearsal.views.again.is_none());
+        assert_eq!(rehearsal.views.log.clock_ms, at.millis());
     }
 }
 

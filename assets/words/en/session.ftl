@@ -255,6 +255,7 @@ session-no-hint = In a test there are no hints. Finish it first, then practice w
 session-no-turn = Nothing is made to happen in a test, or after the end.
 session-no-mistake = There is no mistake to go back to.
 session-rewound = You are back at { $clock }. Try another way.
+again-place = Moment { $place } of { $of }
 debrief-rewound = { $times ->
     [one] You went back once.
    *[other] You went back { $times } times.

@@ -297,7 +297,8 @@ roster-not-marked = { $files ->
 # The debrief, page by page. $title is the page's own, $text what the learner said.
 terminal-debrief-page = { $number }. { $title }
 terminal-debrief-said = You said: { $text }
-terminal-debrief-on = Type what you want to say, or nothing, and go on with enter. “back” goes back a page.
+terminal-debrief-on = Type what you want to say, or nothing, and go on with enter. “back” goes back a page. “again 8:30” shows the street as it stood then.
+terminal-debrief-clock = Give the time as minutes and seconds, such as “again 8:30”.
 terminal-debrief-stood = What stands otherwise at the end than at the start:
 terminal-debrief-curves = How far it went, by the second:
 terminal-debrief-peak = { $label }: { $value } at most, at { $clock }.

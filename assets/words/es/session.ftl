@@ -255,6 +255,7 @@ session-no-hint = En una prueba no hay indicaciones. Termínela primero y despu�
 session-no-turn = En una prueba, o después del final, no se hace pasar nada.
 session-no-mistake = No hay ningún error al que volver.
 session-rewound = Está de nuevo en { $clock }. Pruebe otra manera.
+again-place = Momento { $place } de { $of }
 debrief-rewound = { $times ->
     [one] Volvió atrás una vez.
    *[other] Volvió atrás { $times } veces.

@@ -2,7 +2,7 @@
 
 use crate::words::Unit;
 
-use super::{CalibrationView, Fed, LogLine, StageView};
+use super::{CalibrationView, Fed, LogLine, StageView, StreetView};
 
 /// A criterion of the debrief.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -136,6 +136,27 @@ pub struct PageView {
     pub said: String,
 }
 
+/// A moment of a run that is over, seen again.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct AgainView {
+    /// Its place among all moments, from 0.
+    pub place: usize,
+    /// The place of the last one.
+    pub last: usize,
+    /// Both in words.
+    pub said: String,
+    /// Drill clock.
+    pub clock: String,
+    /// Drill clock in milliseconds.
+    pub clock_ms: u64,
+    /// The street as it stood then.
+    pub street: StreetView,
+    /// What had been done and had happened until then.
+    pub log: Vec<LogLine>,
+    /// What was found then, once the debrief has come to why.
+    pub found: Vec<String>,
+}
+
 /// How something stood at the start and stands at the end.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct StoodView {
@@ -245,6 +266,8 @@ pub struct DebriefView {
     pub tracks: Vec<TrackView>,
     /// Curves.
     pub series: Vec<SeriesView>,
+    /// The moments that can be seen again, drill clock in milliseconds.
+    pub moments: Vec<u64>,
     /// Length of the drill in milliseconds.
     pub length_ms: u64,
     /// What was done, line by line.

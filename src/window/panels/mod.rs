@@ -3,6 +3,7 @@
 //! They are drawn anew in every egui pass and keep nothing between passes but what is unfolded.
 //! Every text comes from a view or by id from the word files.
 
+pub(super) mod again;
 pub(super) mod asked;
 pub(super) mod branches;
 pub(super) mod breakers;

@@ -1,6 +1,6 @@
 //! What happened in a drill: its timeline, the findings with the way of energy, curves, what was done.
 //!
-//! It does not cover replay.
+//! How the street looked then is seen again elsewhere: see [`super::again`].
 
 use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
 
@@ -21,6 +21,8 @@ pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
         .auto_shrink([false, false])
         .show(ui, |ui| {
             heading(ui, &page.say("window-timeline"));
+            let watch = page.say("window-watch");
+            page.button(ui, &watch, || Wish::Again(Some(0)));
             mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
             ui.add_space(8.0);
             heading(ui, &page.say("window-stood"));
@@ -42,6 +44,8 @@ pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
         .auto_shrink([false, false])
         .show(ui, |ui| {
             heading(ui, &page.say("window-timeline"));
+            let watch = page.say("window-watch");
+            page.button(ui, &watch, || Wish::Again(Some(0)));
             mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
             ui.add_space(8.0);
             heading(ui, &page.say("window-findings"));
@@ -108,6 +112,9 @@ fn finding(
             page.button(ui, &here, || {
                 Wish::Do(Command::Rewind(Rewind::Finding(index)))
             });
+            let watch = page.say("window-watch-moment");
+            let place = debrief.moments.partition_point(|at| *at < view.clock_ms);
+            page.button(ui, &watch, || Wish::Again(Some(place)));
             let moment = page.say("window-see-moment");
             page.button(ui, &moment, || {
                 let all = Span::whole(debrief.length_ms);

@@ -7,10 +7,12 @@
 use bevy_egui::egui;
 use bevy_egui::egui::{ScrollArea, Ui};
 
-use crate::session::view::StreetView;
+use crate::session::view::{AgainView, StreetView};
 use crate::window::link::{Face, Sheet, Views};
 use crate::window::mirror;
-use crate::window::panels::{Page, asked, close, consequence, lesson, log, room, top, words};
+use crate::window::panels::{
+    Page, again, asked, close, consequence, lesson, log, room, top, words,
+};
 use crate::window::scene::callouts;
 use crate::window::scene::frame::{BOTTOM_BAR, TOP_BAR};
 
@@ -58,6 +60,41 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             self::column(ui, scene, scene.views, page);
         });
     stage(ui, scene, street, page);
+}
+
+/// A run that is over, seen again in the room that the drill had.
+pub(super) fn again(ui: &mut Ui, scene: &Scene<'_>, view: &AgainView, page: &mut Page<'_>) {
+    let plays = scene.desk.again.is_some_and(|watched| watched.plays);
+    if scene.narrow {
+        let all = [
+            (Face::Here, "window-face-here"),
+            (Face::There, "window-face-scene"),
+        ];
+        faces(ui, scene, &all, page);
+        if scene.desk.face == Face::There {
+            stage(ui, scene, &view.street, page);
+        } else {
+            let frame = egui::CentralPanel::default().frame(edge(10));
+            frame.show(ui, |ui| {
+                again::head(ui, view, page);
+                again::ways(ui, view, plays, page);
+                again::told(ui, view, page);
+            });
+        }
+        return;
+    }
+    let line = |panel: egui::Panel| panel.show_separator_line(false).resizable(false);
+    line(egui::Panel::top("top").exact_size(TOP_BAR))
+        .frame(edge(8))
+        .show(ui, |ui| again::head(ui, view, page));
+    line(egui::Panel::bottom("bottom").exact_size(BOTTOM_BAR))
+        .frame(edge(10))
+        .show(ui, |ui| again::ways(ui, view, plays, page));
+    let columns = scene.desk.look().columns(ui.max_rect().width());
+    line(egui::Panel::right("column").exact_size(columns))
+        .frame(edge(12))
+        .show(ui, |ui| again::told(ui, view, page));
+    stage(ui, scene, &view.street, page);
 }
 
 /// Words on the scene, and the light of the wall.

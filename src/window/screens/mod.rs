@@ -108,7 +108,9 @@ fn lay_out(ctx: &egui::Context, scene: &Scene<'_>, page: &mut Page<'_>) {
             .layer_id(egui::LayerId::background())
             .max_rect(ctx.content_rect()),
     );
-    if scene.views.debrief.is_some() {
+    if let Some(again) = &scene.views.again {
+        drill::again(&mut ui, scene, again, page);
+    } else if scene.views.debrief.is_some() {
         debrief::screen(&mut ui, scene, page);
     } else if scene.views.street.is_some() && scene.desk.accepted {
         drill::screen(&mut ui, scene, page);

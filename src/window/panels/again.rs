@@ -1,0 +1,66 @@
+//! A run that is over, seen again: the moment that is shown, what had happened until then, and the way to the next one.
+//!
+//! It does not cover the street beside it: that is drawn as in the drill.
+
+use bevy_egui::egui::{RichText, Ui};
+
+use crate::session::view::AgainView;
+use crate::session::{Command, Rewind};
+use crate::units::DrillTime;
+use crate::window::fonts;
+use crate::window::link::Wish;
+use crate::window::theme;
+
+use super::{Page, aside, body, card, log, subheading};
+
+/// The clock of the moment, and which one it is.
+pub(crate) fn head(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        let clock = RichText::new(&view.clock).font(fonts::bold(26.0));
+        ui.label(clock.color(theme::LEAD.egui()));
+        body(ui, &page.say("window-watch"));
+        aside(ui, &view.said);
+    });
+}
+
+/// To the moments before and after, to trying it another way, and back to the debrief.
+pub(crate) fn ways(ui: &mut Ui, view: &AgainView, plays: bool, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        let to = |place: usize| Wish::Again(Some(place));
+        if view.place < view.last {
+            let later = page.say("window-watch-later");
+            page.lead(ui, &later, || to(view.place + 1));
+        }
+        if view.place > 0 {
+            let earlier = page.say("window-watch-earlier");
+            page.button(ui, &earlier, || to(view.place - 1));
+        }
+        let plays = if plays {
+            "window-watch-pause"
+        } else {
+            "window-watch-play"
+        };
+        let plays = page.say(plays);
+        page.button(ui, &plays, || Wish::Play);
+        let here = page.say("window-from-here");
+        let at = DrillTime::from_millis(view.clock_ms);
+        page.button(ui, &here, || Wish::Do(Command::Rewind(Rewind::To(at))));
+        let end = page.say("window-watch-end");
+        page.button(ui, &end, || Wish::Again(None));
+    });
+}
+
+/// What was found at the moment, and below it all that had been done and had happened.
+pub(crate) fn told(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
+    if !view.found.is_empty() {
+        card(ui, theme::PURPLE, |ui| {
+            subheading(ui, &page.say("window-watch-found"));
+            for found in &view.found {
+                body(ui, found);
+            }
+        });
+        ui.add_space(6.0);
+    }
+    subheading(ui, &page.say("window-log"));
+    log::lines(ui, &view.log, page);
+}
