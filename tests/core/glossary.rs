@@ -56,3 +56,19 @@ fn a_session_finds_the_words_of_a_text_that_it_shows() {
             .all(|f| !f.term.meaning.is_empty() && !f.term.source.is_empty())
     );
 }
+
+#[test]
+fn the_words_of_the_trade_in_what_was_found_are_explained_below_it() {
+    let list = "tests/drills/visible-break-one-word.actions";
+    let play = ["play", "visible-break", "--actions", list, "--language"];
+    let told = drill(&[&play[..], &["en"]].concat()).out;
+    let (found, terms) = told.split_once("Words of the trade in this").unwrap();
+    for name in ["recloser", "jumper", "grounds"] {
+        assert!(found.contains(name), "{found}");
+        assert!(terms.contains(&format!("\n  {name}: ")), "{terms}");
+    }
+    assert!(!terms.contains("interlock"), "{terms}");
+    let told = drill(&[&play[..], &["es"]].concat()).out;
+    let (_, terms) = told.split_once("Palabras del oficio").unwrap();
+    assert!(terms.contains("\n  reconectador: "), "{terms}");
+}

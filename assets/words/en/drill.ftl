@@ -65,7 +65,7 @@ event-engine-started = The engine catches and runs.
 event-shut-off = Too much is asked of the inverter: { $watts }. It shuts its output off. The engine runs on.
 event-shut-off-leg = One leg is asked for more than { $amps }. The inverter shuts its output off. The engine runs on.
 event-dip = The lights blink. { $lasts ->
-    [one] For { $seconds } the voltage dips to { $volts }.
+    [one] The voltage dips to { $volts } and is back after { $seconds }.
    *[other] For a moment the voltage dips to { $volts }.
 }
 event-dip-stays = The lights go dim. The generator sags to { $volts } and cannot come back up.

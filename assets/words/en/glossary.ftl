@@ -13,7 +13,7 @@ glossary-ground = ground wire, ground wires, ground pin, ground
 glossary-ground-meaning = The earth, and the wire that ties metal cases to it. It carries current only when something is broken.
 glossary-ground-source = NEC Article 100, from memory.
 
-glossary-grounds = set of grounds, sets of grounds, grounds
+glossary-grounds = grounds, set of grounds, sets of grounds
 glossary-grounds-meaning = Clamps and a thick lead that a crew puts on a line. They keep the line at the same volts as the pole.
 glossary-grounds-source = 29 CFR 1910.269(n), from memory.
 
@@ -89,7 +89,7 @@ glossary-recloser = recloser
 glossary-recloser-meaning = A switch on a pole that opens on a fault and can close again by itself.
 glossary-recloser-source = Common practice.
 
-glossary-cutout = cutouts, cutout
+glossary-cutout = cutout, cutouts
 glossary-cutout-meaning = A fuse on a pole that a worker can swing open with a stick.
 glossary-cutout-source = Common practice.
 
@@ -125,7 +125,7 @@ glossary-insulation = insulation
 glossary-insulation-meaning = The skin around a wire that keeps hands and other wires off the metal.
 glossary-insulation-source = Common practice.
 
-glossary-lug = lugs, lug
+glossary-lug = lug, lugs
 glossary-lug-meaning = A bare metal clamp where a thick wire ends.
 glossary-lug-source = Common practice.
 
@@ -133,7 +133,7 @@ glossary-lockout = locked out, lock-out
 glossary-lockout-meaning = Held off with a lock, so that nobody can turn it on while you work.
 glossary-lockout-source = 29 CFR 1910.147, from memory.
 
-glossary-tag = tags, tag
+glossary-tag = tag, tags
 glossary-tag-meaning = A card on a switch that says: do not move this.
 glossary-tag-source = 29 CFR 1910.269(m), from memory.
 
@@ -153,7 +153,7 @@ glossary-frame = frame, frames
 glossary-frame-meaning = The metal case of a machine. Your hand is on it when you use it.
 glossary-frame-source = Common practice.
 
-glossary-load = loads, load
+glossary-load = load, loads
 glossary-load-meaning = What takes power, and how much it takes.
 glossary-load-source = NEC Article 100, from memory.
 

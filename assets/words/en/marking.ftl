@@ -2,7 +2,7 @@
 
 criterion-isolation-title = Isolation
 criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment keeps the two apart, and not a handle alone.
-criterion-isolation-line = Before hands go on the line, every way that power can come is open for all to see. No generator meets the utility.
+criterion-isolation-line = Before hands go on the line, every way from the utility is open for all to see. No generator meets the utility.
 criterion-against = See what was found at { $times }.
 criterion-people-title = People
 criterion-people-text = Nobody is hurt or put in harm's way.

@@ -65,7 +65,7 @@ event-engine-started = El motor arranca y sigue en marcha.
 event-shut-off = Se pide demasiado al inversor: { $watts }. Corta su salida. El motor sigue en marcha.
 event-shut-off-leg = A una línea se le pide más de { $amps }. El inversor corta su salida. El motor sigue en marcha.
 event-dip = Las luces parpadean. { $lasts ->
-    [one] El voltaje baja a { $volts } durante { $seconds }.
+    [one] El voltaje baja a { $volts } y vuelve a los { $seconds }.
    *[other] Por un momento, el voltaje baja a { $volts }.
 }
 event-dip-stays = Las luces se atenúan. El generador cae a { $volts } y no puede recuperarse.

@@ -81,7 +81,7 @@ glossary-service-drop = acometida
 glossary-service-drop-meaning = Los cables del poste a la casa.
 glossary-service-drop-source = NEC, artículo 100, de memoria.
 
-glossary-utility = compañía
+glossary-utility = compañía, red
 glossary-utility-meaning = La empresa que lleva la electricidad a la calle.
 glossary-utility-source = Práctica común.
 
@@ -89,7 +89,7 @@ glossary-recloser = reconectador
 glossary-recloser-meaning = Un interruptor en un poste que abre cuando hay una falla y puede cerrar solo.
 glossary-recloser-source = Práctica común.
 
-glossary-cutout = cortacircuitos
+glossary-cutout = cortacircuitos, cortacircuito
 glossary-cutout-meaning = Un fusible en un poste que se abre con una pértiga.
 glossary-cutout-source = Práctica común.
 
@@ -125,7 +125,7 @@ glossary-insulation = aislamiento
 glossary-insulation-meaning = La funda de un cable que separa el metal de las manos y de otros cables.
 glossary-insulation-source = Práctica común.
 
-glossary-lug = bornes, borne
+glossary-lug = borne, bornes
 glossary-lug-meaning = Una pinza de metal desnudo donde termina un cable grueso.
 glossary-lug-source = Práctica común.
 
@@ -133,7 +133,7 @@ glossary-lockout = bloqueado, bloqueo
 glossary-lockout-meaning = Apagado con candado, para que nadie lo encienda mientras usted trabaja.
 glossary-lockout-source = 29 CFR 1910.147, de memoria.
 
-glossary-tag = etiquetas, etiqueta
+glossary-tag = etiqueta, etiquetas
 glossary-tag-meaning = Una tarjeta en un interruptor que dice: no lo mueva.
 glossary-tag-source = 29 CFR 1910.269(m), de memoria.
 
@@ -153,7 +153,7 @@ glossary-frame = carcasa, carcasas
 glossary-frame-meaning = La caja de metal de una máquina. Su mano está en ella cuando la usa.
 glossary-frame-source = Práctica común.
 
-glossary-load = cargas, carga
+glossary-load = carga, cargas
 glossary-load-meaning = Lo que toma electricidad, y cuánta toma.
 glossary-load-source = NEC, artículo 100, de memoria.
 

@@ -2,7 +2,7 @@
 
 criterion-isolation-title = Aislamiento
 criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no solo una palanca.
-criterion-isolation-line = Antes de tocar la línea, todo camino por donde puede llegar electricidad está abierto a la vista. Ningún generador se junta con la red.
+criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
 criterion-people-title = Personas
 criterion-people-text = Nadie sale herido ni corre peligro.
