@@ -29,12 +29,22 @@ pub(super) fn bold(size: f32) -> FontId {
     FontId::new(size, FontFamily::Name(BOLD_NAME.into()))
 }
 
-/// Sets typeface and look of a context.
+/// The longest press that still counts as one, seconds.
+const SLOW_HAND_S: f64 = 20.0;
+/// How far a press may move and still count as one, points.
+const TREMBLING_HAND: f32 = 12.0;
+
+/// Sets typeface, look and patience of a context.
 pub(super) fn dress(ctx: &egui::Context) {
     ctx.set_fonts(definitions());
     ctx.set_theme(egui::Theme::Dark);
     ctx.all_styles_mut(style);
-    ctx.options_mut(|options| options.zoom_with_keyboard = false);
+    ctx.options_mut(|options| {
+        options.zoom_with_keyboard = false;
+        // A hand that rests on a button or trembles presses it all the same, and so does a click that a busy machine sees late.
+        options.input_options.max_click_duration = SLOW_HAND_S;
+        options.input_options.max_click_dist = TREMBLING_HAND;
+    });
 }
 
 fn definitions() -> FontDefinitions {

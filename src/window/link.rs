@@ -519,7 +519,10 @@ pub(super) fn obey(session: &mut Session, desk: &mut Desk, command: &Command) {
         Command::Understood | Command::Rewind(_) | Command::Predict { .. } | Command::Counts(_) => {
             desk.stage = 0;
             desk.again = None;
-            desk.arrivals += 1;
+            // With nothing more to read, one Enter too many must not move a handle.
+            if holds(session) || session.reveal().is_some() {
+                desk.arrivals += 1;
+            }
         }
         Command::Onward | Command::Back => desk.arrivals += 1,
         Command::Speak(_) => desk.spoke = true,

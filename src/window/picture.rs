@@ -150,7 +150,7 @@ impl Studio {
         let (sender, receiver) = mpsc::channel();
         self.app
             .world_mut()
-            .spawn(Screenshot::image(self.target.clone()))
+            .spawn(Screenshot(self.target.clone()))
             .observe(move |captured: On<'_, '_, ScreenshotCaptured>| {
                 if let Ok(image) = captured.image.clone().try_into_dynamic() {
                     sender.send(image.to_rgb8()).unwrap_or_default();

@@ -529,6 +529,24 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
 }
 
 #[test]
+fn a_slow_and_trembling_hand_presses_a_button_too() {
+    let mut rehearsal = Rehearsal::new("en");
+    let accepts = |rehearsal: &mut Rehearsal, at: Pos2| {
+        let aside = at + vec2(8.0, 5.0);
+        rehearsal.pass(vec![Event::PointerMoved(at)]);
+        rehearsal.pass(vec![pressed(at, true)]);
+        rehearsal.pass(vec![Event::PointerMoved(aside)]);
+        for _ in 0..30 {
+            rehearsal.pass(Vec::new());
+        }
+        let wishes = rehearsal.pass(vec![pressed(aside, false)]);
+        wishes.contains(&Wish::Accept)
+    };
+    let targets = rehearsal.targets();
+    assert!(targets.into_iter().any(|at| accepts(&mut rehearsal, at)));
+}
+
+#[test]
 fn the_language_changes_while_the_drill_stays() {
     let mut rehearsal = Rehearsal::new("en");
     rehearsal.bring(&Wish::Accept, Hand::Pointer);

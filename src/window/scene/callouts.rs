@@ -414,17 +414,21 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
     let offsets = around(dx, dy);
     let bounds = scene.shrink(6.0);
-    let rect = offsets.iter().find_map(|offset| {
-        let rect = Rect::from_center_size(at + *offset, size);
-        let free = taken
-            .iter()
-            .all(|other| !other.expand(4.0).intersects(rect));
-        (bounds.contains_rect(rect) && free).then_some(rect)
-    });
-    let Some(rect) = rect.or_else(|| {
-        let wanted = Rect::from_center_size(at - vec2(0.0, dy), size);
-        Some(inside(wanted, bounds))
-    }) else {
+    let covered = |rect: Rect| -> f32 {
+        let common = taken.iter().map(|other| other.expand(4.0).intersect(rect));
+        let positive = common.filter(|common| common.is_positive());
+        positive.map(|common| common.area()).sum()
+    };
+    let wanted = offsets.map(|offset| Rect::from_center_size(at + offset, size));
+    let free = |rect: &Rect| bounds.contains_rect(*rect) && covered(*rect) <= 0.0;
+    // Where no place near is free, one that was moved into sight and covers least.
+    let moved = wanted.map(|rect| inside(rect, bounds));
+    let least = |a: &Rect, b: &Rect| covered(*a).total_cmp(&covered(*b));
+    let Some(rect) = wanted
+        .into_iter()
+        .find(free)
+        .or_else(|| moved.into_iter().min_by(least))
+    else {
         return;
     };
     let tip = rect.clamp(at);
