@@ -6,7 +6,7 @@
 
 use std::sync::Arc;
 
-use crate::apparatus::auto_transfer::{Contacts, Fault, Order, Phase, Sensed, State};
+use crate::apparatus::auto_transfer::{Contacts, Order, Phase, Sensed, State};
 use crate::site::{Automatic, ControlId, PositionId, Site};
 use crate::units::DrillTime;
 
@@ -33,9 +33,9 @@ impl Drill {
         deadline.into_iter().chain(catches).min()
     }
 
-    /// Whether the controller has given up on an engine that didn't catch.
-    pub fn gave_up_starting(&self) -> bool {
-        self.conditions().controller.phase == Phase::Failed(Fault::Overcrank)
+    /// Whether the controller has given up on an engine that didn't catch, or that stopped by itself.
+    pub fn gave_up(&self) -> bool {
+        matches!(self.conditions().controller.phase, Phase::Failed(_))
     }
 
     /// Asks the controller until it stays where it is; says whether it moved anything.

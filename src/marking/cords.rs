@@ -220,9 +220,9 @@ pub(super) fn lost_on_the_way(
 /// One that lies unused comes first, then the one that loses least.
 fn spare<'a>(site: &'a Site, moment: &Moment, instead_of: &Cord, need: &Need) -> Option<&'a Cord> {
     let sound = |c: &&Cord| {
-        let whole = c.found.damage == Damage::Sound && c.found.plug.contact == Contact::Sound;
-        let made = c.grounded && c.make.kind().outdoor && c.legs == instead_of.legs;
-        whole && made && c.far == FarEnd::Connector && c.name != instead_of.name
+        let whole = c.is_fit() && c.found.plug.contact == Contact::Sound;
+        let other = c.legs == instead_of.legs && c.name != instead_of.name;
+        whole && other && c.far == FarEnd::Connector
     };
     let does = site.cords.iter().filter(sound).filter_map(|c| {
         let got = delivery(

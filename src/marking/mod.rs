@@ -64,19 +64,29 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     let harms = |f: &Finding| f.breach && f.rule.harms();
     let critical = |f: &Finding| f.breach && f.rule.criterion().is_critical();
     findings.sort_by_key(|f| (!harms(f), !critical(f), f.at, f.rule));
-    let met = |criterion: Criterion| {
-        !findings
-            .iter()
-            .any(|f| f.breach && f.rule.criterion() == criterion)
-    };
-    let criteria: Vec<(Criterion, bool)> =
-        scenario.criteria.iter().map(|c| (*c, met(*c))).collect();
+    let criteria = criteria(scenario, &findings);
     let passed = passes(&criteria, scenario.share);
     Verdict {
         passed,
         criteria,
         findings,
     }
+}
+
+/// Whether a run in which this is found before its end can still pass.
+pub fn may_pass(scenario: &Scenario, so_far: &[Finding]) -> bool {
+    let criteria = criteria(scenario, so_far);
+    passes(&criteria, scenario.share)
+}
+
+/// Each criterion of a drill and whether it is met with these findings.
+fn criteria(scenario: &Scenario, findings: &[Finding]) -> Vec<(Criterion, bool)> {
+    let met = |criterion: Criterion| {
+        !findings
+            .iter()
+            .any(|f| f.breach && f.rule.criterion() == criterion)
+    };
+    scenario.criteria.iter().map(|c| (*c, met(*c))).collect()
 }
 
 /// What a trace shows before its end, in order of time: all findings but those of restoration, which only the end can judge.

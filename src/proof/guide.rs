@@ -9,10 +9,11 @@ use std::ops::ControlFlow::{self, Break, Continue};
 use std::sync::Arc;
 
 use crate::drill::{Action, Drill, Outcome, What};
-use crate::marking::{Finding, Rule, Verdict, mark, mark_so_far};
+use crate::marking::{Finding, Rule, Verdict, mark, mark_so_far, may_pass};
 use crate::site::PositionId;
 use crate::units::DrillTime;
 
+use super::hurry::is_past;
 use super::judge::Judge;
 use super::kept::Kept;
 use super::line_way::LineWalk;
@@ -176,10 +177,12 @@ impl Guide {
         }
         self.told(drill, Advice::Looking(first_of_all(drill)));
         self.search = Some(Box::new(Search {
+            may_pass: may_pass(drill.scenario(), &before) && !is_past(drill),
             drill: drill.clone(),
             before,
             tried: 0,
             good: None,
+            passes: false,
         }));
     }
 }
@@ -322,7 +325,7 @@ fn without_a_way(drill: &Drill) -> Advice {
 type Walked = (Vec<Step>, Drill);
 
 /// A search for a way home, which tries one way after the other: as a plan by positions has it, and where that is too much for the source, with loads held back.
-/// The first way counts that adds no breach but those that it is too late to avoid; otherwise one whose breaches are none that a pass can't do without.
+/// The first way counts that passes and adds no breach, where no pass is possible any more one that adds none but that it is late; otherwise one that passes, or whose breaches are none that a pass can't do without.
 #[derive(Debug, Clone)]
 struct Search {
     /// Where it begins.
@@ -331,8 +334,12 @@ struct Search {
     before: Vec<Finding>,
     /// How many ways were tried.
     tried: usize,
+    /// Whether a pass is possible yet.
+    may_pass: bool,
     /// The first way that will do, if no better one is found.
     good: Option<Walked>,
+    /// Whether that passes.
+    passes: bool,
 }
 
 impl Search {
@@ -353,7 +360,9 @@ impl Search {
         let judge = Judge::new(&scenario);
         let turn = self.tried % n_turns;
         let mut walk = Walk::new(&scenario, &judge, self.drill.clone(), turn, MOST_STATES);
-        walk.sparing = self.tried >= n_turns;
+        if self.tried >= n_turns {
+            walk = walk.sparing();
+        }
         self.tried += 1;
         if walk.home() != Planned::Done {
             return Continue(());
@@ -363,10 +372,14 @@ impl Search {
             return Continue(());
         }
         let walked = (walk.done, walk.drill);
-        if is_clean(&self.before, &verdict) {
+        let best = verdict.passed || !self.may_pass;
+        if best && is_clean(&self.before, &verdict) {
             return Break(Some(walked));
         }
-        self.good.get_or_insert(walked);
+        if self.good.is_none() || verdict.passed && !self.passes {
+            self.good = Some(walked);
+            self.passes = verdict.passed;
+        }
         Continue(())
     }
 }

@@ -5,9 +5,10 @@
 
 use std::collections::BTreeMap;
 
-use crate::drill::{Action, duration};
+use crate::drill::{Action, Drill, Event, duration};
+use crate::marking::supplied_since;
 use crate::scenario::{Happening, Scenario};
-use crate::site::Plug;
+use crate::site::{Plug, Positions};
 use crate::units::DrillTime;
 
 use super::joints::Place;
@@ -34,22 +35,92 @@ enum Earliest {
 /// The utility may bring it too, if it comes back before; and a drill that may be stopped safely asks for none.
 pub(super) fn out_of_reach(scenario: &Scenario, judge: &Judge<'_>) -> bool {
     let goal = &scenario.goal;
+    let due = latest_outage(scenario) + goal.within;
+    let from = From {
+        positions: &scenario.start,
+        at: DrillTime::ZERO,
+    };
+    !goal.safe_stop
+        && !utility_brings(scenario, due)
+        && goal
+            .appliances
+            .iter()
+            .any(|a| is_after(scenario, judge, from, *a, due))
+}
+
+/// Whether it is too late for a drill's goal already: food or a basement is lost, or some appliance had no power when it was due, or can't have it by then any more, by whoever is quickest from here.
+/// A drill that may be stopped safely is never too late.
+pub fn too_late(drill: &Drill) -> bool {
+    let scenario = drill.scenario();
+    let due = due(drill);
+    if is_past(drill) || scenario.goal.safe_stop || utility_brings(scenario, due) {
+        return is_past(drill);
+    }
+    let judge = Judge::new(scenario);
+    let from = From {
+        positions: drill.positions(),
+        at: drill.now(),
+    };
+    dark(drill).any(|a| is_after(scenario, &judge, from, a, due))
+}
+
+/// Whether food or a basement is lost, or some appliance had no power when it was due.
+pub(super) fn is_past(drill: &Drill) -> bool {
+    let lost = |e: &Event| matches!(e, Event::Lost { .. });
+    let late = drill.now() > due(drill) && dark(drill).next().is_some();
+    !drill.scenario().goal.safe_stop && (late || drill.trace().events().any(|(_, e)| lost(e)))
+}
+
+/// When the goal has to be met, as far as that is known.
+fn due(drill: &Drill) -> DrillTime {
+    let scenario = drill.scenario();
+    let outage = drill.trace().outage_at();
+    outage.unwrap_or_else(|| latest_outage(scenario)) + scenario.goal.within
+}
+
+/// Appliances of the goal that haven't had power in time.
+fn dark(drill: &Drill) -> impl Iterator<Item = usize> + '_ {
+    let due = due(drill);
+    let in_time = move |a: &usize| supplied_since(drill.trace(), *a).is_some_and(|at| at <= due);
+    let goal = drill.scenario().goal.appliances.iter().copied();
+    goal.filter(move |a| !in_time(a))
+}
+
+/// When the outage comes at the latest.
+fn latest_outage(scenario: &Scenario) -> DrillTime {
     let outage = scenario.story.iter().find(|t| t.what == Happening::Outage);
-    let latest = outage.map_or(DrillTime::ZERO, |t| {
+    outage.map_or(DrillTime::ZERO, |t| {
         t.at + DrillTime::from_secs(u64::from(t.spread_s))
-    });
-    let due = latest + goal.within;
+    })
+}
+
+/// Whether the utility may be back when the goal is due.
+fn utility_brings(scenario: &Scenario, due: DrillTime) -> bool {
     let brings = |what| matches!(what, Happening::UtilityReturns | Happening::DropMended);
     let mut story = scenario.story.iter();
-    if goal.safe_stop || story.any(|t| brings(t.what) && t.at <= due && Some(t) != outage) {
-        return false;
-    }
-    let mut appliances = goal.appliances.iter();
-    appliances.any(|a| match earliest(scenario, judge, *a) {
+    story.any(|t| brings(t.what) && t.at <= due)
+}
+
+/// Whether an appliance can have power at the earliest after it is due.
+fn is_after(
+    scenario: &Scenario,
+    judge: &Judge<'_>,
+    from: From<'_>,
+    appliance: usize,
+    due: DrillTime,
+) -> bool {
+    match earliest(scenario, judge, from, appliance) {
         Earliest::From(at) => at > due,
         Earliest::Never => true,
         Earliest::Unknown => false,
-    })
+    }
+}
+
+/// Where somebody who is quick begins.
+#[derive(Debug, Clone, Copy)]
+struct From<'a> {
+    positions: &'a Positions,
+    at: DrillTime,
 }
 
 /// Whether the drill is over before the utility, which the house has to be on at the end, is back.
@@ -61,7 +132,7 @@ pub(super) fn over_before(scenario: &Scenario) -> bool {
 }
 
 /// By the quickest moves, each taking its usual time.
-fn earliest(scenario: &Scenario, judge: &Judge<'_>, appliance: usize) -> Earliest {
+fn earliest(scenario: &Scenario, judge: &Judge<'_>, from: From<'_>, appliance: usize) -> Earliest {
     let site = &scenario.site;
     let Some(appliance) = site.appliances.get(appliance) else {
         return Earliest::Unknown;
@@ -90,18 +161,13 @@ fn earliest(scenario: &Scenario, judge: &Judge<'_>, appliance: usize) -> Earlies
             places.extend(lent.map(|at| (Some((*control, at)), Place::Lent)));
         }
     }
-    let Some(space) = Space::new(
-        scenario,
-        judge,
-        &[appliance.circuit],
-        &also,
-        &scenario.start,
-    ) else {
+    let Some(space) = Space::new(scenario, judge, &[appliance.circuit], &also, from.positions)
+    else {
         return Earliest::Unknown;
     };
     let mut due: BTreeMap<DrillTime, Vec<u64>> = BTreeMap::new();
     let mut done = Table::new();
-    due.insert(DrillTime::ZERO, vec![space.code(&scenario.start, 0)]);
+    due.insert(from.at, vec![space.code(from.positions, 0)]);
     while let Some((at, codes)) = due.pop_first() {
         for code in codes {
             if !done.insert(code).1 {

@@ -109,7 +109,10 @@ fn careful(
     let running = judge.running(positions);
     let on = position == PositionId(1);
     match site.control(control).map(|c| c.kind) {
-        Some(Kind::Plug) => !running && leaves_no_blades(site, positions, control),
+        Some(Kind::Plug) => {
+            back_at_wall(site, positions, control, position)
+                || !running && leaves_no_blades(site, positions, control)
+        }
         Some(Kind::Placement) => !running,
         // The breaker of a set that starts by itself is left on.
         Some(Kind::Output) if site.generator.machine.automatic.is_some() => true,
@@ -145,6 +148,15 @@ fn joins_live(site: &Site, positions: &Positions, control: ControlId, to: Positi
             ..
         } => on && *plug == control && cords.iter().any(|(_, p)| *p == to),
         Plug::Wired => false,
+    })
+}
+
+/// Whether the plug of a machine that is in nothing goes back into its outlet in the house, which a hand can reach whatever runs.
+fn back_at_wall(site: &Site, positions: &Positions, control: ControlId, to: PositionId) -> bool {
+    let free = site.position_name(positions, control) == "unplugged";
+    site.appliances.iter().any(|a| {
+        let at_wall = matches!(&a.plug, Plug::Cord { control: plug, wall, .. } if *plug == control && *wall == to);
+        at_wall && free
     })
 }
 

@@ -9,7 +9,7 @@ use std::sync::Arc;
 
 use crate::drill::{Action, Drill, Event, Moment, Outcome, Sight, What, whole_millis};
 use crate::scenario::{Happening, Scenario};
-use crate::site::{Bus, ControlId, Kind, PositionId, Positions};
+use crate::site::{Bus, Circuit, ControlId, Cord, Kind, PositionId, Positions};
 use crate::units::DrillTime;
 
 use super::joints::Place;
@@ -17,6 +17,7 @@ use super::judge::Judge;
 use super::plan::{TooLarge, is_fed_by_hand, plan, sun_pushes};
 use super::space::Space;
 use super::step::{Aim, Step, add, to_say};
+use super::walk_care::{branch_handle, heaviest_first};
 
 /// Between two loads that are switched on, so that one motor is at speed before the next starts.
 const BETWEEN_LOADS: DrillTime = DrillTime::from_secs(5);
@@ -61,8 +62,10 @@ pub(super) struct Walk<'a> {
     pub(super) turn: usize,
     /// States that a plan may look at.
     most_states: usize,
-    /// Whether loads are held back beyond what positions ask for: branches on a battery, motors on cords one by one, a second set before the first load.
+    /// Whether loads are held back beyond what positions ask for: branches on a battery, motors one by one and the heaviest first, a second set before the first load.
     pub(super) sparing: bool,
+    /// The appliances of the goal, in the order in which they are brought to power.
+    pub(super) asked: Vec<usize>,
     /// What is being done.
     pub(super) aim: Aim,
 }
@@ -84,14 +87,23 @@ impl<'a> Walk<'a> {
             turn,
             most_states,
             sparing: false,
+            asked: scenario.goal.appliances.clone(),
             aim: Aim::Service,
         }
+    }
+
+    /// The same walk, holding loads back.
+    pub(super) fn sparing(mut self) -> Self {
+        self.sparing = true;
+        self.asked = heaviest_first(&self.scenario.site, &self.asked);
+        self
     }
 
     /// Goes on to the goal and to the end, leaving out what is behind.
     pub(super) fn home(&mut self) -> Planned {
         let outage = |e: &Event| matches!(e, Event::Outage);
         self.get_out();
+        self.shut_covers();
         self.end_wrong_volts();
         if self.sparing {
             self.aim = Aim::Spare;
@@ -116,6 +128,7 @@ impl<'a> Walk<'a> {
             self.aim = Aim::Shed;
             if !self.scenario.goal.appliances.is_empty() {
                 self.shed();
+                self.ready_set();
             }
             let there = self.plan_and_do(Leg::There);
             if there != Planned::Done {
@@ -309,18 +322,20 @@ impl<'a> Walk<'a> {
     }
 
     /// Turns off the branches of every bus that a generator will feed: they come back one by one.
+    /// A sparing walk does so too with what a generator feeds already.
     fn shed(&mut self) {
         let site = Arc::clone(&self.scenario.site);
-        let off = site
-            .circuits
-            .iter()
-            .filter(|c| is_fed_by_hand(&site, c.bus));
-        let off = off.filter(|c| !self.is_fed(c.bus));
-        let off: Vec<ControlId> = off.map(|c| c.breaker).collect();
-        for breaker in off {
-            if self.drill.positions().get(breaker) == PositionId(1) {
-                self.act(Action::Set(breaker, PositionId(0)));
-            }
+        let positions = self.drill.positions();
+        let all = self.sparing && !site.transfers.iter().any(|t| t.automatic);
+        let off = |(index, circuit): (usize, &Circuit)| {
+            let handle = branch_handle(&site, positions, index)?;
+            let fed = handle != circuit.breaker || self.is_fed(circuit.bus);
+            let comes_back = is_fed_by_hand(&site, circuit.bus) && !fed || all && fed;
+            comes_back.then_some(handle)
+        };
+        let off: Vec<ControlId> = site.circuits.iter().enumerate().filter_map(off).collect();
+        for handle in off {
+            self.turn_off(handle);
         }
     }
 
@@ -354,14 +369,23 @@ impl<'a> Walk<'a> {
             Leg::There => goal.appliances.len(),
             Leg::Back => 2 + goal.at_end.len(),
         };
+        if leg == Leg::There {
+            self.lay_cords();
+        }
         for reached in 1..=n_goals {
             let (branches, also) = (self.branches(), self.also(leg, reached));
-            let at_goal = |p: &Positions| match leg {
-                Leg::There => self.supplied(p, reached),
-                Leg::Back => self.restored(p, reached),
-            };
             let still = self.left_alone(leg, reached);
-            match self.plan_to(&branches, &also, &still, at_goal) {
+            let to =
+                |goal: &dyn Fn(&Positions) -> bool| self.plan_to(&branches, &also, &still, goal);
+            let planned = match leg {
+                // By cords that are fit for it, if there is a way with them.
+                Leg::There => match to(&|p| self.supplied(p, reached, Cord::is_fit)) {
+                    Ok(None) => to(&|p| self.supplied(p, reached, |_| true)),
+                    planned => planned,
+                },
+                Leg::Back => to(&|p| self.restored(p, reached)),
+            };
+            match planned {
                 Ok(Some(way)) => {
                     for (control, position) in way {
                         self.step(control, position);
@@ -380,10 +404,11 @@ impl<'a> Walk<'a> {
         let kind = site.control(control).map(|c| c.kind);
         let spec = &site.generator.spec;
         if kind == Some(Kind::Engine) && position == PositionId(0) {
-            let since = self.drill.conditions().engine.loaded_at;
-            let rested = since.map_or(DrillTime::ZERO, |at| self.drill.now().since(at));
-            let asked = whole_millis(spec.cooldown_s) + COOLING_MARGIN;
-            self.meanwhile(Aim::Cool, asked.since(rested));
+            // An engine that carried nothing is cool.
+            if let Some(at) = self.drill.conditions().engine.loaded_at {
+                let asked = whole_millis(spec.cooldown_s) + COOLING_MARGIN;
+                self.meanwhile(Aim::Cool, asked.since(self.drill.now().since(at)));
+            }
         }
         // Machines on cords come on by plug or by the set's own output.
         let by_cord = self.sparing && self.judge.running(self.drill.positions());
@@ -399,6 +424,7 @@ impl<'a> Walk<'a> {
             self.act(Action::Set(control, PositionId(0)));
         }
         let starts = kind == Some(Kind::Engine) && on;
+        let held = self.hold(control, position);
         self.act(Action::Set(control, position));
         if starts {
             self.try_again(control, position);
@@ -409,6 +435,11 @@ impl<'a> Walk<'a> {
             self.warm_up();
         } else if is_load {
             self.settle();
+        }
+        for (handle, stood) in held {
+            if self.drill.positions().get(handle) != stood {
+                self.step(handle, stood);
+            }
         }
     }
 

@@ -6,7 +6,9 @@ use std::sync::Arc;
 
 use crate::drill::{Action, Callee, Event, IndoorsEvent, ProtectionEvent, What};
 use crate::scenario::Happening;
-use crate::site::{Appliance, Bus, ControlId, Kind, Moved, PositionId, Positions, Work};
+use crate::site::{
+    Appliance, Bus, ControlId, Kind, Moved, Plug, PositionId, Positions, Site, Transfer, Work,
+};
 use crate::units::DrillTime;
 
 use super::plan::TooLarge;
@@ -58,6 +60,102 @@ impl Walk<'_> {
         }
     }
 
+    /// Turns off, for one move of a sparing walk, what would harm meanwhile: the branch whose outlet a machine is unplugged from, the branches of all motors but one that would start at the same instant.
+    /// Says which, and how they stood.
+    pub(super) fn hold(
+        &mut self,
+        control: ControlId,
+        to: PositionId,
+    ) -> Vec<(ControlId, PositionId)> {
+        let site = Arc::clone(&self.scenario.site);
+        let kind = site.control(control).map(|c| c.kind);
+        let held = match kind.filter(|_| self.sparing) {
+            Some(Kind::Plug) => self.outlet_of(control).into_iter().collect(),
+            Some(Kind::Main | Kind::Backfed | Kind::Output) if to == PositionId(1) => {
+                self.starting_at_once(control, to)
+            }
+            _ => Vec::new(),
+        };
+        for (handle, _) in &held {
+            self.turn_off(*handle);
+        }
+        held
+    }
+
+    /// The breaker of the outlet that a machine's plug is in, and how it stands.
+    fn outlet_of(&self, plug: ControlId) -> Option<(ControlId, PositionId)> {
+        let site = &self.scenario.site;
+        let positions = self.drill.positions();
+        let at_wall = |a: &&Appliance| match &a.plug {
+            Plug::Cord { control, wall, .. } => *control == plug && positions.get(plug) == *wall,
+            Plug::Wired => false,
+        };
+        let appliance = site.appliances.iter().find(at_wall)?;
+        let breaker = site.circuits.get(appliance.circuit)?.breaker;
+        Some((breaker, positions.get(breaker)))
+    }
+
+    /// What all motors but one hang on that would start at the same instant, and how it stands.
+    fn starting_at_once(&self, control: ControlId, to: PositionId) -> Vec<(ControlId, PositionId)> {
+        let site = &self.scenario.site;
+        let before = self.drill.trace().moments.len();
+        let mut ahead = self.drill.clone();
+        ahead.act(&Action::Set(control, to));
+        let moments = ahead.trace().moments.iter().skip(before);
+        let starting = moments.filter(|m| m.at == ahead.now()).filter_map(|m| {
+            let What::Happened(Event::Starting { appliance, .. }) = m.what else {
+                return None;
+            };
+            site.appliances.get(appliance)
+        });
+        let positions = self.drill.positions();
+        let mut held: Vec<(ControlId, PositionId)> = starting
+            .filter_map(|a| {
+                let handle = branch_handle(site, positions, a.circuit)?;
+                Some((handle, positions.get(handle)))
+            })
+            .collect();
+        held.dedup();
+        held.split_off(held.len().min(1))
+    }
+
+    /// Lets a set that runs give all it can: electronics that have shut off are reset with its output off, and a sparing walk joins the second set.
+    pub(super) fn ready_set(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let machine = &site.generator.machine;
+        let positions = self.drill.positions();
+        let running = self.judge.running(positions);
+        let stopped = |second: &ControlId| positions.get(*second) == PositionId(0);
+        let second = machine
+            .second
+            .filter(|id| self.sparing && running && stopped(id));
+        let shut = machine
+            .output_switch
+            .filter(|_| !machine.lets_out(positions));
+        if second.is_none() && shut.is_none() {
+            return;
+        }
+        self.turn_off(site.generator.output);
+        if let Some(second) = second {
+            self.act(Action::Set(second, PositionId(1)));
+        }
+        if let Some(switch) = shut {
+            self.act(Action::Set(switch, PositionId(0)));
+        }
+    }
+
+    /// Turns off a breaker, or the handle of one circuit.
+    pub(super) fn turn_off(&mut self, control: ControlId) {
+        let off = self
+            .scenario
+            .site
+            .control(control)
+            .and_then(|c| c.position("off"));
+        if let Some(off) = off.filter(|off| self.drill.positions().get(control) != *off) {
+            self.act(Action::Set(control, off));
+        }
+    }
+
     /// Brings a set that starts by itself to where its controller can start it: cover shut, oil full, nothing locked out.
     pub(super) fn hand_over(&mut self) {
         let scenario = Arc::clone(self.scenario);
@@ -78,7 +176,7 @@ impl Walk<'_> {
         let (branches, also) = (self.branches(), self.also(Leg::Back, n_goals));
         if let Ok(Some(way)) = self.plan_to(&branches, &also, &[Vec::new()], ready) {
             for (control, position) in way {
-                self.act(Action::Set(control, position));
+                self.step(control, position);
             }
         }
     }
@@ -157,10 +255,10 @@ impl Walk<'_> {
         match self.plan_to(&branches, &also, &[Vec::new()], still) {
             Ok(Some(way)) => {
                 for (control, position) in way {
-                    self.act(Action::Set(control, position));
+                    self.step(control, position);
                 }
             }
-            Ok(None) | Err(TooLarge) => self.act(Action::Set(engine, PositionId(0))),
+            Ok(None) | Err(TooLarge) => self.step(engine, PositionId(0)),
         }
     }
 
@@ -224,6 +322,17 @@ impl Walk<'_> {
         }
     }
 
+    /// Shuts what is open over the lugs of a transfer switch, before a source comes to them.
+    pub(super) fn shut_covers(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        self.aim = Aim::Safe;
+        for cover in site.transfers.iter().filter_map(|t| t.cover) {
+            if self.drill.positions().get(cover) != PositionId(0) {
+                self.act(Action::Set(cover, PositionId(0)));
+            }
+        }
+    }
+
     /// Once there is a sign of gas: everybody out, and help is called from there.
     pub(super) fn get_out(&mut self) {
         let moments = &self.drill.trace().moments;
@@ -252,6 +361,29 @@ impl Walk<'_> {
             self.act(call);
         }
     }
+}
+
+/// What takes one circuit off the source that feeds it: its own handle where that stands on a generator, else its breaker.
+pub(super) fn branch_handle(
+    site: &Site,
+    positions: &Positions,
+    circuit: usize,
+) -> Option<ControlId> {
+    let own = |t: &&Transfer| t.load == Moved::Circuit(circuit) && !t.automatic;
+    let handle = site.transfers.iter().find(own).map(|t| t.handle);
+    let handle = handle.filter(|h| positions.get(*h) == PositionId(2));
+    handle.or(site.circuits.get(circuit).map(|c| c.breaker))
+}
+
+/// Appliances by what they take at a standstill, the heaviest motor first and what has no motor last.
+pub(super) fn heaviest_first(site: &Site, appliances: &[usize]) -> Vec<usize> {
+    let starting_a = |index: &usize| match site.appliances.get(*index).map(|a| &a.work) {
+        Some(Work::Motor(motor)) => motor.locked_rotor_amps(),
+        Some(Work::Resistive { .. } | Work::Electronic { .. }) | None => 0.0,
+    };
+    let mut sorted = appliances.to_vec();
+    sorted.sort_by(|a, b| starting_a(b).total_cmp(&starting_a(a)));
+    sorted
 }
 
 /// What an appliance takes while it runs, watts.

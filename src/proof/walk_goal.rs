@@ -1,6 +1,8 @@
 //! What a walk is after, one thing of the goal after the other: what has to be moved for it, what is left alone meanwhile, and whether it is reached.
 
-use crate::site::{ControlId, FarEnd, Plug, PositionId, Positions};
+use std::sync::Arc;
+
+use crate::site::{ControlId, Cord, FarEnd, Plug, PositionId, Positions, Site, Spot};
 
 use super::joints::Place;
 use super::walk::{Leg, Walk};
@@ -23,7 +25,7 @@ impl Walk<'_> {
         let mut choices = Vec::new();
         match leg {
             Leg::There => {
-                let appliance = reached.checked_sub(1).and_then(|i| goal.appliances.get(i));
+                let appliance = reached.checked_sub(1).and_then(|i| self.asked.get(i));
                 let plug = appliance
                     .and_then(|a| site.appliances.get(*a))
                     .map(|a| &a.plug);
@@ -43,6 +45,27 @@ impl Walk<'_> {
         choices
     }
 
+    /// Where only cords bring power: plugs in all that is asked for before the set gives any, so that it needn't stop for each; what has no place is left to the plans that follow.
+    pub(super) fn lay_cords(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        if !site.inlets.is_empty() || site.lent.is_some() {
+            return;
+        }
+        for reached in 1..=self.asked.len() {
+            let (branches, also) = (self.branches(), self.also(Leg::There, reached));
+            let still = self.left_alone(Leg::There, reached);
+            let laid = |p: &Positions| {
+                let mut asked = self.asked.iter().take(reached);
+                asked.all(|index| is_laid(&site, p, *index))
+            };
+            if let Ok(Some(way)) = self.plan_to(&branches, &also, &still, laid) {
+                for (control, position) in way {
+                    self.step(control, position);
+                }
+            }
+        }
+    }
+
     /// Controls that the plan needs besides, for as much of the goal as is to be reached: plugs and the cords to plug them into, what the end asks for, the sun's own breakers, and what locks a set out.
     pub(super) fn also(&self, leg: Leg, reached: usize) -> Vec<ControlId> {
         let site = &self.scenario.site;
@@ -52,7 +75,7 @@ impl Walk<'_> {
             Leg::There => reached,
             Leg::Back => goal.appliances.len(),
         };
-        for index in goal.appliances.iter().take(n_appliances) {
+        for index in self.asked.iter().take(n_appliances) {
             if let Some(Plug::Cord { control, cords, .. }) =
                 site.appliances.get(*index).map(|a| &a.plug)
             {
@@ -101,10 +124,15 @@ impl Walk<'_> {
         branches
     }
 
-    /// Whether the first `reached` appliances of the goal hang on a source of the house's own.
-    pub(super) fn supplied(&self, positions: &Positions, reached: usize) -> bool {
+    /// Whether the first `reached` appliances that are asked for hang on a source of the house's own, by cords that will do.
+    pub(super) fn supplied(
+        &self,
+        positions: &Positions,
+        reached: usize,
+        will_do: fn(&Cord) -> bool,
+    ) -> bool {
         let site = &self.scenario.site;
-        let mut goal = self.scenario.goal.appliances.iter().take(reached);
+        let mut goal = self.asked.iter().take(reached);
         goal.all(|index| {
             let appliance = site.appliances.get(*index);
             appliance.is_some_and(|a| {
@@ -118,6 +146,7 @@ impl Walk<'_> {
                     }
                     Plug::Cord { control, cords, .. } => {
                         let at = cords.iter().find(|(_, p)| positions.get(*control) == *p);
+                        let at = at.filter(|(cord, _)| site.cords.get(*cord).is_some_and(will_do));
                         at.map(|(cord, _)| Place::Far(*cord))
                     }
                 };
@@ -144,4 +173,11 @@ impl Walk<'_> {
                 wanted.iter().any(|w| w == stands)
             })
     }
+}
+
+/// Whether an appliance's plug is in a fit cord that is in the set.
+fn is_laid(site: &Site, positions: &Positions, appliance: usize) -> bool {
+    let appliance = site.appliances.get(appliance);
+    let cord = appliance.and_then(|a| site.cords.get(a.cord(positions)?));
+    cord.is_some_and(|c| c.is_fit() && matches!(c.near_spot(positions), Spot::Receptacle(_)))
 }

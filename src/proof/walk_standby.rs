@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use crate::drill::Action;
-use crate::site::{ControlId, Legs, PositionId};
+use crate::site::{ControlId, Legs, PositionId, Transfer};
 use crate::units::DrillTime;
 
 use super::drift::carries;
@@ -47,14 +47,28 @@ impl Walk<'_> {
         spared
     }
 
-    /// Wakes a controller that has given up on an engine that didn't catch, so that it tries again.
+    /// Wakes a controller that has given up, so that it tries again.
     pub(super) fn reset(&mut self) {
         let automatic = self.scenario.site.generator.machine.automatic;
-        if let Some(automatic) = automatic.filter(|_| self.drill.gave_up_starting()) {
+        if let Some(automatic) = automatic.filter(|_| self.drill.gave_up()) {
             let before = std::mem::replace(&mut self.aim, Aim::Reset);
+            self.hand_over();
             self.act(Action::Set(automatic.switch, PositionId(1)));
             self.act(Action::Set(automatic.switch, PositionId(0)));
             self.aim = before;
+        }
+    }
+
+    /// Turns on the branches of what is asked for, so that it has power as soon as a source comes.
+    fn turn_on_asked(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let asked = self.asked.clone();
+        let circuits = asked.iter().filter_map(|a| site.appliances.get(*a));
+        let circuits = circuits.filter_map(|a| site.circuits.get(a.circuit));
+        for breaker in circuits.map(|c| c.breaker) {
+            if self.drill.positions().get(breaker) != PositionId(1) {
+                self.step(breaker, PositionId(1));
+            }
         }
     }
 
@@ -78,10 +92,23 @@ impl Walk<'_> {
             Leg::Back if own_start => scenario.ends_at,
             Leg::There | Leg::Back => returned.unwrap_or(outage) + AT_ONCE,
         };
+        if leg == Leg::There {
+            self.turn_on_asked();
+        }
         while self.drill.now() + STEP < until {
+            let positions = self.drill.positions();
+            // Once the set feeds what it is built to feed, the rest comes by hand.
+            let at_work = |t: &Transfer| {
+                t.automatic
+                    && positions.get(t.handle) == PositionId(2)
+                    && self.judge.running(positions)
+            };
             let done = match leg {
-                Leg::There => self.supplied(self.drill.positions(), n_goals),
-                Leg::Back => self.restored(self.drill.positions(), 2),
+                Leg::There => {
+                    site.transfers.iter().any(at_work)
+                        || self.supplied(positions, n_goals, |_| true)
+                }
+                Leg::Back => self.restored(positions, 2),
             };
             if done {
                 return;

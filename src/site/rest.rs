@@ -81,6 +81,11 @@ pub struct CordState {
 }
 
 impl Cord {
+    /// Whether it is made for work outdoors and fit for it: sound, grounded from end to end, in a jacket for outdoors.
+    pub fn is_fit(&self) -> bool {
+        self.grounded && self.make.kind().outdoor && self.found.damage == Damage::Sound
+    }
+
     /// Whether its connector can lie in a puddle.
     pub fn can_be_wet(&self) -> bool {
         self.rests.contains(&Rest::InPuddle)

@@ -1,18 +1,18 @@
 //! The report of simulated learners: how many passed, whether marking and second judge agree, whether rules broken on purpose are caught, how long it takes to mark again.
 //!
 //! Runs are shared among the machine's cores; what is told of them hangs on the seed and their number alone, but for the seconds.
-//! Not passed if the two judges differ on a run, if a run passes with a breach, if an expert fails, if a rule broken on purpose isn't caught, if a run is marked otherwise the second time, or if guided help breaks a critical rule.
+//! Not passed if the two judges differ on a run, if a run passes with a breach, if an expert fails, if a rule broken on purpose isn't caught, if a run is marked otherwise the second time, or if guided help breaks a critical rule or doesn't lead to a pass in time.
 //!
 //! The `--json` document has `version`, `seed`, `runs`, `learners`, `rules`, `disagreements`, `passed_with_a_breach`, `broken`, `not_judged`, `marked_again` and `guided`.
 //! Each of `learners` has `kind`, `mistake` (or null), `passed` and `failed`; of `rules` `rule`, `both`, `neither` and `unsure`, numbers of runs; of `disagreements` `learner`, `drill`, `seed`, `rule` and `marked`; of `broken` `rule`, `how` and `caught_in`; of `not_judged` `rule` and `runs`.
-//! `marked_again` has `runs`, `same` and `seconds`; `guided` has `states`, `passed` and `endangered`.
+//! `marked_again` has `runs`, `same` and `seconds`; `guided` has `states`, those from which a pass was possible, `passed`, `too_late` and `endangered`.
 
 use std::collections::BTreeMap;
 
 use serde_json::{Value, json};
 
 use crate::evidence::learners::broken::{Broken, broken_rules};
-use crate::evidence::learners::led::{Led, led};
+use crate::evidence::learners::led::{AFTER_PCT, End, Led, led};
 use crate::evidence::learners::{
     Agreement, Count, Disagreement, Kind, Outcome, Stock, agreement, counts, mark_again,
     not_judged, passed_with_a_breach,
@@ -26,8 +26,8 @@ use super::{DONE, JSON_VERSION, NOT_PASSED, faults};
 /// Of so many runs one is marked again.
 const MARKED_AGAIN: usize = 4;
 
-/// Of so many runs one is gone on with from its middle as the guide says.
-const GUIDED: usize = 20;
+/// Of so many runs one is gone on with from within as the guide says; a number that comes by every kind of learner.
+const GUIDED: usize = 13;
 
 /// What is told of the runs.
 struct Told<'a> {
@@ -96,16 +96,28 @@ fn again(outcomes: &[Outcome]) -> Again {
     }
 }
 
-/// What guided help makes of the middle of one run in so many, on all cores.
+/// What guided help makes of states within one run in so many, on all cores.
 fn guided(outcomes: &[Outcome]) -> Vec<Led> {
-    let from = |number: usize, _: &dyn Fn(usize)| outcomes.get(number * GUIDED).and_then(led);
+    let from = |number: usize, _: &dyn Fn(usize)| -> Vec<Led> {
+        let outcome = outcomes.get(number * GUIDED);
+        let states = outcome.into_iter().flat_map(|outcome| {
+            let states = AFTER_PCT.into_iter();
+            states.filter_map(|after_pct| led(outcome, after_pct))
+        });
+        states.collect()
+    };
     let all = share(outcomes.len().div_ceil(GUIDED), cores(), from, |_| {});
     all.into_iter().flatten().collect()
 }
 
 impl Told<'_> {
-    fn led_to_a_pass(&self) -> usize {
-        self.guided.iter().filter(|l| l.passed).count()
+    fn led_to(&self, end: &End) -> usize {
+        self.guided.iter().filter(|l| l.end == *end).count()
+    }
+
+    /// States from which a pass is possible.
+    fn in_time(&self) -> usize {
+        self.guided.len() - self.led_to(&End::TooLate)
     }
 
     fn endangered(&self) -> impl Iterator<Item = &Led> {
@@ -128,6 +140,7 @@ impl Told<'_> {
             && self.caught() == self.broken.len()
             && self.again.same == self.again.runs
             && self.endangered().next().is_none()
+            && self.led_to(&End::Passed) == self.in_time()
     }
 }
 
@@ -148,8 +161,25 @@ fn say(told: &Told<'_>, output: &mut Output<'_>) {
     let again = [("runs", told.again.runs), ("same", told.again.same)];
     let again = numbers("learners-again", &again);
     output.say(&again.quantity("elapsed", told.again.seconds, Unit::Seconds));
-    let guided = [("passed", told.led_to_a_pass()), ("all", told.guided.len())];
+    say_guided(told, output);
+}
+
+fn say_guided(told: &Told<'_>, output: &mut Output<'_>) {
+    let guided = [
+        ("passed", told.led_to(&End::Passed)),
+        ("all", told.in_time()),
+        ("late", told.led_to(&End::TooLate)),
+    ];
     output.say(&numbers("learners-guided", &guided));
+    for led in &told.guided {
+        if let End::Failed(rules) = &led.end {
+            let message = named("learners-not-led", "drill", &led.drill)
+                .with("seed", Arg::Verbatim(led.seed.to_string()))
+                .with("deeds", count(led.n_deeds))
+                .with("rules", Arg::Verbatim(rules.join(", ")));
+            output.say_error(&message);
+        }
+    }
     for led in told.endangered() {
         for rule in &led.broken {
             let message = named("learners-endangered", "drill", &led.drill);
@@ -262,7 +292,8 @@ fn document(told: &Told<'_>, seed: u64, runs: usize) -> Value {
         "broken": broken.collect::<Vec<Value>>(),
         "not_judged": not_judged.collect::<Vec<Value>>(),
         "guided": {
-            "states": told.guided.len(), "passed": told.led_to_a_pass(),
+            "states": told.in_time(), "passed": told.led_to(&End::Passed),
+            "too_late": told.led_to(&End::TooLate),
             "endangered": told.endangered().count(),
         },
         "marked_again": { "runs": again.runs, "same": again.same, "seconds": again.seconds },

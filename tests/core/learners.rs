@@ -3,7 +3,7 @@
 use std::thread;
 
 use outage_drill::evidence::learners::broken::broken_rules;
-use outage_drill::evidence::learners::led::led;
+use outage_drill::evidence::learners::led::{AFTER_PCT, End, Led, led};
 use outage_drill::evidence::learners::{
     Kind, Outcome, Stock, agreement, counts, mark_again, not_judged, passed_with_a_breach,
 };
@@ -42,16 +42,6 @@ fn the_two_judges_agree_on_every_learner_and_each_rule_broken_on_purpose_is_caug
     for broken in broken_rules(&outcomes) {
         assert!(broken.caught_in > 0, "{broken:?}");
     }
-    let guided: Vec<_> = outcomes.iter().step_by(10).filter_map(led).collect();
-    let passed = guided.iter().filter(|l| l.passed).count();
-    assert!(
-        passed * 6 >= guided.len() * 5 && guided.len() >= RUNS / 20,
-        "guided help led to a pass {passed} times of {}",
-        guided.len()
-    );
-    for led in &guided {
-        assert_eq!(led.broken, [""; 0], "{}", led.drill);
-    }
     // The heat of a cord hangs on hours of current and on how it lies: `cords` holds it to small steps, the second judge has no arithmetic for it.
     let unknown: Vec<&str> = not_judged(&outcomes).into_keys().collect();
     assert_eq!(unknown, ["cord-fire"], "critical and not judged");
@@ -64,6 +54,32 @@ fn the_two_judges_agree_on_every_learner_and_each_rule_broken_on_purpose_is_caug
     for kind in [Kind::Random, Kind::CarefulButWrong, Kind::Forgetful] {
         assert!(failed(kind) > RUNS / 16, "{kind:?}: {counts:?}");
     }
+}
+
+#[test]
+fn guided_help_leads_to_a_pass_from_every_safe_state_within_a_run_unless_it_is_too_late() {
+    let numbers: Vec<usize> = (0..600).step_by(7).collect();
+    let stock = Stock::of(1).unwrap();
+    let led_from = |numbers: &[usize]| -> Vec<Led> {
+        let outcomes = numbers.iter().filter_map(|number| stock.play(*number));
+        let states = outcomes.flat_map(|o| AFTER_PCT.map(|after_pct| led(&o, after_pct)));
+        states.flatten().collect()
+    };
+    let (some, others) = numbers.split_at(numbers.len() / 2);
+    let all = thread::scope(|scope| {
+        let others = scope.spawn(|| led_from(others));
+        [led_from(some), others.join().unwrap()].concat()
+    });
+    for led in &all {
+        assert!(!matches!(led.end, End::Failed(_)), "{led:?}");
+        assert_eq!(led.broken, [""; 0], "{led:?}");
+    }
+    let passed = all.iter().filter(|l| l.end == End::Passed).count();
+    assert!(
+        passed >= 2 * numbers.len() && passed * 20 >= all.len() * 19,
+        "passes from {passed} of {} states",
+        all.len()
+    );
 }
 
 #[test]

@@ -253,7 +253,8 @@ learners-how-never-found = never found
 learners-how-always-found = always found
 learners-how-inverted = turned around
 learners-again = { $runs } runs were marked again in { $elapsed }. { $same } came to the same.
-learners-guided = Guided help led to a pass from { $passed } of { $all } safe states in the middle of runs.
+learners-guided = Guided help led to a pass from { $passed } of { $all } safe states within runs. From { $late } more it was too late already.
+learners-not-led = { $drill }, seed { $seed }, after { $deeds } deeds: following the guide ends with { $rules }.
 learners-endangered = { $drill }: following the guide breaks { $rule }.
 
 # The roster of many saved runs: headings, verdicts and counts.

@@ -236,7 +236,8 @@ learners-how-never-found = nunca hallada
 learners-how-always-found = siempre hallada
 learners-how-inverted = al revés
 learners-again = { $runs } partidas se calificaron otra vez en { $elapsed }. { $same } dieron lo mismo.
-learners-guided = La guía llevó a aprobar desde { $passed } de { $all } estados seguros en medio de partidas.
+learners-guided = La guía llevó a aprobar desde { $passed } de { $all } estados seguros dentro de partidas. Desde otros { $late } ya era demasiado tarde.
+learners-not-led = { $drill }, semilla { $seed }, tras { $deeds } acciones: seguir la guía acaba con { $rules }.
 learners-endangered = { $drill }: seguir la guía rompe { $rule }.
 
 # The roster of many saved runs: headings, verdicts and counts.

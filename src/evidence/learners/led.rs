@@ -1,42 +1,71 @@
-//! Whether guided help brings learners to a pass: from the middle of a run, where nothing is found yet that a pass can't do without, whatever the guide says is done to the end.
+//! Whether guided help brings learners to a pass: from states within a run in which a pass is possible yet, whatever the guide says is done to the end.
 //!
 //! The guide asks no judge but the marking; that what it says is safe is held here to the run that comes of it.
-//! A state from which the goal can't be reached in time any more counts as one that doesn't pass.
+//! A state counts as too late only where that is computed: something is lost, or even the quickest moves, without any waiting, bring power after it is due.
 
 use crate::drill::Drill;
-use crate::marking::{Finding, mark, mark_so_far};
-use crate::proof::lead;
+use crate::marking::{mark, mark_so_far, may_pass};
+use crate::proof::{lead, too_late};
 
 use super::Outcome;
+
+/// Shares of a run, percent, after which the guide is asked.
+pub const AFTER_PCT: [usize; 3] = [25, 50, 75];
 
 /// What came of doing what the guide says.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Led {
     /// The drill and its variant.
     pub drill: String,
-    /// Whether it passed.
-    pub passed: bool,
+    /// The seed.
+    pub seed: u64,
+    /// How many of the learner's deeds came before.
+    pub n_deeds: usize,
+    /// What it came to.
+    pub end: End,
     /// Critical rules that were broken on the way.
     pub broken: Vec<&'static str>,
 }
 
-/// Plays the first half of a learner's run, then does what the guide says; none where it is too late for a pass already.
-pub fn led(outcome: &Outcome) -> Option<Led> {
+/// What a run with guided help came to.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum End {
+    /// It passed.
+    Passed,
+    /// It didn't, and nobody could have any more.
+    TooLate,
+    /// It didn't: the rules that were broken.
+    Failed(Vec<&'static str>),
+}
+
+/// Plays so much of a learner's run, then does what the guide says; none where what is found by then rules a pass out.
+pub fn led(outcome: &Outcome, after_pct: usize) -> Option<Led> {
     let (scenario, run) = (&outcome.scenario, &outcome.run);
     let mut drill = Drill::start(scenario, run.seed).ok()?;
-    for timed in run.actions.iter().take(run.actions.len() / 2) {
+    let n_deeds = run.actions.len() * after_pct / 100;
+    for timed in run.actions.iter().take(n_deeds) {
         drill.act_at(timed.at, &timed.action);
     }
-    let needed = |f: &Finding| f.breach && f.rule.criterion().is_needed();
-    if mark_so_far(scenario, drill.trace()).iter().any(needed) {
+    if !may_pass(scenario, &mark_so_far(scenario, drill.trace())) {
         return None;
     }
+    let stood = drill.clone();
     lead(&mut drill);
     drill.end();
     let verdict = mark(scenario, drill.trace());
+    let breaches = verdict.findings.iter().filter(|f| f.breach);
+    let end = if verdict.passed {
+        End::Passed
+    } else if too_late(&stood) {
+        End::TooLate
+    } else {
+        End::Failed(breaches.map(|f| f.rule.name()).collect())
+    };
     Some(Led {
         drill: super::named(scenario),
-        passed: verdict.passed,
+        seed: run.seed,
+        n_deeds,
+        end,
         broken: super::critical(&verdict).into_iter().collect(),
     })
 }
