@@ -113,7 +113,7 @@ impl Conditions {
     }
 
     /// The engine and where its exhaust goes, while it runs.
-    fn exhaust(
+    pub(super) fn exhaust(
         &self,
         site: &Site,
         positions: &Positions,

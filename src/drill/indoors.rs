@@ -10,7 +10,7 @@ use std::sync::Arc;
 use crate::hazard::blood::{Activity, Symptoms, cohb_after, symptoms};
 use crate::hazard::emission::{Engine, Make};
 use crate::hazard::monoxide::{Placement, alarm_after, alarm_due, ppm_after};
-use crate::site::{Positions, Site};
+use crate::site::{Positions, Readings, Site};
 
 use super::air::GasFlow;
 use super::conditions::{Conditions, OVERCOME_PCT, START_COHB_PCT};
@@ -124,19 +124,31 @@ impl Conditions {
         let Some(home) = site.indoors.next_door else {
             return;
         };
-        let place = site.generator_place(positions).and_then(|p| p.next_door);
-        let gas = match (engine, place) {
-            (Some(engine), Some((_, placement))) => {
-                GasFlow::outdoors(engine, placement.outlet()).enters_g_per_h
-            }
-            (Some(_), None) | (None, _) => 0.0,
-        };
+        let flow = flow_next_door(site, positions, engine);
+        let gas = flow.map_or(0.0, |flow| flow.enters_g_per_h);
         let next_door = &mut self.indoors.next_door;
         let before = next_door.ppm;
         next_door.ppm = ppm_after(before, gas, home.air_m3, home.changes_per_h, seconds);
         let middle = f64::midpoint(before, next_door.ppm);
         next_door.alarm_dose = alarm_after(next_door.alarm_dose, middle, seconds);
     }
+
+    /// What the house's own engine gives off, while it runs where the home next door draws some of it in.
+    pub fn gas_next_door(
+        &self,
+        site: &Site,
+        positions: &Positions,
+        readings: &Readings,
+    ) -> Option<GasFlow> {
+        let engine = self.exhaust(site, positions, readings);
+        flow_next_door(site, positions, engine.map(|(engine, _)| engine))
+    }
+}
+
+/// What an engine gives off as the opening next door has it.
+fn flow_next_door(site: &Site, positions: &Positions, engine: Option<Engine>) -> Option<GasFlow> {
+    let (_, placement) = site.generator_place(positions)?.next_door?;
+    Some(GasFlow::outdoors(engine?, placement.outlet()))
 }
 
 impl Drill {

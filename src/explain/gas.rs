@@ -3,7 +3,7 @@
 //! What the engine gives off at its load, what of it gets in and by which way, what the house's air holds and when an alarm has to sound, what the blood of those inside holds.
 //! All of it is of one moment of the run, the one that the heading names; only when somebody can no longer help themselves is a later one, and says so.
 //! Air that no alarm would ever sound at is no harm, and has no stages.
-//! Not covered: the home next door, whose air the finding itself tells.
+//! The home next door is in `next_door`.
 
 use crate::drill::{
     Conditions, Drill, Event, GasFlow, IndoorsEvent, Moment, OVERCOME_PCT, whole_millis,
@@ -20,7 +20,7 @@ use crate::words::{Arg, Message, Unit, name_of};
 use super::{Stage, value};
 
 /// How far ahead it is told when the blood would be past help if the air stayed as it is: a night, an assumption.
-const AHEAD: DrillTime = DrillTime::from_secs(8 * 3600);
+pub(super) const AHEAD: DrillTime = DrillTime::from_secs(8 * 3600);
 /// Watts from which an engine counts as loaded.
 const LOADED_W: f64 = 1.0;
 /// Oxygen that is missing from the air, share by volume, from which it is worth a word.
@@ -60,7 +60,7 @@ struct Told<'a> {
 }
 
 /// A stage at a thing, with the number that is shown.
-fn stage(at: &str, text: Message, shown: Message) -> Stage {
+pub(super) fn stage(at: &str, text: Message, shown: Message) -> Stage {
     Stage {
         at: at.to_owned(),
         text,
@@ -69,12 +69,12 @@ fn stage(at: &str, text: Message, shown: Message) -> Stage {
 }
 
 /// Grams an hour, as the number of a stage.
-fn hourly(grams: f64) -> Message {
+pub(super) fn hourly(grams: f64) -> Message {
     Message::new("value-hourly").quantity("value", grams, Unit::Grams)
 }
 
-/// What of the exhaust an outlet lets into the house, percent.
-fn share_pct(outlet: Outlet) -> f64 {
+/// What of the exhaust an outlet lets into a home, percent.
+pub(super) fn share_pct(outlet: Outlet) -> f64 {
     match outlet {
         Outlet::Outdoors(share) => share * 100.0,
         Outlet::Garage | Outlet::House => 100.0,

@@ -10,6 +10,7 @@ mod chain;
 mod fuel;
 mod gas;
 mod harm;
+mod next_door;
 mod order;
 pub mod reveal;
 mod sum;
@@ -24,7 +25,7 @@ use crate::words::{Arg, Message, Unit, name_of};
 pub enum Told {
     /// The way of energy from its source to the harm.
     Way,
-    /// The way of gas from the engine into the blood, where the air of the house got bad.
+    /// The way of gas from the engine into the blood, where the air of a home got bad.
     Gas,
     /// One thing after the other, from a conductor's gauge to its heat.
     Chain,
@@ -78,6 +79,7 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
     let headed = |id: &str, path| (Message::new(id), path);
     let (heading, path) = match told(finding.rule) {
         Told::Way => way::stages(drill, finding),
+        Told::Gas if finding.rule == Rule::GasNextDoor => next_door::stages(drill, finding),
         Told::Gas => gas::stages(drill, finding),
         Told::Chain => headed("told-chain", chain::stages(drill, finding)),
         Told::Fire => headed("told-fire", fuel::stages(drill, finding)),
@@ -158,10 +160,10 @@ pub fn told(rule: Rule) -> Told {
         | Rule::Overcome
         | Rule::NoAlarm
         | Rule::StayedIn
+        | Rule::GasNextDoor
         | Rule::TooNear => Told::Gas,
         Rule::FuelFire => Told::Fire,
-        Rule::GasNextDoor
-        | Rule::FuelIndoors
+        Rule::FuelIndoors
         | Rule::NotLockedOut
         | Rule::CaughtByEngine
         | Rule::NoCoolDown

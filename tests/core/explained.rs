@@ -48,7 +48,7 @@ table! {
     Indoors: Gas,
     Gas: Gas,
     Overcome: Gas,
-    GasNextDoor: Plainly "air of another house, told in the finding",
+    GasNextDoor: Gas,
     NoAlarm: Gas,
     StayedIn: Gas,
     FuelIndoors: Plainly "fuel that nobody spilled",
@@ -187,7 +187,7 @@ const BREATHED: [&str; 4] = [
 fn gas_path(ids: &[&str]) -> bool {
     let ends = ids.first().zip(ids.last());
     let ends = ends.is_some_and(|(a, b)| EXHAUSTS.contains(a) && BREATHED.contains(b));
-    ends && ids.contains(&"stage-house-air")
+    ends && (ids.contains(&"stage-house-air") || ids.contains(&"stage-air-next-door"))
 }
 /// Stages that tell of a motor on its way to speed, or that does not get there.
 const STARTS: [&str; 2] = ["stage-starting", "stage-stalled"];

@@ -100,6 +100,58 @@ fn the_way_from_an_engine_under_the_window_leads_to_the_blood_of_both_who_are_in
 }
 
 #[test]
+fn gas_next_door_is_told_from_the_engine_to_the_blood_of_whoever_is_in_there() {
+    let (drill, finding, told) = told(
+        "where-to-put-it",
+        "where-to-put-it-back-step",
+        Rule::GasNextDoor,
+    );
+    let way = [
+        "stage-exhaust",
+        "stage-drawn-in-next-door",
+        "stage-air-next-door",
+        "stage-alarm-sounded",
+        "stage-blood",
+    ];
+    assert_eq!(ids(&told)[..5], way);
+    let moments = &drill.trace().moments;
+    let moment = shown(&drill, &told);
+    assert_eq!(moment.at, finding.at);
+    let home = drill.site().indoors.next_door.unwrap();
+    let next_door = moment.conditions.indoors.next_door;
+    let ppm = of(&told, "stage-air-next-door", "ppm");
+    assert!(close(ppm, next_door.ppm));
+    let place = drill.site().generator_place(&moment.positions).unwrap();
+    let feet = of(&told, "stage-drawn-in-next-door", "feet");
+    assert!(close(feet, place.next_door.unwrap().0));
+    // What is drawn in is what the air there gains and loses.
+    let before = moments.iter().rfind(|m| m.at < moment.at).unwrap();
+    let then = before.conditions.indoors.next_door.ppm;
+    let hours = moment.at.since(before.at).seconds() / 3600.0;
+    let grams = |ppm: f64| home.air_m3 * ppm * MG_PER_M3_PER_PPM / 1000.0;
+    let moved = grams(ppm - then) / hours + home.changes_per_h * grams(f64::midpoint(ppm, then));
+    let enters = of(&told, "stage-drawn-in-next-door", "enters");
+    assert!(
+        (moved - enters).abs() < 0.01 * enters,
+        "{moved} of {enters} g/h"
+    );
+    let share = of(&told, "stage-drawn-in-next-door", "share");
+    let gives = of(&told, "stage-exhaust", "fresh");
+    assert!(
+        close(enters, gives * share / 100.0),
+        "{enters} of {gives} g/h"
+    );
+    // The blood lies between that of clean air and that of the last air from the start.
+    let cohb = of(&told, "stage-blood", "cohb");
+    let start = of(&told, "stage-blood", "start");
+    let all_along = cohb_after(start, ppm, moment.at.seconds(), Activity::Sedentary);
+    assert!(
+        start < cohb && cohb < all_along,
+        "{start} {cohb} {all_along}"
+    );
+}
+
+#[test]
 fn what_a_sealed_gap_lets_in_is_what_the_air_of_the_house_gains_and_loses() {
     let (drill, finding, told) = told("window-cord", "window-cord-near", Rule::StayedIn);
     let moments = &drill.trace().moments;

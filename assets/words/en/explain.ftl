@@ -194,6 +194,7 @@ stage-drawn-in = It stands { $feet } from an opening. About { $share } of its ga
     [gaps] The gas comes in by gaps. The window stands like this: { $stands }.
    *[openings] The gas comes in by the openings near it.
 }
+stage-drawn-in-next-door = It stands { $feet } from an opening of the home next door. About { $share } of its gas is drawn in there, which is an estimate: { $enters } an hour.
 stage-garage-air = All of it goes into the garage, and the big door is { $door }. Of it, { $leaves } an hour leave for the open. The air there holds { $ppm }.
 stage-garage-passes = { $door ->
     [open] Through the open door to the house, { $enters } an hour pass on into the house.
@@ -201,12 +202,14 @@ stage-garage-passes = { $door ->
 }
 stage-all-in-house = All of it stays in the house: { $enters } an hour.
 stage-house-air = The air in the house holds { $ppm } by now. The gas began to gather { $time } before.
+stage-air-next-door = The air in that home holds { $ppm } by now. The gas began to gather { $time } before.
 stage-alarm-sounded = At { $level } an alarm must sound after { $from } to { $to } minutes. This one sounded at { $at }.
 stage-alarm-cannot = At { $level } an alarm must sound after { $from } to { $to } minutes. This one cannot sound: { $stands }.
 stage-alarm-quiet = At { $level } an alarm must sound after { $from } to { $to } minutes. This one has not sounded yet.
 stage-nobody = Nobody is in the house then, so nobody breathes it.
 stage-blood = { $who ->
     [up] The gas has taken { $cohb } of the blood of those who are awake.
+    [next-door] The gas has taken { $cohb } of the blood of anyone who has sat in there.
    *[sleeper] Who sleeps breathes less. The gas has taken { $cohb } of the blood of the { $name }.
 } At the start it was { $start }. { $felt ->
     [none] Nothing is felt yet: heads ache from { $level } on.
@@ -217,6 +220,7 @@ stage-blood = { $who ->
    *[unconscious] From { $level } on, people pass out and can die.
 }{ $who ->
     [up] {""}
+    [next-door] {""}
    *[sleeper] {" "}Children and the sick suffer from less.
 }
 stage-helpless = At { $at } it had taken { $level }. From there on, people cannot save themselves.

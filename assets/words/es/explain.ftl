@@ -194,6 +194,7 @@ stage-drawn-in = Está a { $feet } de una abertura. Cerca del { $share } de su g
     [gaps] El gas entra por rendijas. La ventana está así: { $stands }.
    *[openings] El gas entra por las aberturas cercanas.
 }
+stage-drawn-in-next-door = Está a { $feet } de una abertura de la casa de al lado. Cerca del { $share } de su gas entra allí, y es una estimación: { $enters } por hora.
 stage-garage-air = Todo va al garaje, y la puerta grande está { $door }. De ello salen al aire libre { $leaves } por hora. El aire de allí tiene { $ppm }.
 stage-garage-passes = { $door ->
     [open] Por la puerta abierta a la casa pasan { $enters } por hora adentro.
@@ -201,12 +202,14 @@ stage-garage-passes = { $door ->
 }
 stage-all-in-house = Todo se queda en la casa: { $enters } por hora.
 stage-house-air = El aire de la casa ya tiene { $ppm }. El gas empezó a juntarse { $time } antes.
+stage-air-next-door = El aire de esa casa ya tiene { $ppm }. El gas empezó a juntarse { $time } antes.
 stage-alarm-sounded = A { $level } una alarma debe sonar entre { $from } y { $to } minutos después. Esta sonó en el minuto { $at }.
 stage-alarm-cannot = A { $level } una alarma debe sonar entre { $from } y { $to } minutos después. Esta no puede sonar: { $stands }.
 stage-alarm-quiet = A { $level } una alarma debe sonar entre { $from } y { $to } minutos después. Esta no ha sonado todavía.
 stage-nobody = Nadie está entonces en la casa, así que nadie lo respira.
 stage-blood = { $who ->
     [up] El gas ocupa el { $cohb } de la sangre de quienes están despiertos.
+    [next-door] El gas ocupa el { $cohb } de la sangre de quien ha estado allí adentro.
    *[sleeper] Quien duerme respira menos. El gas ocupa el { $cohb } de la sangre de esta persona: { $name }.
 } Al principio era el { $start }. { $felt ->
     [none] Todavía no se siente nada: desde el { $level } duele la cabeza.
@@ -217,6 +220,7 @@ stage-blood = { $who ->
    *[unconscious] Desde el { $level } la gente pierde el conocimiento y puede morir.
 }{ $who ->
     [up] {""}
+    [next-door] {""}
    *[sleeper] {" "}Los niños y los enfermos sufren con menos.
 }
 stage-helpless = En el minuto { $at } ya ocupaba el { $level }. Desde ahí nadie puede salvarse solo.
