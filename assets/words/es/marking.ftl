@@ -282,9 +282,9 @@ finding-wrong-end-first-what = { $fault ->
    *[3] Se sacó el extremo de la casa con la salida del generador aún encendida: { $cord }.
 }
 finding-wrong-end-first-why = { $fault ->
-    [one] Las clavijas desnudas cuelgan entonces de la casa. Tienen tensión en cuanto la toma la tiene.
-    [2] Las clavijas están en su mano. Tienen tensión en cuanto vuelve la luz.
-   *[3] Las clavijas están en su mano. Tienen tensión en cuanto gira el motor.
+    [one] Las clavijas desnudas cuelgan entonces de la casa. Tienen voltaje en cuanto la toma lo tiene.
+    [2] Las clavijas están en su mano. Tienen voltaje en cuanto vuelve la luz.
+   *[3] Las clavijas están en su mano. Tienen voltaje en cuanto gira el motor.
 }
 finding-wrong-end-first-now = No se acerque a las clavijas. Detenga el motor y apague el interruptor de esa toma.
 finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el interruptor de la toma. Saque el extremo de la casa y luego el del generador.
@@ -769,16 +769,16 @@ name-zone-ac-3 = la mano quizá no pueda soltarse
 name-zone-ac-4-1 = el corazón puede pararse, hasta en 5 de 100 personas
 name-zone-ac-4-2 = el corazón puede pararse, hasta en la mitad de las personas
 name-zone-ac-4-3 = el corazón puede pararse, en más de la mitad de las personas
-finding-said-dead-what = Usted dijo que no tenía tensión: { $subject }. Sí la tenía.
+finding-said-dead-what = Usted dijo que no tenía voltaje: { $subject }. Sí lo tenía.
 finding-said-dead-why = Quien confía en esa palabra pone la mano encima.
 finding-said-dead-now = Retire lo dicho. Avise a todos que no se acerquen.
-finding-said-dead-instead = Diga que no hay tensión solo después de medir. Pruebe el probador en algo con tensión, antes y después.
-source-said-dead = Lo que no se midió sin tensión se toma por vivo: { $line ->
+finding-said-dead-instead = Diga que no hay voltaje solo después de medir. Pruebe el probador en algo con voltaje, antes y después.
+source-said-dead = Lo que no se midió sin voltaje se toma por algo que lo tiene: { $line ->
     [one] 29 CFR 1926.961 (comprobado en un resumen).
    *[other] 29 CFR 1910.333(b)(2), de memoria.
 }
 finding-said-fit-what = Usted confió en esto: { $subject }. No bloquea.
-finding-said-fit-why = Entonces solo una mano separa el generador de la línea. Un descuido y la línea tiene tensión.
+finding-said-fit-why = Entonces solo una mano separa el generador de la línea. Un descuido y la línea tiene voltaje.
 finding-said-fit-now = Retire lo dicho. Deje apagado el interruptor del generador.
 finding-said-fit-instead = Mire la corredera. Debe ser para este tablero, tener todos sus tornillos y bloquear el principal.
 source-said-fit = El equipo se usa como fue listado: NEC 110.3(B), de memoria.
