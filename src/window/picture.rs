@@ -82,7 +82,7 @@ pub(super) fn draw(session: &Session, pictures: &[Picture], out: &Path) -> Resul
 struct Studio {
     app: App,
     size: Extent,
-    target: Handle<Image>,
+    target: RenderTarget,
 }
 
 impl Studio {
@@ -107,13 +107,11 @@ impl Studio {
             RenderAssetUsages::RENDER_WORLD,
         );
         image.texture_descriptor.usage |= TextureUsages::RENDER_ATTACHMENT;
-        let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
-        let dense = ImageRenderTarget {
-            handle: target.clone(),
+        let target = RenderTarget::Image(ImageRenderTarget {
+            handle: app.world_mut().resource_mut::<Assets<Image>>().add(image),
             scale_factor: f32::from(size.density),
-        };
-        app.world_mut()
-            .spawn((scene::camera(), RenderTarget::Image(dense)));
+        });
+        app.world_mut().spawn((scene::camera(), target.clone()));
         Self { app, size, target }
     }
 
