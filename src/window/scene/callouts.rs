@@ -416,7 +416,7 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     let bounds = scene.shrink(6.0);
     let covered = |rect: Rect| -> f32 {
         let common = taken.iter().map(|other| other.expand(4.0).intersect(rect));
-        let positive = common.filter(|common| common.is_positive());
+        let positive = common.filter(Rect::is_positive);
         positive.map(|common| common.area()).sum()
     };
     let wanted = offsets.map(|offset| Rect::from_center_size(at + offset, size));
