@@ -9,7 +9,7 @@ use crate::session::{Command, Practice, Rewind};
 
 use super::link::{Face, Wish};
 use super::panels::span::Span;
-use super::picture::{Extent, Picture};
+use super::picture::Picture;
 use super::scene::sight::{See, Sight};
 
 const SCRIPTS: &str = include_str!("gallery.txt");
@@ -18,11 +18,7 @@ const SCRIPTS: &str = include_str!("gallery.txt");
 const SEED: u64 = 1;
 
 /// The size of a picture that names none.
-const SIZE: Extent = Extent {
-    width: 1280,
-    height: 720,
-    density: 1,
-};
+const SIZE: (u32, u32) = (1280, 720);
 
 /// How sure the learner of the gallery is of a prediction, percent.
 const SURE: u8 = 70;
@@ -85,16 +81,10 @@ pub(super) fn near(place: &str) -> See {
     See::Nearer(Sight::default().nearer(2.4, at))
 }
 
-/// Width and height as they are written, parted by an x; behind an @ stands how dense the display is.
-fn size(written: &str) -> Extent {
-    let (sides, density) = written.split_once('@').unwrap_or((written, "1"));
-    let read = sides.split_once('x').and_then(|(width, height)| {
-        Some(Extent {
-            width: width.parse().ok()?,
-            height: height.parse().ok()?,
-            density: density.parse().ok()?,
-        })
-    });
+/// Width and height as they are written, parted by an x.
+fn size(written: &str) -> (u32, u32) {
+    let sides = written.split_once('x');
+    let read = sides.and_then(|(w, h)| Some((w.parse().ok()?, h.parse().ok()?)));
     read.unwrap_or(SIZE)
 }
 
@@ -173,21 +163,9 @@ mod tests {
 
     #[test]
     fn a_size_is_read_and_one_that_is_not_given_is_the_usual() {
-        let small = Extent {
-            width: 1024,
-            height: 640,
-            density: 1,
-        };
-        assert_eq!(size("1024x640"), small);
-        assert_eq!(
-            size("1024x640@2"),
-            Extent {
-                density: 2,
-                ..small
-            }
-        );
-        let sizes: Vec<Extent> = screens().iter().map(|screen| screen.size).collect();
-        assert!(sizes.contains(&SIZE) && sizes.contains(&small));
+        assert_eq!(size("1024x640"), (1024, 640));
+        let sizes: Vec<(u32, u32)> = screens().iter().map(|screen| screen.size).collect();
+        assert!(sizes.contains(&SIZE) && sizes.contains(&(1024, 640)));
     }
 
     #[test]

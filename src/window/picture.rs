@@ -7,7 +7,7 @@ use std::path::Path;
 use std::sync::mpsc;
 
 use bevy::asset::RenderAssetUsages;
-use bevy::camera::{ImageRenderTarget, RenderTarget};
+use bevy::camera::RenderTarget;
 use bevy::prelude::*;
 use bevy::render::pipelined_rendering::PipelinedRenderingPlugin;
 use bevy::render::render_resource::{
@@ -32,19 +32,8 @@ pub(super) struct Picture {
     pub(super) name: String,
     /// What the learner wished before the picture is taken.
     pub(super) wishes: Vec<Wish>,
-    /// How large it is.
-    pub(super) size: Extent,
-}
-
-/// How large a picture is, and how dense the display that it stands for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Extent {
-    /// Pixels.
-    pub(super) width: u32,
-    /// Pixels.
-    pub(super) height: u32,
-    /// Pixels to one of the engine's logical kind, in each direction.
-    pub(super) density: u8,
+    /// Width and height in pixels.
+    pub(super) size: (u32, u32),
 }
 
 /// Frames in which fonts, meshes and words settle before a picture is taken.
@@ -81,12 +70,12 @@ pub(super) fn draw(session: &Session, pictures: &[Picture], out: &Path) -> Resul
 /// An engine without a window whose frames are driven by hand.
 struct Studio {
     app: App,
-    size: Extent,
-    target: RenderTarget,
+    size: (u32, u32),
+    target: Handle<Image>,
 }
 
 impl Studio {
-    fn new(session: Session, size: Extent, backends: Backends) -> Self {
+    fn new(session: Session, (width, height): (u32, u32), backends: Backends) -> Self {
         let mut app = App::new();
         let plugins = engine(None, backends)
             .disable::<WinitPlugin>()
@@ -96,8 +85,8 @@ impl Studio {
         app.finish();
         app.cleanup();
         let extent = Extent3d {
-            width: size.width,
-            height: size.height,
+            width,
+            height,
             depth_or_array_layers: 1,
         };
         let mut image = Image::new_uninit(
@@ -107,12 +96,14 @@ impl Studio {
             RenderAssetUsages::RENDER_WORLD,
         );
         image.texture_descriptor.usage |= TextureUsages::RENDER_ATTACHMENT;
-        let target = RenderTarget::Image(ImageRenderTarget {
-            handle: app.world_mut().resource_mut::<Assets<Image>>().add(image),
-            scale_factor: f32::from(size.density),
-        });
-        app.world_mut().spawn((scene::camera(), target.clone()));
-        Self { app, size, target }
+        let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
+        app.world_mut()
+            .spawn((scene::camera(), RenderTarget::from(target.clone())));
+        Self {
+            app,
+            size: (width, height),
+            target,
+        }
     }
 
     fn frame(&mut self) {
@@ -148,7 +139,7 @@ impl Studio {
         let (sender, receiver) = mpsc::channel();
         self.app
             .world_mut()
-            .spawn(Screenshot(self.target.clone()))
+            .spawn(Screenshot::image(self.target.clone()))
             .observe(move |captured: On<'_, '_, ScreenshotCaptured>| {
                 if let Ok(image) = captured.image.clone().try_into_dynamic() {
                     sender.send(image.to_rgb8()).unwrap_or_default();

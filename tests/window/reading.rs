@@ -11,7 +11,6 @@ use egui::epaint::text::PlacedRow;
 use egui::epaint::{ClippedShape, Shape, TextShape};
 use image::RgbImage;
 
-use crate::window::picture::Extent;
 use crate::window::scene::frame::Look;
 use crate::window::theme;
 use crate::words::{PSEUDO, PSEUDO_FROM_RIGHT};
@@ -265,15 +264,7 @@ fn every_text_stands_out_from_what_is_behind_it_on_the_accepted_pictures() {
         let picture = picture.expect("every screen has its picture").to_rgb8();
         let mut rehearsal = Rehearsal::new("en");
         rehearsal.session = rehearsal.session.clone().asking();
-        let Extent {
-            width,
-            height,
-            density,
-        } = screen.size;
-        if density > 1 {
-            // Only at one pixel a point do both stand at the same pixel.
-            continue;
-        }
+        let (width, height) = screen.size;
         rehearsal.window = Vec2::new(pixels(width), pixels(height));
         for wish in &screen.wishes {
             rehearsal.grant(wish);
