@@ -250,6 +250,11 @@ impl LineWalk {
             let position = name.and_then(|n| site.control(control)?.position(n));
             position.map_or(usual, |p| p.0)
         };
+        // Nobody stands at the pole when the line is made live.
+        let crew = site.line.crew;
+        if site.stands(self.drill.positions(), crew, "testing") {
+            self.set(crew, wanted(crew, 3));
+        }
         for own in &work.breaks {
             let usual = u8::from(matches!(own.at, At::Tie(_)));
             self.set(own.tag, wanted(own.tag, 0));
