@@ -145,12 +145,15 @@ impl Session {
         presses: Option<usize>,
     ) -> Vec<FindingView> {
         let mut views: Vec<FindingView> = Vec::new();
+        let mut whole: Vec<FindingView> = Vec::new();
         for (index, finding) in findings.iter().enumerate() {
             let mut view = self.finding(drill, finding, presses == Some(index));
-            let path = Some(&view.path).filter(|p| !p.is_empty());
-            let told = path.and_then(|p| views.iter().find(|v| v.path == *p));
-            if let Some(told) = told {
-                view.path = vec![self.told_above(told)];
+            whole.push(view.clone());
+            let before = whole.get(..index).unwrap_or_default();
+            if let Some((told, n_stages)) = shared(before, &view) {
+                let all = n_stages == view.path.len();
+                let above = self.told_above(told, n_stages, all);
+                view.path.splice(..n_stages, [above]);
             }
             let same = |v: &&FindingView| v.rule == view.rule;
             let same: Vec<&FindingView> = views.iter().filter(same).collect();
@@ -172,13 +175,18 @@ impl Session {
         views
     }
 
-    /// The one stage in place of a way that another finding has told.
-    fn told_above(&self, told: &FindingView) -> StageView {
+    /// The one stage in place of a way, or of how it begins, that another finding has told.
+    fn told_above(&self, told: &FindingView, n_stages: usize, all: bool) -> StageView {
+        let id = if all {
+            "stage-told-above"
+        } else {
+            "stage-begins-above"
+        };
         let at = Arg::Clock(DrillTime::from_millis(told.clock_ms));
-        let message = Message::new("stage-told-above").with("at", at);
+        let last = n_stages.checked_sub(1).and_then(|i| told.path.get(i));
         StageView {
-            text: self.words.say(&message),
-            ..told.path.last().cloned().unwrap_or_default()
+            text: self.words.say(&Message::new(id).with("at", at)),
+            ..last.cloned().unwrap_or_default()
         }
     }
 
@@ -216,7 +224,7 @@ impl Session {
     pub(super) fn stages(&self, path: &[Stage]) -> Vec<StageView> {
         let view = |s: &Stage| StageView {
             at: s.at.clone(),
-            text: self.words.say(&s.text),
+            text: self.words.label(&s.text),
             value: self.words.say(&s.value),
         };
         path.iter().map(view).collect()
@@ -354,4 +362,22 @@ fn goal_word(drill: &Drill) -> &'static str {
     } else {
         "asked"
     }
+}
+
+/// Stages that the ways of two findings have to begin with in common, so that they are told once.
+const IN_COMMON: usize = 3;
+
+/// The finding before this one with which its way has most in common, and how many stages: all of it, or enough from its beginning.
+fn shared<'a>(before: &'a [FindingView], view: &FindingView) -> Option<(&'a FindingView, usize)> {
+    let n_shared = |other: &FindingView| {
+        let both = other.path.iter().zip(&view.path);
+        both.take_while(|(a, b)| a == b).count()
+    };
+    let told = before.iter().map(|other| (other, n_shared(other)));
+    let enough = told.filter(|(other, n)| {
+        let all = *n > 0 && other.path == view.path;
+        all || (*n >= IN_COMMON && other.heading == view.heading)
+    });
+    // The first of those with most.
+    enough.rev().max_by_key(|(_, n)| *n)
 }

@@ -280,7 +280,7 @@ pub(super) fn findings(words: &Words, view: &DebriefView) -> Vec<String> {
     let mut lines = vec![words.say(&count)];
     for (index, finding) in view.findings.iter().enumerate() {
         lines.push(String::new());
-        lines.extend(finding_lines(words, &view.findings, index, finding));
+        lines.extend(finding_lines(words, index + 1, finding));
     }
     lines.extend(terms(words, view));
     lines
@@ -306,42 +306,7 @@ fn terms(words: &Words, view: &DebriefView) -> Vec<String> {
     head.into_iter().chain(found).collect()
 }
 
-/// Stages that two findings have to begin with in common, so that they are told once.
-const IN_COMMON: usize = 3;
-
-/// The stages of a finding; those that an earlier one begins with as well are told there.
-fn stages_once(words: &Words, before: &[FindingView], finding: &FindingView) -> Vec<String> {
-    let shared = |other: &FindingView| {
-        let both = other.path.iter().zip(&finding.path);
-        both.take_while(|(a, b)| a.text == b.text).count()
-    };
-    let same = before
-        .iter()
-        .map(|f| (shared(f), f.heading == finding.heading));
-    let same = same.enumerate().filter(|(_, (_, moment))| *moment);
-    let most = same.max_by_key(|(index, (count, _))| (*count, std::cmp::Reverse(*index)));
-    let told = stages(&finding.path);
-    let Some((index, (count, _))) = most.filter(|(_, (count, _))| *count >= IN_COMMON) else {
-        return told;
-    };
-    let number = |n: usize| Arg::Count(i64::try_from(n).unwrap_or(i64::MAX));
-    let above = Message::new("terminal-stages-above")
-        .with("count", number(count))
-        .with("number", number(index + 1));
-    let above = format!("  {}", words.say(&above));
-    [above]
-        .into_iter()
-        .chain(told.into_iter().skip(count))
-        .collect()
-}
-
-fn finding_lines(
-    words: &Words,
-    all: &[FindingView],
-    index: usize,
-    finding: &FindingView,
-) -> Vec<String> {
-    let number = index + 1;
+fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<String> {
     let mut lines = vec![format!("{number}. {}: {}", finding.clock, finding.what)];
     if finding.critical {
         lines.push(text(words, "terminal-finding-critical"));
@@ -351,8 +316,7 @@ fn finding_lines(
     }
     if !finding.path.is_empty() {
         lines.push(finding.heading.clone());
-        let before = all.get(..index).unwrap_or_default();
-        lines.extend(stages_once(words, before, finding));
+        lines.extend(stages(&finding.path));
     }
     for (id, value) in [
         ("terminal-why", &finding.why),

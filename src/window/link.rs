@@ -356,7 +356,10 @@ impl Desk {
             Wish::Again(place) => {
                 let plays = self.again.is_some_and(|watched| watched.plays);
                 self.again = place.map(|place| Watched { place, plays });
-                self.arrivals += 1;
+                // What goes on by itself leaves the keyboard's focus where it is.
+                if !plays {
+                    self.arrivals += 1;
+                }
             }
             Wish::Play => {
                 if let Some(watched) = &mut self.again {

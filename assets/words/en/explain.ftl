@@ -168,6 +168,7 @@ stage-order-utility = An order that works, number { $number }: { $name }.
 stage-leave-asked = Leave this off: { $name }. With it, { $asked } would be asked for.
 stage-leave-restart = Leave this off: { $name }. With it, { $asked } would be asked for whenever this starts by itself: { $starts }.
 stage-told-above = It came about as told above, at { $at }.
+stage-begins-above = It began as told above, at { $at }.
 stage-leave-through = Leave this off: { $name }. With it, { $amps } would go through the { $guard }.
 stage-leave-stands = Leave this off: { $name }. At { $share } of its volts a motor would not turn.
 stage-leave-starves = Leave this off: { $name }. With it, only { $share } of the volts would be left.

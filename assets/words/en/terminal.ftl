@@ -306,7 +306,6 @@ terminal-debrief-peak = { $label }: { $value } at most, at { $clock }.
 terminal-debrief-peak-limit = { $label }: { $value } at most, at { $clock }. For comparison, { $what }: { $limit }.
 # $skill is what to practice, $title and $drill the drill that trains it.
 terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).
-terminal-stages-above = Steps 1 to { $count } are as under number { $number }.
 
 # Two branches of a drill side by side. $was and $tried are clocks, or how something stands.
 terminal-compare = As it was, to { $was }, beside as it was tried, to { $tried }:

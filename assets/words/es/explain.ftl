@@ -168,6 +168,7 @@ stage-order-utility = Un orden que funciona, número { $number }: { $name }.
 stage-leave-asked = Deje esto apagado: { $name }. Con eso se pedirían { $asked }.
 stage-leave-restart = Deje esto apagado: { $name }. Con eso se pedirían { $asked } cada vez que esto arranque solo: { $starts }.
 stage-told-above = Sucedió como se contó arriba, en el minuto { $at }.
+stage-begins-above = Empezó como se contó arriba, en el minuto { $at }.
 stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } por aquí: { $guard }.
 stage-leave-stands = Deje esto apagado: { $name }. Con { $share } de su voltaje un motor no giraría.
 stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo { $share } del voltaje.

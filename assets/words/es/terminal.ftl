@@ -289,7 +289,6 @@ terminal-debrief-peak = { $label }: como máximo { $value }, a los { $clock }.
 terminal-debrief-peak-limit = { $label }: como máximo { $value }, a los { $clock }. Para comparar, { $what }: { $limit }.
 # $skill es lo que se practica, $title y $drill el simulacro que lo enseña.
 terminal-debrief-next = { $skill }: “{ $title }” ({ $drill }).
-terminal-stages-above = Los pasos 1 a { $count } son como en el número { $number }.
 
 # Dos ramas de un simulacro, una al lado de la otra. $was y $tried son horas, o cómo está algo.
 terminal-compare = Como fue, hasta { $was }, al lado de como se intentó, hasta { $tried }:

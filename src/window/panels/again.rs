@@ -35,13 +35,16 @@ pub(crate) fn ways(ui: &mut Ui, view: &AgainView, plays: bool, page: &mut Page<'
             let earlier = page.say("window-watch-earlier");
             page.button(ui, &earlier, || to(view.place - 1));
         }
-        let plays = if plays {
-            "window-watch-pause"
-        } else {
-            "window-watch-play"
-        };
-        let plays = page.say(plays);
-        page.button(ui, &plays, || Wish::Play);
+        // After the last moment nothing follows.
+        if plays || view.place < view.last {
+            let plays = if plays {
+                "window-watch-pause"
+            } else {
+                "window-watch-play"
+            };
+            let plays = page.say(plays);
+            page.button(ui, &plays, || Wish::Play);
+        }
         let here = page.say("window-from-here");
         let at = DrillTime::from_millis(view.clock_ms);
         page.button(ui, &here, || Wish::Do(Command::Rewind(Rewind::To(at))));

@@ -23,7 +23,7 @@ struct Inked {
 @group(1) @binding(0) var image_texture: texture_2d<f32>;
 @group(1) @binding(1) var image_sampler: sampler;
 
-// IEC 61966-2-1.
+// IEC 61966-2-1, from memory.
 fn linear(encoded: vec3<f32>) -> vec3<f32> {
     let low = encoded / 12.92;
     let high = pow((encoded + 0.055) / 1.055, vec3<f32>(2.4));
