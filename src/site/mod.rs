@@ -16,6 +16,7 @@ mod lent;
 mod line_work;
 mod machine;
 mod parts;
+mod phasors;
 mod plant;
 mod readings;
 mod rest;

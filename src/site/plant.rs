@@ -16,6 +16,7 @@ use crate::units::Complex;
 use super::control::Positions;
 use super::line_work::PROVING_SOURCE;
 use super::parts::{Appliance, Site, Work};
+use super::phasors;
 use super::readings::{
     ApplianceReading, BatteryReading, Fed, GeneratorReading, Names, PointReading, Range, Readings,
     Shock,
@@ -306,6 +307,7 @@ impl Plant {
                     [one, two] => volts_across(solution, *one, *two),
                     _ => 0.0,
                 },
+                phasors: phasors::volts(solution, &p.hots, p.neutral),
                 volts_to_earth: p
                     .hots
                     .iter()
@@ -325,6 +327,8 @@ impl Plant {
             });
             legs.collect()
         };
+        let legs = wiring.meters.iter();
+        let legs_a = legs.map(|m| phasors::amps(solution, &m.branches));
         let residual_a = wiring.gfcis.iter().map(|g| residual_a(solution, g));
         let gfcis = wiring.gfcis.iter();
         let neutral_loop_ohm = gfcis.map(|g| neutral_loop_ohm(solution, wiring, positions, g));
@@ -339,6 +343,7 @@ impl Plant {
             points: points.collect(),
             amps: meters(f64::max),
             less_a: meters(f64::min),
+            legs_a: legs_a.collect(),
             residual_a: residual_a.collect(),
             neutral_loop_ohm: neutral_loop_ohm.collect(),
             appliances: appliances.collect(),

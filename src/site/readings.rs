@@ -4,6 +4,8 @@
 
 use std::sync::Arc;
 
+use crate::units::Complex;
+
 use super::control::ControlId;
 
 /// Names of the places and things that readings are kept for.
@@ -49,6 +51,8 @@ pub struct PointReading {
     pub legs_v: [f64; 2],
     /// Volts between its two hots; 0 where there is one.
     pub volts_across: f64,
+    /// Volts to neutral of its two hots as phasors of one frequency; `None` where there is one, or where sources that aren't synchronized meet.
+    pub phasors: Option<[Complex; 2]>,
     /// The higher of its hots' volts to remote earth; `None` where its island isn't referenced to earth.
     pub volts_to_earth: Option<f64>,
     /// What feeds it.
@@ -124,6 +128,8 @@ pub struct Readings {
     pub amps: Vec<f64>,
     /// Amps of the leg that carries less; the same where there is one leg.
     pub less_a: Vec<f64>,
+    /// Amps of both legs as phasors, turning with those of the volts, in the order of the names; `None` where there is one leg, or where sources that aren't synchronized meet.
+    pub legs_a: Vec<Option<[Complex; 2]>>,
     /// Amps that pass each ground-fault device one way only, in the order of the names.
     pub residual_a: Vec<f64>,
     /// Ohms of the loop that each ground-fault device sees through the neutral behind it and a ground, while it is fed; in the order of the names.
@@ -160,6 +166,12 @@ impl Readings {
     /// Amps of the leg of a thing that carries less; 0 for a name that isn't there.
     pub fn less_of(&self, thing: &str) -> f64 {
         self.of_thing(&self.less_a, thing)
+    }
+
+    /// Amps of both legs of a thing as phasors; `None` for a name that isn't there, or as said at [`Self::legs_a`].
+    pub fn phasors_of(&self, thing: &str) -> Option<[Complex; 2]> {
+        let index = self.names.things.iter().position(|t| t == thing)?;
+        self.legs_a.get(index).copied().flatten()
     }
 
     fn of_thing(&self, amps: &[f64], thing: &str) -> f64 {

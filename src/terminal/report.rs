@@ -144,7 +144,10 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
     ];
     lines.extend(on_faces(view));
     lines.extend(view.readings.iter().cloned());
-    lines.extend(view.phasors.iter().map(|p| p.sentence.clone()));
+    for phasor in &view.phasors {
+        lines.push(phasor.sentence.clone());
+        lines.extend(phasor.amps.iter().map(|a| format!("  {}", a.sentence)));
+    }
     lines.extend(view.controls.iter().map(|c| control(words, c, true)));
     for deed in &view.deeds {
         let known = if deed.known.is_empty() {

@@ -311,3 +311,47 @@ fn a_test_is_rewound_only_when_it_is_over() {
     session.apply(Command::Rewind(Rewind::Finding(0)));
     assert!(session.verdict().is_none(), "it goes on from there");
 }
+
+#[test]
+fn phasors_of_volts_and_amps_make_the_watts_that_the_solver_tells() {
+    let mut session = opened("there-and-back", Practice::Coached);
+    let lines = [
+        "wait 1m",
+        "set main off",
+        "set generator-place yard",
+        "set inlet-cord-lay flat",
+        "set inlet-cord-house-end inlet",
+        "set inlet-cord-generator-end generator",
+        "set engine running",
+        "wait 70s",
+        "set generator-output on",
+        "set generator-breaker on",
+        "wait 10s",
+    ];
+    for line in lines {
+        do_all(&mut session, &[line]);
+        while session.consequence().is_some() {
+            session.apply(Command::Understood);
+        }
+    }
+    let drill = session.drill().expect("a drill is open");
+    let watts = drill.readings().generator.watts;
+    let close = session.close("generator").expect("a place");
+    let [dial] = close.phasors.as_slice() else {
+        panic!("one point at the generator: {:?}", close.phasors);
+    };
+    let turned = dial.degrees.expect("both legs are live");
+    // A set with one winding for both legs: they stand half a turn apart, but for what each drops.
+    assert!(turned.abs() > 170.0, "{turned}");
+    let power = |amps: &outage_drill::session::view::TurnedView| {
+        let (volts, angle) = if amps.leg == 1 {
+            (dial.legs_v[0], amps.degrees)
+        } else {
+            (dial.legs_v[1], amps.degrees - turned)
+        };
+        volts * amps.amps * angle.to_radians().cos()
+    };
+    let told: f64 = dial.amps.iter().map(power).sum();
+    assert!(watts > 500.0, "{watts}");
+    assert!((told - watts).abs() < 0.01 * watts, "{told} for {watts}");
+}

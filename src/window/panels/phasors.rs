@@ -1,7 +1,7 @@
-//! Phasors at a place: a dial for each point, with an arrow for each leg, and the same in words.
+//! Phasors at a place: a dial for each point, with an arrow for the volts of each leg and a thin one for its amps, and the same in words.
 //!
-//! Leg 1 points to the right; leg 2 is drawn counterclockwise from it, as which one leads isn't known.
-//! An arrow that reaches the ring stands for 120 V.
+//! The volts of leg 1 point to the right; what stands counterclockwise of them comes earlier.
+//! An arrow of volts that reaches the ring stands for 120 V; the larger of the two of amps reaches three quarters of it.
 
 use bevy_egui::egui::{Align2, Painter, Pos2, Sense, Stroke, Ui, Vec2, vec2};
 
@@ -25,7 +25,12 @@ pub(crate) fn dials(ui: &mut Ui, views: &[PhasorView]) {
         ui.horizontal(|ui| {
             let (rect, _) = ui.allocate_exact_size(DIAL, Sense::hover());
             dial(&ui.painter_at(rect), rect.center(), view);
-            ui.vertical(|ui| aside(ui, &view.sentence));
+            ui.vertical(|ui| {
+                aside(ui, &view.sentence);
+                for amps in &view.amps {
+                    aside(ui, &amps.sentence);
+                }
+            });
         });
     }
 }
@@ -40,6 +45,25 @@ fn dial(painter: &Painter, middle: Pos2, view: &PhasorView) {
     arrow(painter, middle, (one, 0.0), ("1", theme::ORANGE));
     let turned = view.degrees.unwrap_or(if one > two { 180.0 } else { 0.0 });
     arrow(painter, middle, (two, turned), ("2", theme::SKY_BLUE));
+    let most = view.amps.iter().map(|a| a.amps).fold(0.0, f64::max);
+    for amps in &view.amps {
+        let ink = if amps.leg == 1 {
+            theme::ORANGE
+        } else {
+            theme::SKY_BLUE
+        };
+        thin(painter, middle, (amps.amps / most, amps.degrees), ink);
+    }
+}
+
+/// A thin arrow with a disk for its head, for amps as a share of the larger.
+#[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
+fn thin(painter: &Painter, from: Pos2, (share, degrees): (f64, f64), ink: Ink) {
+    let along = Vec2::angled(-(degrees as f32).to_radians());
+    let tip = from + along * RING * 0.75 * share as f32;
+    let ink = ink.mix(theme::CREAM, 0.6).egui();
+    painter.line_segment([from, tip], Stroke::new(1.6, ink));
+    painter.circle_filled(tip, 3.4, ink);
 }
 
 /// An arrow of a length in volts, turned counterclockwise by degrees, with the leg's number at its tip.
