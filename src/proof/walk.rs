@@ -7,7 +7,8 @@
 
 use std::sync::Arc;
 
-use crate::drill::{Action, Drill, Event, Moment, Outcome, Sight, What, whole_millis};
+use crate::drill::{Action, Drill, Event, Known, Moment, Outcome, Sight, What, whole_millis};
+use crate::scenario::question::About;
 use crate::scenario::{Happening, Scenario};
 use crate::site::{Bus, Circuit, ControlId, Cord, Kind, PositionId, Positions};
 use crate::units::DrillTime;
@@ -120,6 +121,12 @@ impl<'a> Walk<'a> {
         let spared = self.spare();
         self.aim = Aim::Outage;
         self.wait_for(outage);
+        if self.only_asks() {
+            self.aim = Aim::Answer;
+            self.find_out();
+            self.answer();
+            return Planned::Done;
+        }
         if !self.is_good_again() {
             self.prepare();
             self.aim = Aim::Service;
@@ -173,6 +180,50 @@ impl<'a> Walk<'a> {
                 to.filter(|_| stands == "tripped" && wanted.iter().any(|w| w == "off"))
             {
                 self.act(Action::Set(*control, off));
+            }
+        }
+    }
+
+    /// Whether nothing is to be powered or moved, and all that is left is to answer.
+    fn only_asks(&self) -> bool {
+        let goal = &self.scenario.goal;
+        let at_end = |(control, wanted): &(ControlId, Vec<String>)| {
+            let site = &self.scenario.site;
+            let stands = site.position_name(self.drill.positions(), *control);
+            wanted.iter().any(|w| w == stands)
+        };
+        let asks = !self.scenario.questions.is_empty() && !goal.back_on_utility;
+        asks && goal.appliances.is_empty() && goal.at_end.iter().all(at_end)
+    }
+
+    /// Looks and tests, so that what the drill asks can be said.
+    fn find_out(&mut self) {
+        let known = Known::from_trace(self.drill.trace());
+        let since = {
+            let mut events = self.drill.trace().events();
+            let outage = events.find(|(_, e)| matches!(e, Event::Outage));
+            outage.map_or(DrillTime::ZERO, |(moment, _)| moment.at)
+        };
+        let unseen = |sight| known.seen.get(&sight).is_none_or(|at| *at < since);
+        let untested = |point: &String| known.points.get(point).is_none_or(|(at, _)| *at < since);
+        let scenario = Arc::clone(self.scenario);
+        for question in &scenario.questions {
+            let unsaid = to_say(&self.drill);
+            let open = |say: &Action| matches!(say, Action::Say(name, _) if *name == question.name);
+            let Some(say) = unsaid.into_iter().find(open) else {
+                continue;
+            };
+            let by = match &question.about {
+                About::Live(point) | About::FedBy(point) => {
+                    untested(point).then(|| Action::Test(point.clone()))
+                }
+                About::SlideFit | About::BreakerFits(_) | About::HangsOn(_) => {
+                    unseen(Sight::Panel).then_some(Action::Look(Sight::Panel))
+                }
+                About::Bonds => unseen(Sight::Generator).then_some(Action::Look(Sight::Generator)),
+            };
+            for action in by.into_iter().chain([say]) {
+                self.act(action);
             }
         }
     }

@@ -199,6 +199,7 @@ fn why(site: &Site, step: &Step) -> &'static str {
         Aim::Return => "guide-why-return",
         Aim::Cool => "guide-why-cool",
         Aim::Back => why_moved(site, &step.action, "guide-why-back"),
+        Aim::Answer if !matches!(step.action, Action::Say(..)) => "guide-why-find-out",
         Aim::Answer => "guide-why-answer",
         Aim::CutOff => why_cut_off(site, &step.action),
         Aim::Test => "guide-why-test",

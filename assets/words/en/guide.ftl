@@ -55,6 +55,7 @@ guide-why-look = Look at the neighbors' lights. Only go back when you have seen 
 guide-why-cool = The engine is hot from its work. Let it run with no load, so that it cools.
 guide-why-main-on = The generator is off the panel now. So the street may come in again.
 guide-why-back = Put this back as it was. Then the next outage finds it ready.
+guide-why-find-out = Find this out first. Then say what you have found.
 guide-why-answer = The drill asks for this. Say what you have found.
 
 guide-why-cut-off = Every way by which power could come is opened. You must see the gap.

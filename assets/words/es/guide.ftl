@@ -55,6 +55,7 @@ guide-why-look = Mire las luces de los vecinos. Vuelva solo cuando haya visto qu
 guide-why-cool = El motor está caliente del trabajo. Déjelo marchar sin carga, para que se enfríe.
 guide-why-main-on = El generador ya no está en el tablero. Así puede entrar otra vez la calle.
 guide-why-back = Deje esto como estaba. Así el próximo apagón lo encuentra listo.
+guide-why-find-out = Averígüelo primero. Después diga lo que encontró.
 guide-why-answer = El simulacro lo pregunta. Diga lo que encontró.
 
 guide-why-cut-off = Se abre todo camino por el que podría llegar electricidad. La abertura debe verse.
