@@ -1,7 +1,7 @@
-//! How a person last had the window: language, size of texts, motion, detail, the window's own size, the track of the shelf.
+//! How a person last had the window: language, size of texts, motion, detail, the window's own size and place, the track of the shelf.
 //!
 //! Nothing that was learned, and nothing that a drill depends on.
-//! It does not cover where the window stood: on another screen it might not be seen.
+//! It does not cover whether a place is on a screen that is there: the window looks before it goes there.
 
 use std::fs;
 use std::io::ErrorKind;
@@ -52,6 +52,8 @@ pub struct Settings {
     pub detail: Detail,
     /// Width and height of the window in logical pixels.
     pub size: (u32, u32),
+    /// Where its upper left corner stood on the desktop, physical pixels; none as long as that isn't known.
+    pub place: Option<(i32, i32)>,
     /// The track whose drills the shelf shows.
     pub track: Option<String>,
 }
@@ -64,6 +66,7 @@ impl Default for Settings {
             still: false,
             detail: Detail::default(),
             size: (1280, 720),
+            place: None,
             track: None,
         }
     }
@@ -130,6 +133,7 @@ mod tests {
             detail: Detail::Phasors,
             still: true,
             size: (1024, 640),
+            place: Some((-40, 12)),
             track: Some("class".to_owned()),
         };
         settings.write(&path).expect("they can be written");
