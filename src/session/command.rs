@@ -27,6 +27,8 @@ pub enum Command {
     WaitForEvent,
     /// Closes the consequence that is held; else what a prediction came to; else passes a question over without an answer.
     Understood,
+    /// Closes every consequence that is held: those that were not read are told in the debrief.
+    AllUnderstood,
     /// Answers what the drill asks to be foretold.
     Predict {
         /// A number in the unit asked, or a choice by name.

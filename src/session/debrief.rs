@@ -24,10 +24,24 @@ impl Session {
         let open = self.open.as_ref()?;
         let finding = open.held.first()?;
         let told = explain(&open.drill, finding);
+        let stages = self.stages(&told.path);
+        let before = open.understood.as_ref();
+        let before = before.map(|f| self.stages(&explain(&open.drill, f).path));
+        let alike = stages.iter().zip(before.iter().flatten());
+        let n_told = alike.take_while(|(one, other)| one == other).count();
+        let waiting = open.held.len() - 1;
         Some(ConsequenceView {
             title: self.words.say(&told.what),
             heading: self.words.say(&told.heading),
-            stages: self.stages(&told.path),
+            n_told: n_told.min(stages.len().saturating_sub(1)),
+            stages,
+            others: if waiting > 0 {
+                let count = Arg::Count(i64::try_from(waiting).unwrap_or(i64::MAX));
+                let message = Message::new("consequence-others").with("count", count);
+                self.words.say(&message)
+            } else {
+                String::new()
+            },
             why: self.words.say(&told.why),
             now: self.words.say(&told.now),
             harm: matches!(

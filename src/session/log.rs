@@ -9,6 +9,7 @@ use crate::hazard::shock::zone;
 use crate::scenario::Scenario;
 use crate::scenario::question::answer_said;
 use crate::site::{ControlId, Site};
+use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::seen_there;
@@ -28,6 +29,7 @@ impl Session {
             clock: self.clock(open.drill.now()),
             clock_ms: open.drill.now().millis(),
             lines: self.log_lines(open),
+            begun: open.drill.now() > DrillTime::ZERO || !open.drill.run().actions.is_empty(),
             over: open.verdict.is_some(),
             goal_met: goal_met(open),
         }
@@ -64,7 +66,7 @@ impl Session {
     }
 
     /// That another learner took over.
-    fn handed_line(&self, at: crate::units::DrillTime, name: &str) -> LogLine {
+    fn handed_line(&self, at: DrillTime, name: &str) -> LogLine {
         let message = Message::new("log-handed").with("name", Arg::Verbatim(name.to_owned()));
         LogLine {
             clock: self.clock(at),
@@ -74,7 +76,7 @@ impl Session {
     }
 
     /// A drill clock in words.
-    pub(super) fn clock(&self, at: crate::units::DrillTime) -> String {
+    pub(super) fn clock(&self, at: DrillTime) -> String {
         self.words
             .say(&Message::new("clock").with("time", Arg::Clock(at)))
     }

@@ -105,6 +105,8 @@ struct Open {
     told: Vec<(crate::marking::Rule, DrillTime)>,
     /// Findings that are held and not yet understood.
     held: Vec<Finding>,
+    /// The finding of the same hold that was understood last.
+    understood: Option<Finding>,
     /// The verdict, once the drill is over.
     verdict: Option<Verdict>,
     /// How often the learner went back.
@@ -224,11 +226,17 @@ impl Session {
             Command::Another => self.again(|seed| seed.wrapping_add(1)),
             Command::Understood => match self.open.as_mut().filter(|o| !o.held.is_empty()) {
                 Some(open) => {
-                    open.held.remove(0);
+                    open.understood = Some(open.held.remove(0));
                     Vec::new()
                 }
                 None => self.go_on(),
             },
+            Command::AllUnderstood => {
+                if let Some(open) = self.open.as_mut() {
+                    open.held.clear();
+                }
+                Vec::new()
+            }
             Command::Predict { answer, sure } => self.predict(&answer, sure),
             Command::Counts(counts) => self.count(&counts),
             Command::Rewind(rewind) => self.rewind(rewind),
@@ -325,6 +333,7 @@ impl Session {
                     practice,
                     told: Vec::new(),
                     held: Vec::new(),
+                    understood: None,
                     verdict: None,
                     rewound: 0,
                     left: None,

@@ -80,6 +80,7 @@ pub fn replay(
         practice: Practice::Coached,
         told: Vec::new(),
         held: Vec::new(),
+        understood: None,
         verdict: None,
         rewound: 0,
         left: None,
@@ -225,6 +226,9 @@ impl Session {
             .into_iter()
             .filter(|f| !open.told.contains(&(f.rule, f.at)))
             .collect();
+        if open.held.is_empty() {
+            open.understood = None;
+        }
         for finding in fresh {
             open.told.push((finding.rule, finding.at));
             if finding.breach {

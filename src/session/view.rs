@@ -420,9 +420,24 @@ pub struct CloseView {
 pub struct PhasorView {
     /// Volts of each leg to the neutral; 0 for one that is dead or isn't there.
     pub legs_v: [f64; 2],
-    /// How far apart the legs swing, degrees from 0 to 180; none unless both are live.
+    /// How far leg 2 stands counterclockwise of leg 1, degrees above -180 up to 180; none unless both are live and of one frequency.
     pub degrees: Option<f64>,
     /// The same in words.
+    pub sentence: String,
+    /// The amps of each leg that carries any.
+    pub amps: Vec<TurnedView>,
+}
+
+/// The amps of a leg, as a phasor.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct TurnedView {
+    /// The leg, 1 or 2.
+    pub leg: usize,
+    /// Amps, the way that power goes.
+    pub amps: f64,
+    /// How far they stand counterclockwise of the volts of leg 1, degrees above -180 up to 180.
+    pub degrees: f64,
+    /// The same in words, against the volts of its own leg.
     pub sentence: String,
 }
 
@@ -464,6 +479,8 @@ pub struct LogView {
     pub clock_ms: u64,
     /// Lines, oldest first.
     pub lines: Vec<LogLine>,
+    /// Whether anything was done or waited for yet: a drill that was opened by mistake is left without a debrief.
+    pub begun: bool,
     /// Whether the drill is over and the debrief can be opened.
     pub over: bool,
     /// Whether every goal is met, so that finishing makes sense.
@@ -492,6 +509,10 @@ pub struct ConsequenceView {
     pub heading: String,
     /// Stages in the order in which one follows from the other.
     pub stages: Vec<StageView>,
+    /// How many of the first stages the consequence before has told.
+    pub n_told: usize,
+    /// How to leave the consequences that wait behind this one for the debrief; empty when none does.
+    pub others: String,
     /// Why it matters.
     pub why: String,
     /// Whether somebody is harmed.

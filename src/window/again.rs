@@ -6,7 +6,8 @@ use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
 use super::WindowSystems;
-use super::link::{Desk, Views, Wish};
+use super::desk::Desk;
+use super::link::{Views, Wish};
 
 /// How long a moment is seen before the next one when they go by themselves, seconds.
 const MOMENT_S: f32 = 2.5;

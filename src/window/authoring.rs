@@ -10,7 +10,8 @@ use bevy::prelude::*;
 use crate::session::{Notice, Watched};
 
 use super::WindowSystems;
-use super::link::{Desk, Open};
+use super::desk::Desk;
+use super::link::Open;
 
 /// How often the folder is looked at, and so how long the window rests at most.
 pub(super) const LOOK: Duration = Duration::from_millis(500);

@@ -33,6 +33,8 @@ pub(super) fn bold(size: f32) -> FontId {
 const SLOW_HAND_S: f64 = 20.0;
 /// How far a press may move and still count as one, points.
 const TREMBLING_HAND: f32 = 12.0;
+/// The longest time from one press to the second of a double one, seconds: desktops have half a second, common practice.
+const DOUBLE_PRESS_S: f64 = 0.5;
 
 /// Sets typeface, look and patience of a context.
 pub(super) fn dress(ctx: &egui::Context) {
@@ -44,6 +46,7 @@ pub(super) fn dress(ctx: &egui::Context) {
         // A hand that rests on a button or trembles presses it all the same, and so does a click that a busy machine sees late.
         options.input_options.max_click_duration = SLOW_HAND_S;
         options.input_options.max_click_dist = TREMBLING_HAND;
+        options.input_options.max_double_click_delay = DOUBLE_PRESS_S;
     });
 }
 

@@ -7,7 +7,8 @@ use bevy::math::Vec2;
 
 use crate::session::{Command, Practice, Rewind};
 
-use super::link::{Face, Wish};
+use super::desk::Face;
+use super::link::Wish;
 use super::panels::span::Span;
 use super::picture::Picture;
 use super::scene::sight::{See, Sight};
@@ -139,6 +140,7 @@ pub(super) fn wish(line: &str) -> Wish {
         }),
         ("understood", "") => Wish::Do(Command::Understood),
         ("until", "") => Wish::Do(Command::WaitForEvent),
+        ("hint", "") => Wish::Do(Command::Hint),
         ("finish", "") => Wish::Do(Command::Finish),
         ("onward", "") => Wish::Do(Command::Onward),
         ("reflect", words) => Wish::Do(Command::Reflect(words.to_owned())),

@@ -9,7 +9,8 @@ use crate::session::Command;
 use crate::units::DrillTime;
 
 use super::WindowSystems;
-use super::link::{Desk, Sheet, Views, Wish};
+use super::desk::{Desk, Sheet};
+use super::link::{Views, Wish};
 use super::scene::Drawn;
 use super::scene::frame::Frame;
 use super::scene::sight::See;
@@ -176,13 +177,18 @@ fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
             .get(index)
             .map(|place| Wish::Place(place.id.clone()));
     }
+    let finish = if views.log.begun {
+        Command::Finish
+    } else {
+        Command::Leave
+    };
     let known = [
         (KeyCode::F2, Wish::Do(Command::Wait(SHORT))),
         (KeyCode::F3, Wish::Do(Command::Wait(MINUTE))),
         (KeyCode::F4, Wish::Do(Command::WaitForEvent)),
         (KeyCode::F5, Wish::Do(Command::Hint)),
         (KeyCode::F6, Wish::Words),
-        (KeyCode::F10, Wish::Do(Command::Finish)),
+        (KeyCode::F10, Wish::Do(finish)),
     ];
     known
         .into_iter()

@@ -10,7 +10,8 @@ use bevy::render::view::screenshot::{Screenshot, ScreenshotCaptured};
 
 use crate::words::{Arg, Message};
 
-use super::link::{Desk, Open, Wish};
+use super::desk::Desk;
+use super::link::{Open, Wish};
 
 pub(super) fn plugin(app: &mut App) {
     app.add_systems(Update, keep.after(super::WindowSystems::Apply));

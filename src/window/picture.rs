@@ -20,8 +20,9 @@ use bevy::winit::WinitPlugin;
 
 use crate::session::Session;
 
+use super::desk::Desk;
 use super::error::WindowError;
-use super::link::{Desk, Open, Wish};
+use super::link::{Open, Wish};
 use super::probe::probe;
 use super::{build, engine, scene};
 

@@ -9,6 +9,7 @@ use bevy::color::{Color, ColorToComponents as _, LinearRgba};
 use bevy_egui::egui;
 
 use crate::session::view::{ApplianceState, Fed, LogKind};
+use crate::words::Unit;
 
 /// A color as three bytes and an opacity from 0 to 255, in the sRGB coding.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -228,6 +229,18 @@ pub fn fed_word(fed: Fed) -> &'static str {
         Fed::Grounded => "window-fed-grounded",
         Fed::Unknown => "window-fed-unknown",
     }
+}
+
+/// The color of a curve, by what it measures; its heading says the same in words.
+pub fn curve_ink(of: Unit) -> Ink {
+    let inks = [
+        (Unit::Volts, SKY_BLUE),
+        (Unit::Hertz, CREAM),
+        (Unit::Celsius, VERMILION.mix(CREAM, 0.3)),
+        (Unit::Ppm, BLUISH_GREEN.mix(CREAM, 0.3)),
+    ];
+    let own = inks.into_iter().find(|(unit, _)| *unit == of);
+    own.map_or(ORANGE, |(_, ink)| ink)
 }
 
 /// Color and message id of a kind of log line.

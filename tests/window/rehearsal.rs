@@ -6,6 +6,8 @@
 
 #[path = "../../tests/window/operating.rs"]
 mod operating;
+#[path = "../../tests/window/pressing.rs"]
+mod pressing;
 #[path = "../../tests/window/reaching.rs"]
 mod reaching;
 #[path = "../../tests/window/reading.rs"]
@@ -24,10 +26,11 @@ use crate::file::Library;
 use crate::session::view::{DebriefView, DrillCard};
 use crate::session::{Command, Rewind, Session};
 use crate::units::DrillTime;
+use crate::window::desk::{Desk, Face, Size};
 use crate::window::fonts;
 use crate::window::gallery;
 use crate::window::input::{MINUTE, wish_of};
-use crate::window::link::{Desk, Face, Size, Views, Wish, obey};
+use crate::window::link::{Views, Wish, obey};
 use crate::window::mirror;
 use crate::window::panels::Page;
 use crate::window::scene::Drawn;
@@ -476,7 +479,7 @@ fn a_consequence_is_told_stage_by_stage_and_put_away_by_either_hand() {
             rehearsal.bring(&Wish::Do(Command::Understood), hand);
         }
         let n_stages = stages(&rehearsal).expect("a line that is fed is a consequence");
-        for stage in 1..n_stages {
+        for stage in rehearsal.desk.stage + 1..n_stages {
             rehearsal.bring(&Wish::Stage(stage), hand);
         }
         rehearsal.bring(&Wish::Do(Command::Understood), hand);
@@ -520,7 +523,9 @@ fn nothing_can_be_pressed_but_the_consequence_while_it_is_held() {
                         | Wish::See(_)
                         | Wish::Detail
                         | Wish::Place(_)
-                        | Wish::Do(Command::Understood | Command::Rewind(_))
+                        | Wish::Do(
+                            Command::Understood | Command::AllUnderstood | Command::Rewind(_)
+                        )
                 ),
                 "{wish:?} while a consequence is held"
             );

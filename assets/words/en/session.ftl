@@ -136,6 +136,12 @@ goal-waits = { $thing }: not yet
 goal-left = { $time } left
 phasor-both = { $point }: leg 1 { $one }, leg 2 { $two }, { $apart } apart, { $across } across
 phasor-one = { $point }: one leg is live, { $volts }
+phasor-drifting = { $point }: two sources meet here, and each swings in its own time
+# The amps of a leg. $leg is 1 or 2, $turn how they stand to the volts of that leg.
+phasor-amps = leg { $leg } carries { $amps }, { $turn }
+phasor-behind = { $angle } behind its volts
+phasor-ahead = { $angle } ahead of its volts
+phasor-in-step = in step with its volts
 
 street-wire = { $name }: { $fed }
 street-wire-volts = { $name }: { $fed }, { $volts }
@@ -175,6 +181,11 @@ state-engine-idle = engine running, no load
 state-engine-loaded = engine running, carrying load
 state-engine-broken = engine damaged
 
+# Leaves what else followed from the same thing. $count is a number of 1 or more.
+consequence-others = { $count ->
+    [one] Leave one more for the end
+   *[other] Leave { $count } more for the end
+}
 debrief-passed = Passed
 debrief-not-passed = Not passed yet
 debrief-end-utility = Nobody was put at risk, and the house is back on the utility.

@@ -51,6 +51,7 @@ window-span-later = Later
 window-span-all = All of the drill
 window-retry = Try again
 window-leave = Back to the drills
+window-leave-drill = Leave
 window-met = met
 window-not-met = not met
 window-critical = Must be met

@@ -136,6 +136,12 @@ goal-waits = { $thing }: todavía no
 goal-left = quedan { $time }
 phasor-both = { $point }: fase 1 { $one }, fase 2 { $two }, separadas { $apart }, { $across } entre ambas
 phasor-one = { $point }: solo una fase con voltaje, { $volts }
+phasor-drifting = { $point }: aquí se juntan dos fuentes, y cada una va a su propio ritmo
+# The amps of a leg. $leg is 1 or 2, $turn how they stand to the volts of that leg.
+phasor-amps = la fase { $leg } lleva { $amps }, { $turn }
+phasor-behind = { $angle } detrás de su voltaje
+phasor-ahead = { $angle } delante de su voltaje
+phasor-in-step = al paso de su voltaje
 
 street-wire = { $name }: { $fed }
 street-wire-volts = { $name }: { $fed }, { $volts }
@@ -175,6 +181,11 @@ state-engine-idle = motor en marcha, sin carga
 state-engine-loaded = motor en marcha, con carga
 state-engine-broken = motor dañado
 
+# Leaves what else followed from the same thing. $count is a number of 1 or more.
+consequence-others = { $count ->
+    [one] Dejar otra para el final
+   *[other] Dejar otras { $count } para el final
+}
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado
 debrief-end-utility = Nadie corrió peligro, y la casa está de nuevo en la red.

@@ -51,6 +51,7 @@ window-span-later = Después
 window-span-all = Todo el simulacro
 window-retry = Intentar de nuevo
 window-leave = Volver a los simulacros
+window-leave-drill = Salir
 window-met = cumplido
 window-not-met = no cumplido
 window-critical = Debe cumplirse

@@ -18,7 +18,7 @@ use crate::window::fonts;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::{Page, card, close, follow_focus, outline_focus, subheading};
+use super::{Page, card, close, faces, follow_focus, outline_focus};
 
 /// Least height of one slot, points: more than the 24 that a target needs at least.
 /// Where a label takes more lines, all slots of the face are higher.
@@ -103,8 +103,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
     }
     if let Some(control) = controls.iter().find(|c| Some(&c.id) == unfold.as_ref()) {
         card(ui, theme::YELLOW, |ui| {
-            subheading(ui, &format!("{}: {}", control.label, control.position));
-            close::choices(ui, control, page);
+            faces::positions(ui, control, page);
         });
         if control.choices.iter().filter(|c| !c.current).count() < 2 {
             unfold = None;

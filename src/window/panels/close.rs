@@ -73,34 +73,10 @@ fn readings(ui: &mut Ui, readings: &[String]) {
     });
 }
 
-/// A control with its choices as buttons.
+/// A control on a card, with all its positions.
 fn row(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
     card(ui, theme::HAIRLINE, |ui| {
-        ui.horizontal_wrapped(|ui| {
-            ui.label(
-                RichText::new(&control.label)
-                    .font(fonts::bold(15.5))
-                    .color(theme::CREAM.egui()),
-            );
-            ui.label(
-                RichText::new(&control.position)
-                    .font(fonts::regular(15.5))
-                    .color(theme::LEAD.egui()),
-            );
-            aside(ui, &control.rating);
-        });
-        choices(ui, control, page);
-    });
-}
-
-/// The choices a control offers besides how it stands.
-pub(super) fn choices(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
-    ui.horizontal_wrapped(|ui| {
-        for choice in control.choices.iter().filter(|c| !c.current) {
-            let response = page.button(ui, &choice.label, || operate(control, &choice.id));
-            page.focus_first(&response);
-            response.on_hover_text(&control.sentence);
-        }
+        faces::positions(ui, control, page)
     });
 }
 

@@ -5,21 +5,16 @@
 
 use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
 
-use crate::session::view::{ConsequenceView, StageView};
+use crate::session::view::{ConsequenceView, LogKind, StageView};
 use crate::session::{Command, Rewind};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, body, card, subheading};
+use super::{Page, body, card, log, subheading};
 
 /// The consequence at a stage.
 pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mut Page<'_>) {
-    let ink = if view.harm {
-        theme::PURPLE.mix(theme::CREAM, 0.35)
-    } else {
-        theme::YELLOW
-    };
     let last = view.stages.len().saturating_sub(1);
     // What leads on stays in sight below what is read.
     let buttons = 84.0;
@@ -30,11 +25,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
         .stick_to_bottom(true)
         .show(ui, |ui| {
             subheading(ui, &page.say("window-held"));
-            ui.label(
-                RichText::new(&view.title)
-                    .font(fonts::bold(19.0))
-                    .color(ink.egui()),
-            );
+            title(ui, view, page);
             if !view.now.is_empty() {
                 card(ui, theme::LEAD, |ui| {
                     subheading(ui, &page.say("window-now"));
@@ -70,6 +61,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
                     .font(fonts::regular(15.0))
                     .color(theme::MUTED.egui()),
             );
+            others(ui, view, page);
         });
         return;
     }
@@ -82,7 +74,37 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
             let again = page.say("window-again");
             page.button(ui, &again, || Wish::Stage(0));
         }
+        others(ui, view, page);
     });
+}
+
+/// What happened; harm with a mark and a word of its own, in the brightest ink, so that nobody has to tell it by its color.
+fn title(ui: &mut Ui, view: &ConsequenceView, page: &Page<'_>) {
+    let mut ink = theme::YELLOW;
+    if view.harm {
+        ink = theme::CREAM;
+        ui.horizontal(|ui| {
+            let (rect, _) = ui.allocate_exact_size(vec2(20.0, 20.0), Sense::hover());
+            log::mark(ui.painter(), rect.center(), LogKind::Harm);
+            ui.label(
+                RichText::new(page.say("window-log-harm"))
+                    .font(fonts::bold(17.0))
+                    .color(theme::log_look(LogKind::Harm).0.egui()),
+            );
+        });
+    }
+    ui.label(
+        RichText::new(&view.title)
+            .font(fonts::bold(19.0))
+            .color(ink.egui()),
+    );
+}
+
+/// Leaves what else followed from the same thing for the debrief.
+fn others(ui: &mut Ui, view: &ConsequenceView, page: &mut Page<'_>) {
+    if !view.others.is_empty() {
+        page.button(ui, &view.others, || Wish::Do(Command::AllUnderstood));
+    }
 }
 
 /// A stage: its number in a disk, the value that matters, the sentence. Earlier ones stay, smaller.

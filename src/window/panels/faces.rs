@@ -135,11 +135,15 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
             );
         }
         let offered = control.choices.iter().any(|c| c.current);
-        if !offered {
+        if offered {
+            // The positions keep their ids when the mark below comes or goes, and with them the keyboard's focus.
+            ui.skip_ahead_auto_ids(1);
+        } else {
             // How it stands can't be chosen: it was tripped.
             mark(ui, &control.position, theme::YELLOW);
         }
         let (cords, others): (Vec<_>, Vec<_>) = control.choices.iter().partition(|c| c.cord);
+        keep_together(ui, &others);
         for choice in others {
             position(ui, control, choice, page);
         }
@@ -151,6 +155,24 @@ pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>)
             position(ui, control, choice, page);
         }
     });
+}
+
+/// Begins a new row where the positions fit into one, but not behind what stands in this one.
+fn keep_together(ui: &mut Ui, choices: &[&ChoiceView]) {
+    let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
+    let wide = |choice: &&ChoiceView| {
+        let marked = if choice.current { "• " } else { "" };
+        let text = format!("{marked}{}", choice.label);
+        let galley = ui
+            .painter()
+            .layout_no_wrap(text, fonts::bold(14.5), theme::CREAM.egui());
+        galley.size().x + 2.0 * padding + gap
+    };
+    let all: f32 = choices.iter().map(wide).sum();
+    let left = ui.available_size_before_wrap().x;
+    if all > left && all <= ui.max_rect().width() {
+        ui.end_row();
+    }
 }
 
 /// One position: filled and marked where the control stands in it, a button otherwise.
@@ -173,15 +195,23 @@ fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut 
 }
 
 /// The position a control stands in: with a dot and filled, and nothing to press.
+/// The keyboard's focus stays on it once it was chosen there, so that the next key goes on from it and a second press moves nothing.
 fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
+    let was_chosen = ui.memory(|memory| memory.has_focus(ui.next_auto_id()));
+    let sense = if was_chosen {
+        Sense::focusable_noninteractive()
+    } else {
+        Sense::hover()
+    };
     let text = RichText::new(format!("• {text}"))
         .font(fonts::bold(14.5))
         .color(theme::DARK_TEXT.egui());
     let stands = Button::new(text)
         .fill(ink.egui())
         .stroke(Stroke::new(2.0, ink.egui()))
-        .sense(Sense::hover());
-    ui.add(stands);
+        .sense(sense);
+    let response = ui.add(stands);
+    outline_focus(ui, &response);
 }
 
 /// A tag that hangs on the equipment: a card with a hole and a string.

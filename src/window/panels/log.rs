@@ -12,13 +12,9 @@ use crate::window::theme;
 
 use super::{Page, body, heading};
 
-/// The whole log.
+/// The whole log, scrolled to its end.
 pub(crate) fn panel(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page<'_>) {
-    heading(ui, &page.say("window-log"));
-    if branched {
-        let branches = page.say("window-branches");
-        page.button(ui, &branches, || Wish::Branches);
-    }
+    head(ui, branched, page);
     if view.lines.is_empty() {
         body(ui, &page.say("window-log-empty"));
     }
@@ -36,6 +32,25 @@ pub(crate) fn lines(ui: &mut Ui, lines: &[LogLine], page: &Page<'_>) {
                 one(ui, line, page);
             }
         });
+}
+
+/// The whole log as a part of a page, newest first; nothing before anything has happened.
+pub(crate) fn whole(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page<'_>) {
+    if view.lines.is_empty() {
+        return;
+    }
+    head(ui, branched, page);
+    for line in view.lines.iter().rev() {
+        one(ui, line, page);
+    }
+}
+
+fn head(ui: &mut Ui, branched: bool, page: &mut Page<'_>) {
+    heading(ui, &page.say("window-log"));
+    if branched {
+        let branches = page.say("window-branches");
+        page.button(ui, &branches, || Wish::Branches);
+    }
 }
 
 fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
@@ -62,7 +77,7 @@ fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
 }
 
 /// A mark for each kind, of a shape of its own.
-fn mark(painter: &egui::Painter, at: Pos2, kind: LogKind) {
+pub(super) fn mark(painter: &egui::Painter, at: Pos2, kind: LogKind) {
     let ink = theme::log_look(kind).0.egui();
     let stroke = Stroke::new(2.2, ink);
     let p = |x: f32, y: f32| pos2(at.x + x, at.y + y);

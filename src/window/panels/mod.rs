@@ -69,7 +69,7 @@ impl<'a> Page<'a> {
 
     /// A wish, if the thing was pressed.
     pub(super) fn on(&mut self, response: &Response, wish: impl FnOnce() -> Wish) {
-        if response.clicked() {
+        if response.clicked() && !is_second_of_another(response) {
             self.out.push(wish());
         }
         follow_focus(response);
@@ -112,6 +112,26 @@ impl<'a> Page<'a> {
         }
     }
 }
+
+/// Whether a press is the second of a double press whose first one met something else, which has made room for this since.
+fn is_second_of_another(response: &Response) -> bool {
+    let Some(at) = response.interact_pointer_pos() else {
+        return false;
+    };
+    let place = egui::Id::new("pressed-last");
+    // The toolkit gives an id again to what takes a thing's turn: the place tells them apart.
+    let pressed = (response.id, response.rect);
+    let last = response.ctx.data_mut(|data| {
+        let last = data.get_temp::<((egui::Id, egui::Rect), egui::Pos2)>(place);
+        data.insert_temp(place, (pressed, at));
+        last
+    });
+    let other = last.filter(|(before, from)| *before != pressed && from.distance(at) < TREMBLE);
+    response.double_clicked() && other.is_some()
+}
+
+/// How far apart two presses of a double press may be, points.
+const TREMBLE: f32 = 12.0;
 
 /// Something to scroll, and below it what stays in sight: it gets as much room as it takes.
 pub(super) fn above(

@@ -3,7 +3,7 @@
 //! Resting the pointer on it reads time and value; all plots show the same moment.
 //! It shows the stretch of the drill that the timeline shows; it does not cover more than one curve in a plot.
 
-use bevy_egui::egui::{Ui, Vec2b};
+use bevy_egui::egui::{Sense, Shape, Stroke, Ui, Vec2b, vec2};
 use egui_plot::{
     AxisHints, GridInput, GridMark, HLine, HoverPosition, Line, LineStyle, Plot, PlotPoints,
 };
@@ -79,13 +79,18 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
                 .collect();
             plot.line(
                 Line::new(curve, points)
-                    .color(theme::ORANGE.egui())
+                    .color(theme::curve_ink(view.of).egui())
                     .width(2.2),
             );
         });
     if view.limit.is_some() {
         ui.horizontal(|ui| {
             ui.add_space(LABEL);
+            let (sample, _) = ui.allocate_exact_size(vec2(32.0, 14.0), Sense::hover());
+            let ends = [sample.left_center(), sample.right_center()];
+            let stroke = Stroke::new(2.0, theme::YELLOW.egui());
+            let dashes = Shape::dashed_line(&ends, stroke, 8.0, 4.0);
+            ui.painter().extend(dashes);
             super::aside(ui, &view.limit_label);
         });
     }

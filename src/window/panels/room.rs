@@ -7,8 +7,9 @@ use bevy_egui::egui::{Button, Id, Key, RichText, ScrollArea, TextEdit, Ui};
 
 use crate::session::view::{DeedView, StreetView};
 use crate::session::{Command, Seated};
+use crate::window::desk::Desk;
 use crate::window::fonts;
-use crate::window::link::{Desk, Views, Wish};
+use crate::window::link::{Views, Wish};
 use crate::window::theme;
 
 use super::{Page, aside, body, card, heading, subheading, words};

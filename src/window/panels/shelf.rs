@@ -6,8 +6,9 @@ use bevy_egui::egui::{Atom, Button, RichText, ScrollArea, Ui, vec2};
 
 use crate::session::view::{DrillCard, LessonCard, ShelfView};
 use crate::session::{Command, Practice};
+use crate::window::desk::Desk;
 use crate::window::fonts;
-use crate::window::link::{Desk, Wish};
+use crate::window::link::Wish;
 use crate::window::theme;
 
 use super::{Page, above, aside, body, card, heading, subheading};
@@ -175,7 +176,8 @@ fn row(ui: &mut Ui, texts: [&str; 3], name: &str, page: &mut Page<'_>) {
     let button = Button::new((title, Atom::grow(), facts))
         .fill(theme::RAISED.egui())
         .truncate();
-    let response = ui.add_sized(size, button);
+    // By its name it is told from the row that takes its place once it is unfolded.
+    let response = ui.push_id(name, |ui| ui.add_sized(size, button)).inner;
     page.on(&response, || Wish::Choose(name.to_owned()));
     response.on_hover_text(about);
 }

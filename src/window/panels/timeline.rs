@@ -178,14 +178,9 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
         [head, pos2(pin.x, scale.bars.bottom())],
         Stroke::new(2.0, ink.egui()),
     );
-    let several = pin.told.len() > 1;
-    let count = if several {
-        pin.told.len().to_string()
-    } else {
-        String::new()
-    };
+    let count = pin.told.len().to_string();
     let galley = painter.layout_no_wrap(count, fonts::bold(12.0), theme::CREAM.egui());
-    let wide = if several { galley.size().x + 15.0 } else { PIN };
+    let wide = PIN.max(galley.size().x + 12.0);
     painter.rect(
         Rect::from_center_size(head, vec2(wide, PIN)),
         CornerRadius::same(8),
@@ -242,19 +237,61 @@ fn row(ui: &Ui, track: &TrackView, top: f32, scale: &Scale) {
     painter.galley(at.min, galley, theme::CREAM.egui());
     let span = scale.span;
     let seen = |from: u64, to: u64| from < span.to_ms && to > span.from_ms;
-    for (from, to, fed, word) in track.stretches.iter().filter(|s| seen(s.0, s.1)) {
-        let strip = Rect::from_min_max(
-            pos2(scale.x(*from), top + 3.0),
-            pos2(scale.x(*to), top + ROW - 3.0),
-        );
-        self::strip(painter, strip, *fed, word);
-        ui.interact(strip, ui.id().with((&track.label, from)), Sense::hover())
+    let stretches = track.stretches.iter().filter(|s| seen(s.0, s.1));
+    let strips: Vec<(Rect, Fed, &str)> = stretches
+        .map(|(from, to, fed, word)| {
+            let (left, right) = (scale.x(*from), scale.x(*to));
+            let x = left..=right.max((left + SLIVER).min(scale.bars.right()));
+            let y = top + 3.0..=top + ROW - 3.0;
+            (Rect::from_x_y_ranges(x, y), *fed, word.as_str())
+        })
+        .collect();
+    // What lasted an instant lies on what came after it.
+    let (short, long): (Vec<_>, Vec<_>) = strips.iter().partition(|s| s.0.width() <= SLIVER);
+    for (place, (rect, fed, word)) in long.into_iter().chain(short).enumerate() {
+        strip(painter, rect, fed);
+        ui.interact(rect, ui.id().with((&track.label, place)), Sense::hover())
             .on_hover_text(word);
+    }
+    words(painter, &strips, scale.bars.right());
+}
+
+/// The least width of a strip, points.
+const SLIVER: f32 = 9.0;
+
+/// The word of each strip: in it where there is room, beside it where it lasted an instant; where there is none, pointing tells it.
+fn words(painter: &Painter, strips: &[(Rect, Fed, &str)], end: f32) {
+    let mut free_from = f32::NEG_INFINITY;
+    for (rect, fed, word) in strips {
+        let ink = theme::fed_ink(*fed).egui();
+        let galley = painter.layout_no_wrap((*word).to_owned(), fonts::regular(12.0), ink);
+        let width = galley.size().x;
+        let within = (rect.left() + 5.0).max(free_from);
+        let after = (rect.right() + 4.0).max(free_from);
+        let before = rect.left() - 4.0 - width;
+        let left = if within + width + 3.0 <= rect.right() {
+            within
+        } else if rect.width() > SLIVER + 0.5 {
+            continue;
+        } else if after + width <= end {
+            after
+        } else if before >= free_from {
+            before
+        } else {
+            continue;
+        };
+        let beside = left > rect.right() || left < rect.left();
+        if beside {
+            let ground = Rect::from_min_size(pos2(left, rect.top() + 2.0), galley.size());
+            painter.rect_filled(ground, CornerRadius::ZERO, theme::INK.egui());
+        }
+        painter.galley(pos2(left, rect.top() + 1.0), galley, ink);
+        free_from = left + width + 9.0;
     }
 }
 
-/// A strip: a dark ground, the pattern along its lower part, the word above where it fits.
-fn strip(painter: &Painter, rect: Rect, fed: Fed, word: &str) {
+/// A strip: a dark ground, and the pattern along its lower part.
+fn strip(painter: &Painter, rect: Rect, fed: Fed) {
     let ink = theme::fed_ink(fed).egui();
     painter.rect_filled(rect, CornerRadius::same(3), theme::INK.egui());
     painter.rect_stroke(
@@ -270,15 +307,10 @@ fn strip(painter: &Painter, rect: Rect, fed: Fed, word: &str) {
         rect.right() - 3.0,
         fed,
     );
-    let galley = painter.layout_no_wrap(word.to_owned(), fonts::regular(12.0), ink);
-    // Where there is no room for the word, pointing tells it.
-    if galley.size().x + 8.0 <= rect.width() {
-        inner.galley(pos2(rect.left() + 5.0, rect.top() + 1.0), galley, ink);
-    }
 }
 
 /// A pattern along a level line.
-pub(super) fn pattern(painter: &Painter, from: Pos2, to_x: f32, fed: Fed) {
+pub(crate) fn pattern(painter: &Painter, from: Pos2, to_x: f32, fed: Fed) {
     let ink = theme::fed_ink(fed).egui();
     let kind = theme::fed_pattern(fed);
     let y = from.y;

@@ -13,7 +13,7 @@ use crate::window::input::{MINUTE, SHORT};
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, body};
+use super::{Page, body, subheading};
 
 /// The bar on top.
 pub(crate) fn bar(
@@ -37,22 +37,22 @@ pub(crate) fn bar(
     });
 }
 
-/// The same bar where it has to be wrapped, with the goal in words.
-pub(crate) fn wrapped(
-    ui: &mut Ui,
-    street: &StreetView,
-    log: &LogView,
-    languages: &[LanguageView],
-    page: &mut Page<'_>,
-) {
-    body(ui, &format!("{}  {}", page.say("window-goal"), street.goal));
-    if !street.progress.is_empty() {
-        let so_far = page.say("window-progress");
-        body(ui, &format!("{so_far}  {}", street.progress));
+/// What the drill asks for, how far it has come, and the next step where it is shown: in words, where the sky has no room for them.
+pub(crate) fn aim(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
+    for (id, text) in [
+        ("window-hint", &street.hint),
+        ("window-goal", &street.goal),
+        ("window-progress", &street.progress),
+    ] {
+        if !text.is_empty() {
+            subheading(ui, &page.say(id));
+            body(ui, text);
+        }
     }
-    if !street.hint.is_empty() {
-        body(ui, &format!("{}  {}", page.say("window-hint"), street.hint));
-    }
+}
+
+/// The same bar where it has to be wrapped.
+pub(crate) fn wrapped(ui: &mut Ui, log: &LogView, languages: &[LanguageView], page: &mut Page<'_>) {
     ui.horizontal_wrapped(|ui| {
         time(ui, log, page);
         ends(ui, languages, page);
@@ -73,6 +73,12 @@ fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
     ] {
         let text = page.say(id);
         page.button(ui, &text, || Wish::Do(command));
+    }
+    if !log.begun && !log.over {
+        // Opened by mistake: nothing was done that could be looked back on.
+        let leave = page.say("window-leave-drill");
+        page.button(ui, &leave, || Wish::Do(Command::Leave));
+        return;
     }
     let finish = page.say("window-finish");
     if log.goal_met || log.over {
@@ -96,23 +102,27 @@ pub(crate) fn ends(ui: &mut Ui, languages: &[LanguageView], page: &mut Page<'_>)
     }
 }
 
-/// The bar below: what was answered last, the places, and where words are explained; wrapped in a narrow window.
+/// The places and where words are explained, wrapped.
+pub(crate) fn wrapped_places(
+    ui: &mut Ui,
+    street: &StreetView,
+    open: Option<&str>,
+    page: &mut Page<'_>,
+) {
+    ui.horizontal_wrapped(|ui| {
+        each_place(ui, street, open, page);
+        explained(ui, page);
+    });
+}
+
+/// The bar below: what was answered last, the places, and where words are explained.
 pub(crate) fn places(
     ui: &mut Ui,
     street: &StreetView,
     (open, notice): (Option<&str>, Option<&Notice>),
-    narrow: bool,
     page: &mut Page<'_>,
 ) {
     ui.spacing_mut().item_spacing.y = 5.0;
-    if narrow {
-        ui.horizontal_wrapped(|ui| answer(ui, notice, page));
-        ui.horizontal_wrapped(|ui| {
-            each_place(ui, street, open, page);
-            explained(ui, page);
-        });
-        return;
-    }
     ui.horizontal(|ui| {
         ui.set_height(30.0);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
@@ -170,7 +180,7 @@ fn explained(ui: &mut Ui, page: &mut Page<'_>) {
 }
 
 /// What the session answered last, with the word for what kind of answer it is; a long one is smaller.
-fn answer(ui: &mut Ui, notice: Option<&Notice>, page: &Page<'_>) {
+pub(crate) fn answer(ui: &mut Ui, notice: Option<&Notice>, page: &Page<'_>) {
     let Some((id, ink, text)) = notice.and_then(look) else {
         return;
     };

@@ -9,15 +9,15 @@ use bevy::math::Vec2;
 use bevy_egui::egui;
 use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
-    Align2, CornerRadius, Galley, Painter, Pos2, Rect, Stroke, StrokeKind, TextFormat, Ui, pos2,
-    vec2,
+    Align2, CornerRadius, Galley, Painter, Pos2, Rect, RichText, Sense, Stroke, StrokeKind,
+    TextFormat, Ui, pos2, vec2,
 };
 
 use crate::session::Detail;
 use crate::session::view::{EquipmentKind, Fed, StageView, StreetView};
 use crate::window::fonts;
 use crate::window::link::Spoken;
-use crate::window::panels::Page;
+use crate::window::panels::{Page, timeline};
 use crate::window::theme;
 use crate::window::theme::Ink;
 
@@ -51,8 +51,10 @@ pub(crate) fn paint(
     let mut taken = Vec::new();
     names(&painter, street, plan, frame);
     if !shown.narrow {
-        // In a narrow window these stand beside time and places.
-        taken.push(goal(&painter, street, frame, shown.second, page));
+        // In a narrow window these stand beside the places; while a consequence is told they would lie on what it tells of.
+        if shown.stage.is_none() {
+            taken.push(goal(&painter, street, frame, shown.second, page));
+        }
         taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
     }
     legend(&painter, street, frame.whole(), shown.second, page);
@@ -253,11 +255,9 @@ fn yard_card(
         Detail::Numbers | Detail::Phasors => g.load_words.as_str(),
     };
     let mut job = LayoutJob::default();
-    let at = point(
-        frame,
-        Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND + 40.0),
-    );
-    job.wrap.max_width = (frame.room().max.x - at.x - 10.0).max(80.0);
+    let left = Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND);
+    let left = point(frame, left).x;
+    job.wrap.max_width = (frame.room().max.x - left - 10.0).max(80.0);
     job.halign = egui::Align::LEFT;
     for (text, font, ink) in [
         (g.word.as_str(), fonts::bold(15.0), theme::ORANGE),
@@ -265,13 +265,16 @@ fn yard_card(
         (g.place_words.as_str(), fonts::regular(13.5), theme::CREAM),
     ] {
         if !text.is_empty() {
+            if !job.is_empty() {
+                job.append("\n", 0.0, TextFormat::default());
+            }
             job.append(text, 0.0, TextFormat::simple(font, ink.egui()));
-            job.append("\n", 0.0, TextFormat::default());
         }
     }
     let galley = painter.layout_job(job);
-    let lowest = frame.room().max.y - galley.size().y;
-    let rect = Rect::from_min_size(pos2(at.x, at.y.min(lowest)), galley.size());
+    // At the lower edge, so that the distance drawn under the yard stays free.
+    let top = frame.room().max.y - galley.size().y - 5.0;
+    let rect = Rect::from_min_size(pos2(left, top), galley.size());
     ground(painter, rect.expand2(vec2(8.0, 3.0)));
     painter.galley(rect.min, galley, theme::CREAM.egui());
     Some(rect)
@@ -304,10 +307,10 @@ fn pitch(street: &StreetView) -> f32 {
     }
 }
 
-/// The size of the legend's type, points; none where it would be too small to read: each conductor is then told by its callout and in words.
+/// The size of the legend's type, points; none where it would be too small to read, or where it has a bar of its own.
 fn legend_type(street: &StreetView, frame: Frame) -> Option<f32> {
     let size = frame.points(pitch(street)) * 0.92;
-    (size >= LEAST_TYPE).then(|| size.min(13.5))
+    (size >= LEAST_TYPE && !frame.is_narrow()).then(|| size.min(13.5))
 }
 
 /// The smallest type on the scene, points.
@@ -362,6 +365,24 @@ fn legend(
     }
 }
 
+/// What feeds the conductors of this street, as samples with their words in rows: where the sky has no room for the legend.
+pub(crate) fn legend_row(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
+    let there = |fed: &Fed| street.wires.iter().any(|wire| wire.fed == *fed);
+    ui.spacing_mut().item_spacing = vec2(6.0, 2.0);
+    ui.spacing_mut().interact_size.y = 16.0;
+    ui.horizontal_wrapped(|ui| {
+        for fed in legend_of(street).filter(there) {
+            ui.horizontal(|ui| {
+                let (sample, _) = ui.allocate_exact_size(vec2(38.0, 16.0), Sense::hover());
+                timeline::pattern(ui.painter(), sample.left_center(), sample.right(), fed);
+                let word = RichText::new(page.say(theme::fed_word(fed)));
+                ui.label(word.font(fonts::regular(12.5)).color(theme::CREAM.egui()));
+                ui.add_space(6.0);
+            });
+        }
+    });
+}
+
 /// Places around a point, the nearest first; `dx` and `dy` lead just past it.
 fn around(dx: f32, dy: f32) -> [egui::Vec2; 15] {
     [
@@ -394,10 +415,7 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     job.append(
         &call.title,
         0.0,
-        TextFormat::simple(
-            fonts::bold(title_size),
-            call.ink.mix(theme::CREAM, 0.25).egui(),
-        ),
+        TextFormat::simple(fonts::bold(title_size), title_ink(call.ink).egui()),
     );
     if !call.text.is_empty() {
         job.append("\n", 0.0, TextFormat::default());
@@ -443,6 +461,12 @@ fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut 
     );
     painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
     taken.push(rect);
+}
+
+/// The ink of a callout's title; harm has the brightest, and a frame that tells it apart.
+fn title_ink(ink: Ink) -> Ink {
+    let share = if ink == theme::PURPLE { 1.0 } else { 0.25 };
+    ink.mix(theme::CREAM, share)
 }
 
 /// A rectangle moved into bounds.

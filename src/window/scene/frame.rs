@@ -13,6 +13,8 @@ pub(super) const PLAN: Vec2 = Vec2::new(1120.0, 720.0);
 pub(crate) const TOP_BAR: f32 = 54.0;
 /// Height of the bar below, points.
 pub(crate) const BOTTOM_BAR: f32 = 92.0;
+/// Height of the legend below the scene of a narrow window, points.
+pub(crate) const LEGEND_BAR: f32 = 50.0;
 /// Least width and height in points for scene, column and bars side by side.
 const LEAST: Vec2 = Vec2::new(900.0, 470.0);
 
@@ -76,11 +78,11 @@ pub(crate) struct Frame {
 
 impl Frame {
     /// The frame of a drill in a window of this size: bars above and below, the columns at the right.
-    /// In a narrow window it has everything below the bar on top.
+    /// In a narrow window it has everything between the bar on top and the legend.
     pub(crate) fn new(window: Vec2, look: Look) -> Self {
         let points = window / look.zoom;
         let (right, bottom) = if is_narrow(points.x, points.y) {
-            (0.0, 0.0)
+            (0.0, LEGEND_BAR)
         } else {
             (look.columns(points.x), BOTTOM_BAR)
         };
@@ -91,6 +93,12 @@ impl Frame {
             (window.y - bottom * look.zoom).max(TOP_BAR * look.zoom + 1.0),
         );
         Self::fit(window, rect, look.zoom)
+    }
+
+    /// Whether scene, column and bars are shown one at a time.
+    pub(super) fn is_narrow(&self) -> bool {
+        let points = self.window / self.zoom;
+        is_narrow(points.x, points.y)
     }
 
     /// The frame beside the shelf: the house large in the half that the shelf leaves, the rest of the plan cut by the window.

@@ -33,7 +33,8 @@ use crate::session::view::{
 };
 
 use super::WindowSystems;
-use super::link::{Desk, Pulse, Views};
+use super::desk::Desk;
+use super::link::{Pulse, Views};
 use super::theme;
 
 use brush::Brush;

@@ -150,7 +150,7 @@ fn mark(brush: &mut Brush, at: Vec2, direction: Vec2, flows: bool, (size, ink): 
     if flows {
         brush.stroke(&[p(-4.5, -6.5), p(4.5, 0.0), p(-4.5, 6.5)], 3.2 * size, ink);
     } else {
-        brush.convex(&[p(-6.0, 0.0), p(0.0, -4.6), p(6.0, 0.0), p(0.0, 4.6)], ink);
+        brush.convex(&[p(-7.6, 0.0), p(0.0, -6.2), p(7.6, 0.0), p(0.0, 6.2)], ink);
     }
 }
 
@@ -216,17 +216,23 @@ fn along(points: &[Vec2], pitch: f32, shift: f32) -> Vec<(Vec2, Vec2)> {
 /// A sample of each pattern, for the legend; shown under the ground where nothing else is.
 pub(super) fn legend(brush: &mut Brush, places: &[(Fed, Vec2)]) {
     for (fed, at) in places {
-        let flow = if matches!(fed, Fed::Generator | Fed::Both) {
-            Flow::Forward
-        } else {
-            Flow::None
+        // A generator's has both its marks: at rest, and where current flows.
+        let parts: &[(f32, f32, Flow)] = match fed {
+            Fed::Generator => &[(0.0, 22.0, Flow::None), (22.0, 52.0, Flow::Forward)],
+            Fed::Both => &[(0.0, 52.0, Flow::Forward)],
+            Fed::Utility | Fed::Solar | Fed::Battery | Fed::Grounded | Fed::Unknown | Fed::Dead => {
+                &[(0.0, 52.0, Flow::None)]
+            }
         };
-        let wire = WireView {
-            fed: *fed,
-            flow,
-            ..WireView::default()
-        };
-        conductor(brush, &[*at, *at + Vec2::new(52.0, 0.0)], &wire, 8.0, 0.9);
+        for (from, to, flow) in parts {
+            let wire = WireView {
+                fed: *fed,
+                flow: *flow,
+                ..WireView::default()
+            };
+            let ends = [*from, *to].map(|x| *at + Vec2::new(x, 0.0));
+            conductor(brush, &ends, &wire, 8.0, 0.9);
+        }
     }
 }
 

@@ -4,7 +4,8 @@ use bevy_egui::egui;
 use bevy_egui::egui::{Align, Layout, ScrollArea, Ui};
 
 use crate::session::view::{DebriefView, Phase};
-use crate::window::link::{Face, Wish};
+use crate::window::desk::Face;
+use crate::window::link::Wish;
 use crate::window::panels::{Page, aside, debrief, story, top};
 use crate::window::theme;
 

@@ -8,13 +8,14 @@ use bevy_egui::egui;
 use bevy_egui::egui::{ScrollArea, Ui};
 
 use crate::session::view::{AgainView, StreetView};
-use crate::window::link::{Face, Sheet, Views};
+use crate::window::desk::{Face, Sheet};
+use crate::window::link::Views;
 use crate::window::mirror;
 use crate::window::panels::{
-    Page, again, asked, close, consequence, lesson, log, room, top, words,
+    Page, again, asked, body, close, consequence, lesson, log, room, top, words,
 };
 use crate::window::scene::callouts;
-use crate::window::scene::frame::{BOTTOM_BAR, TOP_BAR};
+use crate::window::scene::frame::{BOTTOM_BAR, LEGEND_BAR, TOP_BAR};
 
 use super::{Scene, edge, faces, sheet};
 
@@ -72,6 +73,7 @@ pub(super) fn again(ui: &mut Ui, scene: &Scene<'_>, view: &AgainView, page: &mut
         ];
         faces(ui, scene, &all, page);
         if scene.desk.face == Face::There {
+            legend(ui, &view.street, page);
             stage(ui, scene, &view.street, page);
         } else {
             let frame = egui::CentralPanel::default().frame(edge(10));
@@ -137,7 +139,10 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
         Face::Here => {
             frame.show(ui, |ui| column(ui, scene, scene.views, page));
         }
-        Face::There => stage(ui, scene, street, page),
+        Face::There => {
+            legend(ui, street, page);
+            stage(ui, scene, street, page);
+        }
         Face::Bars => {
             frame.show(ui, |ui| {
                 if scene.views.held(scene.desk) {
@@ -146,12 +151,21 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
                 ScrollArea::vertical()
                     .auto_shrink([false, false])
                     .show(ui, |ui| {
-                        top::wrapped(ui, street, &scene.views.log, &scene.views.languages, page);
-                        bottom(ui, scene, street, page);
+                        top::wrapped(ui, &scene.views.log, &scene.views.languages, page);
+                        top::wrapped_places(ui, street, scene.desk.place.as_deref(), page);
                     });
             });
         }
     }
+}
+
+/// The legend below the scene of a narrow window.
+fn legend(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
+    egui::Panel::bottom("legend")
+        .show_separator_line(false)
+        .exact_size(LEGEND_BAR)
+        .frame(edge(6))
+        .show(ui, |ui| callouts::legend_row(ui, street, page));
 }
 
 fn bottom(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
@@ -160,7 +174,6 @@ fn bottom(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
         ui,
         street,
         (desk.place.as_deref(), desk.notice.as_ref()),
-        scene.narrow,
         page,
     );
 }
@@ -195,8 +208,45 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
     if sheet(ui, &spoken, page) {
         return;
     }
-    match &views.close {
-        Some(view) => close::panel(ui, view, scene.desk.detail, page),
-        None => log::panel(ui, &views.log, views.branched, page),
+    let detail = scene.desk.detail;
+    match (&views.close, &views.street) {
+        (Some(view), Some(street)) if scene.narrow => {
+            egui::Panel::bottom("said")
+                .show_separator_line(false)
+                .frame(egui::Frame::NONE)
+                .show(ui, |ui| said(ui, scene, street, page));
+            close::panel(ui, view, detail, page);
+        }
+        (Some(view), _) => close::panel(ui, view, detail, page),
+        (None, Some(street)) if scene.narrow => start(ui, scene, (views, street), page),
+        (None, _) => log::panel(ui, &views.log, views.branched, page),
     }
+}
+
+/// What the bars say where they stand aside: the next step, or what was answered last.
+fn said(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &Page<'_>) {
+    if street.hint.is_empty() {
+        ui.horizontal_wrapped(|ui| top::answer(ui, scene.desk.notice.as_ref(), page));
+    } else {
+        let next = page.say("window-hint");
+        body(ui, &format!("{next}  {}", street.hint));
+    }
+}
+
+/// Where a narrow window begins: what is asked for, where to go, what happened so far.
+fn start(
+    ui: &mut Ui,
+    scene: &Scene<'_>,
+    (views, street): (&Views, &StreetView),
+    page: &mut Page<'_>,
+) {
+    ScrollArea::vertical()
+        .id_salt("start")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            ui.horizontal_wrapped(|ui| top::answer(ui, scene.desk.notice.as_ref(), page));
+            top::aim(ui, street, page);
+            top::wrapped_places(ui, street, None, page);
+            log::whole(ui, &views.log, views.branched, page);
+        });
 }

@@ -19,9 +19,10 @@ use bevy_egui::{
     EguiContexts, EguiInput, EguiPostUpdateSet, EguiPreUpdateSet, EguiPrimaryContextPass,
 };
 
+use super::desk::{Desk, Face, Sheet};
 use super::fonts;
 use super::input::Typing;
-use super::link::{Desk, Face, Open, Pulse, Sheet, Views, Wish};
+use super::link::{Open, Pulse, Views, Wish};
 use super::mirror;
 use super::panels::{Page, branches, faults, room, terms, words};
 use super::scene::frame::{TOP_BAR, is_narrow};
