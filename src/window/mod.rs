@@ -17,6 +17,7 @@ mod input;
 mod keep;
 mod link;
 mod mirror;
+mod output;
 mod panels;
 mod picture;
 mod probe;
@@ -189,7 +190,7 @@ const LOG: &str = "wgpu=error,naga=error,bevy_render=error,bevy_winit=error,bevy
 
 /// Adds everything of ours to an engine.
 fn build(app: &mut App, session: Session) {
-    app.add_plugins(panels::ink::Inked);
+    app.add_plugins((panels::ink::Inked, output::plugin));
     app.insert_resource(ClearColor(theme::INK.bevy()));
     app.insert_resource(link::Open(session));
     app.configure_sets(

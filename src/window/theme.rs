@@ -51,7 +51,12 @@ impl Ink {
         Color::srgba_u8(self.0, self.1, self.2, self.3)
     }
 
-    /// For mesh vertices: linear red, green, blue, opacity.
+    /// For mesh vertices: red, green, blue as a display takes them, opacity.
+    pub fn encoded(self) -> [f32; 4] {
+        [self.0, self.1, self.2, self.3].map(|part| f32::from(part) / 255.0)
+    }
+
+    /// Linear red, green, blue, opacity, for measuring contrast.
     pub fn linear(self) -> [f32; 4] {
         LinearRgba::from(self.bevy()).to_f32_array()
     }

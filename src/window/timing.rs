@@ -68,19 +68,22 @@ pub fn timed(begun: Instant, shown: Option<(Session, &str)>) -> Result<Timed, Wi
         };
         watch.wishes.clone_from(&screen.wishes);
         build(&mut app, session);
-        app.add_systems(Update, play.before(WindowSystems::Apply));
+        app.add_systems(Update, play.before(WindowSystems::Apply))
+            .add_systems(Startup, |mut commands: Commands<'_, '_>| {
+                commands.spawn(scene::camera());
+            });
     } else {
         // The toolkit runs, with nothing to lay out.
         app.add_plugins(EguiPlugin::default())
-            .add_systems(EguiPrimaryContextPass, || {});
+            .add_systems(EguiPrimaryContextPass, || {})
+            .add_systems(Startup, |mut commands: Commands<'_, '_>| {
+                commands.spawn((Camera2d, Msaa::Off));
+            });
     }
     let timed = Arc::clone(&watch.timed);
     count_pipelines(&mut app, Arc::clone(&watch.waiting));
     app.insert_resource(watch)
         .insert_resource(WinitSettings::continuous())
-        .add_systems(Startup, |mut commands: Commands<'_, '_>| {
-            commands.spawn(scene::camera());
-        })
         .add_systems(Last, look);
     match app.run() {
         AppExit::Success => Ok(timed.lock().map(|timed| timed.clone()).unwrap_or_default()),

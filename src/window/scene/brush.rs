@@ -331,7 +331,7 @@ impl Sheet {
     fn vertex(&mut self, at: Vec2, near: f32, ink: Ink) -> u32 {
         let index = self.n_vertices();
         self.positions.push([at.x, at.y, near]);
-        self.colors.push(ink.linear());
+        self.colors.push(ink.encoded());
         index
     }
 

@@ -35,6 +35,7 @@ use crate::session::view::{
 use super::WindowSystems;
 use super::desk::Desk;
 use super::link::{Pulse, Views};
+use super::output::SPACE;
 use super::theme;
 
 use brush::Brush;
@@ -163,6 +164,7 @@ pub(super) fn camera() -> impl Bundle {
     (
         Camera2d,
         Msaa::Off,
+        SPACE,
         Projection::Orthographic(OrthographicProjection {
             scaling_mode: ScalingMode::WindowSize,
             // Three layers, each one deep: shapes a little nearer than each other are told apart.

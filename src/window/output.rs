@@ -1,0 +1,32 @@
+//! How the finished picture comes to the display: copied pixel by pixel, its colors made linear by a polynomial.
+//!
+//! Scene and panels are painted in encoded colors (sRGB), as the display takes them: to make each linear and back costs the software adapter a third of a frame.
+//! The engine's own copy works out three powers a pixel; the polynomial gives the same 256 steps of each color.
+//! It does not cover a camera whose picture is larger or smaller than its target.
+
+use bevy::asset::uuid_handle;
+use bevy::camera::CompositingSpace;
+use bevy::core_pipeline::blit::{BlitPipeline, init_blit_pipeline};
+use bevy::prelude::*;
+use bevy::render::{RenderApp, RenderStartup};
+use bevy::shader::Shader;
+
+/// In what the picture is put together.
+pub(super) const SPACE: CompositingSpace = CompositingSpace::Srgb;
+
+const SHADER: Handle<Shader> = uuid_handle!("0a6d1f7b-5d0c-4c36-8e4a-2b7f9c1d3e52");
+
+pub(super) fn plugin(app: &mut App) {
+    let shader = Shader::from_wgsl(include_str!("output.wgsl"), "output.wgsl");
+    let mut shaders = app.world_mut().resource_mut::<Assets<Shader>>();
+    let kept = shaders.insert(SHADER.id(), shader);
+    // Only an id of a past generation is refused, and this one has none.
+    debug_assert!(kept.is_ok());
+    if let Some(render) = app.get_sub_app_mut(RenderApp) {
+        render.add_systems(RenderStartup, take_over.after(init_blit_pipeline));
+    }
+}
+
+fn take_over(mut blit: ResMut<'_, BlitPipeline>) {
+    blit.fragment_shader = SHADER;
+}
