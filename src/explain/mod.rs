@@ -44,7 +44,7 @@ pub struct Stage {
     pub at: String,
     /// What happens there.
     pub text: Message,
-    /// The number that matters there.
+    /// The number that matters there; an empty text where there is none.
     pub value: Message,
 }
 
@@ -195,4 +195,9 @@ fn of_evidence(finding: &Finding, at: &str, id: &str, shown: &str) -> Option<Sta
 
 fn value(value: f64, unit: Unit) -> Message {
     Message::new("value").quantity("value", value, unit)
+}
+
+/// What a stage shows that has no number.
+fn no_value() -> Message {
+    Message::new("value").with("value", Arg::Verbatim(String::new()))
 }

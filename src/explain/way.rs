@@ -10,7 +10,7 @@ use crate::site::{CARRIES_A, ControlId, Kind, Passed, Readings, Supply};
 use crate::words::{Arg, Message, Unit};
 
 use super::cause::named;
-use super::{Stage, harm, of_evidence, value};
+use super::{Stage, harm, no_value, of_evidence, value};
 
 /// Volts below which a point counts as dead.
 const LEAST_V: f64 = 1.0;
@@ -249,6 +249,7 @@ pub(super) fn along(
     let own = |p: &&Passed<'_>| p.open || way.len() == 1 || p.thing != "generator-output";
     let passed = way.iter().filter(own).enumerate();
     let mut held = false;
+    let mut reached = None;
     let guards_behind =
         |index: usize, guard: &str| way.iter().skip(index).any(|p| p.thing == guard);
     let stages = passed.map(|(index, passed)| {
@@ -262,7 +263,15 @@ pub(super) fn along(
             outward: flow.outward || backward,
             ..flow
         };
-        stage(drill, readings, passed, (flow, held))
+        // With no current in it, a thing stands at the volts of the point before it.
+        let idle = amps_of(drill, readings, passed.thing).is_some_and(|a| a < CARRIES_A);
+        let before = reached.filter(|_| idle && !passed.open);
+        let here = Passed {
+            point: passed.point.or(before),
+            ..*passed
+        };
+        reached = here.point.or(reached).filter(|_| !passed.open);
+        stage(drill, readings, &here, (flow, held))
     });
     stages.collect()
 }
@@ -310,10 +319,15 @@ pub(super) fn source(drill: &Drill, readings: &Readings, from: Supply) -> Stage 
             Message::new("stage-utility").quantity("volts", volts, Unit::Volts),
         ),
     };
+    let shown = if volts < LEAST_V {
+        no_value()
+    } else {
+        value(volts, Unit::Volts)
+    };
     Stage {
         at: at.to_owned(),
         text,
-        value: value(volts, Unit::Volts),
+        value: shown,
     }
 }
 
@@ -398,12 +412,10 @@ fn stage(
             value(amps, Unit::Amps),
         )
     };
+    // Where nothing is measured, no number is shown: a naught would say that it is dead.
     let bare = |id: &str| {
-        let here = volts.unwrap_or_default();
-        (
-            Message::new(id).name("name", thing),
-            value(here, Unit::Volts),
-        )
+        let here = volts.map_or_else(no_value, |volts| value(volts, Unit::Volts));
+        (Message::new(id).name("name", thing), here)
     };
     let strays = thing.ends_with("-frame") || thing.ends_with("-joint");
     let (text, value) = match (amps, volts) {

@@ -159,6 +159,11 @@ impl Rule {
         )
     }
 
+    /// Whether something has caught fire when it is found.
+    pub fn burns(self) -> bool {
+        matches!(self, Self::FuelFire | Self::CordFire)
+    }
+
     /// How soon something has to be done about it, the most urgent first: people who are hurt, then bad air, then the rest.
     pub(super) fn urgency(self) -> u8 {
         let bad_air = [Self::Indoors, Self::Gas, Self::StayedIn, Self::GasNextDoor];

@@ -119,7 +119,7 @@ fn of_own_source(site: &Site, control: ControlId) -> bool {
 
 /// Told in place of all that was left undone, once somebody is hurt or something burns.
 fn after_harm(harm: &Finding, trace: &Trace, last: usize, end: &Moment) -> Finding {
-    let burns = matches!(harm.rule, Rule::FuelFire | Rule::CordFire);
+    let burns = harm.rule.burns();
     let later = trace.moments.iter().skip(harm.moment);
     let mut sets = later.map(|m| matches!(m.what, What::Did(Action::Set(..))));
     let moved = i64::from(sets.any(|set| set));

@@ -198,8 +198,51 @@ impl Session {
         self.asks && open.is_some_and(|o| o.practice != Practice::Assessed)
     }
 
-    /// Takes a step of the open drill, and holds where a prediction is asked.
+    /// Takes a step of the open drill, and holds where a prediction is asked; of a wait for something to happen it says how long it was and what ended it.
     pub(super) fn step(&mut self, step: Step) -> Vec<Notice> {
+        let from = self.drill().map(Drill::now);
+        let from = from.filter(|_| matches!(step, Step::WaitForEvent));
+        let mut notices = self.taken(step);
+        let waited = from.and_then(|from| self.waited(from, &notices));
+        notices.extend(waited);
+        notices
+    }
+
+    /// How long a wait for something to happen was, and what ended it; nothing where it couldn't begin.
+    fn waited(&self, from: DrillTime, notices: &[Notice]) -> Option<Notice> {
+        let open = self.open.as_ref()?;
+        if notices.iter().any(|n| matches!(n, Notice::Unknown(_))) {
+            return None;
+        }
+        let lasted = Arg::lasting(open.drill.now().since(from));
+        // What happens first ends a wait; the rest follows from it.
+        let happened = notices.iter().find_map(|notice| match notice {
+            Notice::Happened(text) => Some(text.clone()),
+            Notice::Done(_)
+            | Notice::Refused(_)
+            | Notice::Learnt(_)
+            | Notice::Answered(_)
+            | Notice::Consequence
+            | Notice::Over
+            | Notice::Unknown(_) => None,
+        });
+        let message = if let Some(what) = happened {
+            Message::new("session-waited-happened").with("what", Arg::Verbatim(what))
+        } else if open.asking.held.is_some() {
+            Message::new("session-waited-asked")
+        } else if notices.contains(&Notice::Consequence) {
+            Message::new("session-waited-told")
+        } else if open.verdict.is_some() {
+            Message::new("session-waited-over")
+        } else {
+            Message::new("session-waited-nothing")
+        };
+        let text = self.words.say(&message.with("time", lasted));
+        Some(Notice::Answered(text))
+    }
+
+    /// Takes a step of the open drill, and holds where a prediction is asked.
+    fn taken(&mut self, step: Step) -> Vec<Notice> {
         if !self.may_ask() {
             return self.pass(|drill| take(drill, step));
         }

@@ -83,7 +83,7 @@ impl Session {
             .filter(|(p, _)| !Control::is_by_itself(p));
         let name = self.words.label(&name_of(&control.name));
         let label = self.handle_label(drill.site(), id, &name);
-        let position = self.words.say(&name_of(control.said(position_id)));
+        let position = self.words.say(&stands_said(control, position_id));
         let rating = if control.plate.rating_a > 0 {
             self.words
                 .quantity(f64::from(control.plate.rating_a), Unit::Amps)
@@ -130,30 +130,9 @@ impl Session {
     }
 
     fn choice(&self, control: &Control, position: &str) -> ChoiceView {
-        let verb = match control.kind {
-            Kind::Plug => "close-choice-plug",
-            Kind::Placement => "close-choice-place",
-            Kind::People => "close-choice-send",
-            Kind::Gfci => "close-choice-reset",
-            Kind::Breaker
-            | Kind::Main
-            | Kind::Backfed
-            | Kind::Output
-            | Kind::Transfer
-            | Kind::Disconnect
-            | Kind::Lock
-            | Kind::Engine
-            | Kind::Switch
-            | Kind::Lay
-            | Kind::Opening
-            | Kind::Line => "close-choice",
-        };
-        let label = self
-            .words
-            .label(&Message::new(verb).name("position", control.said(position)));
         ChoiceView {
             id: position.to_owned(),
-            label,
+            label: self.words.label(&choice_said(control, position)),
             ..ChoiceView::default()
         }
     }
@@ -319,6 +298,25 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
             Message::new("close-generator-standby")
         }
         other => Message::new(format!("close-{other}")),
+    }
+}
+
+/// How a control stands, in words: a plug that is in something says so, beside one that is unplugged or put away.
+fn stands_said(control: &Control, position: &str) -> Message {
+    let loose = ["stowed", "unplugged"].contains(&position);
+    if control.kind == Kind::Plug && !loose {
+        Message::new("close-choice-plug").name("position", control.said(position))
+    } else {
+        name_of(control.said(position))
+    }
+}
+
+/// How a control can be made to stand: the words of how it then stands; what can only be set again is what a hand does.
+fn choice_said(control: &Control, position: &str) -> Message {
+    if control.kind == Kind::Gfci {
+        Message::new("close-choice-reset").name("position", control.said(position))
+    } else {
+        stands_said(control, position)
     }
 }
 

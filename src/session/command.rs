@@ -73,6 +73,8 @@ pub enum Notice {
     Happened(String),
     /// Something was seen, tested or told.
     Learnt(String),
+    /// An answer that no line of the log holds: how long a wait was and what ended it, or why the slide stays as it is.
+    Answered(String),
     /// A consequence is held and can be shown.
     Consequence,
     /// The drill is over; the debrief can be shown.

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::drill::{Beside, Drill, Moment};
 use crate::explain::{Explanation, Stage, explain};
-use crate::marking::{Finding, Verdict, pressing};
+use crate::marking::{Finding, Rule, Verdict, pressing};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
 use crate::units::DrillTime;
@@ -32,7 +32,7 @@ impl Session {
         let waiting = open.held.len() - 1;
         Some(ConsequenceView {
             title: self.words.say(&told.what),
-            heading: self.words.say(&told.heading),
+            heading: self.headed(&told.heading, &told.path),
             n_told: n_told.min(stages.len().saturating_sub(1)),
             stages,
             others: if waiting > 0 {
@@ -44,10 +44,7 @@ impl Session {
             },
             why: self.words.say(&told.why),
             now: self.words.say(&told.now),
-            harm: matches!(
-                finding.rule,
-                crate::marking::Rule::Shock | crate::marking::Rule::Overcome
-            ),
+            harm: matches!(finding.rule, Rule::Shock | Rule::Overcome),
         })
     }
 
@@ -56,11 +53,6 @@ impl Session {
         let open = self.open.as_ref()?;
         let verdict = open.verdict.as_ref()?;
         let n_breaches = verdict.findings.iter().filter(|f| f.breach).count();
-        let heading = if verdict.passed {
-            "debrief-passed"
-        } else {
-            "debrief-not-passed"
-        };
         let summary = if verdict.passed {
             "debrief-summary-passed"
         } else {
@@ -84,7 +76,7 @@ impl Session {
                 })
                 .collect(),
             next: self.next(open, verdict),
-            heading: self.words.say_id(heading),
+            heading: self.verdict_said(verdict),
             passed: verdict.passed,
             summary: self.words.say(&summary),
             seed: self.seed_said(open),
@@ -227,12 +219,46 @@ impl Session {
             } else {
                 String::new()
             },
-            heading: self.words.say(&heading),
+            heading: self.headed(&heading, &path),
             path: self.stages(&path),
             why: self.words.say(&why),
             instead: self.words.say(&instead),
             source: self.words.say(&source),
         }
+    }
+
+    /// What stages are headed with; nothing where there are none.
+    fn headed(&self, heading: &Message, path: &[Stage]) -> String {
+        if path.is_empty() {
+            String::new()
+        } else {
+            self.words.say(heading)
+        }
+    }
+
+    /// The verdict in a few words: who or what came to harm first, then whether it is a pass.
+    fn verdict_said(&self, verdict: &Verdict) -> String {
+        let passed = if verdict.passed {
+            "debrief-passed"
+        } else {
+            "debrief-not-passed"
+        };
+        let harms = verdict.findings.iter().filter(|f| f.breach);
+        let worst = harms.filter_map(harm_to_people).max();
+        let burned = |f: &Finding| f.breach && f.rule.burns();
+        let burned = verdict.findings.iter().any(burned);
+        let said = worst.map(|harm| match harm {
+            Harm::Hurt => "debrief-harm-hurt",
+            Harm::MayHaveKilled => "debrief-harm-killed",
+        });
+        let said = said
+            .into_iter()
+            .chain(burned.then_some("debrief-harm-burned"));
+        let said: Vec<String> = said
+            .chain([passed])
+            .map(|id| self.words.say_id(id))
+            .collect();
+        said.join(" ")
     }
 
     pub(super) fn stages(&self, path: &[Stage]) -> Vec<StageView> {
@@ -347,6 +373,30 @@ impl Session {
             *said = words.join(" ");
         }
         Vec::new()
+    }
+}
+
+/// How badly people came to harm.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Harm {
+    /// Somebody was hurt.
+    Hurt,
+    /// What reached somebody can kill.
+    MayHaveKilled,
+}
+
+/// How badly people came to harm by what was found; `None` where nobody did.
+fn harm_to_people(finding: &Finding) -> Option<Harm> {
+    let heart = finding
+        .evidence
+        .iter()
+        .any(|(_, arg)| matches!(arg, Arg::Said(said) if said.id.starts_with("name-zone-ac-4")));
+    if !finding.rule.harms() || finding.rule.burns() {
+        None
+    } else if heart || matches!(finding.rule, Rule::Shock | Rule::Overcome) {
+        Some(Harm::MayHaveKilled)
+    } else {
+        Some(Harm::Hurt)
     }
 }
 

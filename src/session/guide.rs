@@ -6,7 +6,7 @@
 
 use crate::drill::{Action, Drill, write_action};
 use crate::proof::{Advice, Aim, Guide, Step};
-use crate::site::{ControlId, Kind, PositionId, Site};
+use crate::site::{ControlId, Cord, Kind, PositionId, Site};
 use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
@@ -155,7 +155,10 @@ impl Session {
                 let deed = did_message(open.drill.scenario(), &step.action);
                 let message = Message::new("guide-step")
                     .with("step", Arg::Said(Box::new(deed)))
-                    .with("why", Arg::Said(Box::new(Message::new(why(site, &step)))));
+                    .with(
+                        "why",
+                        Arg::Said(Box::new(Message::new(why(&open.drill, &step)))),
+                    );
                 Hint {
                     text: self.words.label(&message),
                     line: write_action(site, &step.action),
@@ -176,29 +179,31 @@ fn left_of(step: &Step, drill: &Drill) -> Action {
 }
 
 /// The message that says why a step is next, by what it is for and by what is moved.
-fn why(site: &Site, step: &Step) -> &'static str {
+fn why(drill: &Drill, step: &Step) -> &'static str {
+    let site = drill.site();
     match step.aim {
         Aim::Service => "guide-why-service",
         Aim::Safe => "guide-why-safe",
         Aim::Spare => "guide-why-spare",
         Aim::GetOut if matches!(step.action, Action::Call(_)) => "guide-why-call",
         Aim::GetOut => "guide-why-get-out",
-        Aim::Outage => "guide-why-outage",
+        Aim::Outage if drill.readings().point("service").fed.utility => "guide-why-outage",
+        Aim::Outage => "guide-why-outage-now",
         Aim::Reset => "guide-why-reset",
         Aim::Halt => "guide-why-halt",
         Aim::Prepare => why_prepare(site, &step.action),
         Aim::Shed => "guide-why-shed",
-        Aim::There => why_moved(site, &step.action, "guide-why-there"),
+        Aim::There => why_moved(drill, &step.action, "guide-why-there"),
         Aim::WarmUp => "guide-why-warm-up",
         Aim::Settle => "guide-why-settle",
         Aim::ByItself => "guide-why-by-itself",
         Aim::Refuel if step.action == Action::Refuel => "guide-why-refuel",
         Aim::Refuel if matches!(step.action, Action::Wait(_)) => "guide-why-cold",
-        Aim::Refuel => why_moved(site, &step.action, "guide-why-low"),
+        Aim::Refuel => why_moved(drill, &step.action, "guide-why-low"),
         Aim::Return if matches!(step.action, Action::Look(_)) => "guide-why-look",
         Aim::Return => "guide-why-return",
         Aim::Cool => "guide-why-cool",
-        Aim::Back => why_moved(site, &step.action, "guide-why-back"),
+        Aim::Back => why_moved(drill, &step.action, "guide-why-back"),
         Aim::Answer if !matches!(step.action, Action::Say(..)) => "guide-why-find-out",
         Aim::Answer => "guide-why-answer",
         Aim::CutOff => why_cut_off(site, &step.action),
@@ -254,11 +259,11 @@ fn why_cut_off(site: &Site, action: &Action) -> &'static str {
 }
 
 /// Why a part of the switchover itself is moved.
-fn why_moved(site: &Site, action: &Action, otherwise: &'static str) -> &'static str {
+fn why_moved(drill: &Drill, action: &Action, otherwise: &'static str) -> &'static str {
     let Some((control, position)) = moved(action) else {
         return otherwise;
     };
-    let kind = site.control(control).map(|c| c.kind);
+    let kind = drill.site().control(control).map(|c| c.kind);
     match (kind, position.0) {
         (Some(Kind::Main), 0) => "guide-why-main-off",
         (Some(Kind::Main), _) => "guide-why-main-on",
@@ -273,11 +278,37 @@ fn why_moved(site: &Site, action: &Action, otherwise: &'static str) -> &'static 
         (Some(Kind::Transfer), _) => "guide-why-to-generator",
         (Some(Kind::Breaker), 0) => "guide-why-load-off",
         (Some(Kind::Breaker), _) => "guide-why-load-on",
-        (Some(Kind::Plug), 0) => "guide-why-put-away",
-        (Some(Kind::Plug), _) => "guide-why-plug",
+        (Some(Kind::Plug), _) => why_plug(drill, (control, position)).unwrap_or(otherwise),
         (Some(Kind::Disconnect), 0) => "guide-why-sun-off",
         (Some(Kind::Gfci), _) => "guide-why-gfci",
         (Some(Kind::Placement), _) => "guide-why-place",
         _ => otherwise,
+    }
+}
+
+/// Volts below which a cord counts as dead.
+const DEAD_V: f64 = 1.0;
+
+/// Why a plug is moved: that a cord is dead is said of one alone that is; `None` where there is nothing more to say.
+fn why_plug(drill: &Drill, (control, position): (ControlId, PositionId)) -> Option<&'static str> {
+    let site = drill.site();
+    let own = |c: &&Cord| c.near == control || c.far.control() == Some(control);
+    if let Some(cord) = site.cords.iter().find(own) {
+        let ends = ["near-end", "far-end"].map(|end| format!("{}-{end}", cord.name));
+        let stands = |end: &String| {
+            let reading = drill.readings().point(end);
+            reading.volts.max(reading.volts_across)
+        };
+        let dead = ends.iter().map(stands).all(|volts| volts < DEAD_V);
+        return dead.then_some(match position.0 {
+            0 => "guide-why-put-away",
+            _ => "guide-why-plug",
+        });
+    }
+    let to = site.control(control)?;
+    match to.positions.get(usize::from(position.0))?.as_str() {
+        "wall" => Some("guide-why-plug-wall"),
+        "unplugged" => None,
+        _ => Some("guide-why-plug-cord"),
     }
 }

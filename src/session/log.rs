@@ -16,6 +16,7 @@ use super::close::seen_there;
 use super::log_indoors::{indoors_message, kind_of_indoors};
 use super::log_line::{crew_notices, detected_message, line_message};
 use super::log_machine::machine_message;
+use super::slide::done_message;
 use super::view::{LogKind, LogLine, LogView};
 use super::{Open, Session};
 
@@ -48,7 +49,7 @@ impl Session {
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
                 What::Happened(event) if hidden(event) => continue,
-                What::Did(action) => (LogKind::Did, did_message(scenario, action)),
+                What::Did(action) => (LogKind::Did, done_message(scenario, action)),
                 What::Refused(action, why) => {
                     (LogKind::Refused, refused_message(scenario, action, why))
                 }

@@ -36,6 +36,7 @@ mod renew;
 mod rewind;
 mod series;
 mod shelf;
+mod slide;
 mod street;
 mod teach;
 mod trade;

@@ -10,6 +10,7 @@ use super::ask::{Asking, Step};
 use super::command::{Command, Notice, Practice};
 use super::guide::Help;
 use super::log::{event_message, learnt_message, refused_message};
+use super::slide::done_message;
 use super::view::Phase;
 use super::{Open, Session};
 
@@ -140,6 +141,9 @@ impl Session {
         let Some(open) = self.open.as_ref() else {
             return vec![Notice::Unknown(self.words.say_id("session-nothing-open"))];
         };
+        if let Some(answer) = self.slide_asked(open, line) {
+            return answer;
+        }
         match parse_line(
             open.drill.scenario(),
             &open.drill.readings().names.points,
@@ -191,8 +195,7 @@ impl Session {
         news.filter_map(|m| match &m.what {
             What::Did(Action::Wait(_)) | What::Began | What::Sampled => None,
             What::Did(action) => Some(Notice::Done(
-                self.words
-                    .label(&super::log::did_message(drill.scenario(), action)),
+                self.words.label(&done_message(drill.scenario(), action)),
             )),
             What::Refused(action, why) => Some(Notice::Refused(
                 self.words

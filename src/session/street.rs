@@ -2,7 +2,7 @@
 
 use crate::drill::{Drill, Learnt, Phase, Sight, What};
 use crate::marking::supplied_since;
-use crate::site::{Appliance, Demand, Site};
+use crate::site::{Appliance, ApplianceReading, Demand, Site};
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::places;
@@ -210,7 +210,7 @@ impl Session {
         let label = self.name(&appliance.name);
         let word = self
             .words
-            .say(&appliance_word(state, reading.watts, reading.volts));
+            .say(&appliance_word(state, condition.phase, &reading));
         let sentence = self.words.say(
             &Message::new("street-thing")
                 .with("name", Arg::Verbatim(label.clone()))
@@ -361,7 +361,8 @@ fn person_word(state: PersonState) -> &'static str {
     }
 }
 
-fn appliance_word(state: ApplianceState, watts: f64, volts: f64) -> Message {
+fn appliance_word(state: ApplianceState, phase: Phase, reading: &ApplianceReading) -> Message {
+    let (watts, volts) = (reading.watts, reading.volts);
     match state {
         ApplianceState::NoPower => Message::new("state-no-power"),
         ApplianceState::Ready => Message::new("state-ready"),
@@ -370,7 +371,18 @@ fn appliance_word(state: ApplianceState, watts: f64, volts: f64) -> Message {
             Message::new("state-running").quantity("watts", watts, Unit::Watts)
         }
         ApplianceState::Strained => {
-            Message::new("state-strained").quantity("volts", volts, Unit::Volts)
+            let id = match phase {
+                Phase::Protected => return Message::new("state-protected"),
+                Phase::Stalled => "state-stalled",
+                Phase::Running | Phase::Starting | Phase::NoPower | Phase::Resting => {
+                    if reading.pu > 1.0 {
+                        "state-too-high"
+                    } else {
+                        "state-strained"
+                    }
+                }
+            };
+            Message::new(id).quantity("volts", volts, Unit::Volts)
         }
         ApplianceState::Broken => Message::new("state-broken"),
     }

@@ -49,8 +49,11 @@ pub(super) fn meaning(words: &Words, asked: &str) -> Vec<String> {
 /// The terms that have this form.
 fn asked_for(words: &Words, asked: &str) -> Vec<Term> {
     let asked = asked.to_lowercase();
+    let is_asked = |form: &str| form.to_lowercase() == asked;
     let mut terms = words.glossary();
-    terms.retain(|term| term.forms.iter().any(|form| form.to_lowercase() == asked));
+    terms.retain(|term| {
+        term.forms.iter().any(|form| is_asked(form)) || term.signs.iter().any(|s| is_asked(s))
+    });
     terms
 }
 

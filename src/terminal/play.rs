@@ -374,6 +374,7 @@ fn tell(session: &mut Session, seen: usize, notices: &[Notice], output: &mut Out
             | Notice::Refused(text)
             | Notice::Happened(text)
             | Notice::Learnt(text)
+            | Notice::Answered(text)
                 if over =>
             {
                 output.line(text);
@@ -382,6 +383,7 @@ fn tell(session: &mut Session, seen: usize, notices: &[Notice], output: &mut Out
             | Notice::Refused(_)
             | Notice::Happened(_)
             | Notice::Learnt(_)
+            | Notice::Answered(_)
             | Notice::Consequence
             | Notice::Over => {}
         }
@@ -392,6 +394,11 @@ fn tell(session: &mut Session, seen: usize, notices: &[Notice], output: &mut Out
     for line in session.log().lines.iter().skip(seen) {
         let line = report::log_line(&output.words, line);
         output.line(&line);
+    }
+    for notice in notices {
+        if let Notice::Answered(text) = notice {
+            output.line(text);
+        }
     }
     while let Some(view) = session.consequence() {
         let lines = report::consequence(&output.words, &view);

@@ -155,7 +155,8 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
         } else {
             format!(" {}.", deed.known)
         };
-        lines.push(format!("  {}: {}.{known}", deed.line, deed.label));
+        let end = if deed.label.ends_with('.') { "" } else { "." };
+        lines.push(format!("  {}: {}{end}{known}", deed.line, deed.label));
     }
     lines
 }

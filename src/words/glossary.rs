@@ -8,7 +8,7 @@ use std::ops::Range;
 use super::Words;
 
 /// The terms, by name; `glossary-<name>` holds their forms, and `-meaning` and `-source` the rest.
-pub const TERMS: [&str; 43] = [
+pub const TERMS: [&str; 45] = [
     "neutral",
     "ground",
     "grounds",
@@ -37,6 +37,8 @@ pub const TERMS: [&str; 43] = [
     "volt",
     "amp",
     "watt",
+    "ohm",
+    "hertz",
     "awg",
     "insulation",
     "lug",
@@ -54,11 +56,22 @@ pub const TERMS: [&str; 43] = [
     "ppm",
 ];
 
+/// The signs that stand for a unit behind a number, the same in every language.
+const SIGNS: [(&str, &[&str]); 5] = [
+    ("volt", &["V"]),
+    ("amp", &["A", "mA"]),
+    ("watt", &["W"]),
+    ("ohm", &["Ω"]),
+    ("hertz", &["Hz"]),
+];
+
 /// A word of the trade.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Term {
     /// All its forms, its name first.
     pub forms: Vec<String>,
+    /// The signs that stand for it behind a number.
+    pub signs: &'static [&'static str],
     /// What it means.
     pub meaning: String,
     /// Where that is from.
@@ -89,6 +102,10 @@ impl Words {
                 .split(',')
                 .map(|form| form.trim().to_owned())
                 .collect(),
+            signs: SIGNS
+                .iter()
+                .find(|(own, _)| *own == name)
+                .map_or(&[], |(_, signs)| signs),
             meaning: self.say_id(&format!("glossary-{name}-meaning")),
             source: self.say_id(&format!("glossary-{name}-source")),
         }
@@ -102,10 +119,17 @@ impl Words {
             .flat_map(|term| term.forms.iter().map(move |form| (form.as_str(), term)))
             .collect();
         forms.sort_by_key(|(form, _)| std::cmp::Reverse(form.chars().count()));
+        let words = forms
+            .into_iter()
+            .map(|(form, term)| (whole_words(text, form), term));
+        let signs = glossary.iter().flat_map(|term| {
+            let behind = |sign: &&str| (behind_numbers(text, sign), term);
+            term.signs.iter().map(behind).collect::<Vec<_>>()
+        });
         let mut found: Vec<FoundTerm> = Vec::new();
         let mut taken: Vec<Range<usize>> = Vec::new();
-        for (form, term) in forms {
-            for at in whole_words(text, form) {
+        for (places, term) in words.chain(signs) {
+            for at in places {
                 if taken.iter().any(|t| t.start < at.end && at.start < t.end) {
                     continue;
                 }
@@ -143,6 +167,20 @@ fn whole_words(text: &str, form: &str) -> Vec<Range<usize>> {
     starts.filter_map(here).collect()
 }
 
+/// Where a sign stands behind a number and a space.
+fn behind_numbers(text: &str, sign: &str) -> Vec<Range<usize>> {
+    let places = text.match_indices(sign);
+    let is_one = |at: usize| {
+        let mut before = text.get(..at).unwrap_or_default().chars().rev();
+        let after = text.get(at + sign.len()..).and_then(|t| t.chars().next());
+        before.next().is_some_and(char::is_whitespace)
+            && before.next().is_some_and(|c| c.is_ascii_digit())
+            && after.is_none_or(|c| !c.is_alphanumeric())
+    };
+    let signs = places.filter(|(at, _)| is_one(*at));
+    signs.map(|(at, _)| at..at + sign.len()).collect()
+}
+
 /// How many bytes of a text are this form in any case; `None` if it doesn't begin with it.
 fn same_but_for_case(text: &str, form: &str) -> Option<usize> {
     let mut letters = text.chars();
@@ -173,6 +211,12 @@ mod tests {
             names("en", text),
             ["Breakers", "main breaker", "output breaker"]
         );
+    }
+
+    #[test]
+    fn a_sign_behind_a_number_is_a_word_of_the_trade() {
+        let text = "A lamp takes 60\u{a0}W at 120\u{a0}V, which is 0.5\u{a0}A. V: for 5 Aces.";
+        assert_eq!(names("en", text), ["W", "V", "A"]);
     }
 
     #[test]

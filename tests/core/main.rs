@@ -1,6 +1,8 @@
 //! Tests of the whole without a window, in one binary.
 
 #[cfg(test)]
+mod answers;
+#[cfg(test)]
 mod catalog;
 #[cfg(test)]
 mod check;

@@ -1,6 +1,7 @@
 # The drill: log, what happened, what was learnt.
 
 log-set = { $control }: { $position }.
+log-slid = { $deed } { $slide }
 log-look = You look at the { $place }.
 log-test = You test: { $point }.
 log-call = You call: { $who }.
@@ -64,11 +65,11 @@ event-no-start = The engine turns over but does not catch. Try again.
 event-engine-started = The engine catches and runs.
 event-shut-off = Too much is asked of the inverter: { $watts }. It shuts its output off. The engine runs on.
 event-shut-off-leg = One leg is asked for more than { $amps }. The inverter shuts its output off. The engine runs on.
-event-dip = The lights blink. { $lasts ->
-    [one] The voltage dips to { $volts } and is back after { $seconds }.
-   *[other] For a moment the voltage dips to { $volts }.
+event-dip = The voltage dips. Any light that is on blinks. { $lasts ->
+    [one] It falls to { $volts } and is back after { $seconds }.
+   *[other] For a moment it falls to { $volts }.
 }
-event-dip-stays = The lights go dim. The generator sags to { $volts } and cannot come back up.
+event-dip-stays = The generator sags to { $volts } and cannot come back up. Any light that is on goes dim.
 event-caught-by-engine = The starter turns the engine by itself while hands are in it.
 event-controller-waiting = The controller is at rest.
 event-controller-loss-seen = The controller sees that the utility is lost. It waits to see if that lasts.

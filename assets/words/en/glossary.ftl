@@ -106,16 +106,24 @@ glossary-inverter-meaning = Electronics that make house power from a battery, th
 glossary-inverter-source = Common practice.
 
 glossary-volt = volts, volt
-glossary-volt-meaning = How hard power pushes. From about 50 V on it can hurt you.
+glossary-volt-meaning = How hard power pushes. Its sign is V. A house has 120 V and 240 V. From about 50 V on it can hurt you.
 glossary-volt-source = 29 CFR 1910.303(g)(2), from memory.
 
 glossary-amp = amps, amp
-glossary-amp-meaning = How much current flows. A wire gets hot when too many flow.
+glossary-amp-meaning = How much current flows. Its sign is A. A wire gets hot when too many flow.
 glossary-amp-source = Common practice.
 
 glossary-watt = watts, watt
-glossary-watt-meaning = How much power a thing takes: volts times amps, about.
+glossary-watt-meaning = How much power a thing takes. Its sign is W. It is about volts times amps.
 glossary-watt-source = Common practice.
+
+glossary-ohm = ohms, ohm
+glossary-ohm-meaning = How much a wire or a body holds current back. Its sign is Ω.
+glossary-ohm-source = Common practice.
+
+glossary-hertz = frequency, hertz
+glossary-hertz-meaning = How often the current swings to and fro in a second. Its sign is Hz. Here it should be about 60.
+glossary-hertz-source = Common practice.
 
 glossary-awg = AWG, gauge
 glossary-awg-meaning = How thick a wire is. A small number means a thick wire.

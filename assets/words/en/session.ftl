@@ -39,6 +39,23 @@ session-no-language = There is no language “{ $name }” here.
 session-nothing-open = No drill is running. Open one first.
 session-broken-site = The file of this house holds a fault: { $detail }.
 
+# How long a wait for something to happen was, and what ended it.
+session-waited-happened = You waited { $time }. Then this happened: { $what }
+session-waited-asked = You waited { $time }. Now there is a question.
+session-waited-told = You waited { $time }. Now there is something to read.
+session-waited-over = You waited { $time }. The drill is over.
+session-waited-nothing = You waited { $time }. Nothing that you could see or hear happened.
+
+# The slide between two breakers, and the bar of a pair: they go with the handles.
+slide-holds = The slide moves with it. Now it keeps this off: { $other }.
+slide-frees = The slide is free again and holds neither breaker.
+bar-holds = The bar moves with it. Now it keeps this off: { $other }.
+bar-frees = The bar is free again and holds neither breaker.
+slide-loose = The slide moves, but it holds neither breaker. Do not trust it.
+slide-stays-main = The slide cannot move while the main breaker is on. Turn the main breaker off first.
+slide-stays-generator = The slide cannot move while the generator breaker is on. Turn the generator breaker off first.
+slide-by-itself = The slide is free. It moves with the handle that you turn on.
+
 place-panel = Panel
 place-panel-about = The main breaker, the generator breaker and the branch breakers.
 place-transfer = Transfer switch
@@ -75,11 +92,8 @@ close-house = The rooms of the house. Some appliances have a plug, some are wire
 close-line = The line along the street. Look, and stay away from it.
 close-phone = Who do you want to talk to?
 close-control = { $name }: { $position }
-close-choice = { $position }
-close-choice-plug = { $position }
-close-choice-place = put it here: { $position }
+close-choice-plug = plugged in – { $position }
 close-choice-reset = press reset: { $position }
-close-choice-send = send them { $position }
 
 deed-look = look at the { $place }
 deed-test = test: { $point }
@@ -173,7 +187,10 @@ state-no-power = no power
 state-ready = ready
 state-starting = starting
 state-running = running, { $watts }
-state-strained = struggling, { $volts }
+state-strained = too few volts, { $volts }
+state-too-high = too many volts, { $volts }
+state-stalled = humming, not turning, { $volts }
+state-protected = too hot, shut off by itself
 state-broken = broken
 state-engine-stopped = engine stopped
 state-engine-warming = engine warming up
@@ -188,6 +205,9 @@ consequence-others = { $count ->
 }
 debrief-passed = Passed
 debrief-not-passed = Not passed yet
+debrief-harm-hurt = Somebody was hurt.
+debrief-harm-killed = Somebody may have been killed.
+debrief-harm-burned = A fire broke out.
 debrief-end-utility = Nobody was put at risk, and the house is back on the utility.
 debrief-end-line = Nobody was put at risk, and the customers have power from the utility.
 debrief-end-own = Nobody was put at risk, and the house runs on its own power.

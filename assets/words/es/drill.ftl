@@ -1,6 +1,7 @@
 # El simulacro: registro, lo que sucedió, lo que se supo.
 
 log-set = { $control }: { $position }.
+log-slid = { $deed } { $slide }
 log-look = Usted mira: { $place }.
 log-test = Usted mide: { $point }.
 log-call = Usted llama: { $who }.
@@ -64,11 +65,11 @@ event-no-start = El motor gira pero no arranca. Intente otra vez.
 event-engine-started = El motor arranca y sigue en marcha.
 event-shut-off = Se pide demasiado al inversor: { $watts }. Corta su salida. El motor sigue en marcha.
 event-shut-off-leg = A una línea se le pide más de { $amps }. El inversor corta su salida. El motor sigue en marcha.
-event-dip = Las luces parpadean. { $lasts ->
-    [one] El voltaje baja a { $volts } y vuelve a los { $seconds }.
-   *[other] Por un momento, el voltaje baja a { $volts }.
+event-dip = El voltaje baja. Toda luz encendida parpadea. { $lasts ->
+    [one] Cae a { $volts } y vuelve a los { $seconds }.
+   *[other] Por un momento cae a { $volts }.
 }
-event-dip-stays = Las luces se atenúan. El generador cae a { $volts } y no puede recuperarse.
+event-dip-stays = El generador cae a { $volts } y no puede recuperarse. Toda luz encendida se atenúa.
 event-caught-by-engine = El arranque hace girar el motor del generador solo, con manos dentro.
 event-controller-waiting = El controlador está en reposo.
 event-controller-loss-seen = El controlador nota que falta la red. Espera a ver si eso dura.

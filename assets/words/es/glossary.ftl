@@ -106,16 +106,24 @@ glossary-inverter-meaning = Electrónica que hace corriente de casa con una bate
 glossary-inverter-source = Práctica común.
 
 glossary-volt = voltios, voltaje
-glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Desde unos 50 V puede dañarle.
+glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Su signo es V. Una casa tiene 120 V y 240 V. Desde unos 50 V puede dañarle.
 glossary-volt-source = 29 CFR 1910.303(g)(2), de memoria.
 
 glossary-amp = amperios, amperio
-glossary-amp-meaning = Cuánta corriente pasa. Un cable se calienta cuando pasa demasiada.
+glossary-amp-meaning = Cuánta corriente pasa. Su signo es A. Un cable se calienta cuando pasa demasiada.
 glossary-amp-source = Práctica común.
 
 glossary-watt = vatios, potencia
-glossary-watt-meaning = Cuánta potencia toma un aparato: más o menos voltios por amperios.
+glossary-watt-meaning = Cuánta potencia toma un aparato. Su signo es W. Son más o menos voltios por amperios.
 glossary-watt-source = Práctica común.
+
+glossary-ohm = ohmios, ohmio
+glossary-ohm-meaning = Cuánto frena la corriente un cable o un cuerpo. Su signo es Ω.
+glossary-ohm-source = Práctica común.
+
+glossary-hertz = frecuencia, hercios
+glossary-hertz-meaning = Cuántas veces por segundo va y viene la corriente. Su signo es Hz. Aquí debe ser de unos 60.
+glossary-hertz-source = Práctica común.
 
 glossary-awg = AWG, calibre
 glossary-awg-meaning = Qué tan grueso es un cable. Un número pequeño es un cable grueso.

@@ -39,6 +39,23 @@ session-no-language = Aquí no existe el idioma “{ $name }”.
 session-nothing-open = No hay ningún simulacro en marcha. Primero abra uno.
 session-broken-site = El archivo de esta casa tiene una falla: { $detail }.
 
+# Cuánto duró la espera de que pasara algo, y qué la terminó.
+session-waited-happened = Usted esperó { $time }. Entonces pasó esto: { $what }
+session-waited-asked = Usted esperó { $time }. Ahora hay una pregunta.
+session-waited-told = Usted esperó { $time }. Ahora hay algo que leer.
+session-waited-over = Usted esperó { $time }. El simulacro terminó.
+session-waited-nothing = Usted esperó { $time }. No pasó nada que se pudiera ver u oír.
+
+# La corredera entre dos interruptores y la barra de un par: van con las palancas.
+slide-holds = La corredera se mueve con él. Ahora impide encender esto: { $other }.
+slide-frees = La corredera queda libre y no sujeta ninguno de los dos.
+bar-holds = La barra se mueve con él. Ahora impide encender esto: { $other }.
+bar-frees = La barra queda libre y no sujeta ninguno de los dos.
+slide-loose = La corredera se mueve, pero no sujeta ninguno de los dos. No confíe en ella.
+slide-stays-main = La corredera no se mueve con el interruptor principal encendido. Apague primero el principal.
+slide-stays-generator = La corredera no se mueve con el interruptor del generador encendido. Apague primero ese.
+slide-by-itself = La corredera está libre. Se mueve con la palanca que usted encienda.
+
 place-panel = Tablero
 place-panel-about = El interruptor principal, el del generador y los interruptores de circuito.
 place-transfer = Interruptor de transferencia
@@ -75,11 +92,8 @@ close-house = Los cuartos de la casa. Unos aparatos tienen enchufe, otros están
 close-line = La línea a lo largo de la calle. Mire, y no se acerque.
 close-phone = ¿Con quién quiere hablar?
 close-control = { $name }: { $position }
-close-choice = { $position }
-close-choice-plug = { $position }
-close-choice-place = ponerlo aquí: { $position }
+close-choice-plug = enchufado – { $position }
 close-choice-reset = presionar el rearme: { $position }
-close-choice-send = que vayan { $position }
 
 deed-look = mirar: { $place }
 deed-test = medir: { $point }
@@ -173,7 +187,10 @@ state-no-power = sin electricidad
 state-ready = con electricidad, en espera
 state-starting = arrancando
 state-running = funcionando, { $watts }
-state-strained = con problemas, { $volts }
+state-strained = voltaje muy bajo, { $volts }
+state-too-high = voltaje muy alto, { $volts }
+state-stalled = zumba y no gira, { $volts }
+state-protected = demasiado caliente, se apagó por sí solo
 state-broken = con daños
 state-engine-stopped = motor detenido
 state-engine-warming = motor calentándose
@@ -188,6 +205,9 @@ consequence-others = { $count ->
 }
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado
+debrief-harm-hurt = Alguien resultó herido.
+debrief-harm-killed = Puede que alguien haya muerto.
+debrief-harm-burned = Hubo un incendio.
 debrief-end-utility = Nadie corrió peligro, y la casa está de nuevo en la red.
 debrief-end-line = Nadie corrió peligro, y los clientes tienen electricidad de la red.
 debrief-end-own = Nadie corrió peligro, y la casa funciona con su propia electricidad.

@@ -32,7 +32,7 @@ pub struct FindingView {
     pub what: String,
     /// What to do now, of a danger that still stood when the drill ended; else empty.
     pub now: String,
-    /// What its stages are headed with.
+    /// What its stages are headed with; empty where there are none.
     pub heading: String,
     /// How it came about, stage by stage, with numbers.
     pub path: Vec<StageView>,
@@ -242,7 +242,7 @@ pub struct DebriefView {
     pub pins: Vec<PinView>,
     /// What to practice next, three things at most.
     pub next: Vec<NextView>,
-    /// Passed or not, in words.
+    /// Who or what came to harm, if anyone did, then passed or not.
     pub heading: String,
     /// Passed or not.
     pub passed: bool,

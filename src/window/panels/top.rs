@@ -204,7 +204,9 @@ fn look(notice: &Notice) -> Option<(&'static str, theme::Ink, &str)> {
     match notice {
         Notice::Done(text) => Some(("window-log-did", theme::CREAM, text)),
         Notice::Refused(text) => Some(("window-log-refused", theme::YELLOW, text)),
-        Notice::Happened(text) => Some(("window-log-happened", theme::SKY_BLUE, text)),
+        Notice::Happened(text) | Notice::Answered(text) => {
+            Some(("window-log-happened", theme::SKY_BLUE, text))
+        }
         Notice::Learnt(text) => Some(("window-log-learnt", theme::MUTED, text)),
         Notice::Unknown(text) => Some(("window-log-unknown", theme::YELLOW, text)),
         Notice::Consequence | Notice::Over => None,
