@@ -298,10 +298,10 @@ roster-not-marked = { $files ->
 # The debrief, page by page. $title is the page's own, $text what the learner said.
 terminal-debrief-page = { $number }. { $title }
 terminal-debrief-said = You said: { $text }
-terminal-debrief-on = Type what you want to say, or nothing, and go on with enter. “back” goes back a page. “again 8:30” shows the street as it stood then.
+terminal-debrief-on = Type what you want to say, or nothing. Then press Enter. “back” goes back a page. “again 8:30” shows the street as it stood then.
 terminal-debrief-clock = Give the time as minutes and seconds, such as “again 8:30”.
-terminal-debrief-stood = What stands otherwise at the end than at the start:
-terminal-debrief-curves = How far it went, by the second:
+terminal-debrief-stood = What is not as it was at the start:
+terminal-debrief-curves = The highest values, and when they came:
 terminal-debrief-peak = { $label }: { $value } at most, at { $clock }.
 terminal-debrief-peak-limit = { $label }: { $value } at most, at { $clock }. For comparison, { $what }: { $limit }.
 # $skill is what to practice, $title and $drill the drill that trains it.
@@ -313,7 +313,7 @@ terminal-compare-row = { $label }. Before: { $was }. Now: { $tried }.
 terminal-compare-people = What became of people and things:
 terminal-compare-gone = Found then, and not any more:
 terminal-compare-come = Found now, and not then:
-terminal-compare-positions = What stands otherwise at the end:
+terminal-compare-positions = What is different at the end:
 terminal-compare-volts = Volts at the end:
 terminal-compare-none = nothing
 terminal-compare-nothing = There is nothing to compare yet. Go back with “rewind” and try another way first.

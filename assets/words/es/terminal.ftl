@@ -281,10 +281,10 @@ roster-not-marked = { $files ->
 # El repaso, página por página. $title es el de la página, $text lo que dijo quien aprende.
 terminal-debrief-page = { $number }. { $title }
 terminal-debrief-said = Usted dijo: { $text }
-terminal-debrief-on = Escriba lo que quiera decir, o nada, y siga con Intro. “back” vuelve una página. “again 8:30” muestra la calle como estaba entonces.
+terminal-debrief-on = Escriba lo que quiera decir, o nada. Luego oprima Intro. “back” vuelve una página. “again 8:30” muestra la calle como estaba entonces.
 terminal-debrief-clock = Dé la hora en minutos y segundos, como “again 8:30”.
 terminal-debrief-stood = Lo que al final está distinto que al principio:
-terminal-debrief-curves = Hasta dónde llegó, segundo a segundo:
+terminal-debrief-curves = Los valores más altos, y cuándo llegaron:
 terminal-debrief-peak = { $label }: como máximo { $value }, a los { $clock }.
 terminal-debrief-peak-limit = { $label }: como máximo { $value }, a los { $clock }. Para comparar, { $what }: { $limit }.
 # $skill es lo que se practica, $title y $drill el simulacro que lo enseña.

@@ -64,8 +64,7 @@ const WORDS: [&str; 50] = [
 ];
 
 /// Commands to a “tú”, which at the head of a sentence our texts use for nothing else.
-const HEADS: [&str; 24] = [
-    "abre",
+const HEADS: [&str; 23] = [
     "apaga",
     "apunta",
     "busca",
