@@ -117,7 +117,7 @@ glossary-watt = vatios, potencia
 glossary-watt-meaning = Cuánta potencia toma un aparato. Su signo es W. Son más o menos voltios por amperios.
 glossary-watt-source = Práctica común.
 
-glossary-ohm = ohmios, ohmio
+glossary-ohm = ohmios, ohmio, ohm
 glossary-ohm-meaning = Cuánto frena la corriente un cable o un cuerpo. Su signo es Ω.
 glossary-ohm-source = Práctica común.
 
