@@ -4,6 +4,7 @@ use outage_drill::file::Library;
 use outage_drill::session::view::{Fed, LogKind};
 use outage_drill::session::{Command, Notice, Practice, Rewind, Session, offered};
 use outage_drill::units::DrillTime;
+use outage_drill::units::portable::phasor;
 
 /// The deadly way on the house without an interlock, up to the moment before the line is fed.
 const NEARLY: [&str; 7] = [
@@ -349,7 +350,7 @@ fn phasors_of_volts_and_amps_make_the_watts_that_the_solver_tells() {
         } else {
             (dial.legs_v[1], amps.degrees - turned)
         };
-        volts * amps.amps * angle.to_radians().cos()
+        volts * phasor(amps.amps, angle).re
     };
     let told: f64 = dial.amps.iter().map(power).sum();
     assert!(watts > 500.0, "{watts}");
