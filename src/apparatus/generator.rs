@@ -301,12 +301,28 @@ const STANDBY_FIELD_S: f64 = 0.3;
 ///
 /// Assumption: 400 °C at the stop, cooling with a time constant of 400 s, so that it takes the ten to fifteen minutes of common practice to be safe.
 pub fn exhaust_c(seconds_since_stop: f64) -> f64 {
-    portable::first_order(400.0, 20.0 / 400.0, 1.0 / 400.0, seconds_since_stop)
+    let rate = EXHAUST_AIR_C / EXHAUST_S;
+    portable::first_order(EXHAUST_C, rate, 1.0 / EXHAUST_S, seconds_since_stop)
 }
+
+/// Muffler at the stop, °C: assumption.
+const EXHAUST_C: f64 = 400.0;
+/// Air around it, °C: assumption.
+const EXHAUST_AIR_C: f64 = 20.0;
+/// Time constant of its cooling, seconds: assumption.
+const EXHAUST_S: f64 = 400.0;
+/// Temperature from which down it is safe to touch or to pour beside, °C: assumption.
+pub const EXHAUST_COOL_C: f64 = 100.0;
 
 /// Whether spilled gasoline may flash or a hand be burned on the muffler that long after the stop: above 100 °C.
 pub fn exhaust_hot(seconds_since_stop: f64) -> bool {
-    exhaust_c(seconds_since_stop) > 100.0
+    exhaust_c(seconds_since_stop) > EXHAUST_COOL_C
+}
+
+/// Seconds after the stop for which the muffler stays hot.
+pub fn exhaust_hot_s() -> f64 {
+    let above = (EXHAUST_C - EXHAUST_AIR_C) / (EXHAUST_COOL_C - EXHAUST_AIR_C);
+    EXHAUST_S * portable::ln(above)
 }
 
 #[cfg(test)]
@@ -324,6 +340,13 @@ mod tests {
             GeneratorSpec::inverter(3200.0, 4000.0),
             GeneratorSpec::standby(gas, 0.0, 15.0),
         ]
+    }
+
+    #[test]
+    fn a_muffler_is_hot_until_the_second_that_is_told() {
+        let hot_s = exhaust_hot_s();
+        assert!((600.0..900.0).contains(&hot_s), "ten to fifteen minutes");
+        assert!(exhaust_hot(hot_s - 0.01) && !exhaust_hot(hot_s + 0.01));
     }
 
     #[test]

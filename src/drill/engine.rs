@@ -144,6 +144,17 @@ impl Drill {
         &self.trace
     }
 
+    /// This drill as it stood in one moment of its trace, to be looked at: within an instant much may follow from one deed.
+    #[must_use]
+    pub fn as_of(mut self, moment: usize) -> Self {
+        if let Some(stood) = self.trace.moments.get(moment) {
+            self.positions = stood.positions.clone();
+            self.conditions = Conditions::clone(&stood.conditions);
+            self.readings = Arc::clone(&stood.readings);
+        }
+        self
+    }
+
     /// The plant, for the ways that energy takes.
     pub fn plant(&self) -> &Plant {
         &self.plant

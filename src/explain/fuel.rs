@@ -1,7 +1,7 @@
-//! How spilled fuel caught fire: the metal's heat, what gasoline gives off in that air, and what lights it.
+//! How spilled fuel caught fire: the metal's heat, what gasoline gives off in that air, and what lights it; and how fuel that is kept indoors can.
 //!
-//! All of it is of the moment of the fire; the limits are published ranges, taken at the end that is worse.
-//! Not covered: how a fire spreads, and fuel that is kept indoors and not spilled.
+//! All of it is of the moment of the fire, or of the room in which the can stood; the limits are published ranges, taken at the end that is worse.
+//! Not covered: how a fire spreads, and vapor that leaks from a can that nobody spills.
 
 use crate::drill::{Drill, Event, Moment, What};
 use crate::hazard::fuel_vapor::{FLASH_POINT_C, Igniter, LEAST_IGNITION_C, Pour, igniter};
@@ -9,7 +9,7 @@ use crate::marking::Finding;
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
-use super::{Stage, value};
+use super::{Stage, of_evidence, value};
 
 /// The stages of a finding about fuel that burns.
 pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
@@ -20,6 +20,24 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> Vec<Stage> {
         return Vec::new();
     };
     burns(drill, moment, *celsius)
+}
+
+/// Stages of a can that is kept indoors, and the number of the finding that each one shows.
+const KEPT: [(&str, &str); 4] = [
+    ("stage-can", "lasted"),
+    ("stage-cup", "grams"),
+    ("stage-floor-air", "mix"),
+    ("stage-can-lit", "burns"),
+];
+
+/// The stages of a finding about fuel that is kept indoors: the room, what a cup of it gives off, what that makes of the air at the floor, and what lights it.
+pub(super) fn kept(drill: &Drill, finding: &Finding) -> Vec<Stage> {
+    let can = drill.site().indoors.can.as_ref();
+    let control = can.and_then(|can| drill.site().control(can.control));
+    let at = control.map_or("house", |c| c.name.as_str());
+    KEPT.iter()
+        .filter_map(|(id, shown)| of_evidence(finding, at, id, shown))
+        .collect()
 }
 
 /// From metal at this temperature to the fire.

@@ -45,6 +45,7 @@ const HARMS: &[(Rule, &str, &str, &str)] = &[
     (Rule::NotAsked, "", "stage-customers", ""),
     (Rule::SaidDead, "", "stage-said-dead", ""),
     (Rule::CordUnfit, "", "stage-unfit", ""),
+    (Rule::BlindReturn, "", "stage-blind", ""),
 ];
 
 /// The last stage: what the energy meets, and what it does there.

@@ -1,18 +1,22 @@
 //! Explanations: a finding and the trace it comes from, turned into messages with numbers.
 //!
 //! What happened, what to do now, how it came about, why it matters, what to do next time, and the source.
-//! How it came about is the way of energy to the harm, the way of gas into the blood, the chain of a conductor that gets hot or of fuel that catches fire, or the sum of what ran.
+//! How it came about is the way of energy to the harm or to where it is cut, the way of gas into the blood, the chain of a conductor that gets hot or of fuel that catches fire, what was in store, or the sum of what ran.
 //! Nothing of it is scripted: ways are walked over the solved network, sums are read from it, and every number is a reading, a rating or a cited value.
 
 mod advice;
 mod cause;
 mod chain;
+mod cut;
 mod fuel;
 mod gas;
 mod harm;
 mod next_door;
 mod order;
 pub mod reveal;
+mod starter;
+mod stopped;
+mod store;
 mod sum;
 mod way;
 
@@ -29,8 +33,14 @@ pub enum Told {
     Gas,
     /// One thing after the other, from a conductor's gauge to its heat.
     Chain,
-    /// One thing after the other, from hot metal to fuel that burns.
+    /// One thing after the other, from fuel or hot metal to what lights it.
     Fire,
+    /// The way that power should take, and where it is cut.
+    Cut,
+    /// What was in store, and how it ran out.
+    Store,
+    /// The way by which an engine comes to turn under somebody's hands.
+    Starter,
     /// What ran, and what came of it.
     Sum,
     /// No stages: what happened says it all.
@@ -81,8 +91,18 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         Told::Way => way::stages(drill, finding),
         Told::Gas if finding.rule == Rule::GasNextDoor => next_door::stages(drill, finding),
         Told::Gas => gas::stages(drill, finding),
+        Told::Chain if finding.rule == Rule::NoCoolDown => {
+            headed("told-stopped", stopped::stages(drill, finding))
+        }
         Told::Chain => headed("told-chain", chain::stages(drill, finding)),
+        Told::Fire if finding.rule == Rule::FuelIndoors => {
+            headed("told-can", fuel::kept(drill, finding))
+        }
         Told::Fire => headed("told-fire", fuel::stages(drill, finding)),
+        Told::Cut => cut::stages(drill, finding),
+        Told::Store if finding.rule == Rule::Lost => store::lost(drill, finding),
+        Told::Store => store::ran_dry(drill, finding),
+        Told::Starter => starter::stages(drill, finding),
         Told::Sum => sum::stages(drill, finding),
         Told::Plainly => headed("told-way", Vec::new()),
     };
@@ -142,8 +162,11 @@ pub fn told(rule: Rule) -> Told {
         | Rule::GroundCarries
         | Rule::SunOnGenerator
         | Rule::PushedBack
+        | Rule::BlindReturn
         | Rule::CordUnfit => Told::Way,
-        Rule::CordHot | Rule::CordFire | Rule::PlugHot | Rule::WireHot => Told::Chain,
+        Rule::CordHot | Rule::CordFire | Rule::PlugHot | Rule::WireHot | Rule::NoCoolDown => {
+            Told::Chain
+        }
         Rule::StartUnderLoad
         | Rule::NotSettled
         | Rule::AllAtOnce
@@ -162,21 +185,11 @@ pub fn told(rule: Rule) -> Told {
         | Rule::StayedIn
         | Rule::GasNextDoor
         | Rule::TooNear => Told::Gas,
-        Rule::FuelFire => Told::Fire,
-        Rule::FuelIndoors
-        | Rule::NotLockedOut
-        | Rule::CaughtByEngine
-        | Rule::NoCoolDown
-        | Rule::BlindReturn
-        | Rule::RanDry
-        | Rule::NotCalled
-        | Rule::GoalLate
-        | Rule::Lost
-        | Rule::NotRestored
-        | Rule::NotBack
-        | Rule::SaidFit
-        | Rule::SaidWrong
-        | Rule::Unanswered => Told::Plainly,
+        Rule::FuelFire | Rule::FuelIndoors => Told::Fire,
+        Rule::GoalLate | Rule::NotRestored | Rule::NotBack => Told::Cut,
+        Rule::Lost | Rule::RanDry => Told::Store,
+        Rule::NotLockedOut | Rule::CaughtByEngine => Told::Starter,
+        Rule::NotCalled | Rule::SaidFit | Rule::SaidWrong | Rule::Unanswered => Told::Plainly,
     }
 }
 

@@ -146,7 +146,12 @@ fn supplies(rule: Rule) -> &'static [Supply] {
         Rule::NothingBonds,
         Rule::CordUnfit,
     ];
-    const OF_THE_UTILITY: [Rule; 3] = [Rule::Collision, Rule::GroundsLeft, Rule::NotAsked];
+    const OF_THE_UTILITY: [Rule; 4] = [
+        Rule::Collision,
+        Rule::GroundsLeft,
+        Rule::NotAsked,
+        Rule::BlindReturn,
+    ];
     const OF_THE_SUN: [Rule; 2] = [Rule::SunOnGenerator, Rule::PushedBack];
     if rule == Rule::SourcesMeet {
         &[Supply::Lent]
@@ -167,7 +172,7 @@ fn supplies(rule: Rule) -> &'static [Supply] {
 }
 
 /// Whether an open contact of this control holds energy back: a switch and not a plug.
-fn holds(drill: &Drill, id: ControlId) -> bool {
+pub(super) fn holds(drill: &Drill, id: ControlId) -> bool {
     let kind = drill.site().control(id).map(|c| c.kind);
     kind.is_some_and(|kind| {
         matches!(

@@ -5,7 +5,7 @@
 //! Not covered: whoever is next door, an alarm that nobody is there to hear.
 
 use crate::drill::{Action, Callee, Event, IndoorsEvent, Moment, Trace, What};
-use crate::hazard::fuel_vapor::{Igniter, Pour, igniter, share_of_burnable};
+use crate::hazard::fuel_vapor::{BURNS_PCT, Igniter, Pour, igniter, share_of_burnable};
 use crate::hazard::monoxide::{CLEAN_PPM, alarm_in_s};
 use crate::scenario::Scenario;
 use crate::site::{CanRoom, Site};
@@ -84,7 +84,10 @@ fn fuel_indoors(site: &Site, trace: &Trace) -> Vec<Finding> {
         .iter()
         .filter(|e| e.first > 0 || trace.moments.get(last).is_some_and(|m| room(m).is_some()));
     let told = kept.filter_map(|episode| {
-        let here = trace.moments.get(episode.first).and_then(room)?;
+        let first = trace.moments.get(episode.first)?;
+        let here = room(first)?;
+        let can = site.indoors.can.as_ref()?;
+        let place = site.position_name(&first.positions, can.control);
         Some(
             Finding {
                 lasted: episode.length(),
@@ -92,6 +95,13 @@ fn fuel_indoors(site: &Site, trace: &Trace) -> Vec<Finding> {
             }
             .with("lasted", Arg::lasting(episode.length()))
             .with("times", Arg::Quantity(times_burnable(here), Unit::Plain))
+            .with("place", Arg::Said(Box::new(name_of(place))))
+            .with("grams", Arg::Quantity(SPILL_G, Unit::Grams))
+            .with(
+                "mix",
+                Arg::Quantity(BURNS_PCT.0 * times_burnable(here), Unit::Percent),
+            )
+            .with("burns", Arg::Quantity(BURNS_PCT.0, Unit::Percent))
             .with("lights", Arg::Verbatim(lights(here).to_owned())),
         )
     });

@@ -5,6 +5,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::apparatus::generator::{EXHAUST_COOL_C, exhaust_c, exhaust_hot_s};
 use crate::drill::{Action, Event, Known, Moment, Trace, What, whole_millis};
 use crate::scenario::Scenario;
 use crate::site::{CARRIES_A, Control, ControlId, Kind, Place, Site, Spot};
@@ -265,12 +266,14 @@ fn no_cool_down(site: &Site, index: usize, before: &Moment, after: &Moment) -> O
     let at_once = unguarded.is_some() || line;
     (!at_once && (under_load || rested < site.generator.spec.cooldown_s)).then(|| {
         let rested = DrillTime::from_millis(loaded.map_or(0, |at| after.at.since(at).millis()));
+        let cool = whole_millis(site.generator.spec.cooldown_s);
         Finding::breach(Rule::NoCoolDown, after.at, index)
             .with("rested", Arg::lasting(rested))
-            .with(
-                "cool",
-                Arg::lasting(whole_millis(site.generator.spec.cooldown_s)),
-            )
+            .with("cool", Arg::lasting(cool))
+            .with("missing", Arg::lasting(cool.since(rested)))
+            .with("surface", Arg::Quantity(exhaust_c(0.0), Unit::Celsius))
+            .with("cooled", Arg::Quantity(EXHAUST_COOL_C, Unit::Celsius))
+            .with("hot", Arg::lasting(whole_millis(exhaust_hot_s())))
     })
 }
 
@@ -279,8 +282,11 @@ fn blind_return(trace: &Trace, index: usize, after: &Moment) -> Option<Finding> 
     let before = trace.moments.get(..index).unwrap_or_default();
     let outage = trace.outage_at().is_some_and(|at| at < after.at);
     let known = Known::from_moments(before).utility_back.is_some();
-    (outage && !known).then(|| Finding {
-        breach: false,
-        ..Finding::breach(Rule::BlindReturn, after.at, index)
+    (outage && !known).then(|| {
+        let finding = Finding {
+            breach: false,
+            ..Finding::breach(Rule::BlindReturn, after.at, index)
+        };
+        finding.reaching("bus")
     })
 }

@@ -13,7 +13,7 @@ use super::finding::{Finding, Rule};
 use super::on_broken_neutral;
 
 /// Fraction of rated volts from which an appliance counts as supplied: NEMA MG 1-12.44 tolerance, checked.
-const SUPPLIED_PU: f64 = 0.9;
+pub const SUPPLIED_PU: f64 = 0.9;
 
 /// What is left at the end; `so_far` is all that was found before.
 pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {

@@ -32,10 +32,9 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             &moment.what,
             What::Happened(Event::Machine(MachineEvent::CaughtByEngine))
         ) {
-            let utility = moment.readings.point("service").fed.utility;
             found.push(
                 Finding::breach(Rule::CaughtByEngine, moment.at, index)
-                    .with("utility", Arg::Count(i64::from(utility))),
+                    .with("asked", Arg::Verbatim(asked(site, moment).to_owned())),
             );
         }
     }
@@ -43,6 +42,19 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         lugs(site, transfer, trace, &mut found);
     }
     found
+}
+
+/// What asked a controller for a start: somebody at its switch, its weekly run, or the street's power that went away.
+fn asked(site: &Site, moment: &Moment) -> &'static str {
+    let automatic = site.generator.machine.automatic;
+    let test = |switch| site.stands(&moment.positions, switch, "test");
+    if automatic.is_some_and(|own| test(own.switch)) {
+        "test"
+    } else if moment.readings.point("service").fed.utility {
+        "weekly"
+    } else {
+        "street"
+    }
 }
 
 /// Volts from which a lug counts as live.

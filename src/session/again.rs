@@ -9,11 +9,12 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Message};
 
 use super::command::Practice;
+use super::debrief::shown_at;
 use super::view::{AgainView, Phase};
 use super::{Open, Session};
 
 impl Session {
-    /// The moments of the run that is over in which something was done or happened, with its start and its end.
+    /// The moments of the run that is over in which something was done or happened or that a finding shows, with its start and its end.
     pub fn moments(&self) -> Vec<DrillTime> {
         let over = |open: &&Open| open.verdict.is_some();
         let Some(open) = self.open.as_ref().filter(over) else {
@@ -22,7 +23,10 @@ impl Session {
         let trace = open.drill.trace();
         let told = |what: &What| !matches!(what, What::Began | What::Sampled);
         let moments = trace.moments.iter().filter(|m| told(&m.what)).map(|m| m.at);
-        let mut all: Vec<DrillTime> = moments.chain([DrillTime::ZERO, trace.end()]).collect();
+        let found = open.verdict.iter().flat_map(|v| &v.findings);
+        let shown = found.map(|f| shown_at(&open.drill, f));
+        let ends = [DrillTime::ZERO, trace.end()];
+        let mut all: Vec<DrillTime> = moments.chain(shown).chain(ends).collect();
         all.sort_unstable();
         all.dedup();
         all
@@ -41,6 +45,13 @@ impl Session {
         // The learner says first what happened; what was found comes with the page that tells why.
         let told = open.verdict.as_ref().filter(|_| open.phase >= Phase::Why);
         let findings = told.into_iter().flat_map(|v| &v.findings);
+        // Much may follow from one deed in one instant: what is told of it is what is shown of it.
+        let mut all = open.verdict.iter().flat_map(|v| &v.findings);
+        let shown = all.find(|f| shown_at(&open.drill, f) == at);
+        let drill = match shown {
+            Some(finding) => drill.as_of(finding.moment),
+            None => drill,
+        };
         let found = findings
             .filter(|f| f.at == at)
             .map(|f| self.words.say(&explain(&open.drill, f).what));
@@ -62,7 +73,7 @@ impl Session {
             said: self.words.say(&said),
             clock: self.clock(at),
             clock_ms: at.millis(),
-            street: seen.street()?,
+            street: seen.street_now()?,
             log: seen.log().lines,
             found: found.collect(),
         })

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::drill::{Beside, Drill, Moment};
-use crate::explain::{Explanation, Stage, explain};
+use crate::explain::{Explanation, Stage, Told, explain, told};
 use crate::marking::{Finding, Rule, Verdict, pressing};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
@@ -115,7 +115,7 @@ impl Session {
         let crew = drill.site().line_work.is_some();
         let text = |criterion: &Criterion| match criterion {
             Criterion::Restoration => say(criterion, goal_word(drill)),
-            Criterion::Isolation if crew => say(criterion, "line"),
+            Criterion::Isolation | Criterion::Load if crew => say(criterion, "line"),
             Criterion::Isolation | Criterion::People | Criterion::Order | Criterion::Load => {
                 say(criterion, "text")
             }
@@ -154,6 +154,13 @@ impl Session {
         let mut whole: Vec<FindingView> = Vec::new();
         for (index, finding) in findings.iter().enumerate() {
             let mut view = self.finding(drill, finding, presses == Some(index));
+            if let Some((step, of)) = step(drill, findings, finding) {
+                let count = |n: usize| Arg::Count(i64::try_from(n).unwrap_or_default());
+                let message = Message::new("told-step")
+                    .with("step", count(step))
+                    .with("of", count(of));
+                view.step = self.words.say(&message);
+            }
             whole.push(view.clone());
             let before = whole.get(..index).unwrap_or_default();
             if let Some((told, n_stages)) = shared(before, &view) {
@@ -212,6 +219,7 @@ impl Session {
             rule: finding.rule.name().to_owned(),
             clock: self.clock(finding.at),
             clock_ms: finding.at.millis(),
+            shown_ms: shown_at(drill, finding).millis(),
             critical,
             what: self.words.say(&what),
             now: if presses {
@@ -219,6 +227,7 @@ impl Session {
             } else {
                 String::new()
             },
+            step: String::new(),
             heading: self.headed(&heading, &path),
             path: self.stages(&path),
             why: self.words.say(&why),
@@ -430,6 +439,26 @@ fn goal_word(drill: &Drill) -> &'static str {
 
 /// Stages that the ways of two findings have to begin with in common, so that they are told once.
 const IN_COMMON: usize = 3;
+
+/// Which state of its second a finding shows, in order, and how many of them these findings show: much may follow from one deed in one second.
+fn step(drill: &Drill, findings: &[Finding], own: &Finding) -> Option<(usize, usize)> {
+    let network = |f: &&Finding| matches!(told(f.rule), Told::Way | Told::Sum);
+    let second = |f: &Finding| shown_at(drill, f).millis() / 1000;
+    let state = |f: &Finding| drill.trace().moments.get(f.moment).map(|m| &m.readings);
+    let same = findings.iter().filter(network);
+    let mut shown: Vec<&Finding> = same.filter(|f| second(f) == second(own)).collect();
+    shown.sort_by_key(|f| f.moment);
+    shown.dedup_by(|a, b| state(a) == state(b));
+    let mut steps = shown.iter();
+    let step = steps.position(|f| state(f) == state(own))?;
+    (network(&own) && shown.len() > 1).then_some((step + 1, shown.len()))
+}
+
+/// When the moment was that a finding shows.
+pub(super) fn shown_at(drill: &Drill, finding: &Finding) -> DrillTime {
+    let shown = drill.trace().moments.get(finding.moment);
+    shown.map_or(finding.at, |moment| moment.at)
+}
 
 /// The finding before this one with which its way has most in common, and how many stages: all of it, or enough from its beginning.
 fn shared<'a>(before: &'a [FindingView], view: &FindingView) -> Option<(&'a FindingView, usize)> {

@@ -17,7 +17,22 @@ const GLOW_V: f64 = 30.0;
 
 impl Session {
     /// The street, if a drill is open.
+    /// While a consequence is held, in the moment that it tells of.
     pub fn street(&self) -> Option<StreetView> {
+        let open = self.open.as_ref()?;
+        let Some(held) = open.held.first() else {
+            return self.street_now();
+        };
+        let mut seen = self.clone();
+        seen.open = Some(Open {
+            drill: open.drill.clone().as_of(held.moment),
+            ..open.clone()
+        });
+        seen.street_now()
+    }
+
+    /// The street as the drill stands.
+    pub(super) fn street_now(&self) -> Option<StreetView> {
         let open = self.open.as_ref()?;
         let drill = &open.drill;
         let scenario = drill.scenario();

@@ -319,7 +319,8 @@ fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<Str
         lines.push(with(words, "terminal-now", "text", &finding.now));
     }
     if !finding.path.is_empty() {
-        lines.push(finding.heading.clone());
+        let head = [&finding.step, &finding.heading].map(String::as_str);
+        lines.push(head.join(" ").trim_start().to_owned());
         lines.extend(stages(&finding.path));
     }
     for (id, value) in [

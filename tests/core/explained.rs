@@ -18,6 +18,7 @@ use outage_drill::words::{Arg, Message, OFFERED, REFERENCE, Words};
 
 use crate::playing::{Played, list, play_text, shipped};
 use crate::protection_drills;
+use crate::told_cut;
 use crate::words::plain::{count_words, grade, left_out, sentences};
 
 /// The table: a rule, how its findings are told, and why they have no stages where they have none.
@@ -51,10 +52,10 @@ table! {
     GasNextDoor: Gas,
     NoAlarm: Gas,
     StayedIn: Gas,
-    FuelIndoors: Plainly "fuel that nobody spilled",
+    FuelIndoors: Fire,
     FuelFire: Fire,
-    NotLockedOut: Plainly "the harm is a shaft that turns, outside the network",
-    CaughtByEngine: Plainly "the harm is a shaft that turns, outside the network",
+    NotLockedOut: Starter,
+    CaughtByEngine: Starter,
     LiveLugs: Way,
     HandTransferLive: Way,
     NotTested: Way,
@@ -70,12 +71,12 @@ table! {
     StartUnderLoad: Sum,
     NotSettled: Sum,
     AllAtOnce: Sum,
-    NoCoolDown: Plainly "a time without load, told in the finding",
-    BlindReturn: Plainly "a look that was left out",
+    NoCoolDown: Chain,
+    BlindReturn: Way,
     Overload: Sum,
     TooSmallForMotor: Sum,
     ShutOff: Sum,
-    RanDry: Plainly "fuel or oil that ran out",
+    RanDry: Store,
     Tripped: Sum,
     FuseBlown: Sum,
     GroundFault: Way,
@@ -94,16 +95,16 @@ table! {
     BatteryOverloaded: Sum,
     BatterySpent: Sum,
     TooNear: Gas,
-    NotCalled: Plainly "a call that was left out",
-    GoalLate: Plainly "a time, told in the finding",
-    Lost: Plainly "a time, told in the finding",
-    NotRestored: Plainly "a handle that stands wrong, told in the finding",
-    NotBack: Plainly "a handle that stands wrong, told in the finding",
+    NotCalled: Plainly "no energy is in a call that nobody made; the gas and the blood are told with the gas",
+    GoalLate: Cut,
+    Lost: Store,
+    NotRestored: Cut,
+    NotBack: Cut,
     WrongVolts: Way,
     SaidDead: Way,
-    SaidFit: Plainly "a slide that would not hold, with nothing on it yet",
-    SaidWrong: Plainly "an answer beside the truth, told in the finding",
-    Unanswered: Plainly "an answer that is missing",
+    SaidFit: Plainly "a word about a slide, before any energy passes it; what then passes is told with the line",
+    SaidWrong: Plainly "a word beside the truth; no energy follows from it until a hand does",
+    Unanswered: Plainly "a word that was never said; it moves nothing",
 }
 
 #[test]
@@ -136,6 +137,12 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
         // Where the air stayed clean there is nothing to tell; `told_gas` holds when.
         Told::Gas => ids.is_empty() || gas_path(&ids),
         Told::Chain | Told::Fire => ids.len() >= 3,
+        Told::Cut => told_cut::holds(drill, finding, &ids),
+        Told::Store => ids.len() >= 3 && any(&STORES),
+        Told::Starter => {
+            let harm = ["stage-hands-in", "stage-caught"];
+            ids.len() >= 3 && ids.last().is_some_and(|id| harm.contains(id))
+        }
         Told::Sum => any(&LOADS) || any(&["stage-opens", "stage-cord-short"]),
     };
     if !told_so {
@@ -189,6 +196,8 @@ fn gas_path(ids: &[&str]) -> bool {
     let ends = ends.is_some_and(|(a, b)| EXHAUSTS.contains(a) && BREATHED.contains(b));
     ends && (ids.contains(&"stage-house-air") || ids.contains(&"stage-air-next-door"))
 }
+/// Stages that tell what was in store.
+const STORES: [&str; 3] = ["stage-can-wait", "stage-tank", "stage-oil"];
 /// Stages that tell of a motor on its way to speed, or that does not get there.
 const STARTS: [&str; 2] = ["stage-starting", "stage-stalled"];
 /// Stages that tell of a load.

@@ -109,6 +109,8 @@ mod told_advice;
 #[cfg(test)]
 mod told_causes;
 #[cfg(test)]
+mod told_cut;
+#[cfg(test)]
 mod told_gas;
 #[cfg(test)]
 mod told_numbers;

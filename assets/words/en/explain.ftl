@@ -3,6 +3,7 @@
 told-way = The way the energy takes:
 told-way-at = The way the energy takes, at { $at }:
 told-way-before = The way the energy takes, just before { $at }:
+told-step = Step { $step } of { $of } within that second.
 told-chain = How it got so hot:
 told-sum = What it adds up to:
 told-sum-at = What it adds up to, at { $at }:
@@ -249,3 +250,87 @@ stage-half-tries = { $opened ->
     [one] It hummed for { $each }. Then its own protector opened.
    *[other] The first time it hummed for { $each }. Then its own protector opened, { $opened } times in all.
 }
+
+told-cut-at = The way that power should take, at { $at }:
+told-left-at = How it stood at { $at }:
+told-lost = How it was lost:
+told-fuel = Where the fuel went:
+told-oil = Where the oil went:
+told-stopped = Why that was too soon:
+told-can = How that fuel can catch fire:
+told-starter-at = How the engine can turn, at { $at }:
+
+stage-unplugged = Not plugged in here: the { $name }.
+stage-gets = { $how ->
+    [unplugged] The { $name } is plugged in nowhere.
+    [low] The { $name } gets { $volts } there. It needs { $least } or more.
+   *[gets] So this gets { $volts }: { $name }.
+}
+stage-came = { $came ->
+    [one] Power came at { $at }. That was { $late } too late.
+   *[other] When the run ended, at { $at }, no power had come.
+}
+stage-house-then = { $fed ->
+    [crew] So the customers' house gets { $volts }.
+    [own] So nothing comes in from the street. The house gets { $volts } from its own source.
+   *[dark] So nothing comes in from the street. The house gets { $volts }.
+}
+stage-still-burns = It burns { $rate } of fuel an hour.
+stage-without-it = Without it the house gets { $volts }.
+stage-blind = Nobody had looked. The house now gets { $stands } from the street.
+
+stage-last-ran = { $ran ->
+    [one] It ran last at { $at }, with { $watts }: { $name }.
+   *[other] It has not run since { $at }: { $name }.
+}
+stage-can-wait = From good to lost takes { $whole } without power. At that time, { $share } of this was gone already.
+stage-rest-lasted = The rest lasted { $time }. At { $at } it was all gone.
+stage-tank = At { $at } the tank held { $held }.
+stage-burned = The engine then ran for { $time }, with { $watts } on average. So it burned { $rate } an hour.
+stage-burns-then = At the end it carried { $watts }. At that load it burns { $rate } an hour.
+stage-oil = At { $at } the oil was good for { $time } more.
+stage-oil-used = The engine then ran for { $time }, with { $watts } on average. Then its own switch stopped it.
+stage-went-dark = { $loads ->
+    [0] Nothing drew power from it then. It delivered { $watts }.
+   *[other] All at once this went dark: { $names }. The engine had delivered { $watts }.
+}
+
+stage-last-load = The engine last carried { $watts }. That is { $share } of what it is made for.
+stage-rested = Then it should run { $cool } without load. It was stopped { $missing } before that was over.
+stage-muffler = When it stopped, its fan stopped too. The drill takes its muffler for { $surface } hot then.
+stage-muffler-cools = Standing still, the muffler stays hotter than { $cooled } for { $hot }.
+
+stage-can = The can stood here: { $place }. It was there for { $lasted }.
+stage-cup = A can may tip over. One spilled cup gives off { $grams } of vapor.
+stage-floor-air = The vapor is heavier than air and stays low. It makes { $mix } of the air at the floor.
+stage-can-lit = Such air burns from { $burns } on. { $lights ->
+    [flame] A flame burns in that room, and it lights the vapor.
+   *[spark] Any spark lights it, such as that of a light switch.
+}
+
+stage-controller = { $off ->
+    [one] The controller is off. One hand is enough to put it back.
+   *[other] The controller is awake. It acts { $delay } after the street falls below { $loss } of its volts.{ $weekly ->
+        [one] {" "}Its next weekly run is due in { $next }.
+       *[other] {""}
+    }
+}
+stage-starter-battery = { $off ->
+    [one] The starter battery is disconnected, so the starter cannot turn.
+   *[other] The starter battery is connected, so the starter can turn.
+}
+stage-set-breaker = { $off ->
+    [one] The breaker on the generator is off. It keeps { $volts } from the wires of the house.
+   *[other] The breaker on the generator is on. When the engine runs, { $volts } stand on the wires.
+}
+stage-hands-in = { $runs ->
+    [one] The engine was turning, and the cover was open for { $lasted }.
+   *[other] The cover was open for { $lasted }. A hand in it has no time to get away.
+}
+stage-start-asked = { $why ->
+    [test] At { $at } the controller stood on test. That tells it to start.
+    [weekly] At { $at } the weekly run was due.
+   *[street] At { $at } the street's power went away.
+}
+stage-controller-waits = The controller waited { $time }, as it is set to. Then it gave its order.
+stage-caught = The starter turned the engine { $time } after the cover was opened. Hands were in it.

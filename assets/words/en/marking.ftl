@@ -10,6 +10,7 @@ criterion-order-title = Order and care
 criterion-order-text = Steps come in order, in time and at a safe place, so that people and machines are spared.
 criterion-load-title = Machines and loads
 criterion-load-text = Nothing is overloaded, starved or overheated, and no engine or battery runs dry.
+criterion-load-line = Your own work overloads, starves and overheats nothing. What customers run is not judged.
 criterion-restoration-title = What the drill asks
 criterion-restoration-utility = What matters gets power in time. At the end the house is back on the utility, and all is as this drill asks.
 criterion-restoration-line = At the end the customers have power from the utility, and all is as this drill asks.
@@ -233,9 +234,10 @@ finding-not-locked-out-instead = Switch the controller off. Turn the breaker on 
 source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). Lock, tag and key: 29 CFR 1910.147 (from memory). The battery and the cooling: common practice.
 
 finding-caught-by-engine-what = The starter turned the engine by itself while hands were in it.
-finding-caught-by-engine-why = { $utility ->
-    [one] The controller began its weekly run, as it is set to. It cannot see hands.
-   *[other] The controller saw the utility drop out and did what it is there for. It cannot see hands.
+finding-caught-by-engine-why = { $asked ->
+    [weekly] The controller began its weekly run, as it is set to. It cannot see hands.
+    [test] Test on the controller means start now. It cannot see hands.
+   *[street] The controller saw the utility drop out and did what it is there for. It cannot see hands.
 }
 finding-caught-by-engine-now = { $stands ->
     [turns] It still turns, or can turn again. Press stop or switch the controller off, from outside. Do not reach in. Then call the emergency number.
@@ -321,7 +323,7 @@ finding-no-cool-down-what = The engine still carried load { $rested } before it 
 finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. First it should run without load for { $cool }.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
 finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run on for { $cool } without load. Then stop it.
-source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part).
+source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part). The heat of the muffler is an assumption.
 
 finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
 finding-blind-return-why = Behind an open main breaker the house cannot see the street. Turning it on blind may only bring the dark back.
@@ -674,7 +676,7 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = The goal of this drill.
 
 finding-lost-what = Too long without power: { $appliance }.
-finding-lost-why = The food, the warmth or the dry basement is lost.
+finding-lost-why = What it is there for is lost: food, warmth, a dry basement or oxygen.
 finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.

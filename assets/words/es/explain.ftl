@@ -3,6 +3,7 @@
 told-way = El camino de la energía:
 told-way-at = El camino de la energía, minuto { $at }:
 told-way-before = El camino de la energía, justo antes del minuto { $at }:
+told-step = Paso { $step } de { $of } en ese segundo.
 told-chain = Cómo llegó a calentarse tanto:
 told-sum = Lo que suma:
 told-sum-at = Lo que suma, minuto { $at }:
@@ -249,3 +250,87 @@ stage-half-tries = { $opened ->
     [one] Zumbó durante { $each }. Luego se abrió su propio protector.
    *[other] La primera vez zumbó durante { $each }. Luego se abrió su propio protector, { $opened } veces en total.
 }
+
+told-cut-at = El camino que la energía debía tomar, minuto { $at }:
+told-left-at = Cómo estaba en el minuto { $at }:
+told-lost = Cómo se perdió:
+told-fuel = Adónde fue el combustible:
+told-oil = Adónde fue el aceite:
+told-stopped = Por qué fue demasiado pronto:
+told-can = Cómo puede prenderse ese combustible:
+told-starter-at = Cómo puede girar el motor, minuto { $at }:
+
+stage-unplugged = No está enchufado aquí: { $name }.
+stage-gets = { $how ->
+    [unplugged] { $name }: no está enchufado en ningún lado.
+    [low] { $name }: ahí recibe { $volts }. Necesita { $least } o más.
+   *[gets] Así esto recibe { $volts }: { $name }.
+}
+stage-came = { $came ->
+    [one] La electricidad llegó en el minuto { $at }, { $late } tarde.
+   *[other] Cuando acabó el simulacro, minuto { $at }, no había llegado electricidad.
+}
+stage-house-then = { $fed ->
+    [crew] Así la casa de los clientes recibe { $volts }.
+    [own] Así no entra nada de la calle. La casa recibe { $volts } de su propia fuente.
+   *[dark] Así no entra nada de la calle. La casa recibe { $volts }.
+}
+stage-still-burns = Gasta { $rate } de combustible por hora.
+stage-without-it = Sin él la casa recibe { $volts }.
+stage-blind = Nadie había mirado. La casa recibe ahora { $stands } de la calle.
+
+stage-last-ran = { $ran ->
+    [one] Funcionó por última vez en el minuto { $at }, con { $watts }: { $name }.
+   *[other] No ha funcionado desde el minuto { $at }: { $name }.
+}
+stage-can-wait = De bueno a perdido pasan { $whole } sin electricidad. Para entonces ya se había ido el { $share }.
+stage-rest-lasted = El resto duró { $time }. En el minuto { $at } se acabó.
+stage-tank = En el minuto { $at } el tanque tenía { $held }.
+stage-burned = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Así gastó { $rate } por hora.
+stage-burns-then = Al final llevaba { $watts }. Con esa carga gasta { $rate } por hora.
+stage-oil = En el minuto { $at } el aceite alcanzaba para { $time } más.
+stage-oil-used = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Entonces su propio interruptor lo detuvo.
+stage-went-dark = { $loads ->
+    [0] En ese momento nada tomaba energía de él. Entregaba { $watts }.
+   *[other] De golpe se apagó esto: { $names }. El motor entregaba { $watts }.
+}
+
+stage-last-load = Al final el motor llevaba { $watts }. Es el { $share } de aquello para lo que está hecho.
+stage-rested = Luego debía seguir en marcha { $cool } sin carga. Se detuvo { $missing } antes de eso.
+stage-muffler = Al pararse, se paró también su ventilador. El simulacro cuenta con un silenciador a { $surface } en ese momento.
+stage-muffler-cools = Parado, el silenciador sigue a más de { $cooled } durante { $hot }.
+
+stage-can = La lata estaba aquí: { $place }. Estuvo ahí { $lasted }.
+stage-cup = Una lata puede volcarse. Una taza derramada da { $grams } de vapor.
+stage-floor-air = El vapor pesa más que el aire y se queda abajo. Es el { $mix } del aire junto al piso.
+stage-can-lit = Ese aire arde desde el { $burns }. { $lights ->
+    [flame] En ese cuarto arde una llama, y ella enciende el vapor.
+   *[spark] Cualquier chispa lo enciende, como la de un interruptor de luz.
+}
+
+stage-controller = { $off ->
+    [one] El controlador está apagado. Basta una mano para volver a encenderlo.
+   *[other] El controlador está despierto. Actúa { $delay } después de que la calle baja del { $loss } de su voltaje.{ $weekly ->
+        [one] {" "}Su próxima marcha semanal toca en { $next }.
+       *[other] {""}
+    }
+}
+stage-starter-battery = { $off ->
+    [one] La batería de arranque está desconectada, así que el arranque no puede girar.
+   *[other] La batería de arranque está conectada, así que el arranque puede girar.
+}
+stage-set-breaker = { $off ->
+    [one] El interruptor del generador está apagado. Separa { $volts } de los cables de la casa.
+   *[other] El interruptor del generador está encendido. Con el motor en marcha, en los cables hay { $volts }.
+}
+stage-hands-in = { $runs ->
+    [one] El motor giraba, y la tapa estuvo abierta { $lasted }.
+   *[other] La tapa estuvo abierta { $lasted }. Una mano ahí dentro no tiene tiempo de apartarse.
+}
+stage-start-asked = { $why ->
+    [test] En el minuto { $at } el controlador estaba en prueba. Eso le ordena arrancar.
+    [weekly] En el minuto { $at } tocaba la marcha semanal.
+   *[street] En el minuto { $at } se fue la electricidad de la calle.
+}
+stage-controller-waits = El controlador esperó { $time }, como está ajustado. Luego dio la orden.
+stage-caught = El arranque hizo girar el motor { $time } después de abrirse la tapa. Había manos adentro.

@@ -10,6 +10,7 @@ criterion-order-title = Orden y cuidado
 criterion-order-text = Cada paso viene en orden, a tiempo y en un lugar seguro. Así no sufren ni las personas ni las máquinas.
 criterion-load-title = Máquinas y cargas
 criterion-load-text = Nada se sobrecarga, ni recibe de menos, ni se calienta de más, ni se queda sin combustible o aceite.
+criterion-load-line = Su propio trabajo no sobrecarga, no deja sin voltaje y no recalienta nada. Lo que usan los clientes no se juzga.
 criterion-restoration-title = Lo que pide el simulacro
 criterion-restoration-utility = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo está como pide este simulacro.
 criterion-restoration-line = Al final, los clientes tienen electricidad de la red y todo está como pide este simulacro.
@@ -233,9 +234,10 @@ finding-not-locked-out-instead = Apague el controlador. Apague el interruptor de
 source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería y el enfriamiento: práctica común.
 
 finding-caught-by-engine-what = El arranque hizo girar el motor del generador solo, con manos dentro.
-finding-caught-by-engine-why = { $utility ->
-    [one] El controlador empezó su marcha semanal, como está puesto. No puede ver manos.
-   *[other] El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
+finding-caught-by-engine-why = { $asked ->
+    [weekly] El controlador empezó su marcha semanal, como está puesto. No puede ver manos.
+    [test] Prueba en el controlador quiere decir arrancar ya. No puede ver manos.
+   *[street] El controlador vio que faltaba la red e hizo su trabajo. No puede ver manos.
 }
 finding-caught-by-engine-now = { $stands ->
     [turns] Todavía gira o puede girar otra vez. Pulse el paro o apague el controlador desde afuera. No meta las manos. Luego llame al número de emergencias.
@@ -321,7 +323,7 @@ finding-no-cool-down-what = El motor del generador todavía llevaba carga { $res
 finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar sin carga durante { $cool }.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
 finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor sin carga durante { $cool }. Luego deténgalo.
-source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte).
+source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte). El calor del silenciador es un supuesto.
 
 finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
 finding-blind-return-why = Con el interruptor principal apagado, la casa no ve la calle. Encenderlo a ciegas quizá solo traiga de vuelta la oscuridad.
@@ -674,7 +676,7 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = La meta de este simulacro.
 
 finding-lost-what = Demasiado tiempo sin electricidad: { $appliance }.
-finding-lost-why = Se perdió la comida, el calor o el sótano seco.
+finding-lost-why = Se perdió aquello para lo que sirve: comida, calor, un sótano seco u oxígeno.
 finding-lost-now = Siga, con seguridad.
 finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.

@@ -26,12 +26,16 @@ pub struct FindingView {
     pub clock: String,
     /// Drill clock in milliseconds.
     pub clock_ms: u64,
+    /// The moment that its stages show, in milliseconds: a highest value may come later than the beginning.
+    pub shown_ms: u64,
     /// Whether it belongs to a critical criterion.
     pub critical: bool,
     /// What happened.
     pub what: String,
     /// What to do now, of a danger that still stood when the drill ended; else empty.
     pub now: String,
+    /// Which of several states of one second its stages show; empty where there is but one.
+    pub step: String,
     /// What its stages are headed with; empty where there are none.
     pub heading: String,
     /// How it came about, stage by stage, with numbers.

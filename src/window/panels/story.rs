@@ -89,6 +89,9 @@ fn finding(
                     .color(theme::CREAM.egui()),
             );
         });
+        if !view.step.is_empty() {
+            aside(ui, &view.step);
+        }
         path(ui, &view.path);
         for (id, text) in [
             ("window-now", &view.now),
@@ -113,12 +116,12 @@ fn finding(
                 Wish::Do(Command::Rewind(Rewind::Finding(index)))
             });
             let watch = page.say("window-watch-moment");
-            let place = debrief.moments.partition_point(|at| *at < view.clock_ms);
+            let place = debrief.moments.partition_point(|at| *at < view.shown_ms);
             page.button(ui, &watch, || Wish::Again(Some(place)));
             let moment = page.say("window-see-moment");
             page.button(ui, &moment, || {
                 let all = Span::whole(debrief.length_ms);
-                let at = view.clock_ms;
+                let at = view.shown_ms;
                 Wish::Span(Some(all.around(at, at, debrief.length_ms)))
             });
         });
