@@ -146,7 +146,7 @@ impl Drill {
 
     /// This drill as it stood in one moment of its trace, to be looked at: within an instant much may follow from one deed.
     #[must_use]
-    pub fn as_of(mut self, moment: usize) -> Self {
+    pub fn stood_at(mut self, moment: usize) -> Self {
         if let Some(stood) = self.trace.moments.get(moment) {
             self.positions = stood.positions.clone();
             self.conditions = Conditions::clone(&stood.conditions);

@@ -194,12 +194,11 @@ fn went_dark(drill: &Drill, since: &[Moment]) -> Stage {
         .filter_map(|i| site.appliances.get(*i))
         .map(|a| name_of(&a.name));
     let count = i64::try_from(loads.len()).unwrap_or_default();
-    let text = Message::new("stage-went-dark")
+    let mut text = Message::new("stage-went-dark")
         .with("loads", Arg::Count(count))
-        .said(
-            "names",
-            listed(names.collect()).unwrap_or_else(|| name_of("")),
-        )
         .quantity("watts", watts, Unit::Watts);
+    if let Some(names) = listed(names.collect()) {
+        text = text.said("names", names);
+    }
     stage("house", text, Arg::Quantity(watts, Unit::Watts))
 }

@@ -49,7 +49,7 @@ impl Session {
         let mut all = open.verdict.iter().flat_map(|v| &v.findings);
         let shown = all.find(|f| shown_at(&open.drill, f) == at);
         let drill = match shown {
-            Some(finding) => drill.as_of(finding.moment),
+            Some(finding) => drill.stood_at(finding.moment),
             None => drill,
         };
         let found = findings

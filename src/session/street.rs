@@ -25,7 +25,7 @@ impl Session {
         };
         let mut seen = self.clone();
         seen.open = Some(Open {
-            drill: open.drill.clone().as_of(held.moment),
+            drill: open.drill.clone().stood_at(held.moment),
             ..open.clone()
         });
         seen.street_now()

@@ -166,6 +166,30 @@ fn two_sets_that_fight_over_one_cord_drag_down_what_both_feed() {
     );
 }
 
+#[test]
+fn states_of_one_second_that_are_told_with_other_numbers_are_told_in_their_order() {
+    let told = debrief("no-slide", "deadly-main-left-on");
+    let step = |rule: &str| {
+        let own = told.findings.iter().find(|f| f.rule == rule);
+        own.unwrap().step.as_str()
+    };
+    assert_eq!(step("shock"), step("line-fed"), "one state");
+    let steps = ["shock", "all-at-once", "overload"].map(step);
+    let places: BTreeSet<&str> = steps.into_iter().collect();
+    assert_eq!(places.len(), 3, "{steps:?}");
+    assert!(steps.is_sorted() && !steps[0].is_empty(), "{steps:?}");
+    assert_eq!(step("not-restored"), "");
+    let (_, drill, findings) = all()
+        .find(|(n, ..)| n.contains("deadly-main-left-on"))
+        .unwrap();
+    for finding in findings {
+        let stood = drill.clone().stood_at(finding.moment);
+        let shown = &drill.trace().moments[finding.moment];
+        assert_eq!(*stood.readings(), *shown.readings);
+        assert_eq!(*stood.positions(), shown.positions);
+    }
+}
+
 fn volts(message: &Message) -> Option<f64> {
     match arg(&message.args, "volts") {
         Some(Arg::Quantity(volts, _)) => Some(*volts),

@@ -292,6 +292,7 @@ stage-oil = At { $at } the oil was good for { $time } more.
 stage-oil-used = The engine then ran for { $time }, with { $watts } on average. Then its own switch stopped it.
 stage-went-dark = { $loads ->
     [0] Nothing drew power from it then. It delivered { $watts }.
+    [one] At once this went dark: { $names }. The engine had delivered { $watts }.
    *[other] All at once this went dark: { $names }. The engine had delivered { $watts }.
 }
 

@@ -292,6 +292,7 @@ stage-oil = En el minuto { $at } el aceite alcanzaba para { $time } más.
 stage-oil-used = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Entonces su propio interruptor lo detuvo.
 stage-went-dark = { $loads ->
     [0] En ese momento nada tomaba energía de él. Entregaba { $watts }.
+    [one] En seguida se apagó esto: { $names }. El motor entregaba { $watts }.
    *[other] De golpe se apagó esto: { $names }. El motor entregaba { $watts }.
 }
 
