@@ -13,7 +13,7 @@ use crate::marking::{Finding, Rule, Verdict, mark, mark_so_far, may_pass};
 use crate::site::PositionId;
 use crate::units::DrillTime;
 
-use super::hurry::is_past;
+use super::hurry::{before_any_deed, is_past};
 use super::judge::Judge;
 use super::kept::Kept;
 use super::line_way::LineWalk;
@@ -176,10 +176,11 @@ impl Guide {
             }
         }
         self.told(drill, Advice::Looking(first_of_all(drill)));
+        let found = before_any_deed(drill);
         self.search = Some(Box::new(Search {
-            may_pass: may_pass(drill.scenario(), &before) && !is_past(drill),
+            may_pass: may_pass(drill.scenario(), &found) && !is_past(drill),
             drill: drill.clone(),
-            before,
+            before: found,
             tried: 0,
             good: None,
             passes: false,
@@ -324,13 +325,13 @@ fn without_a_way(drill: &Drill) -> Advice {
 /// A way, and the drill that was walked along it.
 type Walked = (Vec<Step>, Drill);
 
-/// A search for a way home, which tries one way after the other: as a plan by positions has it, and where that is too much for the source, with loads held back.
+/// A search for a way home, which tries one way after the other: as a plan by positions has it, where that is too much for the source, with loads held back, and where it comes too late, without losing time.
 /// The first way counts that passes and adds no breach, where no pass is possible any more one that adds none but that it is late; otherwise one that passes, or whose breaches are none that a pass can't do without.
 #[derive(Debug, Clone)]
 struct Search {
     /// Where it begins.
     drill: Drill,
-    /// What was found by then.
+    /// What was found by then, or is before anything that is done can have an effect.
     before: Vec<Finding>,
     /// How many ways were tried.
     tried: usize,
@@ -354,15 +355,17 @@ impl Search {
             return Break(found.then_some((walk.done, walk.drill)));
         }
         let n_turns = turns(&scenario);
-        if self.tried >= 2 * n_turns {
+        if self.tried >= 3 * n_turns {
             return Break(self.good.take());
         }
         let judge = Judge::new(&scenario);
         let turn = self.tried % n_turns;
         let mut walk = Walk::new(&scenario, &judge, self.drill.clone(), turn, MOST_STATES);
-        if self.tried >= n_turns {
-            walk = walk.sparing();
-        }
+        walk = match self.tried / n_turns {
+            0 => walk,
+            1 => walk.sparing(),
+            _ => walk.hurried(),
+        };
         self.tried += 1;
         if walk.home() != Planned::Done {
             return Continue(());

@@ -5,10 +5,10 @@
 
 use std::collections::BTreeMap;
 
-use crate::drill::{Action, Drill, Event, duration};
-use crate::marking::supplied_since;
+use crate::drill::{Action, Callee, Drill, Event, Listener, Sight, duration};
+use crate::marking::{Finding, mark, mark_so_far, may_pass, supplied_since};
 use crate::scenario::{Happening, Scenario};
-use crate::site::{Plug, Positions};
+use crate::site::{ControlId, Plug, PositionId, Positions, Site};
 use crate::units::DrillTime;
 
 use super::joints::Place;
@@ -49,9 +49,13 @@ pub(super) fn out_of_reach(scenario: &Scenario, judge: &Judge<'_>) -> bool {
 }
 
 /// Whether it is too late for a drill's goal already: food or a basement is lost, or some appliance had no power when it was due, or can't have it by then any more, by whoever is quickest from here.
-/// A drill that may be stopped safely is never too late.
+/// A drill that may be stopped safely is too late for none of that.
+/// It is too late too where a rule that a pass can't do without is broken before even the shortest deed has its effect, and ending the drill as it stands is no pass either.
 pub fn too_late(drill: &Drill) -> bool {
     let scenario = drill.scenario();
+    if is_ruled_out(drill) {
+        return true;
+    }
     let due = due(drill);
     if is_past(drill) || scenario.goal.safe_stop || utility_brings(scenario, due) {
         return is_past(drill);
@@ -62,6 +66,46 @@ pub fn too_late(drill: &Drill) -> bool {
         at: drill.now(),
     };
     dark(drill).any(|a| is_after(scenario, &judge, from, a, due))
+}
+
+/// Whether nobody can do anything soon enough: nothing moves by itself before even the shortest deed has its effect, by then a pass is ruled out, and the drill as it stands is no pass either.
+fn is_ruled_out(drill: &Drill) -> bool {
+    let ahead = just_before_any_deed(drill);
+    let stands = |d: &Drill| (d.positions().clone(), d.conditions().story_done);
+    let mut ended = drill.clone();
+    ended.end();
+    let scenario = drill.scenario();
+    stands(&ahead) == stands(drill)
+        && !may_pass(scenario, &mark_so_far(scenario, ahead.trace()))
+        && !mark(scenario, ended.trace()).passed
+}
+
+/// What is found in a drill before anything that is done from here on can have an effect: until then only the world goes on.
+pub(super) fn before_any_deed(drill: &Drill) -> Vec<Finding> {
+    mark_so_far(drill.scenario(), just_before_any_deed(drill).trace())
+}
+
+fn just_before_any_deed(drill: &Drill) -> Drill {
+    let mut ahead = drill.clone();
+    let wait = shortest(drill.site()).since(DrillTime::from_millis(1));
+    ahead.act(&Action::Wait(wait));
+    ahead
+}
+
+/// What the shortest deed takes.
+fn shortest(site: &Site) -> DrillTime {
+    let words = [
+        Action::Look(Sight::Street),
+        Action::Test(String::new()),
+        Action::Say(String::new(), String::new()),
+        Action::Call(Callee::Utility),
+        Action::Tell(Listener::Neighbors),
+        Action::Refuel,
+    ];
+    let moves = (0..).map(ControlId).zip(&site.controls);
+    let moves = moves.map(|(control, _)| Action::Set(control, PositionId(0)));
+    let takes = moves.chain(words).map(|deed| duration(site, &deed));
+    takes.min().unwrap_or_default()
 }
 
 /// Whether food or a basement is lost, or some appliance had no power when it was due.

@@ -17,12 +17,13 @@ use super::table::Table;
 pub(super) struct TooLarge;
 
 /// The fewest careful moves to a state that is a goal, of all that leave these controls `still`; no more than `most_states` are looked at.
-/// A `sparing` plan lets no two machines on cords start at once, and no two cords share an outlet of the set.
+/// A `sparing` plan lets no two machines on cords start at once, and no two cords share an outlet of the set; a `hurried` one moves plugs while the engine warms up, as long as its output is off.
 pub(super) fn plan(
     space: &Space<'_>,
     start: Code,
     still: &[ControlId],
     sparing: bool,
+    hurried: bool,
     most_states: usize,
     goal: impl Fn(&Positions) -> bool,
 ) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {
@@ -61,6 +62,7 @@ pub(super) fn plan(
             let free = sound.get(class).copied().unwrap_or_default();
             let careful = careful(judge, site, &positions, control, position)
                 || sparing && joins_live(site, &positions, control, position)
+                || hurried && moves_dead(site, &positions, control)
                 || takes_own_lock(space.scenario, control, position);
             let spared = !sparing
                 || !starts_many(site, &positions, control, position)
@@ -149,6 +151,13 @@ fn joins_live(site: &Site, positions: &Positions, control: ControlId, to: Positi
         } => on && *plug == control && cords.iter().any(|(_, p)| *p == to),
         Plug::Wired => false,
     })
+}
+
+/// Whether a plug is moved while nothing comes out of the set: its output is off.
+fn moves_dead(site: &Site, positions: &Positions, control: ControlId) -> bool {
+    let plug = site.control(control).map(|c| c.kind) == Some(Kind::Plug);
+    let off = site.position_name(positions, site.generator.output) == "off";
+    plug && off && leaves_no_blades(site, positions, control)
 }
 
 /// Whether the plug of a machine that is in nothing goes back into its outlet in the house, which a hand can reach whatever runs.

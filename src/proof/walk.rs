@@ -65,6 +65,8 @@ pub(super) struct Walk<'a> {
     most_states: usize,
     /// Whether loads are held back beyond what positions ask for: branches on a battery, motors one by one and the heaviest first, a second set before the first load.
     pub(super) sparing: bool,
+    /// Whether time is short: an engine warms up while handles and cords are brought where they belong, and no longer than it has to.
+    pub(super) hurried: bool,
     /// The appliances of the goal, in the order in which they are brought to power.
     pub(super) asked: Vec<usize>,
     /// What is being done.
@@ -88,6 +90,7 @@ impl<'a> Walk<'a> {
             turn,
             most_states,
             sparing: false,
+            hurried: false,
             asked: scenario.goal.appliances.clone(),
             aim: Aim::Service,
         }
@@ -97,6 +100,12 @@ impl<'a> Walk<'a> {
     pub(super) fn sparing(mut self) -> Self {
         self.sparing = true;
         self.asked = heaviest_first(&self.scenario.site, &self.asked);
+        self
+    }
+
+    /// The same walk, losing no time.
+    pub(super) fn hurried(mut self) -> Self {
+        self.hurried = true;
         self
     }
 
@@ -136,11 +145,13 @@ impl<'a> Walk<'a> {
             if !self.scenario.goal.appliances.is_empty() {
                 self.shed();
                 self.ready_set();
+                self.start_early();
             }
             let there = self.plan_and_do(Leg::There);
             if there != Planned::Done {
                 return there;
             }
+            self.prepare_the_rest();
             self.aim = Aim::Return;
             self.wait_for(|e| matches!(e, Event::UtilityReturned));
             self.wait_for_good();
@@ -155,6 +166,9 @@ impl<'a> Walk<'a> {
         }
         if back == Planned::Done {
             self.put_back_tripped();
+            // A set that has begun a run of its own meanwhile is let finish it.
+            self.aim = Aim::ByItself;
+            self.let_it_work(Leg::Back, 0);
             self.aim = Aim::Answer;
             self.answer();
         }
@@ -364,7 +378,15 @@ impl<'a> Walk<'a> {
         let space = space.ok_or(TooLarge)?;
         let start = space.code(here, self.drill.conditions().story_done);
         for still in still {
-            let planned = plan(&space, start, still, self.sparing, self.most_states, &goal)?;
+            let planned = plan(
+                &space,
+                start,
+                still,
+                self.sparing,
+                self.hurried,
+                self.most_states,
+                &goal,
+            )?;
             if planned.is_some() {
                 return Ok(planned);
             }
@@ -463,7 +485,12 @@ impl<'a> Walk<'a> {
         }
         // Machines on cords come on by plug or by the set's own output.
         let by_cord = self.sparing && self.judge.running(self.drill.positions());
-        let is_load = kind.is_some_and(|kind| is_load(kind, by_cord));
+        // Behind an output that is off nothing is loaded yet, where no battery feeds it.
+        let idle = self.hurried
+            && self.aim == Aim::There
+            && site.battery.is_none()
+            && site.position_name(self.drill.positions(), site.generator.output) == "off";
+        let is_load = kind.is_some_and(|kind| is_load(kind, by_cord)) && !idle;
         if is_load || kind == Some(Kind::Output) {
             self.warm_up();
         }
@@ -483,7 +510,9 @@ impl<'a> Walk<'a> {
             if let Some(second) = second {
                 self.act(Action::Set(second, PositionId(1)));
             }
-            self.warm_up();
+            if !self.hurried {
+                self.warm_up();
+            }
         } else if is_load {
             self.settle();
         }
@@ -497,7 +526,12 @@ impl<'a> Walk<'a> {
     /// Waits until a running engine has settled.
     fn warm_up(&mut self) {
         if let Some(since) = self.drill.conditions().engine.running_since {
-            let asked = whole_millis(self.scenario.site.generator.spec.warmup_s) + BETWEEN_LOADS;
+            let margin = if self.hurried {
+                DrillTime::ZERO
+            } else {
+                BETWEEN_LOADS
+            };
+            let asked = whole_millis(self.scenario.site.generator.spec.warmup_s) + margin;
             let ran = self.drill.now().since(since);
             self.meanwhile(Aim::WarmUp, asked.since(ran));
         }

@@ -220,12 +220,7 @@ impl Walk<'_> {
         for cord in &site.cords {
             apart.set(cord.near, PositionId(0));
         }
-        let kind = |action: &Action| {
-            let Action::Set(control, _) = action else {
-                return None;
-            };
-            site.control(*control).map(|c| c.kind)
-        };
+        let kind = |action: &Action| kind_of(&site, action);
         let asks_still = |action: &Action| match kind(action) {
             Some(Kind::Plug) => !self.is_refused(action, &stopped),
             Some(Kind::Placement) => !self.is_refused(action, &apart),
@@ -238,12 +233,41 @@ impl Walk<'_> {
         }
         self.aim = Aim::Prepare;
         for action in wanted {
+            if self.hurried && kind(&action).is_some_and(can_wait) {
+                continue;
+            }
             // A set is carried without its cords.
             let carried = kind(&action) == Some(Kind::Placement);
             if carried && self.is_refused(&action, self.drill.positions()) {
                 self.take_cords_off();
             }
             self.act(action);
+        }
+    }
+
+    /// Starts an engine that has nothing to carry yet before anything else, where time is short.
+    pub(super) fn start_early(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let by_itself = site.generator.machine.automatic.is_some();
+        if !self.hurried || by_itself || self.judge.running(self.drill.positions()) {
+            return;
+        }
+        self.aim = Aim::There;
+        self.turn_off(site.generator.output);
+        self.step(site.generator.engine, PositionId(1));
+    }
+
+    /// Sees to what was put off while time was short.
+    pub(super) fn prepare_the_rest(&mut self) {
+        if !self.hurried {
+            return;
+        }
+        self.aim = Aim::Prepare;
+        let site = Arc::clone(&self.scenario.site);
+        for action in preparations(self.scenario, self.drill.positions()) {
+            if kind_of(&site, &action).is_some_and(can_wait) {
+                self.act(action);
+            }
         }
     }
 
@@ -361,6 +385,19 @@ impl Walk<'_> {
             self.act(call);
         }
     }
+}
+
+/// The kind of what an action moves.
+fn kind_of(site: &Site, action: &Action) -> Option<Kind> {
+    let Action::Set(control, _) = action else {
+        return None;
+    };
+    site.control(*control).map(|c| c.kind)
+}
+
+/// Whether a preparation can wait until there is power: how a cord lies, what gas would come in by from a set that stands far away.
+fn can_wait(kind: Kind) -> bool {
+    matches!(kind, Kind::Lay | Kind::Opening)
 }
 
 /// What takes one circuit off the source that feeds it: its own handle where that stands on a generator, else its breaker.

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use crate::site::{ControlId, Cord, FarEnd, Plug, PositionId, Positions, Site, Spot};
+use crate::site::{ControlId, Cord, FarEnd, Moved, Plug, PositionId, Positions, Site, Spot};
 
 use super::joints::Place;
 use super::walk::{Leg, Walk};
@@ -155,7 +155,7 @@ impl Walk<'_> {
         })
     }
 
-    /// Whether the first `reached` things hold of the end: on the utility if that is asked for, the engine still unless the end asks for it, then each control as it should stand.
+    /// Whether the first `reached` things hold of the end: on the utility if that is asked for, with every panel that is switched as a whole, so that nothing waits in the dark while an engine cools; the engine still unless the end asks for it; then each control as it should stand.
     pub(super) fn restored(&self, positions: &Positions, reached: usize) -> bool {
         let site = &self.scenario.site;
         let goal = &self.scenario.goal;
@@ -167,7 +167,14 @@ impl Walk<'_> {
         let still =
             reached < 2 || goal.at_end.iter().any(goes_on) || !self.judge.running(positions);
         let mut named = goal.at_end.iter().take(reached.saturating_sub(2));
-        on && still
+        let mut switched = site.transfers.iter().filter(|t| {
+            let whole = !matches!(t.load, Moved::Circuit(_)) && !t.automatic;
+            let asked = goal.at_end.iter().find(|(control, _)| *control == t.handle);
+            whole && asked.is_some_and(|(_, wanted)| wanted.iter().all(|w| w == "utility"))
+        });
+        let switched = switched.all(|t| positions.get(t.handle) == PositionId(0));
+        on && switched
+            && still
             && named.all(|(control, wanted)| {
                 let stands = site.position_name(positions, *control);
                 wanted.iter().any(|w| w == stands)

@@ -72,6 +72,22 @@ impl Walk<'_> {
         }
     }
 
+    /// Turns on a battery that was left off: nothing takes over from it by itself else.
+    fn turn_on_battery(&mut self) {
+        let switch = self.scenario.site.battery.as_ref().map(|b| b.switch);
+        if let Some(switch) = switch.filter(|s| self.drill.positions().get(*s) == PositionId(0)) {
+            self.act(Action::Set(switch, PositionId(1)));
+        }
+    }
+
+    /// When a battery was turned on last.
+    fn battery_on_at(&self) -> Option<DrillTime> {
+        let switch = self.scenario.site.battery.as_ref()?.switch;
+        let mut actions = self.drill.run().actions.iter().rev();
+        let turned = actions.find(|t| t.action == Action::Set(switch, PositionId(1)));
+        turned.map(|t| t.at)
+    }
+
     /// Gives equipment that works by itself the time to do so, as long as the goal leaves.
     pub(super) fn let_it_work(&mut self, leg: Leg, n_goals: usize) {
         const STEP: DrillTime = DrillTime::from_secs(30);
@@ -81,6 +97,12 @@ impl Walk<'_> {
             return;
         }
         let own_start = site.generator.machine.automatic.is_some();
+        if leg == Leg::There {
+            let before = std::mem::replace(&mut self.aim, Aim::There);
+            self.turn_on_battery();
+            self.turn_on_asked();
+            self.aim = before;
+        }
         let trace = self.drill.trace();
         let (outage, returned) = (trace.outage_at().unwrap_or_default(), trace.return_at());
         // A controller that starts an engine needs its time; a battery's transfer is done at once.
@@ -90,11 +112,11 @@ impl Walk<'_> {
                 (outage + scenario.goal.within).max(self.drill.now() + AT_ONCE)
             }
             Leg::Back if own_start => scenario.ends_at,
-            Leg::There | Leg::Back => returned.unwrap_or(outage) + AT_ONCE,
+            Leg::There | Leg::Back => {
+                let since = returned.unwrap_or(outage);
+                self.battery_on_at().map_or(since, |on| on.max(since)) + AT_ONCE
+            }
         };
-        if leg == Leg::There {
-            self.turn_on_asked();
-        }
         while self.drill.now() + STEP < until {
             let positions = self.drill.positions();
             // Once the set feeds what it is built to feed, the rest comes by hand.

@@ -129,6 +129,8 @@ mod turns;
 #[cfg(test)]
 mod variations;
 #[cfg(test)]
+mod ways_home;
+#[cfg(test)]
 mod words;
 #[cfg(test)]
 mod wrong_drills;

@@ -1,0 +1,107 @@
+//! Ways home from where learners get a drill: each state is one in which guided help has to see to something beyond the plan by positions.
+
+use outage_drill::drill::{Action, Drill};
+use outage_drill::file::{Library, Source, read_actions};
+use outage_drill::marking::{Verdict, mark};
+use outage_drill::proof::{Advice, Guide, lead, too_late};
+use outage_drill::site::PositionId;
+
+/// A drill as written, played up to the end of these lines.
+fn stood(name: &str, text: &str) -> Drill {
+    let (library, faults) = Library::shipped();
+    assert!(faults.is_empty(), "{faults:?}");
+    let scenario = library.scenario(name).unwrap();
+    let source = Source { file: name, text };
+    let mut drill = Drill::start(scenario, 1).unwrap();
+    for line in read_actions(source, scenario).unwrap() {
+        match line.at {
+            Some(at) => drill.act_at(at, &line.action),
+            None => drill.act(&line.action),
+        };
+    }
+    drill
+}
+
+/// What comes of doing what the guide says from there.
+fn led(mut drill: Drill) -> Verdict {
+    lead(&mut drill);
+    drill.end();
+    mark(drill.scenario(), drill.trace())
+}
+
+/// What the guide says is to be moved from there, in order.
+fn moves(drill: &Drill) -> Vec<Action> {
+    let guide = Guide::new(drill);
+    let Advice::Steps(steps) = guide.advice() else {
+        return Vec::new();
+    };
+    let moves = steps.iter().map(|s| s.action.clone());
+    moves.filter(|a| matches!(a, Action::Set(..))).collect()
+}
+
+#[test]
+fn a_panel_goes_back_to_the_utility_before_the_engine_cools() {
+    let drill = stood("ramp-return", "@4:30 look street");
+    let site = drill.site();
+    let at = |name: &str, position: u8| {
+        let control = site.control_id(name).unwrap();
+        let wanted = Action::Set(control, PositionId(position));
+        moves(&drill).iter().position(|a| *a == wanted).unwrap()
+    };
+    assert!(at("essentials-transfer", 0) < at("engine", 0));
+    assert!(led(drill).passed);
+}
+
+#[test]
+fn a_battery_that_was_turned_off_is_turned_on_so_that_it_takes_over() {
+    let drill = stood("battery-night", "@2:30 set battery off\nwait 30s");
+    let battery = drill.site().control_id("battery").unwrap();
+    assert!(moves(&drill).contains(&Action::Set(battery, PositionId(1))));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
+
+#[test]
+fn a_set_that_begins_its_weekly_run_meanwhile_is_let_finish_it() {
+    let locked_out =
+        "set controller off\nset generator-output off\nset starter-battery disconnected\n";
+    let drill = stood("open-the-box", &format!("{locked_out}@3:30 look house"));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
+
+#[test]
+fn where_time_is_short_an_engine_warms_up_while_handles_and_cords_are_seen_to() {
+    let drill = stood("card-writer", "wait 11m4s");
+    assert!(!too_late(&drill));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
+
+#[test]
+fn where_time_is_short_cords_are_plugged_in_while_the_engine_warms_up_with_its_output_off() {
+    let ready = "set generator-place back-lot\nset yellow-cord-lay flat\nset orange-cord-lay flat\nset fridge-plug yellow-cord\n";
+    let drill = stood(
+        "up-the-stairs",
+        &format!("{ready}@19:24 look house\nset window open"),
+    );
+    assert!(!too_late(&drill));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
+
+#[test]
+fn wrong_volts_that_nobody_can_end_in_time_rule_a_pass_out_and_are_ended_all_the_same() {
+    let before = "@1:50 set main off\ncall utility\nset breaker-fridge off\nset breaker-sump off\nset main on\n";
+    let in_time = stood("no-neutral", &format!("{before}wait 50s"));
+    assert!(!too_late(&in_time));
+    let verdict = led(in_time);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+    let late = stood("no-neutral", &format!("{before}wait 1m"));
+    assert!(too_late(&late));
+    let main = late.site().panel.main;
+    assert_eq!(
+        moves(&late).first(),
+        Some(&Action::Set(main, PositionId(0)))
+    );
+}
