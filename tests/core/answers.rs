@@ -185,7 +185,7 @@ fn no_finding_without_stages_has_a_heading_for_them() {
             n_plain += u32::from(finding.path.is_empty());
         }
     }
-    assert!(n_plain > 0, "each of these has a way");
+    assert!(n_plain >= 5, "{n_plain}");
 }
 
 /// Stages that tell nothing of how a thing stands, but for what holds the energy back or lies behind that.
