@@ -174,6 +174,8 @@ fn no_finding_without_stages_has_a_heading_for_them() {
         ("there-and-back", "slide-half-way"),
         ("garage-door-open", "garage-door-open-half"),
         ("no-slide", "deadly-two-plugs"),
+        ("first-light", "first-light-early"),
+        ("headache", "headache-stayed"),
     ] {
         for finding in debrief(drill, actions).1.findings {
             let rule = &finding.rule;
