@@ -81,7 +81,7 @@ fn is_ruled_out(drill: &Drill) -> bool {
 }
 
 /// What is found in a drill before anything that is done from here on can have an effect: until then only the world goes on.
-pub(super) fn before_any_deed(drill: &Drill) -> Vec<Finding> {
+pub fn before_any_deed(drill: &Drill) -> Vec<Finding> {
     mark_so_far(drill.scenario(), just_before_any_deed(drill).trace())
 }
 

@@ -45,7 +45,7 @@ use crate::units::DrillTime;
 
 pub use drift::{Part, drift};
 pub use guide::{Advice, Guide, lead};
-pub use hurry::too_late;
+pub use hurry::{before_any_deed, too_late};
 pub use judge::Stand;
 pub use model::{Model, ModelMarker, Move, State};
 pub use search::Watch;

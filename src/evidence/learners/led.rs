@@ -5,7 +5,7 @@
 
 use crate::drill::Drill;
 use crate::marking::{mark, mark_so_far, may_pass};
-use crate::proof::{lead, too_late};
+use crate::proof::{before_any_deed, lead, too_late};
 
 use super::Outcome;
 
@@ -23,7 +23,7 @@ pub struct Led {
     pub n_deeds: usize,
     /// What it came to.
     pub end: End,
-    /// Critical rules that were broken on the way.
+    /// Critical rules that were broken on the way, but for those that were before anything could be done.
     pub broken: Vec<&'static str>,
 }
 
@@ -61,11 +61,15 @@ pub fn led(outcome: &Outcome, after_pct: usize) -> Option<Led> {
     } else {
         End::Failed(breaches.map(|f| f.rule.name()).collect())
     };
+    let fated = before_any_deed(&stood);
+    let is_fated = |rule: &&str| fated.iter().any(|f| f.breach && f.rule.name() == *rule);
+    let broken = super::critical(&verdict).into_iter();
+    let broken = broken.filter(|rule| !is_fated(rule));
     Some(Led {
         drill: super::named(scenario),
         seed: run.seed,
         n_deeds,
         end,
-        broken: super::critical(&verdict).into_iter().collect(),
+        broken: broken.collect(),
     })
 }
