@@ -13,8 +13,10 @@ use bevy_egui::egui::{
     Ui, pos2, vec2,
 };
 
+use crate::session::Command;
 use crate::session::view::{ControlKind, ControlView};
 use crate::window::fonts;
+use crate::window::link::Wish;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
@@ -343,7 +345,7 @@ fn slide(
     painter: &egui::Painter,
     (inner, slot): (Rect, f32),
     controls: &[&ControlView],
-    page: &Page<'_>,
+    page: &mut Page<'_>,
 ) {
     let find = |kind: ControlKind| controls.iter().find(|c| c.kind == kind);
     let (Some(main), Some(generator)) =
@@ -384,8 +386,14 @@ fn slide(
     } else {
         "window-slide-down"
     };
-    ui.interact(plate, ui.id().with("slide"), Sense::hover())
-        .on_hover_text(page.say(id));
+    let name = page.say(id);
+    let grip = plate.expand2(vec2(0.0, 6.0));
+    let response = ui.interact(grip, ui.id().with("slide"), Sense::click());
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &name));
+    outline_focus(ui, &response);
+    // The slide moves with the handles alone: a press is answered with why it stays.
+    page.on(&response, || Wish::Do(Command::Do("set slide".to_owned())));
+    response.on_hover_text(name);
     let at = pos2(plate.left() - 8.0, middle);
     text(
         painter,
