@@ -140,7 +140,11 @@ pub fn pressing(site: &Site, trace: &Trace, findings: &[Finding]) -> Option<usiz
         let asks = critical && (lasts || f.rule.harms() || breathes)
             || of(Rule::WireHot, lasts)
             || of(Rule::WrongVolts, now(on_broken_neutral))
-            || of(Rule::Collision, now(still_joined));
+            || of(
+                Rule::Collision,
+                now(still_joined) || site.line_work.is_some(),
+            )
+            || of(Rule::NotRestored, now(restoration::live_through_welded));
         f.breach && asks
     };
     let told = findings.iter().enumerate().filter(|(_, f)| stands(f));

@@ -131,6 +131,16 @@ fn unfinished(why: &str, last: usize, end: &Moment) -> Finding {
     Finding::breach(Rule::NotRestored, end.at, last).with("harm", Arg::Verbatim(why.to_owned()))
 }
 
+/// Whether power from the utility stands on a line whose head is welded: no handle takes it off.
+pub(super) fn live_through_welded(site: &Site, moment: &Moment) -> bool {
+    let Some(work) = &site.line_work else {
+        return false;
+    };
+    let point = site.line.poles.get(site.line.crew_pole);
+    let live = point.is_some_and(|p| moment.readings.point(&p.name).fed.utility);
+    live && moment.positions.get(work.head_contacts) != PositionId(0)
+}
+
 /// Whether a control is the switch at the head of the line and its contacts are welded: then no handle is to be trusted with it.
 fn welded(site: &Site, moment: &Moment, control: ControlId) -> bool {
     let work = site.line_work.as_ref();

@@ -124,22 +124,33 @@ impl Session {
             title: say(criterion, "title"),
             met: *met,
             critical: criterion.is_critical(),
-            text: text(criterion) + &self.against(*criterion, verdict),
+            text: self.ruled(text(criterion)) + &self.against((*criterion, *met), verdict),
         };
         verdict.criteria.iter().map(view).collect()
     }
 
-    /// When something was found that speaks against a criterion; empty where nothing was.
-    fn against(&self, criterion: Criterion, verdict: &Verdict) -> String {
+    /// What a criterion asks for, told as a rule and not as what came of it.
+    fn ruled(&self, rule: String) -> String {
+        let message = Message::new("criterion-rule").with("rule", Arg::Verbatim(rule));
+        self.words.say(&message)
+    }
+
+    /// When something was found that speaks against a criterion, or that could go better though it is met; empty where nothing was.
+    fn against(&self, (criterion, met): (Criterion, bool), verdict: &Verdict) -> String {
         let found = verdict.findings.iter();
-        let against = found.filter(|f| f.breach && f.rule.criterion() == criterion);
+        let against = found.filter(|f| f.breach != met && f.rule.criterion() == criterion);
         let times: BTreeSet<DrillTime> = against.map(|f| f.at).collect();
         if times.is_empty() {
             return String::new();
         }
         let times: Vec<String> = times.into_iter().map(|at| self.clock(at)).collect();
         let times = Arg::Verbatim(times.join(", "));
-        let message = Message::new("criterion-against").with("times", times);
+        let id = if met {
+            "criterion-better"
+        } else {
+            "criterion-against"
+        };
+        let message = Message::new(id).with("times", times);
         format!(" {}", self.words.say(&message))
     }
 

@@ -3,7 +3,10 @@
 criterion-isolation-title = Isolation
 criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment keeps the two apart, and not a handle alone.
 criterion-isolation-line = Before hands go on the line, every way from the utility is open for all to see. No generator meets the utility.
+criterion-rule = The rule: { $rule }
 criterion-against = See what was found at { $times }.
+# Beside a criterion that is met.
+criterion-better = Still, it could go better: see { $times }.
 criterion-people-title = People
 criterion-people-text = Nobody is hurt or put in harm's way.
 criterion-order-title = Order and care
@@ -320,7 +323,7 @@ finding-all-at-once-instead = { $leaves ->
 source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a copy). The order is common practice.
 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
-finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. First it should run without load for { $cool }.
+finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. Oil, seals and windings age fast then. First it should run without load for { $cool }.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
 finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run on for { $cool } without load. Then stop it.
 source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part). The heat of the muffler is an assumption.
@@ -594,7 +597,7 @@ finding-wire-hot-why = { $cause ->
         [one] Its breaker is too large: a { $guard } one stays on at { $amps }. For this wire, { $gauge } AWG, it may be { $breaker } at most.
        *[other] It is { $gauge } AWG. The largest breaker that may guard it is { $breaker }.
     }
-   *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone, and is content.
+   *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone and stays on. Hot insulation melts, and the bare wire can set the wall on fire.
 }
 finding-wire-hot-now = { $stands ->
     [backfed] Turn the generator breaker off. Feel the wall along the wire. If it smokes or is hot: everyone out, call the fire department.
@@ -605,9 +608,9 @@ finding-wire-hot-now = { $stands ->
     }
 }
 finding-wire-hot-instead = { $cause ->
-    [breaker] Leave that breaker off. Run what matters most on an extension cord from the generator. Have an electrician fit the breaker that the wire can stand.
-    [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended.
-   *[other] Have an electrician move one of the two circuits to the other side of the panel.
+    [breaker] Leave that breaker off. Run what matters most on an extension cord from the generator. Have an electrician look at the wire, which has suffered, and fit the breaker that it can stand.
+    [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended, and the hot wire looked at.
+   *[other] Have an electrician look at the hot wire. One of the two circuits has to move to the other side of the panel.
 }
 source-wire-hot = NEC 240.4(D): breakers of small wires (checked). NEC 334.112: 90 °C insulation (from memory).
 
@@ -709,7 +712,10 @@ finding-not-restored-now = { $harm ->
     [hurt] Help comes first. Touch no handle until those who help have come.
     [neutral] Leave the engine and its cords as they are until the utility has mended the wires.
    *[none] { $crew ->
-        [one] Finish it while the line is open and tagged. If it is live already, open it first.
+        [one] { $welded ->
+            [one] The line is live. Stand clear and touch nothing. Have it cut off farther up.
+           *[other] Finish it while the line is open and tagged. If it is live already, open it first.
+        }
        *[other] Finish it in the order that is shown.
     }
 }
@@ -774,7 +780,7 @@ name-zone-ac-4-3 = the heart may stop, in more than half of people
 finding-said-dead-what = You called it dead: { $subject }. It was live.
 finding-said-dead-why = Someone who trusts that word puts a hand on it.
 finding-said-dead-now = Take the word back. Tell everyone to stay clear of it.
-finding-said-dead-instead = Say dead only after a test. Prove the tester on something live, before the test and after it.
+finding-said-dead-instead = Say dead only after a test with a tester that is made for these volts. Prove it on something live, before the test and after it.
 source-said-dead = What has not been tested dead is taken for live: { $line ->
     [one] 29 CFR 1926.961 (checked in a digest).
    *[other] 29 CFR 1910.333(b)(2), from memory.
@@ -790,7 +796,7 @@ finding-said-wrong-now = Look or test again. The right answer was: { $truth }.
 finding-said-wrong-instead = Look, test and trace before you say.
 source-said-wrong = Common practice.
 finding-unanswered-what = Not answered: { $asked }
-finding-unanswered-why = What nobody has found out, nobody can tell the next person.
+finding-unanswered-why = What is not said, the next person does not know.
 finding-unanswered-now = Open the answers and say what you found.
 finding-unanswered-instead = Look and test until you can say it.
 source-unanswered = Common practice.
@@ -836,7 +842,7 @@ finding-fuel-indoors-why = { $lights ->
     [flame] One spilled cup gives off { $times } times the vapor it takes for the air at the floor to burn. A flame burns in that room.
    *[spark] One spilled cup gives off { $times } times the vapor it takes for the air at the floor to burn. Any spark lights it.
 }
-finding-fuel-indoors-now = Carry the can outside, away from every flame. Does it smell of fuel? Then touch no switch, get everyone out, and call the fire department.
+finding-fuel-indoors-now = Does it smell of fuel? Then touch nothing, get everyone out, and call the fire department. No smell? Then carry the can outside, away from every flame.
 finding-fuel-indoors-instead = Keep fuel outdoors in its own can, in a shed away from the house.
 source-fuel-indoors = OSHA 3277: never store fuel indoors (checked). Limits of burning: fire service reference (checked). The cup is an assumption.
 

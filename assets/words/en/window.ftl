@@ -195,8 +195,6 @@ window-branches-volts = Volts
 window-branches-before = Before, to
 window-branches-now = Now, to
 
-# Before what a criterion asks for.
-window-rule = The rule:
 window-what-next = What next?
 window-log-empty = Nothing yet. Look at the picture first. Then press a thing in it, or open a place below. Not sure? Press “What next?”.
 window-settings-left = The window opens as usual. The file stays as it is until you mend it or remove it.

@@ -3,7 +3,10 @@
 criterion-isolation-title = Aislamiento
 criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no solo una palanca.
 criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
+criterion-rule = La regla: { $rule }
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
+# Beside a criterion that is met.
+criterion-better = Con todo, podría ir mejor: vea { $times }.
 criterion-people-title = Personas
 criterion-people-text = Nadie sale herido ni corre peligro.
 criterion-order-title = Orden y cuidado
@@ -320,7 +323,7 @@ finding-all-at-once-instead = { $leaves ->
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
 finding-no-cool-down-what = El motor del generador todavía llevaba carga { $rested } antes de detenerse.
-finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. Primero debe andar sin carga durante { $cool }.
+finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. El aceite, los sellos y los devanados envejecen pronto así. Primero debe andar sin carga durante { $cool }.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
 finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor sin carga durante { $cool }. Luego deténgalo.
 source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte). El calor del silenciador es un supuesto.
@@ -534,7 +537,7 @@ finding-starved-instead = { $cause ->
        *[other] Use un solo cable de calibre { $does } AWG para todo el camino, extendido. Las uniones y los conductores delgados se llevan el voltaje.
     }
     [neutral] Si unas lámparas brillan de más y otras casi se apagan, apague el interruptor principal y llame a la compañía eléctrica. Usar menos no lo mejora.
-    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores. Así cada lado tiene su propio conductor.
+    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores y revisar el cable caliente. Así cada lado tiene su propio conductor.
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
@@ -594,7 +597,7 @@ finding-wire-hot-why = { $cause ->
         [one] Su interruptor es demasiado grande: uno de { $guard } no se abre con { $amps }. Para este cable, { $gauge } AWG, puede ser de { $breaker } como máximo.
        *[other] Es de calibre { $gauge } AWG. El interruptor más grande que puede protegerlo es de { $breaker }.
     }
-   *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito, y no hace nada.
+   *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito y no se abre. El aislamiento caliente se derrite, y el conductor desnudo puede incendiar la pared.
 }
 finding-wire-hot-now = { $stands ->
     [backfed] Apague el interruptor del generador. Toque la pared a lo largo del cable. Si humea o está caliente: todos afuera, llame a los bomberos.
@@ -605,9 +608,9 @@ finding-wire-hot-now = { $stands ->
     }
 }
 finding-wire-hot-instead = { $cause ->
-    [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que ponga el interruptor que el cable soporta.
+    [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que revise el cable, que sufrió, y ponga el interruptor que soporta.
     [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar la toma de cuatro conductores.
-   *[other] Pida a un electricista que pase uno de los dos circuitos al otro lado del tablero.
+   *[other] Pida a un electricista que revise el cable caliente y pase uno de los dos circuitos al otro lado del tablero.
 }
 source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
 
@@ -709,7 +712,10 @@ finding-not-restored-now = { $harm ->
     [hurt] Primero la ayuda. No toque ninguna palanca hasta que llegue quien ayuda.
     [neutral] Deje el motor y sus cables como están hasta que la compañía repare los cables de la calle.
    *[none] { $crew ->
-        [one] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
+        [one] { $welded ->
+            [one] La línea tiene voltaje. Apártese y no toque nada. Haga que la corten más arriba.
+           *[other] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
+        }
        *[other] Termine en el orden que se muestra.
     }
 }
@@ -774,7 +780,7 @@ name-zone-ac-4-3 = el corazón puede pararse, en más de la mitad de las persona
 finding-said-dead-what = Usted dijo que no tenía voltaje: { $subject }. Sí lo tenía.
 finding-said-dead-why = Quien confía en esa palabra pone la mano encima.
 finding-said-dead-now = Retire lo dicho. Avise a todos que no se acerquen.
-finding-said-dead-instead = Diga que no hay voltaje solo después de medir. Pruebe el probador en algo con voltaje, antes y después.
+finding-said-dead-instead = Diga que no hay voltaje solo después de medir con un probador hecho para ese voltaje. Pruébelo en algo con voltaje, antes y después.
 source-said-dead = Lo que no se midió sin voltaje se toma por algo que lo tiene: { $line ->
     [one] 29 CFR 1926.961 (comprobado en un resumen).
    *[other] 29 CFR 1910.333(b)(2), de memoria.
@@ -790,7 +796,7 @@ finding-said-wrong-now = Mire o mida otra vez. La respuesta correcta era: { $tru
 finding-said-wrong-instead = Mire, mida y siga los cables antes de decirlo.
 source-said-wrong = Práctica común.
 finding-unanswered-what = Sin respuesta: { $asked }
-finding-unanswered-why = Lo que nadie averiguó, nadie se lo puede decir al siguiente.
+finding-unanswered-why = Lo que no se dice, el siguiente no lo sabe.
 finding-unanswered-now = Abra las respuestas y diga lo que encontró.
 finding-unanswered-instead = Mire y mida hasta que pueda decirlo.
 source-unanswered = Práctica común.
@@ -836,7 +842,7 @@ finding-fuel-indoors-why = { $lights ->
     [flame] Una taza derramada da { $times } veces el vapor que hace falta para que arda el aire junto al piso. En ese cuarto arde una llama.
    *[spark] Una taza derramada da { $times } veces el vapor que hace falta para que arda el aire junto al piso. Cualquier chispa lo enciende.
 }
-finding-fuel-indoors-now = Lleve la lata afuera, lejos de toda llama. ¿Huele a combustible? Entonces no toque interruptores, saque a todos y llame a los bomberos.
+finding-fuel-indoors-now = ¿Huele a combustible? Entonces no toque nada, saque a todos y llame a los bomberos. ¿No huele? Entonces lleve la lata afuera, lejos de toda llama.
 finding-fuel-indoors-instead = Guarde el combustible afuera, en su lata, en un cobertizo lejos de la casa.
 source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro (verificado). Límites de combustión: referencia de bomberos (verificado). La taza es un supuesto.
 

@@ -195,8 +195,6 @@ window-branches-volts = Voltios
 window-branches-before = Antes, hasta
 window-branches-now = Ahora, hasta
 
-# Antes de lo que pide un criterio.
-window-rule = La regla:
 window-what-next = ¿Qué sigue?
 window-log-empty = Todavía nada. Mire primero el dibujo. Luego pulse una cosa en él, o abra un lugar abajo. ¿No está seguro? Pulse «¿Qué sigue?».
 window-settings-left = La ventana se abre como de costumbre. El archivo queda como está hasta que usted lo corrija o lo quite.

@@ -392,7 +392,9 @@ fn slide(
     response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &name));
     outline_focus(ui, &response);
     // The slide moves with the handles alone: a press is answered with why it stays.
-    page.on(&response, || Wish::Do(Command::Do("set slide".to_owned())));
+    page.on(&response, || {
+        Wish::Do(Command::Do(["set", "slide"].join(" ")))
+    });
     response.on_hover_text(name);
     let at = pos2(plate.left() - 8.0, middle);
     text(

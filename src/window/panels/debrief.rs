@@ -186,7 +186,7 @@ fn criterion(ui: &mut Ui, view: &CriterionView, page: &Page<'_>) {
                     .font(fonts::bold(16.0))
                     .color(ink.egui()),
             );
-            aside(ui, &format!("{} {}", page.say("window-rule"), view.text));
+            aside(ui, &view.text);
             if view.critical {
                 ui.label(
                     RichText::new(page.say("window-critical"))
