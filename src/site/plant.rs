@@ -322,8 +322,11 @@ impl Plant {
         });
         let meters = |of: fn(f64, f64) -> f64| {
             let legs = wiring.meters.iter().map(move |m| {
-                let legs = m.branches.iter().map(|b| solution.amps(*b));
-                legs.reduce(of).unwrap_or_default()
+                let of_leg = |leg| {
+                    let ways = m.branches.iter().skip(leg).step_by(m.legs);
+                    ways.map(|b| solution.amps(*b)).fold(0.0, f64::max)
+                };
+                (0..m.legs).map(of_leg).reduce(of).unwrap_or_default()
             });
             legs.collect()
         };

@@ -58,6 +58,8 @@ pub(super) struct Point {
 pub(super) struct Meter {
     pub(super) thing: String,
     pub(super) branches: Vec<BranchId>,
+    /// How many legs its branches are of: of a switch with two ways, those of the first way come first.
+    pub(super) legs: usize,
 }
 
 /// A ground-fault device: the contacts whose currents sum to nothing unless some returns another way.
@@ -280,9 +282,16 @@ impl Builder<'_> {
     }
 
     pub(super) fn meter(&mut self, thing: &str, branches: Vec<BranchId>) {
+        let legs = branches.len();
+        self.meter_of_legs(thing, branches, legs);
+    }
+
+    /// A meter of a switch with two ways, of which only one carries: its legs, and not its contacts, are what differs.
+    pub(super) fn meter_of_legs(&mut self, thing: &str, branches: Vec<BranchId>, legs: usize) {
         self.meters.push(Meter {
             thing: thing.to_owned(),
             branches,
+            legs,
         });
     }
 

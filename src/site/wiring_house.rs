@@ -186,6 +186,7 @@ impl Builder<'_> {
                 meters.push(self.contact(from, to, to_utility, &transfer.name));
             }
         }
+        let legs = meters.len();
         let Some(other) = others.end(transfer.other) else {
             return;
         };
@@ -198,7 +199,7 @@ impl Builder<'_> {
                 meters.push(self.contact(from, to, to_other, &transfer.name));
             }
         }
-        self.meter(&transfer.name, meters);
+        self.meter_of_legs(&transfer.name, meters, legs);
         match (transfer.neutral, transfer.load) {
             (NeutralPole::Switched, _) => {
                 self.return_contact(utility.neutral, load.neutral, to_utility);
