@@ -1,5 +1,7 @@
 //! A set that feeds a house while nothing joins its neutral to ground: the first fault to a frame is silent, and no breaker clears it.
 //!
+//! The house's ground wires stay on their earth rod. So such a fault leaves the frame near earth, and lifts the neutral and the other hot wire instead.
+//!
 //! Judged by cords, switches and the set's own bond, and only while the set makes volts.
 //! A set with appliances on cords of their own is not meant: its frame and its neutral may be apart.
 //! Two bonds are another thing: what they do is in `protection`.
@@ -25,7 +27,15 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         });
         let machine = trace.moments.get(shown).and_then(|m| worn(site, m));
         let at = |read: &dyn Fn(&Moment) -> f64| trace.moments.get(shown).map_or(0.0, read);
-        let leg = |m: &Moment| m.readings.point("generator-outlet").volts;
+        // To earth: the case that a worn hot wire touches, and the higher hot wire. From the case to the neutral: the leg.
+        let case = format!("{}-frame", machine.unwrap_or_default());
+        let outlet = |m: &Moment| m.readings.point("generator-outlet");
+        let leg = |m: &Moment| match machine {
+            Some(_) => m.readings.point(&case).volts,
+            None => outlet(m).volts,
+        };
+        let frame = |m: &Moment| m.readings.point(&case).volts_to_earth.unwrap_or_default();
+        let other = |m: &Moment| outlet(m).volts_to_earth.unwrap_or_default();
         Finding {
             lasted: episode.length(),
             ..Finding::breach(Rule::NothingBonds, episode.from, shown)
@@ -37,6 +47,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             Arg::Said(Box::new(name_of(machine.unwrap_or_default()))),
         )
         .with("leg", Arg::Quantity(at(&leg), Unit::Volts))
+        .with("frame", Arg::Quantity(at(&frame), Unit::Volts))
+        .with("other", Arg::Quantity(at(&other), Unit::Volts))
         .with("lasted", Arg::lasting(episode.length()))
         .reaching(fed_inlet(site, trace.moments.get(shown)))
     });

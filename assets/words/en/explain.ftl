@@ -95,8 +95,8 @@ stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
 stage-plug = The hand moves a plug that stands at { $volts }.
 stage-blades = The blades hang on this. They stand at { $stands } now.
 stage-no-bond = Neutral and ground are joined nowhere. { $worn ->
-    [one] A worn hot wire puts { $leg } on this frame, and no breaker trips: { $machine }.
-   *[other] A worn hot wire puts { $leg } on a frame, and no breaker trips.
+    [one] A worn hot wire touches this case: { $machine }. The earth rod keeps the case at { $frame } to earth. So the neutral is lifted to { $leg }, and the other hot wire to { $other }. No breaker trips.
+   *[other] A worn hot wire that touches a case would lift the neutral to { $leg } to earth. No breaker would trip.
 }
 stage-work = { $dead ->
     [one] Here is the place of work on the line. It is dead now.

@@ -296,7 +296,7 @@ finding-wrong-end-first-instead = Stop the engine and turn its output off. Turn 
 source-wrong-end-first = Common practice.
 
 finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }. Nothing joined its neutral, the return wire, to ground.
-finding-nothing-bonds-why = A worn machine can then make its own metal case live, and no breaker trips. Nobody notices until somebody touches it, or a second wire wears through.
+finding-nothing-bonds-why = A worn hot wire that touches a metal case then trips no breaker. It lifts the neutral and the other hot wire instead. Nobody notices until somebody touches the neutral, or a second wire wears through. If its ground wire is broken too, the case itself is live.
 finding-nothing-bonds-now = Touch no metal case. Turn the output breaker on the generator off and stop the engine.
 finding-nothing-bonds-instead = Tonight, run extension cords from the generator to what matters most. Then have a licensed electrician match generator and transfer switch. Here the generator's neutral is not joined to its frame. Such a generator needs a transfer switch that never parts the neutral.
 source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11, from memory.

@@ -95,8 +95,8 @@ stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
 stage-plug = La mano mueve un enchufe que está a { $volts }.
 stage-blades = Las patas cuelgan de esto. Ahora están a { $stands }.
 stage-no-bond = El neutro y la tierra no se unen en ningún lado. { $worn ->
-    [one] Una fase gastada pone { $leg } en esta carcasa, y no salta ningún interruptor: { $machine }.
-   *[other] Una fase gastada pone { $leg } en una carcasa, y no salta ningún interruptor.
+    [one] Una fase gastada toca esta carcasa: { $machine }. La varilla de tierra la mantiene a { $frame } respecto a tierra. Así el neutro sube a { $leg }, y la otra fase a { $other }. No salta ningún interruptor.
+   *[other] Una fase gastada que tocara una carcasa subiría el neutro a { $leg } respecto a tierra. No saltaría ningún interruptor.
 }
 stage-work = { $dead ->
     [one] Aquí se trabaja en la línea. Ahora no tiene voltaje.

@@ -296,7 +296,7 @@ finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el
 source-wrong-end-first = Práctica común.
 
 finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts }. Nada unía a tierra su neutro, el cable de regreso.
-finding-nothing-bonds-why = Un aparato gastado puede entonces dar voltaje a su propia carcasa sin que se abra ningún interruptor. Nadie lo nota hasta que alguien la toca o se gasta un segundo cable.
+finding-nothing-bonds-why = Una fase gastada que toca una carcasa de metal no abre entonces ningún interruptor. En cambio, suben el neutro y la otra fase. Nadie lo nota hasta que alguien toca el neutro o se gasta un segundo cable. Si además se cortó su cable de tierra, la carcasa misma tiene voltaje.
 finding-nothing-bonds-now = No toque carcasas de metal. Apague el interruptor de salida del generador y detenga el motor.
 finding-nothing-bonds-instead = Esta noche, lleve extensiones del generador a lo que más importa. Después, un electricista con licencia debe ajustar generador e interruptor de transferencia. Aquí el neutro del generador no está unido a su carcasa. Un generador así pide un interruptor que nunca corte el neutro.
 source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
