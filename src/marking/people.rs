@@ -33,6 +33,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         let peak = trace.moments.get(peak);
         let volts = peak.map_or(0.0, |m| bare_volts(site, m));
         let earth = peak.map_or(0.0, |m| one_contact_v(site, m));
+        let still = trace.moments.last().filter(|m| bare_contacts(site, m));
+        let still = still.is_some() && episode.end + 1 == trace.moments.len();
         let first = trace.moments.get(episode.first);
         let contact = first.and_then(|m| bare_contact(site, m));
         let point = contact.map(|(point, _)| point).unwrap_or_default();
@@ -48,6 +50,8 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .with("earth", Arg::Quantity(earth, Unit::Volts))
             .with("across", Arg::Count(i64::from(volts > earth)))
             .with("lasted", Arg::lasting(episode.length()))
+            .with("since", Arg::Clock(episode.from))
+            .with("still", Arg::Count(i64::from(still)))
             .with("plugs", Arg::Count(i64::from(of_two_plugs(site, &point))))
             .reaching(point),
         );

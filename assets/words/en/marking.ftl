@@ -168,7 +168,10 @@ finding-touch-instead = { $cause ->
 } Plug things that are used by hand into outlets with ground-fault protection.
 source-touch = IEC 60479-1:2018: body and zones (checked in part). IEEE Std 80: limit of the heart for 50 kg (checked in a copy). UL 943: what a ground-fault device cuts off (checked in part).
 
-finding-live-blades-what = Bare metal within reach was live at { $volts } for { $lasted }.
+finding-live-blades-what = { $still ->
+    [one] Bare metal within reach has been live since { $since }, at up to { $volts }. It still is.
+   *[other] Bare metal within reach was live at { $volts } for { $lasted }.
+}
 finding-live-blades-why = Bare blades and pins are made to be dead when nothing is plugged onto them. Anyone who touches them closes the circuit.
 finding-live-blades-now = { $stands ->
     [own] Keep everyone away from the bare metal. Stop the engine and keep it off.

@@ -168,7 +168,10 @@ finding-touch-instead = { $cause ->
 } Conecte lo que se usa con la mano a tomacorrientes con protección de falla a tierra.
 source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo de falla a tierra (verificado en parte).
 
-finding-live-blades-what = Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
+finding-live-blades-what = { $still ->
+    [one] Hay metal desnudo al alcance con voltaje desde el minuto { $since }, hasta { $volts }. Todavía lo tiene.
+   *[other] Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
+}
 finding-live-blades-why = Las clavijas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
 finding-live-blades-now = { $stands ->
     [own] Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido.
