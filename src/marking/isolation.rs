@@ -8,6 +8,7 @@
 use crate::drill::{Action, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{Cord, FarEnd, Interlock, Kind, Range, Site, Spot};
+use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
@@ -263,6 +264,9 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let then = trace.moments.get(shown);
     let met = then.map_or(0.0, near) >= MET;
     let tied = then.is_some_and(|m| m.readings.generator.tied);
+    let street = then.is_some_and(|m| m.readings.point("service").fed.utility);
+    let joined = joined(site, moments);
+    let lasted = joined.filter(|_| plugs == 0).unwrap_or(episode.length());
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
@@ -271,11 +275,29 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("met", Arg::Count(i64::from(met)))
     .with("tied", Arg::Count(i64::from(tied)))
     .with("volts", Arg::Quantity(volts, Unit::Volts))
-    .with("lasted", Arg::lasting(episode.length()))
+    .with("street", Arg::Count(i64::from(street)))
+    .with("joined", Arg::Count(i64::from(joined.is_some())))
+    .with("lasted", Arg::lasting(lasted))
     .with("main-open", Arg::Count(i64::from(open)))
     .with("interlock", Arg::Count(relied_on(site)))
     .with("plugs", Arg::Count(plugs))
     .reaching("service")
+}
+
+/// How long the bars of a panel were fed past all transfer equipment, and not only the pins before its breaker; none if they never were.
+fn joined(site: &Site, moments: &[Moment]) -> Option<DrillTime> {
+    let on_bars = |m: &Moment| {
+        let fed = |bus: &str| m.readings.point(bus).fed.generator;
+        let mut subpanels = site.subpanels.iter();
+        unguarded_volts(site, m).is_some()
+            && (fed("bus") || subpanels.any(|s| fed(&format!("bus-{}", s.name))))
+    };
+    let pairs = moments.windows(2).filter_map(|pair| {
+        let [a, b] = pair else { return None };
+        on_bars(a).then(|| b.at.since(a.at))
+    });
+    let lasted = pairs.fold(DrillTime::ZERO, |all, own| all + own);
+    moments.iter().any(on_bars).then_some(lasted)
 }
 
 /// From this nearness on the set and the street were one.

@@ -66,7 +66,10 @@ stage-line-live = { $tied ->
    *[other] So the line stands at { $volts } at its highest. This lasted { $lasted }.
 }
 stage-handles = { $main-open ->
-    [one] Only what is off here kept { $volts } from the street.
+    [one] { $street ->
+        [one] The street had power too. Only what is off here kept it and the generator apart.
+       *[other] Only what is off here kept { $volts } from the street.
+    }
    *[other] { $interlock ->
         [0] There is no lock and no slide here.
         [one] The slide does not reach: it holds neither handle.
@@ -75,7 +78,10 @@ stage-handles = { $main-open ->
         [one] Nothing kept the two sources apart.
        *[other] { $met ->
             [one] Nothing kept { $volts } from the street.
-           *[other] Only a handle that was off kept { $volts } from the street.
+           *[other] { $street ->
+                [one] The street had power too. Only a handle that was off kept it and the generator apart.
+               *[other] Only a handle that was off kept { $volts } from the street.
+            }
         }
     }
 }

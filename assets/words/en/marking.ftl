@@ -44,10 +44,13 @@ finding-no-transfer-equipment-what = { $plugs ->
         [one] At its worst nothing kept it off the street.
        *[other] Nothing but handles kept it off the street.
     }
-   *[other] { $interlock ->
-        [0] Your running generator was joined to the house wiring for { $lasted }. There was no transfer equipment in between.
-        [one] Your running generator was joined to the house wiring for { $lasted }. The interlock in between does not fit.
-       *[other] Your running generator was joined to the house wiring for { $lasted }. The interlock in between was taken apart.
+   *[other] { $joined ->
+        [one] Your running generator stood one handle away from the house wiring. For { $lasted } the two were joined.
+       *[other] Your running generator stood one handle away from the house wiring for { $lasted }.
+    } { $interlock ->
+        [0] There was no transfer equipment in between.
+        [one] The interlock in between does not fit.
+       *[other] The interlock in between was taken apart.
     }
 }
 finding-no-transfer-equipment-why = { $plugs ->

@@ -66,7 +66,10 @@ stage-line-live = { $tied ->
    *[other] Así la línea llega a { $volts } como máximo. Duró { $lasted }.
 }
 stage-handles = { $main-open ->
-    [one] Solo lo que está apagado aquí separó { $volts } de la calle.
+    [one] { $street ->
+        [one] También la calle tenía voltaje. Solo lo que está apagado aquí la separó del generador.
+       *[other] Solo lo que está apagado aquí separó { $volts } de la calle.
+    }
    *[other] { $interlock ->
         [0] Aquí no hay candado ni traba.
         [one] La traba no alcanza: no sujeta ninguna palanca.
@@ -75,7 +78,10 @@ stage-handles = { $main-open ->
         [one] Nada mantuvo separadas las dos fuentes.
        *[other] { $met ->
             [one] Nada separó { $volts } de la calle.
-           *[other] Solo una palanca apagada separó { $volts } de la calle.
+           *[other] { $street ->
+                [one] También la calle tenía voltaje. Solo una palanca apagada la separó del generador.
+               *[other] Solo una palanca apagada separó { $volts } de la calle.
+            }
         }
     }
 }

@@ -44,10 +44,13 @@ finding-no-transfer-equipment-what = { $plugs ->
         [one] En lo peor, nada lo separaba de la calle.
        *[other] Solo unas palancas lo separaban de la calle.
     }
-   *[other] { $interlock ->
-        [0] Su generador en marcha estuvo unido al cableado de la casa durante { $lasted }. No había un equipo de transferencia de por medio.
-        [one] Su generador en marcha estuvo unido al cableado de la casa durante { $lasted }. El bloqueo mecánico de por medio no ajusta.
-       *[other] Su generador en marcha estuvo unido al cableado de la casa durante { $lasted }. El bloqueo mecánico de por medio estaba desarmado.
+   *[other] { $joined ->
+        [one] Su generador en marcha estuvo a una sola palanca del cableado de la casa. Durante { $lasted } estuvieron unidos.
+       *[other] Su generador en marcha estuvo a una sola palanca del cableado de la casa durante { $lasted }.
+    } { $interlock ->
+        [0] No había un equipo de transferencia de por medio.
+        [one] El bloqueo mecánico de por medio no ajusta.
+       *[other] El bloqueo mecánico de por medio estaba desarmado.
     }
 }
 finding-no-transfer-equipment-why = { $plugs ->
