@@ -88,10 +88,17 @@ pub(super) fn to_appliance(drill: &Drill, moment: &Moment, index: usize) -> Vec<
         return Vec::new();
     };
     let (to, plugged) = place(site, &moment.positions, index);
-    let mut stages = to_point(drill, moment, &to);
+    let cord = by_cord(drill, moment, (index, &to));
+    let moved = cord.is_some() && plugged;
+    let mut stages = cord.map_or_else(
+        || to_point(drill, moment, &to),
+        |(from, way)| told(drill, moment, (from, &way), false),
+    );
     let reading = moment.readings.appliance(index);
     let how = if !plugged {
         "unplugged"
+    } else if moved {
+        "elsewhere"
     } else if reading.pu > 0.0 && reading.pu < SUPPLIED_PU {
         "low"
     } else {
@@ -144,6 +151,42 @@ fn place(site: &Site, positions: &Positions, index: usize) -> (String, bool) {
     }
 }
 
+/// Without the utility, and where no guarded way of the house's own leads to where an appliance is plugged in: the way by a cord that it could be plugged into.
+fn by_cord<'a>(
+    drill: &'a Drill,
+    moment: &Moment,
+    (index, to): (usize, &str),
+) -> Option<(Supply, Vec<Passed<'a>>)> {
+    let site = drill.site();
+    let own = [Supply::Generator, Supply::Battery];
+    let here = |from: &Supply| guarded(drill, moment, *from, to).is_some();
+    if moment.readings.point("service").fed.utility || own.iter().any(here) {
+        return None;
+    }
+    let Plug::Cord { cords, lent, .. } = &site.appliances.get(index)?.plug else {
+        return None;
+    };
+    let cords = cords.iter().filter_map(|(i, _)| site.cords.get(*i));
+    let ends = cords
+        .filter(|cord| !bare(cord))
+        .map(|cord| format!("{}-far-end", cord.name));
+    let of_own = ends.map(|end| (Supply::Generator, end));
+    let of_lent = site.lent.iter().filter(|_| lent.is_some());
+    let all = of_own.chain(of_lent.map(|l| (Supply::Lent, l.name.clone())));
+    let taken = |end: &str| {
+        let mut others = (0..site.appliances.len()).filter(|i| *i != index);
+        others.any(|i| place(site, &moment.positions, i) == (end.to_owned(), true))
+    };
+    let ways = all.filter_map(|(from, end)| {
+        let way = guarded(drill, moment, from, &end)?;
+        Some((taken(&end), from, way))
+    });
+    // An end that nothing else is plugged into comes first.
+    let n_open = |way: &[Passed<'_>]| way.iter().filter(|p| p.open).count();
+    let best = ways.min_by_key(|(taken, _, way)| (*taken, n_open(way)));
+    best.map(|(_, from, way)| (from, way))
+}
+
 /// The way to a point: from the utility while that is there, else from the house's own source where one guarded way leads from it.
 fn to_point(drill: &Drill, moment: &Moment, to: &str) -> Vec<Stage> {
     let back = moment.readings.point("service").fed.utility;
@@ -177,6 +220,11 @@ fn way<'a>(
     drill.plant().way(stands, from, to, crosses)
 }
 
+/// Whether a cord has a plug at its far end too.
+fn bare(cord: &Cord) -> bool {
+    matches!(cord.far, FarEnd::Blades(..) | FarEnd::Strip(_))
+}
+
 /// The way from a source of the house, over open switches and over cords that have only to be plugged in; none that transfer equipment doesn't guard.
 fn guarded<'a>(
     drill: &'a Drill,
@@ -185,7 +233,6 @@ fn guarded<'a>(
     to: &str,
 ) -> Option<Vec<Passed<'a>>> {
     let site = drill.site();
-    let bare = |cord: &&Cord| matches!(cord.far, FarEnd::Blades(..) | FarEnd::Strip(_));
     let plug = |id: ControlId| {
         let mut cords = site.cords.iter().filter(|c| !bare(c));
         cords.any(|c| c.near == id || c.far.control() == Some(id))
@@ -200,7 +247,7 @@ fn guarded<'a>(
     };
     let passed = way(drill, moment, from, to, &open)?;
     let of_unguarded = |thing: &str| {
-        let mut cords = site.cords.iter().filter(bare);
+        let mut cords = site.cords.iter().filter(|c| bare(c));
         let mut pins = site.backfed().filter(|(_, held)| !held.blocks());
         let pin = pins.any(|(i, _)| site.inlets.get(i).is_some_and(|own| own.name == thing));
         pin || cords.any(|c| c.name == thing)
@@ -262,16 +309,22 @@ fn not_back(drill: &Drill, moment: &Moment) -> Vec<Stage> {
     let mut stages = told(drill, moment, (Supply::Utility, &way), false);
     let volts = volts_at(readings, "bus");
     let own = readings.point("bus").fed.customer();
+    let subpanels = drill.site().subpanels.iter();
+    let buses = subpanels.map(|s| format!("bus-{}", s.name));
+    let of_own = buses.filter(|bus| readings.point(bus).fed.customer());
+    let part = of_own.map(|bus| volts_at(readings, &bus)).reduce(f64::max);
     let crew = drill.site().line_work.is_some();
-    let word = match (crew, own) {
-        (true, _) => "crew",
-        (false, true) => "own",
-        (false, false) => "dark",
+    let word = match (crew, own, part) {
+        (true, ..) => "crew",
+        (false, true, _) => "own",
+        (false, false, Some(_)) => "part",
+        (false, false, None) => "dark",
     };
     stages.push(Stage {
         at: "house".to_owned(),
         text: Message::new("stage-house-then")
             .with("fed", Arg::Verbatim(word.to_owned()))
+            .quantity("part", part.unwrap_or_default(), Unit::Volts)
             .quantity("volts", volts, Unit::Volts),
         value: value(volts, Unit::Volts),
     });
@@ -296,7 +349,13 @@ fn left(drill: &Drill, finding: &Finding, moment: &Moment) -> Vec<Stage> {
     if stages.len() > 1 { stages } else { Vec::new() }
 }
 
-/// The way that leads to a handle, from the utility or from the set.
+/// Whether a handle is there to bring the utility's power, whatever stands under volts behind it.
+fn of_utility(site: &Site, (id, control): (ControlId, &Control)) -> bool {
+    let mut pairs = site.subpanels.iter().filter_map(|s| s.pair);
+    matches!(control.kind, Kind::Main | Kind::Line) || pairs.any(|p| p.utility == id)
+}
+
+/// The way that leads to a handle: of one that brings the utility's power from there, else from what feeds it.
 fn past<'a>(
     drill: &'a Drill,
     moment: &Moment,
@@ -316,13 +375,23 @@ fn past<'a>(
     let fixed = ["bus", "generator-outlet"].map(str::to_owned).into_iter();
     let points: Vec<String> = fixed.chain(ends).chain(subpanels).chain(outlets).collect();
     let crosses = |own: ControlId| holds(drill, own) || own == id;
-    let ways = [Supply::Utility, Supply::Generator].map(|from| {
+    let supplies: &[Supply] = if of_utility(site, (id, control)) {
+        &[Supply::Utility]
+    } else {
+        &[
+            Supply::Utility,
+            Supply::Generator,
+            Supply::Battery,
+            Supply::Lent,
+        ]
+    };
+    let ways = supplies.iter().map(|from| {
         let all = points.iter();
-        let all = all.filter_map(|to| way(drill, moment, from, to, &crosses));
+        let all = all.filter_map(|to| way(drill, moment, *from, to, &crosses));
         all.filter_map(|mut passed| {
             let at = passed.iter().position(|p| p.thing == thing)?;
             passed.truncate(at + 1);
-            Some((from, passed))
+            Some((*from, passed))
         })
         .collect::<Vec<_>>()
     });
@@ -332,8 +401,8 @@ fn past<'a>(
         let point = way.last().and_then(|p| p.point);
         point.is_some_and(|p| from.feeds(moment.readings.point(p).fed))
     };
-    let ways = ways.into_iter().flatten();
-    ways.min_by_key(|(from, way)| (n_open(way), !feeds(*from, way), way.len()))
+    ways.flatten()
+        .min_by_key(|(from, way)| (n_open(way), !feeds(*from, way), way.len()))
 }
 
 /// An engine that was left as it should not be: what it makes, and what it burns for that or what the house gets without it.

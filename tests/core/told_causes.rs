@@ -1,14 +1,19 @@
 //! What is told of a mistake names its own cause, in an order that helps, and with numbers of one moment.
 
+use std::collections::BTreeSet;
+
+use outage_drill::drill::Moment;
 use outage_drill::explain::{Explanation, explain};
 use outage_drill::file::{Library, Source};
 use outage_drill::marking::{Finding, Rule};
 use outage_drill::session;
+use outage_drill::site::Readings;
 use outage_drill::units::DrillTime;
 use outage_drill::words::{Arg, Message, REFERENCE, Unit, Words};
 
 use crate::explained::found;
 use crate::playing::{list, play_text, shipped};
+use crate::told_advice::all;
 
 /// The first finding of a rule in a list, as it is told.
 fn told(drill: &str, actions: &str, rule: Rule) -> Explanation {
@@ -279,4 +284,100 @@ fn what_to_do_now_is_told_at_the_end_only_of_a_danger_that_still_stands() {
         .collect();
     // What was merely left undone is no danger.
     assert_eq!(open, ["no-transfer-equipment"]);
+}
+
+/// A number of a finding's evidence.
+fn quantity(finding: &Finding, wanted: &str) -> Option<f64> {
+    finding.evidence.iter().find_map(|(name, arg)| match arg {
+        Arg::Quantity(number, _) if *name == wanted => Some(*number),
+        _ => None,
+    })
+}
+
+#[test]
+fn a_set_counts_as_joined_to_the_house_only_while_the_bars_of_a_panel_are_fed() {
+    let mut seen = BTreeSet::new();
+    for (name, drill, findings) in all() {
+        let own = |f: &&Finding| f.rule == Rule::NoTransferEquipment;
+        for finding in findings.iter().filter(own) {
+            if finding.evidence.contains(&("plugs", Arg::Count(1))) {
+                continue;
+            }
+            let until = finding.at + finding.lasted;
+            let buses = drill.site().subpanels.iter();
+            let buses: Vec<String> = buses.map(|s| format!("bus-{}", s.name)).collect();
+            let on_bars = |m: &Moment| {
+                let fed = |bus: &str| m.readings.point(bus).fed.generator;
+                fed("bus") || buses.iter().any(|bus| fed(bus))
+            };
+            let moments = drill.trace().moments.windows(2);
+            let within = moments.filter(|pair| pair[0].at >= finding.at && pair[1].at <= until);
+            let fed = within.filter(|pair| on_bars(&pair[0]));
+            let fed = fed.fold(DrillTime::ZERO, |all, pair| {
+                all + pair[1].at.since(pair[0].at)
+            });
+            let joined = finding.evidence.contains(&("joined", Arg::Count(1)));
+            let lasted = if joined { fed } else { finding.lasted };
+            let lasted = Arg::lasting(lasted);
+            assert!(finding.evidence.contains(&("lasted", lasted)), "{name}");
+            let what = say(&explain(drill, finding).what);
+            assert_eq!(what.contains("were joined"), joined, "{name}: {what}");
+            assert!(joined || fed == DrillTime::ZERO, "{name}: {what}");
+            seen.insert((joined, fed < finding.lasted));
+        }
+    }
+    assert!(seen.contains(&(true, true)), "{seen:?}");
+}
+
+#[test]
+fn two_live_sources_that_one_handle_kept_apart_are_told_as_two() {
+    let mut seen = BTreeSet::new();
+    for (name, drill, findings) in all() {
+        let own = |f: &&Finding| f.rule == Rule::NoTransferEquipment;
+        for finding in findings.iter().filter(own) {
+            let told = explain(drill, finding);
+            let Some(handles) = told.path.iter().find(|s| s.text.id == "stage-handles") else {
+                continue;
+            };
+            let moment = &drill.trace().moments[finding.moment];
+            let street = moment.readings.point("service").fed.utility;
+            let said = say(&handles.text);
+            if said.contains("Only") {
+                assert_eq!(said.contains("street had power"), street, "{name}: {said}");
+                seen.insert(street);
+            }
+        }
+    }
+    assert_eq!(seen.len(), 2, "{seen:?}");
+}
+
+#[test]
+fn bare_metal_that_still_is_live_is_told_so_and_since_when() {
+    let still = told("no-slide", "live-inlet-pins", Rule::LiveBlades);
+    let what = say(&still.what);
+    assert!(
+        what.contains("since 0:10") && what.contains("It still is."),
+        "{what}"
+    );
+    let over = told("inlet-surprise", "inlet-surprise-late", Rule::LiveBlades);
+    assert!(!say(&over.what).contains("still"), "{}", say(&over.what));
+}
+
+#[test]
+fn a_first_fault_without_a_bond_is_told_by_the_volts_to_earth_that_the_network_has() {
+    let (drill, finding) = found("silent-frame", "silent-frame-holds", Rule::NothingBonds);
+    let readings = &drill.trace().moments[finding.moment].readings;
+    let case = readings.point("washer-frame");
+    assert_eq!(quantity(&finding, "frame"), case.volts_to_earth);
+    // The ground wires hold the case near earth: its volts to the neutral are those of the neutral to earth.
+    assert!(case.volts_to_earth.unwrap() < 1.0);
+    assert_eq!(quantity(&finding, "leg"), Some(case.volts));
+    assert!(case.volts > 100.0);
+    let said = stage(&explain(&drill, &finding), "stage-no-bond");
+    assert!(said.contains("neutral is lifted"), "{said}");
+    // What flows by the cord flows by the switch behind it, on either leg.
+    for legs in [Readings::amps_of, Readings::less_of] {
+        let [cord, switch] = ["inlet-cord", "essentials-transfer"].map(|n| legs(readings, n));
+        assert!((cord - switch).abs() < 1e-3, "{cord} A and {switch} A");
+    }
 }

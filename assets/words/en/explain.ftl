@@ -269,6 +269,7 @@ told-starter-at = How the engine can turn, at { $at }:
 stage-unplugged = Not plugged in here: the { $name }.
 stage-gets = { $how ->
     [unplugged] The { $name } is plugged in nowhere.
+    [elsewhere] The { $name } is not plugged in there. Where it is plugged in, it gets { $volts }.
     [low] The { $name } gets { $volts } there. It needs { $least } or more.
    *[gets] So this gets { $volts }: { $name }.
 }
@@ -279,6 +280,7 @@ stage-came = { $came ->
 stage-house-then = { $fed ->
     [crew] So the customers' house gets { $volts }.
     [own] So nothing comes in from the street. The house gets { $volts } from its own source.
+    [part] So nothing comes in from the street. The main panel gets { $volts }. The smaller panel gets { $part } from the house's own source.
    *[dark] So nothing comes in from the street. The house gets { $volts }.
 }
 stage-still-burns = It burns { $rate } of fuel an hour.

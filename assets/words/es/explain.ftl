@@ -269,6 +269,7 @@ told-starter-at = Cómo puede girar el motor, minuto { $at }:
 stage-unplugged = No está enchufado aquí: { $name }.
 stage-gets = { $how ->
     [unplugged] { $name }: no está enchufado en ningún lado.
+    [elsewhere] { $name }: no está enchufado ahí. Donde está enchufado recibe { $volts }.
     [low] { $name }: ahí recibe { $volts }. Necesita { $least } o más.
    *[gets] Así esto recibe { $volts }: { $name }.
 }
@@ -279,6 +280,7 @@ stage-came = { $came ->
 stage-house-then = { $fed ->
     [crew] Así la casa de los clientes recibe { $volts }.
     [own] Así no entra nada de la calle. La casa recibe { $volts } de su propia fuente.
+    [part] Así no entra nada de la calle. El tablero principal recibe { $volts }. El tablero menor recibe { $part } de la fuente de la casa.
    *[dark] Así no entra nada de la calle. La casa recibe { $volts }.
 }
 stage-still-burns = Gasta { $rate } de combustible por hora.
