@@ -302,7 +302,10 @@ fn played(drill: &Drill, steps: Vec<Step>) -> Option<(Vec<Step>, Verdict)> {
 
 /// Whether a wait is for something that comes at its own time.
 fn keeps_time(aim: Aim) -> bool {
-    matches!(aim, Aim::Outage | Aim::Return | Aim::ByItself)
+    matches!(
+        aim,
+        Aim::Outage | Aim::SafeStop | Aim::Return | Aim::ByItself
+    )
 }
 
 fn as_advice(steps: Vec<Step>) -> Advice {
@@ -325,7 +328,7 @@ fn without_a_way(drill: &Drill) -> Advice {
 /// A way, and the drill that was walked along it.
 type Walked = (Vec<Step>, Drill);
 
-/// A search for a way home, which tries one way after the other: as a plan by positions has it, where that is too much for the source, with loads held back, and where it comes too late, without losing time.
+/// A search for a way home, which tries one way after the other: as a plan by positions has it, where that is too much for the source, with loads held back, where it comes too late, without losing time, and where a drill may be stopped safely, feeding nothing.
 /// The first way counts that passes and adds no breach, where no pass is possible any more one that adds none but that it is late; otherwise one that passes, or whose breaches are none that a pass can't do without.
 #[derive(Debug, Clone)]
 struct Search {
@@ -355,7 +358,9 @@ impl Search {
             return Break(found.then_some((walk.done, walk.drill)));
         }
         let n_turns = turns(&scenario);
-        if self.tried >= 3 * n_turns {
+        // Whichever cord is first, one way feeds nothing.
+        let n_ways = 3 * n_turns + usize::from(scenario.goal.safe_stop);
+        if self.tried >= n_ways {
             return Break(self.good.take());
         }
         let judge = Judge::new(&scenario);
@@ -364,7 +369,8 @@ impl Search {
         walk = match self.tried / n_turns {
             0 => walk,
             1 => walk.sparing(),
-            _ => walk.hurried(),
+            2 => walk.hurried(),
+            _ => walk.stopping(),
         };
         self.tried += 1;
         if walk.home() != Planned::Done {

@@ -12,6 +12,8 @@ pub enum Aim {
     Safe,
     /// What a set can't carry along with all else is taken off before it has to.
     Spare,
+    /// No way brings power in time: nothing is fed, an electrician is called, and the utility is waited for.
+    SafeStop,
     /// There is gas in the house: everybody goes out, and help is called.
     GetOut,
     /// The outage is waited for.

@@ -67,6 +67,8 @@ pub(super) struct Walk<'a> {
     pub(super) sparing: bool,
     /// Whether time is short: an engine warms up while handles and cords are brought where they belong, and no longer than it has to.
     pub(super) hurried: bool,
+    /// Whether nothing is fed, and an electrician is called: where a drill may be stopped safely.
+    pub(super) stopping: bool,
     /// The appliances of the goal, in the order in which they are brought to power.
     pub(super) asked: Vec<usize>,
     /// What is being done.
@@ -91,6 +93,7 @@ impl<'a> Walk<'a> {
             most_states,
             sparing: false,
             hurried: false,
+            stopping: false,
             asked: scenario.goal.appliances.clone(),
             aim: Aim::Service,
         }
@@ -106,6 +109,12 @@ impl<'a> Walk<'a> {
     /// The same walk, losing no time.
     pub(super) fn hurried(mut self) -> Self {
         self.hurried = true;
+        self
+    }
+
+    /// The same walk, feeding nothing from here on.
+    pub(super) fn stopping(mut self) -> Self {
+        self.stopping = true;
         self
     }
 
@@ -136,7 +145,10 @@ impl<'a> Walk<'a> {
             self.answer();
             return Planned::Done;
         }
-        if !self.is_good_again() {
+        if self.stopping {
+            self.stop_safely();
+            self.wait_until_back(Aim::SafeStop);
+        } else if !self.is_good_again() {
             self.prepare();
             self.aim = Aim::Service;
             self.hand_over();
@@ -152,9 +164,7 @@ impl<'a> Walk<'a> {
                 return there;
             }
             self.prepare_the_rest();
-            self.aim = Aim::Return;
-            self.wait_for(|e| matches!(e, Event::UtilityReturned));
-            self.wait_for_good();
+            self.wait_until_back(Aim::Return);
         }
         self.aim = Aim::Return;
         if !self.has_looked() {
@@ -301,6 +311,13 @@ impl<'a> Walk<'a> {
             self.keep_fueled();
             self.wait(STEP);
         }
+    }
+
+    /// Waits until the utility is back for good.
+    fn wait_until_back(&mut self, aim: Aim) {
+        self.aim = aim;
+        self.wait_for(|e| matches!(e, Event::UtilityReturned));
+        self.wait_for_good();
     }
 
     /// Waits until the utility that has come back doesn't fail any more, as the story goes.

@@ -286,6 +286,19 @@ impl Walk<'_> {
         }
     }
 
+    /// Feeds nothing and calls an electrician: the set stands still, and whoever knows such equipment comes.
+    pub(super) fn stop_safely(&mut self) {
+        if self.judge.running(self.drill.positions()) {
+            self.aim = Aim::Halt;
+            self.halt();
+        }
+        self.aim = Aim::SafeStop;
+        let call = Action::Call(Callee::Electrician);
+        if !self.drill.run().actions.iter().any(|a| a.action == call) {
+            self.act(call);
+        }
+    }
+
     /// Takes the cords off a set that stands still, so that it can be carried.
     pub(super) fn take_cords_off(&mut self) {
         let site = Arc::clone(&self.scenario.site);

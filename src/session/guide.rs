@@ -184,6 +184,8 @@ fn why(drill: &Drill, step: &Step) -> &'static str {
     match step.aim {
         Aim::Service => "guide-why-service",
         Aim::Safe => "guide-why-safe",
+        Aim::SafeStop if matches!(step.action, Action::Wait(_)) => "guide-why-dark",
+        Aim::SafeStop => "guide-why-safe-stop",
         Aim::Spare => "guide-why-spare",
         Aim::GetOut if matches!(step.action, Action::Call(_)) => "guide-why-call",
         Aim::GetOut => "guide-why-get-out",

@@ -105,3 +105,16 @@ fn wrong_volts_that_nobody_can_end_in_time_rule_a_pass_out_and_are_ended_all_the
         Some(&Action::Set(main, PositionId(0)))
     );
 }
+
+#[test]
+fn where_power_comes_too_late_a_drill_is_stopped_safely_as_long_as_nothing_has_fed_the_panel() {
+    let in_the_dark = stood("loose-slide", "@25:00 look house");
+    assert!(!too_late(&in_the_dark));
+    let verdict = led(in_the_dark);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+    let fed = stood(
+        "loose-slide",
+        "@2:00 set main off\nset inlet-cord-house-end inlet\nset inlet-cord-generator-end generator\nset breaker-fridge off\nset engine running\nset generator-output on\nset generator-breaker on\nset generator-breaker off\n@25:00 look house",
+    );
+    assert!(too_late(&fed));
+}

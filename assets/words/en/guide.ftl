@@ -12,6 +12,8 @@ guide-looking-stop = Something is live that must be dead. Stop the engine first.
 guide-stop-engine = No safe way can be found from here while the engine runs. Stop the engine first. With the engine still, nothing in the house can feed the street. Then ask again.
 
 guide-why-service = Do this while the street still has power. Later there is no time for it.
+guide-why-safe-stop = No safe way brings power in time. Feed nothing, and let an electrician see the panel.
+guide-why-dark = Nothing feeds the house, and that is safe. Wait until the street has power again, and stays on.
 guide-why-safe = This ends a danger that is there right now. All else can wait.
 guide-why-get-out = There is gas in the house. Nobody stays in it, and nobody goes back.
 guide-why-call = The gas may have hurt people who feel fine. Call from outside.

@@ -12,6 +12,8 @@ guide-looking-stop = Hay electricidad donde no debe haber. Pare primero el motor
 guide-stop-engine = Desde aquí no se encuentra un camino seguro con el motor en marcha. Pare primero el motor. Con el motor parado, nada de la casa puede alimentar la calle. Después pregunte otra vez.
 
 guide-why-service = Hágalo mientras la calle tiene electricidad. Más tarde no hay tiempo.
+guide-why-safe-stop = Ningún camino seguro trae la corriente a tiempo. No alimente nada y deje que un electricista vea el tablero.
+guide-why-dark = Nada alimenta la casa, y eso es seguro. Espere hasta que la calle tenga corriente otra vez y la conserve.
 guide-why-safe = Esto termina un peligro que existe ahora mismo. Lo demás puede esperar.
 guide-why-get-out = Hay gas en la casa. Nadie se queda adentro y nadie vuelve a entrar.
 guide-why-call = El gas puede haber dañado a quien se siente bien. Llame desde afuera.
