@@ -36,6 +36,8 @@ pub enum Aim {
     ByItself,
     /// The tank is filled before it is empty: the engine is stopped and cools first.
     Refuel,
+    /// The oil is filled before it is low: the set is freed of its load, cooled and locked out first.
+    Oil,
     /// The utility is waited for.
     Return,
     /// The engine cools down before it is stopped.

@@ -23,7 +23,7 @@ use super::walk_care::{branch_handle, heaviest_first};
 /// Between two loads that are switched on, so that one motor is at speed before the next starts.
 const BETWEEN_LOADS: DrillTime = DrillTime::from_secs(5);
 /// Longer than the cool-down asked for.
-const COOLING_MARGIN: DrillTime = DrillTime::from_secs(10);
+pub(super) const COOLING_MARGIN: DrillTime = DrillTime::from_secs(10);
 /// Long enough for a battery to take over what hangs on it.
 pub(super) const AT_ONCE: DrillTime = DrillTime::from_secs(90);
 /// How often an engine that doesn't catch is pulled again.
@@ -309,6 +309,7 @@ impl<'a> Walk<'a> {
         while !self.happened(&event) && self.drill.now() < latest + self.drill.conditions().delay {
             self.reset();
             self.keep_fueled();
+            self.keep_oiled();
             self.wait(STEP);
         }
     }

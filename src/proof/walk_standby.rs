@@ -2,13 +2,13 @@
 
 use std::sync::Arc;
 
-use crate::drill::Action;
+use crate::drill::{Action, whole_millis};
 use crate::site::{ControlId, Legs, PositionId, Transfer};
 use crate::units::DrillTime;
 
 use super::drift::carries;
 use super::step::Aim;
-use super::walk::{AT_ONCE, Leg, Planned, Walk};
+use super::walk::{AT_ONCE, COOLING_MARGIN, Leg, Planned, Walk};
 
 impl Walk<'_> {
     /// Sees to equipment that works by itself before the outage: what the end asks of it can be done while the utility feeds the house.
@@ -57,6 +57,45 @@ impl Walk<'_> {
             self.act(Action::Set(automatic.switch, PositionId(0)));
             self.aim = before;
         }
+    }
+
+    /// Fills the oil of a set that starts by itself and runs, where what is left doesn't last: freed of its load, cooled and locked out, then handed back.
+    pub(super) fn keep_oiled(&mut self) {
+        let site = Arc::clone(&self.scenario.site);
+        let generator = &site.generator;
+        let (Some(automatic), Some(oil)) = (generator.machine.automatic, generator.machine.oil)
+        else {
+            return;
+        };
+        let ahead = self.scenario.ends_at.since(self.drill.now());
+        let left = DrillTime::from_hours(self.drill.conditions().machine.oil_h);
+        let lasts = left.is_none_or(|left| left > ahead);
+        let full = self.drill.positions().get(oil.level) == PositionId(0);
+        if lasts || full || !self.judge.running(self.drill.positions()) {
+            return;
+        }
+        let before = std::mem::replace(&mut self.aim, Aim::Oil);
+        self.turn_off(generator.output);
+        self.aim = Aim::Cool;
+        self.wait(whole_millis(generator.spec.cooldown_s) + COOLING_MARGIN);
+        self.aim = Aim::Oil;
+        let (first, second) = (PositionId(0), PositionId(1));
+        let moves = [
+            (automatic.switch, second),
+            (automatic.battery, second),
+            (automatic.cover, second),
+            (oil.level, first),
+            (automatic.cover, first),
+            (automatic.battery, first),
+            (generator.output, second),
+            (automatic.switch, first),
+        ];
+        for (control, to) in moves {
+            self.act(Action::Set(control, to));
+        }
+        self.aim = Aim::ByItself;
+        self.wait(AT_ONCE);
+        self.aim = before;
     }
 
     /// Turns on the branches of what is asked for, so that it has power as soon as a source comes.

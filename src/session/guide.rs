@@ -202,6 +202,7 @@ fn why(drill: &Drill, step: &Step) -> &'static str {
         Aim::Refuel if step.action == Action::Refuel => "guide-why-refuel",
         Aim::Refuel if matches!(step.action, Action::Wait(_)) => "guide-why-cold",
         Aim::Refuel => why_moved(drill, &step.action, "guide-why-low"),
+        Aim::Oil => "guide-why-oil",
         Aim::Return if matches!(step.action, Action::Look(_)) => "guide-why-look",
         Aim::Return => "guide-why-return",
         Aim::Cool => "guide-why-cool",

@@ -118,3 +118,15 @@ fn where_power_comes_too_late_a_drill_is_stopped_safely_as_long_as_nothing_has_f
     );
     assert!(too_late(&fed));
 }
+
+#[test]
+fn a_set_that_runs_short_of_oil_is_cooled_and_locked_out_in_the_middle_of_an_outage() {
+    let drill = stood(
+        "lock-the-standby",
+        "@0:30 look generator\nset breaker-heat-strips off\n@12:00 look generator",
+    );
+    let oil = drill.site().control_id("generator-oil").unwrap();
+    assert!(moves(&drill).contains(&Action::Set(oil, PositionId(0))));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}

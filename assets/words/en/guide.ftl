@@ -20,6 +20,7 @@ guide-why-call = The gas may have hurt people who feel fine. Call from outside.
 guide-why-low = The tank is nearly empty. An engine that runs dry stops under its load.
 guide-why-cold = Fuel on a hot engine can burn. Wait until it is cold.
 guide-why-refuel = The engine is cold now. Fill it before it runs dry.
+guide-why-oil = The oil is running out. Take the load off, let the set cool and lock it out. Only then open it.
 guide-why-outage = The lights are still on. There is nothing to do until they go out.
 guide-why-outage-now = The power has gone out. Wait a moment, and see that it stays out.
 guide-why-halt = Things must be moved. Nothing is carried or unplugged while the engine runs.

@@ -20,6 +20,7 @@ guide-why-call = El gas puede haber dañado a quien se siente bien. Llame desde 
 guide-why-low = El tanque está casi vacío. Un motor sin combustible se para con la carga puesta.
 guide-why-cold = El combustible sobre un motor caliente puede arder. Espere a que se enfríe.
 guide-why-refuel = El motor ya está frío. Llénelo antes de que se quede sin combustible.
+guide-why-oil = El aceite se acaba. Quite la carga, deje que el generador se enfríe y bloquéelo. Solo entonces ábralo.
 guide-why-outage = Todavía hay luz. No hay nada que hacer hasta que se vaya.
 guide-why-outage-now = Se fue la luz. Espere un momento y vea que no vuelve enseguida.
 guide-why-halt = Hay que mover cosas. Nada se lleva ni se desenchufa con el motor en marcha.
