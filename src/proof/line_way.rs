@@ -62,7 +62,7 @@ impl LineWalk {
         };
         let works = asks(span, "whole") || asks(crew, "clear");
         self.answer();
-        self.step_clear();
+        self.step_clear(works);
         let worked = works && self.has_worked();
         if !worked {
             self.aim = Aim::CutOff;
@@ -120,11 +120,11 @@ impl LineWalk {
         self.site.stands(positions, self.site.line.crew, "hands-on")
     }
 
-    /// Takes hands off a line that isn't cut off and grounded.
-    fn step_clear(&mut self) {
+    /// Takes hands off a line that isn't cut off and grounded, or that nothing is to be done on.
+    fn step_clear(&mut self, works: bool) {
         let positions = self.drill.positions();
         let safe = self.site.in_zone(positions) && !self.site.way_left(positions);
-        if self.hands_on() && !safe {
+        if self.hands_on() && !(works && safe) {
             self.aim = Aim::StepClear;
             self.set(self.site.line.crew, 3);
         }
@@ -252,7 +252,9 @@ impl LineWalk {
         };
         // Nobody stands at the pole when the line is made live.
         let crew = site.line.crew;
-        if site.stands(self.drill.positions(), crew, "testing") {
+        let mut asked = scenario.goal.at_end.iter();
+        let asked = asked.any(|(control, _)| *control == crew);
+        if asked || site.stands(self.drill.positions(), crew, "testing") {
             self.set(crew, wanted(crew, 3));
         }
         for own in &work.breaks {

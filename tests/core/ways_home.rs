@@ -130,3 +130,14 @@ fn a_set_that_runs_short_of_oil_is_cooled_and_locked_out_in_the_middle_of_an_out
     let verdict = led(drill);
     assert!(verdict.passed, "{:?}", verdict.findings);
 }
+
+#[test]
+fn a_crew_that_is_to_be_away_goes_away_from_wherever_it_stands() {
+    for stands in ["testing", "clear"] {
+        let drill = stood("dead-or-not", &format!("@0:10 set crew {stands}"));
+        let crew = drill.site().line.crew;
+        assert!(moves(&drill).contains(&Action::Set(crew, PositionId(0))));
+        let verdict = led(drill);
+        assert!(verdict.passed, "{:?}", verdict.findings);
+    }
+}
