@@ -11,7 +11,7 @@ use crate::words::{Arg, Message};
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum WindowError {
-    /// The environment names no display.
+    /// The environment names no display, or one that doesn't answer.
     NoDisplay,
     /// No graphics adapter answers, not even one in software.
     NoAdapter,

@@ -90,7 +90,7 @@ pub enum WindowSystems {
 /// # Errors
 /// When there is no display or no adapter, found out before the engine starts; when the engine stops with an error.
 pub fn run(session: Session, options: Options) -> Result<(), WindowError> {
-    if !options.display {
+    if !options.display || !probe::display_answers() {
         return Err(WindowError::NoDisplay);
     }
     let backends = probe()?;

@@ -162,6 +162,7 @@ pub(crate) const MAP: &[Module] = &[
             "image_compare",
             "lyon_tessellation",
             "wgpu",
+            "x11rb",
         ],
     ),
     module("main", &["session", "terminal", "window"], &[]),
