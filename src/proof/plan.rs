@@ -16,14 +16,21 @@ use super::table::Table;
 #[derive(Debug, Clone, Copy)]
 pub(super) struct TooLarge;
 
+/// How the moves of a plan are chosen.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Manner {
+    /// No two machines on cords start at once, and no two cords share an outlet of the set.
+    pub(super) sparing: bool,
+    /// Plugs are moved while the engine warms up, as long as its output is off.
+    pub(super) hurried: bool,
+}
+
 /// The fewest careful moves to a state that is a goal, of all that leave these controls `still`; no more than `most_states` are looked at.
-/// A `sparing` plan lets no two machines on cords start at once, and no two cords share an outlet of the set; a `hurried` one moves plugs while the engine warms up, as long as its output is off.
 pub(super) fn plan(
     space: &Space<'_>,
     start: Code,
     still: &[ControlId],
-    sparing: bool,
-    hurried: bool,
+    Manner { sparing, hurried }: Manner,
     most_states: usize,
     goal: impl Fn(&Positions) -> bool,
 ) -> Result<Option<Vec<(ControlId, PositionId)>>, TooLarge> {

@@ -15,7 +15,7 @@ use crate::units::DrillTime;
 
 use super::joints::Place;
 use super::judge::Judge;
-use super::plan::{TooLarge, is_fed_by_hand, plan, sun_pushes};
+use super::plan::{Manner, TooLarge, is_fed_by_hand, plan, sun_pushes};
 use super::space::Space;
 use super::step::{Aim, Step, add, to_say};
 use super::walk_care::{branch_handle, heaviest_first};
@@ -395,16 +395,12 @@ impl<'a> Walk<'a> {
         let space = Space::new(self.scenario, self.judge, branches, also, here);
         let space = space.ok_or(TooLarge)?;
         let start = space.code(here, self.drill.conditions().story_done);
+        let manner = Manner {
+            sparing: self.sparing,
+            hurried: self.hurried,
+        };
         for still in still {
-            let planned = plan(
-                &space,
-                start,
-                still,
-                self.sparing,
-                self.hurried,
-                self.most_states,
-                &goal,
-            )?;
+            let planned = plan(&space, start, still, manner, self.most_states, &goal)?;
             if planned.is_some() {
                 return Ok(planned);
             }
