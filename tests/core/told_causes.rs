@@ -288,9 +288,11 @@ fn what_to_do_now_is_told_at_the_end_only_of_a_danger_that_still_stands() {
 
 /// A number of a finding's evidence.
 fn quantity(finding: &Finding, wanted: &str) -> Option<f64> {
-    finding.evidence.iter().find_map(|(name, arg)| match arg {
-        Arg::Quantity(number, _) if *name == wanted => Some(*number),
-        _ => None,
+    finding.evidence.iter().find_map(|(name, arg)| {
+        let Arg::Quantity(number, _) = arg else {
+            return None;
+        };
+        (*name == wanted).then_some(*number)
     })
 }
 

@@ -71,9 +71,11 @@ fn shown<'a>(drill: &'a Drill, finding: &Finding) -> &'a Moment {
 
 /// How an appliance is told to get its volts.
 fn how(stage: &Stage) -> Option<&str> {
-    stage.text.args.iter().find_map(|(name, arg)| match arg {
-        Arg::Verbatim(word) if *name == "how" => Some(word.as_str()),
-        _ => None,
+    stage.text.args.iter().find_map(|(name, arg)| {
+        let Arg::Verbatim(word) = arg else {
+            return None;
+        };
+        (*name == "how").then_some(word.as_str())
     })
 }
 
