@@ -41,7 +41,7 @@ use crate::units::DrillTime;
 pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
 pub use finding::{Finding, Rule};
 pub use objective::Objective;
-pub use restoration::{SUPPLIED_PU, may_stop_safely, supplied_since};
+pub use restoration::{SUPPLIED_PU, supplied_since};
 pub use spacing::{Memory, WANTED};
 
 /// What a run comes to.

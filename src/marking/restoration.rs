@@ -209,22 +209,12 @@ fn crew(scenario: &Scenario) -> Arg {
 fn stopped_safely(scenario: &Scenario, trace: &Trace) -> bool {
     let site = &scenario.site;
     let called = |m: &Moment| matches!(m.what, What::Did(Action::Call(Callee::Electrician)));
+    let fed = |m: &Moment| m.readings.point("bus").fed.customer();
     let stands = trace.moments.last().is_some_and(|m| {
         let engine = site.generator.engine;
         site.stands(&m.positions, engine, "stopped")
     });
-    stands && trace.moments.iter().any(called) && has_fed_nothing(trace)
-}
-
-/// Whether no source of the house's own has fed the panel so far.
-fn has_fed_nothing(trace: &Trace) -> bool {
-    let fed = |m: &Moment| m.readings.point("bus").fed.customer();
-    !trace.moments.iter().any(fed)
-}
-
-/// Whether a safe stop can still stand in for power: the scenario says that it does, and nothing has fed the panel so far.
-pub fn may_stop_safely(scenario: &Scenario, trace: &Trace) -> bool {
-    scenario.goal.safe_stop && has_fed_nothing(trace)
+    stands && trace.moments.iter().any(called) && !trace.moments.iter().any(fed)
 }
 
 /// When an appliance first had power after the outage, if it has.

@@ -6,7 +6,7 @@
 use std::collections::BTreeMap;
 
 use crate::drill::{Action, Callee, Drill, Event, Listener, Sight, duration};
-use crate::marking::{Finding, mark, mark_so_far, may_pass, may_stop_safely, supplied_since};
+use crate::marking::{Finding, mark, mark_so_far, may_pass, supplied_since};
 use crate::scenario::{Happening, Scenario};
 use crate::site::{ControlId, Plug, PositionId, Positions, Site};
 use crate::units::DrillTime;
@@ -49,7 +49,7 @@ pub(super) fn out_of_reach(scenario: &Scenario, judge: &Judge<'_>) -> bool {
 }
 
 /// Whether it is too late for a drill's goal already: food or a basement is lost, or some appliance had no power when it was due, or can't have it by then any more, by whoever is quickest from here.
-/// A drill that may be stopped safely, and in which nothing has fed the panel yet, is too late for none of that.
+/// A drill that may be stopped safely is too late for none of that.
 /// It is too late too where a rule that a pass can't do without is broken before even the shortest deed has its effect, and ending the drill as it stands is no pass either.
 pub fn too_late(drill: &Drill) -> bool {
     let scenario = drill.scenario();
@@ -57,8 +57,7 @@ pub fn too_late(drill: &Drill) -> bool {
         return true;
     }
     let due = due(drill);
-    let may_stop = may_stop_safely(scenario, drill.trace());
-    if is_past(drill) || may_stop || utility_brings(scenario, due) {
+    if is_past(drill) || scenario.goal.safe_stop || utility_brings(scenario, due) {
         return is_past(drill);
     }
     let judge = Judge::new(scenario);
@@ -113,8 +112,7 @@ fn shortest(site: &Site) -> DrillTime {
 pub(super) fn is_past(drill: &Drill) -> bool {
     let lost = |e: &Event| matches!(e, Event::Lost { .. });
     let late = drill.now() > due(drill) && dark(drill).next().is_some();
-    !may_stop_safely(drill.scenario(), drill.trace())
-        && (late || drill.trace().events().any(|(_, e)| lost(e)))
+    !drill.scenario().goal.safe_stop && (late || drill.trace().events().any(|(_, e)| lost(e)))
 }
 
 /// When the goal has to be met, as far as that is known.
