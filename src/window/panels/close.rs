@@ -76,7 +76,7 @@ fn readings(ui: &mut Ui, readings: &[String]) {
 /// A control on a card, with all its positions.
 fn row(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
     card(ui, theme::HAIRLINE, |ui| {
-        faces::positions(ui, control, page)
+        faces::positions(ui, control, page);
     });
 }
 

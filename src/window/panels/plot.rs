@@ -84,16 +84,21 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
             );
         });
     if view.limit.is_some() {
-        ui.horizontal(|ui| {
-            ui.add_space(LABEL);
-            let (sample, _) = ui.allocate_exact_size(vec2(32.0, 14.0), Sense::hover());
-            let ends = [sample.left_center(), sample.right_center()];
-            let stroke = Stroke::new(2.0, theme::YELLOW.egui());
-            let dashes = Shape::dashed_line(&ends, stroke, 8.0, 4.0);
-            ui.painter().extend(dashes);
-            super::aside(ui, &view.limit_label);
-        });
+        limit(ui, &view.limit_label);
     }
+}
+
+/// The name of the limit, behind a sample of its line.
+fn limit(ui: &mut Ui, label: &str) {
+    ui.horizontal(|ui| {
+        ui.add_space(LABEL);
+        let (sample, _) = ui.allocate_exact_size(vec2(32.0, 14.0), Sense::hover());
+        let ends = [sample.left_center(), sample.right_center()];
+        let stroke = Stroke::new(2.0, theme::YELLOW.egui());
+        let dashes = Shape::dashed_line(&ends, stroke, 8.0, 4.0);
+        ui.painter().extend(dashes);
+        super::aside(ui, label);
+    });
 }
 
 /// What is under the pointer: the curve's or the limit's name, the moment and the value.
