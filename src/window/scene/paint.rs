@@ -1,7 +1,8 @@
 //! The material of everything that a [`super::brush::Brush`] paints: the colors of its corners, through a shader as short as can be.
 //!
 //! The engine's own material works out textures, tints and positions for every pixel, which the software adapter pays for.
-//! It does not cover an output that is not linear: the camera's target is.
+//! Colors stay encoded, as the whole picture is (see [`crate::window::output`]).
+//! It does not cover a target that takes linear colors.
 
 use bevy::asset::uuid_handle;
 use bevy::prelude::*;
