@@ -155,10 +155,7 @@ impl Session {
                 let deed = did_message(open.drill.scenario(), &step.action);
                 let message = Message::new("guide-step")
                     .with("step", Arg::Said(Box::new(deed)))
-                    .with(
-                        "why",
-                        Arg::Said(Box::new(Message::new(why(&open.drill, &step)))),
-                    );
+                    .said("why", Message::new(why(&open.drill, &step)));
                 Hint {
                     text: self.words.label(&message),
                     line: write_action(site, &step.action),

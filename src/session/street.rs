@@ -19,14 +19,14 @@ impl Session {
     /// The street, if a drill is open.
     /// While a consequence is held, in the moment that it tells of.
     pub fn street(&self) -> Option<StreetView> {
-        let open = self.open.as_ref()?;
-        let Some(held) = open.held.first() else {
+        let held = self.open.as_ref()?.held.first();
+        let Some(moment) = held.map(|finding| finding.moment) else {
             return self.street_now();
         };
         let mut seen = self.clone();
-        seen.open = Some(Open {
-            drill: open.drill.clone().stood_at(held.moment),
-            ..open.clone()
+        seen.open = seen.open.map(|open| Open {
+            drill: open.drill.stood_at(moment),
+            ..open
         });
         seen.street_now()
     }

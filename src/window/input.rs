@@ -6,6 +6,7 @@
 use bevy::prelude::*;
 
 use crate::session::Command;
+use crate::session::view::LogView;
 use crate::units::DrillTime;
 
 use super::WindowSystems;
@@ -137,6 +138,15 @@ pub(super) fn wish_of(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> 
     anywhere(key, views).or_else(|| in_drill(key, views, desk))
 }
 
+/// How a drill is ended: one that was opened by mistake holds nothing that could be looked back on, and is left.
+pub(super) fn way_out(log: &LogView) -> Command {
+    if log.begun || log.over {
+        Command::Finish
+    } else {
+        Command::Leave
+    }
+}
+
 fn anywhere(key: KeyCode, views: &Views) -> Option<Wish> {
     let speak = || {
         let tag = views.next_language();
@@ -177,18 +187,13 @@ fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
             .get(index)
             .map(|place| Wish::Place(place.id.clone()));
     }
-    let finish = if views.log.begun {
-        Command::Finish
-    } else {
-        Command::Leave
-    };
     let known = [
         (KeyCode::F2, Wish::Do(Command::Wait(SHORT))),
         (KeyCode::F3, Wish::Do(Command::Wait(MINUTE))),
         (KeyCode::F4, Wish::Do(Command::WaitForEvent)),
         (KeyCode::F5, Wish::Do(Command::Hint)),
         (KeyCode::F6, Wish::Words),
-        (KeyCode::F10, Wish::Do(finish)),
+        (KeyCode::F10, Wish::Do(way_out(&views.log))),
     ];
     known
         .into_iter()

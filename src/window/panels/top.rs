@@ -9,7 +9,7 @@ use bevy_egui::egui::{Align, Layout, RichText, Ui};
 use crate::session::view::{LanguageView, LogView, StreetView};
 use crate::session::{Command, Notice};
 use crate::window::fonts;
-use crate::window::input::{MINUTE, SHORT};
+use crate::window::input::{MINUTE, SHORT, way_out};
 use crate::window::link::Wish;
 use crate::window::theme;
 
@@ -74,17 +74,16 @@ fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
         let text = page.say(id);
         page.button(ui, &text, || Wish::Do(command));
     }
-    if !log.begun && !log.over {
-        // Opened by mistake: nothing was done that could be looked back on.
-        let leave = page.say("window-leave-drill");
-        page.button(ui, &leave, || Wish::Do(Command::Leave));
-        return;
-    }
-    let finish = page.say("window-finish");
-    if log.goal_met || log.over {
-        page.lead(ui, &finish, || Wish::Do(Command::Finish));
+    let end = way_out(log);
+    let text = page.say(if end == Command::Leave {
+        "window-leave-drill"
     } else {
-        page.button(ui, &finish, || Wish::Do(Command::Finish));
+        "window-finish"
+    });
+    if log.goal_met && log.begun || log.over {
+        page.lead(ui, &text, || Wish::Do(end));
+    } else {
+        page.button(ui, &text, || Wish::Do(end));
     }
 }
 
