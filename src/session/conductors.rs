@@ -17,6 +17,8 @@ use super::{Open, Session, furnish};
 
 /// Amps below which no flow is shown.
 const LEAST_FLOW_A: f64 = 0.05;
+/// The share of the busier side's amps from which on the other's count as alike.
+const ALIKE: f64 = 0.95;
 /// Id of the equipment that all handles of single circuits sit in.
 pub(super) const HANDLES: &str = "transfer";
 
@@ -102,7 +104,7 @@ impl Session {
             told.said = fed_word(Fed::Solar);
         }
         let shown_amps = if flows {
-            self.words.quantity(amps, Unit::Amps)
+            self.amps_of_sides(amps, readings.less_of(&wire.thing))
         } else {
             String::new()
         };
@@ -131,6 +133,17 @@ impl Session {
             amps: shown_amps,
             sentence,
         }
+    }
+
+    /// The amps of the busier side, and those of the other where they differ: volts between the two times one alone would not be the watts.
+    fn amps_of_sides(&self, more_a: f64, less_a: f64) -> String {
+        if less_a > ALIKE * more_a {
+            return self.words.quantity(more_a, Unit::Amps);
+        }
+        let both = Message::new("street-amps-of-sides")
+            .quantity("more", more_a, Unit::Amps)
+            .quantity("less", less_a, Unit::Amps);
+        self.words.say(&both)
     }
 }
 
