@@ -84,7 +84,7 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
                     running: runs,
                     ..g.clone()
                 };
-                suitcase(brush, &second, at - Vec2::X * 60.0);
+                suitcase(brush, &second, at - Vec2::X * 72.0);
             }
             suitcase(brush, g, body);
         }
@@ -100,43 +100,54 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
     }
 }
 
-/// A frame on wheels.
+/// An open frame of tube around tank, engine and sockets, on one pair of wheels and a foot.
 fn portable(brush: &mut Brush, g: &GeneratorView, (at, body): (Vec2, Vec2)) {
     let p = |x: f32, y: f32| body + Vec2::new(x, y);
-    for dx in [-20.0, 20.0] {
-        brush.disk(at + Vec2::new(dx, -8.0), 8.0, theme::RUBBER);
-        brush.disk(at + Vec2::new(dx, -8.0), 3.0, theme::STEEL);
-    }
     let housing = theme::ENGINE;
-    brush.stroke(
-        &[
-            p(-32.0, -14.0),
-            p(-32.0, -52.0),
-            p(32.0, -52.0),
-            p(32.0, -14.0),
-        ],
-        4.0,
-        housing.mix(theme::RUBBER, 0.4),
-    );
-    brush.round_rect(p(-29.0, -46.0), Vec2::new(58.0, 36.0), 7.0, housing);
-    brush.round_rect(
-        p(-24.0, -56.0),
-        Vec2::new(48.0, 14.0),
-        7.0,
-        theme::CLOTH.mix(theme::ENGINE, 0.25),
-    );
-    brush.round_rect(p(-27.0, -36.0), Vec2::new(22.0, 22.0), 3.0, theme::INK);
-    for (i, dy) in [-31.0, -22.0].into_iter().enumerate() {
-        let lamp = if g.running && i == 0 {
-            theme::YELLOW
-        } else {
-            theme::HAIRLINE
-        };
-        brush.disk(p(-21.0, dy), 2.6, lamp);
-        brush.disk(p(-12.0, dy), 3.4, theme::ENGINE);
+    let tube = housing.mix(theme::RUBBER, 0.4);
+    brush.disk(at + Vec2::new(-22.0, -9.0), 9.0, theme::RUBBER);
+    brush.disk(at + Vec2::new(-22.0, -9.0), 3.5, theme::STEEL);
+    brush.rect(at.x + 20.0, at.y - 12.0, 7.0, 12.0, theme::RUBBER);
+    // The engine, with its fins and the starter's cord.
+    let block = housing.mix(theme::RUBBER, 0.18);
+    brush.round_rect(p(0.0, -43.0), Vec2::new(30.0, 30.0), 3.0, block);
+    for y in [-40.0, -36.0] {
+        brush.rect(body.x + 3.0, body.y + y, 24.0, 1.8, tube);
     }
-    gauge(brush, p(12.0, -28.0), g.load, g.running);
-    brush.stroke(&[p(29.0, -30.0), p(40.0, -30.0)], 6.0, theme::STEEL);
+    brush.disk(p(15.0, -22.5), 8.5, tube);
+    brush.ring(p(15.0, -22.5), 5.0, 1.4, theme::STEEL);
+    brush.rect(body.x + 12.0, body.y - 16.0, 6.0, 2.6, theme::CREAM);
+    brush.stroke(&[p(30.0, -36.0), p(41.0, -36.0)], 5.0, theme::STEEL);
+    // The panel: a gauge, a lamp and two outlets.
+    brush.round_rect(p(-29.0, -44.0), Vec2::new(27.0, 32.0), 3.0, theme::INK);
+    gauge(brush, p(-17.5, -33.0), g.load, g.running);
+    let lamp = if g.running {
+        theme::YELLOW
+    } else {
+        theme::HAIRLINE
+    };
+    brush.disk(p(-5.5, -40.0), 1.8, lamp);
+    for x in [-26.0, -14.0] {
+        brush.round_rect(p(x, -20.5), Vec2::new(9.0, 6.5), 2.0, theme::PORCELAIN);
+        for slot in [2.5, 5.5] {
+            brush.rect(body.x + x + slot, body.y - 19.0, 1.2, 3.2, theme::INK);
+        }
+    }
+    // The tank with its cap, and the frame over all.
+    let tank = theme::CLOTH.mix(theme::ENGINE, 0.25);
+    brush.rect(body.x + 6.0, body.y - 63.0, 10.0, 5.0, theme::RUBBER);
+    brush.round_rect(p(-27.0, -59.0), Vec2::new(54.0, 14.0), 5.0, tank);
+    let frame = [
+        p(-33.0, -11.0),
+        p(-33.0, -57.0),
+        p(-28.0, -62.0),
+        p(28.0, -62.0),
+        p(33.0, -57.0),
+        p(33.0, -11.0),
+    ];
+    brush.stroke(&frame, 3.6, tube);
+    brush.stroke(&[p(-34.5, -11.0), p(34.5, -11.0)], 3.6, tube);
+    brush.stroke(&[p(33.0, -48.0), p(44.0, -48.0), p(47.0, -45.0)], 3.0, tube);
 }
 
 /// A case with a handle: an inverter generator.
