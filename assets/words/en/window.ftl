@@ -64,8 +64,9 @@ window-guided-means = The next safe step is shown with its reason, from wherever
 window-open-assessed = Open as a test
 window-assessed-means = No help, and only what you looked at or tested, until the end.
 window-slide = interlock slide
-window-slide-up = The slide is up. It keeps the main breaker from going on.
-window-slide-down = The slide is down. It keeps the generator breaker from going on while the main breaker is on.
+window-slide-up = The slide is up, over the main breaker. It keeps it from going on.
+window-slide-down = The slide is down, over the generator breaker. It keeps it from going on while the main breaker is on.
+window-slide-free = The slide stands in the middle. It holds neither breaker.
 
 # What feeds a conductor, in the legend.
 window-fed-dead = no voltage
@@ -145,6 +146,7 @@ window-key-size = Larger or smaller text
 window-key-nearer = Look at the street nearer
 window-key-farther = Look from farther away
 window-key-move = Move what you see: with an arrow key
+window-detail-short = Detail
 window-detail-live = Detail: what is live. Press to see the numbers.
 window-detail-numbers = Detail: the numbers. Press to see phasors too.
 window-detail-phasors = Detail: phasors too, at panel and generator. Press for less.

@@ -64,8 +64,9 @@ window-guided-means = Se muestra el siguiente paso seguro con su razón, desde d
 window-open-assessed = Abrir como prueba
 window-assessed-means = Sin ayuda, y solo lo que usted miró o midió, hasta el final.
 window-slide = corredera de bloqueo
-window-slide-up = La corredera está arriba. No deja encender el interruptor principal.
-window-slide-down = La corredera está abajo. No deja encender el interruptor del generador mientras el principal está encendido.
+window-slide-up = La corredera está arriba, sobre el interruptor principal. No lo deja encender.
+window-slide-down = La corredera está abajo, sobre el interruptor del generador. No lo deja encender mientras el principal está encendido.
+window-slide-free = La corredera está en medio. No bloquea ninguno de los dos interruptores.
 
 # Qué alimenta un conductor, en la leyenda.
 window-fed-dead = sin voltaje
@@ -145,6 +146,7 @@ window-key-size = Texto más grande o más pequeño
 window-key-nearer = Mirar la calle de más cerca
 window-key-farther = Mirar de más lejos
 window-key-move = Mover lo que se ve: con una flecha
+window-detail-short = Detalle
 window-detail-live = Detalle: qué está energizado. Presione para ver los números.
 window-detail-numbers = Detalle: los números. Presione para ver también los fasores.
 window-detail-phasors = Detalle: también los fasores, en el tablero y el generador. Presione para ver menos.

@@ -25,10 +25,10 @@ use super::{Page, card, close, faces, follow_focus, outline_focus};
 /// Least height of one slot, points: more than the 24 that a target needs at least.
 /// Where a label takes more lines, all slots of the face are higher.
 const SLOT: f32 = 31.0;
-/// Height of the main breaker.
-const MAIN: f32 = 54.0;
-/// Room for the slide between main and generator breaker.
-const GAP: f32 = 16.0;
+/// Least height of the main breaker and of the generator breaker below it.
+const WIDE: f32 = 44.0;
+/// Least room between the two, for the slide.
+const GAP: f32 = 20.0;
 /// Size of a handle's recess.
 const HANDLE: egui::Vec2 = vec2(50.0, 20.0);
 /// Where the handles of main and generator breaker stand, as a share of the face's width.
@@ -60,13 +60,10 @@ pub(super) fn on_face(control: &ControlView) -> bool {
 pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page: &mut Page<'_>) {
     let width = ui.available_width();
     let painter = ui.painter().clone();
-    let slot = slot_height(&painter, controls, (width - 18.0) / 2.0 - 4.0);
-    // A panel without a main breaker begins with its first row.
-    let has_main = controls.iter().any(|c| c.slot.0 == 0);
-    let raised = if has_main { 0.0 } else { MAIN + GAP };
+    let rows = Rows::of(&painter, controls, width - 18.0, &page.say("window-slide"));
     let bottom = controls
         .iter()
-        .map(|c| place(Rect::ZERO, slot, c).bottom() - raised)
+        .map(|c| rows.place(Rect::ZERO, c).bottom())
         .fold(0.0, f32::max);
     let height = bottom + 20.0;
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
@@ -86,7 +83,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
     let unfolded: Option<String> = ui.data(|d| d.get_temp(unfold_id));
     let mut unfold = unfolded.clone();
     for control in controls {
-        let place = place(inner, slot, control).translate(vec2(0.0, -raised));
+        let place = rows.place(inner, control);
         let response = breaker(ui, &painter, place, control);
         page.focus_first(&response);
         follow_focus(&response);
@@ -101,7 +98,7 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
         response.on_hover_text(&control.sentence);
     }
     if interlock {
-        slide(ui, &painter, (inner, slot), controls, page);
+        slide(ui, &painter, (inner, &rows), controls, page);
     }
     if let Some(control) = controls.iter().find(|c| Some(&c.id) == unfold.as_ref()) {
         card(ui, theme::YELLOW, |ui| {
@@ -122,31 +119,75 @@ pub(super) fn face(ui: &mut Ui, controls: &[&ControlView], interlock: bool, page
     }
 }
 
-/// Where a breaker is on the face.
-fn place(inner: Rect, slot: f32, control: &ControlView) -> Rect {
-    if control.kind == ControlKind::Main {
-        return Rect::from_min_size(inner.min, vec2(inner.width(), MAIN - 6.0));
+/// How high the rows of a face are, points.
+struct Rows {
+    /// One slot.
+    slot: f32,
+    /// Main and generator breaker.
+    wide: f32,
+    /// From the top to what stands below the main breaker.
+    below_main: f32,
+    /// From the top to the first row of branch breakers.
+    branches: f32,
+    /// The number of that row.
+    first_row: u8,
+}
+
+impl Rows {
+    /// Rows in which every word of a face this wide finds room.
+    fn of(painter: &egui::Painter, controls: &[&ControlView], width: f32, slide: &str) -> Self {
+        let room = width * MIDDLE - HANDLE.x / 2.0;
+        let height = |what: &str, size, room| {
+            let font = fonts::regular(size);
+            let job = LayoutJob::simple(what.to_owned(), font, Color32::PLACEHOLDER, room);
+            painter.layout_job(job).size().y
+        };
+        let wide = controls.iter().filter(|c| c.slot.0 == 0);
+        let wide = wide.map(|c| height(&c.label, 15.0, room - 18.0) + 10.0);
+        let wide = wide.fold(WIDE, f32::max);
+        let gap = (height(slide, 12.0, room - 18.0) + 4.0).max(GAP);
+        // A panel without a main breaker begins with its first row.
+        let is_main = |c: &ControlView| c.kind == ControlKind::Main;
+        let below_main = if controls.iter().any(|c| is_main(c)) {
+            wide + gap
+        } else {
+            0.0
+        };
+        let under = controls.iter().any(|c| c.slot.0 == 0 && !is_main(c));
+        let rows = controls.iter().filter(|c| c.slot.0 > 0).map(|c| c.slot.1);
+        Self {
+            slot: slot_height(painter, controls, width / 2.0 - 4.0),
+            wide,
+            below_main,
+            branches: below_main + if under { wide + 12.0 } else { 0.0 },
+            first_row: rows.min().unwrap_or_default(),
+        }
     }
-    let half = inner.width() / 2.0;
-    let (column, row) = control.slot;
-    let y = inner.top()
-        + MAIN
-        + GAP
-        + slot * f32::from(row.saturating_sub(1))
-        + if row > 1 { 14.0 } else { 0.0 };
-    if column == 0 {
-        return Rect::from_min_size(pos2(inner.left(), y), vec2(inner.width(), SLOT + 10.0));
+
+    /// Where a breaker is on the face.
+    fn place(&self, inner: Rect, control: &ControlView) -> Rect {
+        let wide = vec2(inner.width(), self.wide);
+        if control.kind == ControlKind::Main {
+            return Rect::from_min_size(inner.min, wide);
+        }
+        let half = inner.width() / 2.0;
+        let (column, row) = control.slot;
+        if column == 0 {
+            return Rect::from_min_size(inner.min + vec2(0.0, self.below_main), wide);
+        }
+        let nth = f32::from(row.saturating_sub(self.first_row));
+        let y = inner.top() + self.branches + self.slot * nth;
+        let x = if column == 1 {
+            inner.left()
+        } else {
+            inner.left() + half
+        };
+        Rect::from_min_size(
+            pos2(x, y),
+            vec2(half, self.slot * f32::from(control.poles.max(1))),
+        )
+        .shrink2(vec2(2.0, 1.5))
     }
-    let x = if column == 1 {
-        inner.left()
-    } else {
-        inner.left() + half
-    };
-    Rect::from_min_size(
-        pos2(x, y),
-        vec2(half, slot * f32::from(control.poles.max(1))),
-    )
-    .shrink2(vec2(2.0, 1.5))
 }
 
 fn breaker(ui: &Ui, painter: &egui::Painter, rect: Rect, control: &ControlView) -> Response {
@@ -179,14 +220,29 @@ fn breaker(ui: &Ui, painter: &egui::Painter, rect: Rect, control: &ControlView) 
         rect.right() - 5.0 - HANDLE.x
     };
     let handle = Rect::from_min_size(pos2(handle_x, rect.center().y - HANDLE.y / 2.0), HANDLE);
-    draw_handle(painter, handle, control, right_column);
+    if wide || control.poles < 2 {
+        draw_handle(painter, handle, control, right_column);
+    } else {
+        // Two poles have a handle each, and a bar that moves both.
+        let apart = vec2(0.0, rect.height() / 4.0);
+        let knobs = [-apart, apart]
+            .map(|by| draw_handle(painter, handle.translate(by), control, right_column));
+        let [upper, lower] = knobs.map(|knob| knob.center());
+        let bar = Rect::from_two_pos(upper - vec2(4.0, 0.0), lower + vec2(4.0, 0.0));
+        painter.rect_filled(bar, CornerRadius::same(2), theme::DARK_TEXT.egui());
+    }
     label(painter, rect, handle, control, right_column);
     outline_focus(ui, &response);
     response
 }
 
-/// The knob is toward the middle of the panel when on, toward its edge when off, and between when tripped.
-fn draw_handle(painter: &egui::Painter, rect: Rect, control: &ControlView, right_column: bool) {
+/// The knob is toward the middle of the panel when on, toward its edge when off, and between when tripped; says where it is.
+fn draw_handle(
+    painter: &egui::Painter,
+    rect: Rect,
+    control: &ControlView,
+    right_column: bool,
+) -> Rect {
     painter.rect_filled(rect, CornerRadius::same(4), theme::INK.egui());
     let on = control.position_id == "on";
     let tripped = control.position_id == "tripped";
@@ -242,6 +298,7 @@ fn draw_handle(painter: &egui::Painter, rect: Rect, control: &ControlView, right
             Stroke::new(2.0, theme::MUTED.egui()),
         );
     }
+    knob
 }
 
 /// The height of a slot in which every label of a face finds room beside its handle.
@@ -257,7 +314,7 @@ fn slot_height(painter: &egui::Painter, controls: &[&ControlView], width: f32) -
 /// What a branch breaker feeds, how it stands and its rating, in as many lines as its room asks for.
 fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Align) -> Arc<Galley> {
     let mut job = LayoutJob::default();
-    job.wrap.max_width = (width - HANDLE.x - 12.0).max(20.0);
+    job.wrap.max_width = (width - HANDLE.x - 18.0).max(20.0);
     job.halign = align;
     let mut add = |text: &str, size, ink: Ink| {
         job.append(
@@ -339,11 +396,14 @@ fn text(
     painter.galley(rect.min, galley, Color32::PLACEHOLDER);
 }
 
-/// The plate that lets only one of main and generator breaker be on.
+/// Size of the slide's plate.
+const PLATE: egui::Vec2 = vec2(31.0, 34.0);
+
+/// The plate that lets only one of main and generator breaker be on: it lies over the way of the handle that it holds.
 fn slide(
     ui: &Ui,
     painter: &egui::Painter,
-    (inner, slot): (Rect, f32),
+    (inner, rows): (Rect, &Rows),
     controls: &[&ControlView],
     page: &mut Page<'_>,
 ) {
@@ -353,42 +413,33 @@ fn slide(
     else {
         return;
     };
-    let (top, bottom) = (place(inner, slot, main), place(inner, slot, generator));
-    // With the generator's breaker on, the plate is up and stands in the main's way; otherwise it is down.
-    let up = generator.position_id == "on";
-    let x = inner.left() + inner.width() * MIDDLE;
+    let (top, bottom) = (rows.place(inner, main), rows.place(inner, generator));
+    let is_on = |control: &ControlView| control.position_id == "on";
+    // A handle of these two goes right to be on: there the plate slides, and over what it keeps off.
+    let x = inner.left() + inner.width() * MIDDLE + HANDLE.x / 2.0 - 12.0;
     let middle = f32::midpoint(top.bottom(), bottom.top());
-    let shift = if up { -3.0 } else { 3.0 };
-    let plate = Rect::from_center_size(pos2(x, middle + shift), vec2(HANDLE.x + 16.0, 12.0));
-    painter.rect_filled(plate, CornerRadius::same(3), theme::LEAD.egui());
+    let (y, id) = match (is_on(main), is_on(generator)) {
+        (true, false) => (bottom.center().y, "window-slide-down"),
+        (false, true) => (top.center().y, "window-slide-up"),
+        (true, true) | (false, false) => (middle, "window-slide-free"),
+    };
+    let past = HANDLE.y / 2.0 + 2.0;
+    let rail = top.center().y + past..=bottom.center().y - past;
+    let rail = Rect::from_x_y_ranges(x - 3.0..=x + 3.0, rail);
+    painter.rect_filled(rail, CornerRadius::same(3), theme::STEEL.egui());
+    let plate = Rect::from_center_size(pos2(x, y), PLATE);
+    painter.rect_filled(plate, CornerRadius::same(4), theme::LEAD.egui());
     painter.rect_stroke(
         plate,
-        CornerRadius::same(3),
-        Stroke::new(1.5, theme::DARK_TEXT.egui()),
+        CornerRadius::same(4),
+        Stroke::new(2.0, theme::DARK_TEXT.egui()),
         StrokeKind::Inside,
     );
-    for dx in [-28.0, 28.0] {
-        painter.circle_filled(pos2(x + dx, plate.center().y), 2.4, theme::DARK_TEXT.egui());
+    for dy in [-10.0, 10.0] {
+        painter.circle_filled(plate.center() + vec2(0.0, dy), 2.6, theme::DARK_TEXT.egui());
     }
-    let tip = if up {
-        plate.center_top() - vec2(0.0, 5.0)
-    } else {
-        plate.center_bottom() + vec2(0.0, 5.0)
-    };
-    let base = plate.center();
-    painter.add(egui::Shape::convex_polygon(
-        vec![tip, pos2(base.x + 7.0, base.y), pos2(base.x - 7.0, base.y)],
-        theme::LEAD.egui(),
-        Stroke::NONE,
-    ));
-    let id = if up {
-        "window-slide-up"
-    } else {
-        "window-slide-down"
-    };
     let name = page.say(id);
-    let grip = plate.expand2(vec2(0.0, 6.0));
-    let response = ui.interact(grip, ui.id().with("slide"), Sense::click());
+    let response = ui.interact(plate, ui.id().with("slide"), Sense::click());
     response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &name));
     outline_focus(ui, &response);
     // The slide moves with the handles alone: a press is answered with why it stays.
@@ -396,12 +447,12 @@ fn slide(
         Wish::Do(Command::Do(["set", "slide"].join(" ")))
     });
     response.on_hover_text(name);
-    let at = pos2(plate.left() - 8.0, middle);
+    let left = inner.left() + inner.width() * MIDDLE - HANDLE.x / 2.0;
     text(
         painter,
-        at,
+        pos2(left - 8.0, middle),
         Align2::RIGHT_CENTER,
         &page.say("window-slide"),
-        (12.0, theme::LEAD, plate.left() - inner.left() - 16.0),
+        (12.0, theme::LEAD, left - inner.left() - 18.0),
     );
 }

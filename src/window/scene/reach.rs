@@ -16,7 +16,7 @@ use super::frame::Frame;
 use super::sight::See;
 
 /// Size of a button, and the gap between two, points.
-const SIZE: Vec2 = Vec2::new(50.0, 34.0);
+const SIZE: Vec2 = Vec2::new(84.0, 34.0);
 const GAP: f32 = 6.0;
 /// Turns of the wheel in points that bring things nearer by the factor e.
 const WHEEL: f32 = 400.0;
@@ -53,11 +53,12 @@ fn buttons(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Re
     let part = frame.sight().is_part();
     let corner = pos2(room.right() - SIZE.x - 10.0, room.top() + 10.0);
     let all = page.say("window-sight-all");
-    let (sign, told) = match detail {
-        Detail::Live => ("?", "window-detail-live"),
-        Detail::Numbers => ("V", "window-detail-numbers"),
-        Detail::Phasors => ("V °", "window-detail-phasors"),
+    let (level, told) = match detail {
+        Detail::Live => (1, "window-detail-live"),
+        Detail::Numbers => (2, "window-detail-numbers"),
+        Detail::Phasors => (3, "window-detail-phasors"),
     };
+    let detail = format!("{} {level}", page.say("window-detail-short"));
     let see = |change| Wish::See(change);
     let signs = [
         ("+", "window-key-nearer", see(See::step(&frame, true)), true),
@@ -68,7 +69,7 @@ fn buttons(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Re
             part,
         ),
         (&all, "window-key-whole", see(See::Whole), part),
-        (sign, told, Wish::Detail, true),
+        (&detail, told, Wish::Detail, true),
     ];
     let mut taken = Rect::from_min_size(corner, vec2(SIZE.x, SIZE.y));
     for (sign, id, wish, can) in signs {
