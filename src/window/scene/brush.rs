@@ -60,13 +60,6 @@ impl Brush {
         self.frame
     }
 
-    /// Paints something in another frame.
-    pub(super) fn in_frame(&mut self, frame: Frame, paint: impl FnOnce(&mut Self)) {
-        let before = std::mem::replace(&mut self.frame, frame);
-        paint(self);
-        self.frame = before;
-    }
-
     /// Paints something around a point at another size; with a negative width it is seen from its other side.
     pub(super) fn at_size(&mut self, pivot: Vec2, size: Vec2, paint: impl FnOnce(&mut Self)) {
         let before = std::mem::replace(&mut self.around, (pivot, size));

@@ -14,14 +14,13 @@ use bevy_egui::egui::{
 };
 
 use crate::session::Detail;
-use crate::session::view::{EquipmentKind, Fed, StageView, StreetView};
+use crate::session::view::{Fed, StageView, StreetView};
 use crate::window::fonts;
 use crate::window::link::Spoken;
 use crate::window::panels::{Page, timeline};
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::brush::Brush;
 use super::calls::{Call, calls};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
@@ -31,6 +30,8 @@ use super::{pointers, reach};
 pub(crate) struct Shown<'a> {
     /// The stage of a consequence that is told.
     pub(crate) stage: Option<&'a StageView>,
+    /// What the light of the wall is on.
+    pub(crate) lit: Option<Vec2>,
     /// Whether there is room for the scene alone.
     pub(crate) narrow: bool,
     /// The second language, if there is one.
@@ -49,7 +50,12 @@ pub(crate) fn paint(
 ) {
     let painter = ui.painter().clone();
     let mut taken = Vec::new();
-    names(&painter, street, plan, frame);
+    let legend = legend(&painter, street, frame, shown.second, page);
+    // The legend lies over the ground when only a part of the street is seen.
+    let over = legend.filter(|_| frame.sight().is_part());
+    let free_from = over.map_or(f32::NEG_INFINITY, |rect| rect.right() + 6.0);
+    taken.extend(names(&painter, street, plan, (frame, free_from)));
+    taken.extend(over);
     if !shown.narrow {
         // In a narrow window these stand beside the places; while a consequence is told they would lie on what it tells of.
         if shown.stage.is_none() {
@@ -57,18 +63,50 @@ pub(crate) fn paint(
         }
         taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
     }
-    legend(&painter, street, frame.whole(), shown.second, page);
-    let scene = screen(frame);
     taken.push(reach::answer(ui, frame, shown.detail, page));
     taken.extend(kept_free(street, plan, frame));
+    let calls = calls(street, plan, shown.stage, shown.detail);
+    let rings = calls.iter().filter(|call| call.loud);
+    taken.extend(rings.map(|call| {
+        let reach = 2.0 * frame.points(RING);
+        Rect::from_center_size(point(frame, call.at), vec2(reach, reach))
+    }));
+    let mut room = Room {
+        frame,
+        taken,
+        spared: spared(street, plan, frame),
+    };
+    if let Some(at) = shown.lit {
+        light(&painter, frame, at);
+    }
     let seen = frame.seen();
-    for call in calls(street, plan, shown.stage, shown.detail) {
-        if !call.loud && !seen.contains(call.at) {
-            continue;
+    for call in calls {
+        let lit = shown
+            .lit
+            .is_none_or(|at| point(frame, at).distance(point(frame, call.at)) <= lit_radius(frame));
+        if lit && (call.loud || seen.contains(call.at)) {
+            room.place(&painter, &call);
         }
-        place(&painter, &call, frame, scene, &mut taken);
     }
     pointers::answer(ui, street, plan, frame, page);
+}
+
+/// How far the ring around what is told reaches, in the plan's units.
+const RING: f32 = 44.0;
+
+/// What callouts lie on only where nothing else is free: things in the house, its panel, the transformer.
+fn spared(street: &StreetView, plan: &Plan, frame: Frame) -> Vec<Rect> {
+    let on_screen = |min, max| Rect::from_two_pos(point(frame, min), point(frame, max));
+    let things = street.appliances.iter().filter_map(|thing| {
+        let cover = plan.house.spots.get(&thing.id)?.cover();
+        Some(on_screen(cover.min, cover.max))
+    });
+    let boxes = plan.boxes.values().map(|r| on_screen(r.min, r.max));
+    let transformer = plan.anchors.get("transformer").map(|at| {
+        let half = Vec2::new(16.0, 34.0);
+        on_screen(*at - half, *at + half)
+    });
+    things.chain(boxes).chain(transformer).collect()
 }
 
 /// What no callout may lie on: people, and the generator.
@@ -93,7 +131,7 @@ fn kept_free<'a>(
 
 /// How far a person and the generator reach from their anchors: to each side, up and down, in the plan's units.
 const PERSON: (f32, f32, f32) = (15.0, 44.0, 14.0);
-const GENERATOR: (f32, f32, f32) = (28.0, 6.0, 32.0);
+const GENERATOR: (f32, f32, f32) = (40.0, 34.0, 32.0);
 
 pub(super) fn screen(frame: Frame) -> Rect {
     let r = frame.room();
@@ -108,11 +146,16 @@ pub(super) fn point(frame: Frame, at: Vec2) -> Pos2 {
 /// Corners of the disk that the light leaves.
 const CORNERS: u8 = 96;
 
+/// How far the light of the wall reaches, points.
+fn lit_radius(frame: Frame) -> f32 {
+    screen(frame).height() * 0.14
+}
+
 /// Dims all but a disk around a point, and rings it.
-pub(crate) fn light(painter: &Painter, frame: Frame, at: Vec2) {
+fn light(painter: &Painter, frame: Frame, at: Vec2) {
     let center = point(frame, at);
     let room = screen(frame);
-    let radius = room.height() * 0.14;
+    let radius = lit_radius(frame);
     let beyond = room.size().length();
     let painter = painter.with_clip_rect(room);
     let dim = theme::INK.alpha(0.72).egui();
@@ -196,8 +239,13 @@ fn aim(job: &mut LayoutJob, street: &StreetView, say: &dyn Fn(&str) -> String, p
     }
 }
 
-/// Names under the ground.
-fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
+/// Names under the ground; says where they stand.
+fn names(
+    painter: &Painter,
+    street: &StreetView,
+    plan: &Plan,
+    (frame, mut free_from): (Frame, f32),
+) -> Vec<Rect> {
     let size = frame.points(19.0).clamp(LEAST_TYPE, 12.5);
     let room = screen(frame);
     let name = |at: Vec2, text: &str, ink: Ink| {
@@ -208,16 +256,7 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
         painter.galley(rect.min, galley, ink.egui());
         rect
     };
-    // The legend lies over the ground when only a part of the street is seen.
-    let mut free_from = if frame.sight().is_part() {
-        point(
-            frame.whole(),
-            Vec2::new(frame.bounds().min.x + LEGEND_WIDTH, 0.0),
-        )
-        .x
-    } else {
-        f32::NEG_INFINITY
-    };
+    let mut named = Vec::new();
     for pole in &street.poles {
         if let Some((_, x)) = plan.poles.iter().find(|(id, _)| *id == pole.id) {
             // Where poles stand close, only some are named; pointing names the others.
@@ -225,6 +264,7 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
             if point(frame, at).x >= free_from {
                 let rect = name(at, &pole.label, theme::CREAM);
                 free_from = rect.right() + rect.width() / 2.0 + 6.0;
+                named.push(rect);
             }
         }
     }
@@ -234,8 +274,9 @@ fn names(painter: &Painter, street: &StreetView, plan: &Plan, frame: Frame) {
         (street.air.as_str(), theme::CREAM)
     };
     if !air.is_empty() {
-        name(Vec2::new(620.0, 664.0 + 26.0), air, ink);
+        named.push(name(Vec2::new(620.0, 664.0 + 26.0), air, ink));
     }
+    named
 }
 
 /// The generator in words, under the yard, while the whole street is seen.
@@ -254,26 +295,34 @@ fn yard_card(
         Detail::Live => "",
         Detail::Numbers | Detail::Phasors => g.load_words.as_str(),
     };
-    let mut job = LayoutJob::default();
     let left = Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND);
     let left = point(frame, left).x;
-    job.wrap.max_width = (frame.room().max.x - left - 10.0).max(80.0);
-    job.halign = egui::Align::LEFT;
-    for (text, font, ink) in [
+    let bottom = frame.room().max.y - 5.0;
+    let lines = [
         (g.word.as_str(), fonts::bold(15.0), theme::ORANGE),
         (load, fonts::regular(13.5), theme::CREAM),
         (g.place_words.as_str(), fonts::regular(13.5), theme::CREAM),
-    ] {
-        if !text.is_empty() {
+    ];
+    let laid_out = |most: usize| {
+        let mut job = LayoutJob::default();
+        job.wrap.max_width = (frame.room().max.x - left - 10.0).max(80.0);
+        job.halign = egui::Align::LEFT;
+        for (text, font, ink) in lines.iter().take(most).filter(|line| !line.0.is_empty()) {
             if !job.is_empty() {
                 job.append("\n", 0.0, TextFormat::default());
             }
-            job.append(text, 0.0, TextFormat::simple(font, ink.egui()));
+            job.append(text, 0.0, TextFormat::simple(font.clone(), ink.egui()));
         }
-    }
-    let galley = painter.layout_job(job);
-    // At the lower edge, so that the distance drawn under the yard stays free.
-    let top = frame.room().max.y - galley.size().y - 5.0;
+        painter.layout_job(job)
+    };
+    // The distance drawn under the yard stays free, and so does the generator: its own page has what there is no room for.
+    let free = bottom - point(frame, Vec2::new(0.0, GROUND + 34.0)).y;
+    let galley = (1..=lines.len())
+        .rev()
+        .map(laid_out)
+        .find(|galley| galley.size().y <= free)
+        .unwrap_or_else(|| laid_out(1));
+    let top = bottom - galley.size().y;
     let rect = Rect::from_min_size(pos2(left, top), galley.size());
     ground(painter, rect.expand2(vec2(8.0, 3.0)));
     painter.galley(rect.min, galley, theme::CREAM.egui());
@@ -286,95 +335,96 @@ fn ground(painter: &Painter, rect: Rect) {
     painter.rect_filled(rect, CornerRadius::same(8), ink);
 }
 
-/// What the legend explains: second sources only where the street has them.
-fn legend_of(street: &StreetView) -> impl Iterator<Item = Fed> + '_ {
-    let has = |kind| street.equipment.iter().any(|e| e.kind == kind);
-    Fed::ALL.into_iter().filter(move |fed| match fed {
-        Fed::Solar => has(EquipmentKind::Solar),
-        Fed::Battery => has(EquipmentKind::Battery),
-        Fed::Utility | Fed::Generator | Fed::Both | Fed::Grounded | Fed::Unknown | Fed::Dead => {
-            true
-        }
-    })
-}
-
-/// The distance between two lines of the legend, in the plan's units.
-fn pitch(street: &StreetView) -> f32 {
-    if legend_of(street).count() > 6 {
-        18.4
-    } else {
-        25.0
-    }
-}
-
-/// The size of the legend's type, points; none where it would be too small to read, or where it has a bar of its own.
-fn legend_type(street: &StreetView, frame: Frame) -> Option<f32> {
-    let size = frame.points(pitch(street)) * 0.92;
-    (size >= LEAST_TYPE && !frame.is_narrow()).then(|| size.min(13.5))
+/// What the legend explains: what is on the street now.
+fn legend_of(street: &StreetView) -> Vec<Fed> {
+    let there = |fed: &Fed| street.wires.iter().any(|wire| wire.fed == *fed);
+    Fed::ALL.into_iter().filter(there).collect()
 }
 
 /// The smallest type on the scene, points.
 const LEAST_TYPE: f32 = 9.5;
+/// Length of a sample, and of the gap to its word, points.
+const SAMPLE: f32 = 38.0;
+const SAMPLE_GAP: f32 = 8.0;
 
-/// Where the samples of the legend are: under the line, where nothing else is.
-pub(super) fn legend_places(street: &StreetView, frame: Frame) -> Vec<(Fed, Vec2)> {
-    if legend_type(street, frame).is_none() {
-        return Vec::new();
-    }
-    let left = frame.bounds().min.x + 14.0;
-    let pitch = pitch(street);
-    (0_u8..)
-        .zip(legend_of(street))
-        .map(|(i, fed)| (fed, Vec2::new(left, 570.0 + pitch * (f32::from(i) + 0.4))))
-        .collect()
-}
-
-/// The ground of the legend where it lies over things.
-pub(super) fn legend_ground(brush: &mut Brush, places: &[(Fed, Vec2)]) {
-    if let (Some((_, first)), Some((_, last))) = (places.first(), places.last()) {
-        let corner = *first - Vec2::new(12.0, 16.0);
-        let size = Vec2::new(LEGEND_WIDTH, last.y - first.y + 32.0);
-        brush.round_rect(corner, size, 8.0, theme::INK.alpha(0.85));
-    }
-}
-
-/// Width of the legend's ground, in the plan's units.
-const LEGEND_WIDTH: f32 = 330.0;
-
+/// What feeds the conductors of this street, as samples with their words, in the lower corner; says what it covers.
+/// Not where it would be too small to read, or where it has a bar of its own.
 fn legend(
     painter: &Painter,
     street: &StreetView,
     frame: Frame,
     second: Option<&Spoken>,
     page: &Page<'_>,
-) {
-    let Some(size) = legend_type(street, frame) else {
-        return;
-    };
-    for (fed, at) in legend_places(street, frame) {
-        let id = theme::fed_word(fed);
+) -> Option<Rect> {
+    let whole = frame.whole();
+    let kinds = legend_of(street);
+    let pitch = whole.points(if kinds.len() > 6 { 18.4 } else { 25.0 });
+    let size = (pitch * 0.92).min(13.5);
+    if size < LEAST_TYPE || whole.is_narrow() || kinds.is_empty() {
+        return None;
+    }
+    let words = |both: bool| -> Vec<Arc<Galley>> {
+        let say = |fed: &Fed| {
+            let id = theme::fed_word(*fed);
+            let own = page.say(id);
+            match second.filter(|_| both) {
+                Some(spoken) => format!("{own} · {}", spoken.session.say(id)),
+                None => own,
+            }
+        };
         let layout = |text| painter.layout_no_wrap(text, fonts::regular(size), theme::CREAM.egui());
-        let one = page.say(id);
-        let both = second.map(|spoken| layout(format!("{one} · {}", spoken.session.say(id))));
-        // Two languages stand here only where there is room for them; the columns have both anyway.
-        let fits = |galley: &Arc<Galley>| galley.size().x <= frame.points(LEGEND_WIDTH - 70.0);
-        let galley = both.filter(fits).unwrap_or_else(|| layout(one));
-        let at = point(frame, at + Vec2::new(60.0, 0.0));
+        kinds.iter().map(say).map(layout).collect()
+    };
+    let widest = |words: &[Arc<Galley>]| words.iter().map(|g| g.size().x).fold(0.0, f32::max);
+    // Two languages stand here only where there is room for both of every line; the columns have both anyway.
+    let room = screen(frame);
+    let both = words(true);
+    let words = if widest(&both) <= room.width() * 0.4 {
+        both
+    } else {
+        words(false)
+    };
+    let left = point(whole, Vec2::new(whole.bounds().min.x + 14.0, 0.0)).x;
+    let lines = words.iter().fold(0.0, |n, _| n + 1.0);
+    let top = room.bottom() - 8.0 - pitch * lines;
+    let width = SAMPLE + SAMPLE_GAP + widest(&words);
+    let ink_rect = Rect::from_min_size(pos2(left, top), vec2(width, pitch * lines));
+    let rect = ink_rect.expand2(vec2(8.0, 3.0)).intersect(room);
+    if frame.sight().is_part() {
+        ground(painter, rect);
+    }
+    let mut y = top + pitch / 2.0;
+    for (fed, galley) in kinds.into_iter().zip(words) {
+        sample(painter, pos2(left, y), fed);
+        let at = pos2(left + SAMPLE + SAMPLE_GAP, y);
         let at = Align2::LEFT_CENTER.anchor_size(at, galley.size());
         painter.galley(at.min, galley, theme::CREAM.egui());
+        y += pitch;
+    }
+    Some(rect)
+}
+
+/// A sample of a conductor; a generator's has both its marks: at rest, and where current flows.
+fn sample(painter: &Painter, from: Pos2, fed: Fed) {
+    timeline::pattern(painter, from, from.x + SAMPLE, fed);
+    if fed == Fed::Generator {
+        let at = from + vec2(5.0, 0.0);
+        let ink = theme::fed_ink(fed).egui();
+        let corners = [(-6.5, 0.0), (0.0, -5.0), (6.5, 0.0), (0.0, 5.0)];
+        let corners = corners.map(|(x, y)| at + vec2(x, y)).to_vec();
+        painter.add(egui::Shape::convex_polygon(corners, ink, Stroke::NONE));
     }
 }
 
 /// What feeds the conductors of this street, as samples with their words in rows: where the sky has no room for the legend.
 pub(crate) fn legend_row(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
-    let there = |fed: &Fed| street.wires.iter().any(|wire| wire.fed == *fed);
     ui.spacing_mut().item_spacing = vec2(6.0, 2.0);
     ui.spacing_mut().interact_size.y = 16.0;
     ui.horizontal_wrapped(|ui| {
-        for fed in legend_of(street).filter(there) {
+        for fed in legend_of(street) {
             ui.horizontal(|ui| {
-                let (sample, _) = ui.allocate_exact_size(vec2(38.0, 16.0), Sense::hover());
-                timeline::pattern(ui.painter(), sample.left_center(), sample.right(), fed);
+                let (rect, _) = ui.allocate_exact_size(vec2(SAMPLE, 16.0), Sense::hover());
+                sample(ui.painter(), rect.left_center(), fed);
                 let word = RichText::new(page.say(theme::fed_word(fed)));
                 ui.label(word.font(fonts::regular(12.5)).color(theme::CREAM.egui()));
                 ui.add_space(6.0);
@@ -404,63 +454,91 @@ fn around(dx: f32, dy: f32) -> [egui::Vec2; 15] {
     ]
 }
 
-fn place(painter: &Painter, call: &Call, frame: Frame, scene: Rect, taken: &mut Vec<Rect>) {
-    let (title_size, text_size) = if call.loud {
-        (22.0, 15.0)
-    } else {
-        (15.0, 13.5)
-    };
-    let mut job = LayoutJob::default();
-    job.wrap.max_width = 190.0;
-    job.append(
-        &call.title,
-        0.0,
-        TextFormat::simple(fonts::bold(title_size), title_ink(call.ink).egui()),
-    );
-    if !call.text.is_empty() {
-        job.append("\n", 0.0, TextFormat::default());
-        job.append(
-            &call.text,
-            0.0,
-            TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()),
-        );
+/// Where callouts find room.
+struct Room {
+    frame: Frame,
+    /// What they never lie on, as long as anything else is free.
+    taken: Vec<Rect>,
+    /// What they lie on only where they would have to lie on that.
+    spared: Vec<Rect>,
+}
+
+impl Room {
+    /// The first place around what a call speaks of that is free, or else the one that covers least.
+    fn find(&self, at: Pos2, size: egui::Vec2, near: f32) -> Option<Rect> {
+        let bounds = screen(self.frame).shrink(6.0);
+        let covered = |rects: &[Rect], rect: Rect| -> f32 {
+            let common = rects.iter().map(|other| other.expand(4.0).intersect(rect));
+            let positive = common.filter(Rect::is_positive);
+            positive.map(|common| common.area()).sum()
+        };
+        let cost = |rect: &Rect| {
+            let taken = covered(&self.taken, *rect);
+            (taken, covered(&self.spared, *rect))
+        };
+        let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
+        let wanted = around(dx, dy).map(|offset| Rect::from_center_size(at + offset, size));
+        // What would leave the scene is moved into sight.
+        let within = wanted.iter().filter(|rect| bounds.contains_rect(**rect));
+        let moved = wanted.iter().map(|rect| inside(*rect, bounds));
+        let mut best: Option<((f32, f32), Rect)> = None;
+        for rect in within.copied().chain(moved) {
+            let cost = cost(&rect);
+            if best.is_none_or(|(least, _)| cost < least) {
+                best = Some((cost, rect));
+            }
+        }
+        best.map(|(_, rect)| rect)
     }
-    let galley = painter.layout_job(job);
-    let size = galley.size() + vec2(18.0, 10.0);
-    let at = point(frame, call.at);
-    let near = if call.loud { 46.0 } else { 26.0 };
-    let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
-    let offsets = around(dx, dy);
-    let bounds = scene.shrink(6.0);
-    let covered = |rect: Rect| -> f32 {
-        let common = taken.iter().map(|other| other.expand(4.0).intersect(rect));
-        let positive = common.filter(Rect::is_positive);
-        positive.map(|common| common.area()).sum()
-    };
-    let wanted = offsets.map(|offset| Rect::from_center_size(at + offset, size));
-    let free = |rect: &Rect| bounds.contains_rect(*rect) && covered(*rect) <= 0.0;
-    // Where no place near is free, one that was moved into sight and covers least.
-    let moved = wanted.map(|rect| inside(rect, bounds));
-    let least = |a: &Rect, b: &Rect| covered(*a).total_cmp(&covered(*b));
-    let Some(rect) = wanted
-        .into_iter()
-        .find(free)
-        .or_else(|| moved.into_iter().min_by(least))
-    else {
-        return;
-    };
-    let tip = rect.clamp(at);
-    painter.line_segment([at, tip], Stroke::new(2.0, call.ink.egui()));
-    ground(painter, rect);
-    let width = if call.loud { 3.0 } else { 1.8 };
-    painter.rect_stroke(
-        rect,
-        CornerRadius::same(7),
-        Stroke::new(width, call.ink.egui()),
-        StrokeKind::Inside,
-    );
-    painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
-    taken.push(rect);
+
+    fn place(&mut self, painter: &Painter, call: &Call) {
+        let (title_size, text_size) = if call.loud {
+            (22.0, 15.0)
+        } else {
+            (15.0, 13.5)
+        };
+        let mut job = LayoutJob::default();
+        job.wrap.max_width = if call.loud { 230.0 } else { 190.0 };
+        job.append(
+            &call.title,
+            0.0,
+            TextFormat::simple(fonts::bold(title_size), title_ink(call.ink).egui()),
+        );
+        if !call.text.is_empty() {
+            job.append("\n", 0.0, TextFormat::default());
+            job.append(
+                &call.text,
+                0.0,
+                TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()),
+            );
+        }
+        let galley = painter.layout_job(job);
+        let size = galley.size() + vec2(18.0, 10.0);
+        let at = point(self.frame, call.at);
+        let ring = self.frame.points(RING);
+        let near = if call.loud { ring + 14.0 } else { 26.0 };
+        let Some(rect) = self.find(at, size, near) else {
+            return;
+        };
+        let tip = rect.clamp(at);
+        // The line begins at the ring, so that what is told stays free.
+        let from = if call.loud {
+            at + (tip - at).normalized() * ring.min(at.distance(tip))
+        } else {
+            at
+        };
+        painter.line_segment([from, tip], Stroke::new(2.0, call.ink.egui()));
+        ground(painter, rect);
+        let width = if call.loud { 3.0 } else { 1.8 };
+        painter.rect_stroke(
+            rect,
+            CornerRadius::same(7),
+            Stroke::new(width, call.ink.egui()),
+            StrokeKind::Inside,
+        );
+        painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
+        self.taken.push(rect);
+    }
 }
 
 /// The ink of a callout's title; harm has the brightest, and a frame that tells it apart.

@@ -245,16 +245,6 @@ fn moving(
     lay(&mut meshes, &layers.things, things)?;
     let mut conductors = Brush::new(drawn.frame);
     wires::paint(&mut conductors, street, &drawn.plan, pulse.turn_s * 26.0);
-    if let Some(street) = &views.street {
-        let whole = drawn.frame.whole();
-        let places = callouts::legend_places(street, whole);
-        conductors.in_frame(whole, |brush| {
-            if drawn.frame.sight().is_part() {
-                callouts::legend_ground(brush, &places);
-            }
-            wires::legend(brush, &places);
-        });
-    }
     if let Some(at) = told(&views, &desk, &drawn.plan) {
         ring(&mut conductors, at, pulse.turn_s);
     }

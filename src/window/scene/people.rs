@@ -77,13 +77,16 @@ fn crew(brush: &mut Brush, person: &PersonView, at: Vec2, light: Light) {
                 6.0,
                 vest,
             );
-            brush.disk(bucket + Vec2::new(0.0, -48.0), 9.0, theme::PAPER);
-            brush.ellipse(
-                bucket + Vec2::new(0.0, -53.0),
-                Vec2::new(10.5, 6.5),
-                theme::ENAMEL,
-            );
-            if person.state == PersonState::Working {
+            let works = person.state == PersonState::Working;
+            // Upright at work; the head sinks where somebody is harmed.
+            let (head, helmet) = if works {
+                (Vec2::new(0.0, -48.0), Vec2::new(0.0, -53.0))
+            } else {
+                (Vec2::new(-10.0, -39.0), Vec2::new(-13.0, -43.0))
+            };
+            brush.disk(bucket + head, 9.0, theme::PAPER);
+            brush.ellipse(bucket + helmet, Vec2::new(10.5, 6.5), theme::ENAMEL);
+            if works {
                 let hand = Vec2::new(at.x - 26.0, PHASE + 6.0);
                 brush.stroke(
                     &[shoulder, shoulder + Vec2::new(-14.0, -4.0), hand],
@@ -91,8 +94,6 @@ fn crew(brush: &mut Brush, person: &PersonView, at: Vec2, light: Light) {
                     vest,
                 );
                 brush.disk(hand, 4.5, theme::ORANGE.mix(theme::PAPER, 0.3));
-            } else {
-                brush.stroke(&[shoulder, shoulder + Vec2::new(-12.0, 22.0)], 5.0, vest);
             }
             brush.round_rect(
                 bucket + Vec2::new(-17.0, -14.0),
@@ -100,6 +101,10 @@ fn crew(brush: &mut Brush, person: &PersonView, at: Vec2, light: Light) {
                 6.0,
                 outdoors(theme::PAPER, light),
             );
+            if !works {
+                let rim = bucket + Vec2::new(-15.0, -17.0);
+                brush.stroke(&[shoulder, rim, rim + Vec2::new(-2.0, 24.0)], 5.0, vest);
+            }
             brush.rect(
                 bucket.x - 17.0,
                 bucket.y - 14.0,
@@ -147,4 +152,12 @@ fn figure(brush: &mut Brush, at: Vec2, cloth: Ink, size: f32) {
         cloth.mix(theme::RUBBER, 0.15),
     );
     brush.disk(p(0.0, -58.0), 8.5 * size, theme::PAPER);
+    // Hair: a cap over the upper half of the head.
+    let cap: Vec<Vec2> = (0..=12_u8)
+        .map(|i| {
+            let angle = std::f32::consts::PI * (1.0 + f32::from(i) / 12.0);
+            p(0.0, -59.0) + Vec2::from_angle(angle) * 9.2 * size
+        })
+        .collect();
+    brush.convex(&cap, theme::WOOD.mix(theme::RUBBER, 0.55));
 }

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use bevy::math::{Rect, Vec2};
 
-use crate::session::view::{GeneratorView, Room, StreetView, WireKind};
+use crate::session::view::{GeneratorView, PersonState, Room, StreetView, WireKind};
 
 use super::equipment;
 use super::rooms::{CELLAR_FLOOR, FLOOR, House, LEFT};
@@ -189,7 +189,14 @@ impl Plan {
                 .find(|(id, _)| *id == person.place)
                 .map(|(_, x)| *x);
             let at = match (pole, person.place.as_str(), person.id.as_str()) {
-                (Some(x), _, _) => Vec2::new(x + 34.0 * crew_side(x), PHASE + 10.0),
+                (Some(x), _, _) => match person.state {
+                    PersonState::Working | PersonState::Harmed | PersonState::Unwell => {
+                        Vec2::new(x + 34.0 * crew_side(x), PHASE + 10.0)
+                    }
+                    PersonState::Well | PersonState::Back => {
+                        Vec2::new(x - 26.0 * crew_side(x), GROUND - 40.0)
+                    }
+                },
                 (None, "house", "learner") => Vec2::new(536.0, CELLAR_FLOOR),
                 (None, "house", _) => Vec2::new(690.0, FLOOR),
                 (None, "away", _) => continue,

@@ -65,14 +65,8 @@ fn size_of(kind: WireKind) -> f32 {
     }
 }
 
-/// One sample of a pattern for the legend's width, drawn from left to right.
-pub(super) fn conductor(
-    brush: &mut Brush,
-    points: &[Vec2],
-    wire: &WireView,
-    phase: f32,
-    size: f32,
-) {
+/// A conductor from its first point to its last.
+fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, size: f32) {
     let ink = theme::fed_ink(wire.fed);
     let reversed: Vec<Vec2>;
     let (points, flows) = match wire.flow {
@@ -89,7 +83,11 @@ pub(super) fn conductor(
         0.0
     };
     match theme::fed_pattern(wire.fed) {
-        Pattern::Thin => brush.line(points, 1.4, ink),
+        Pattern::Thin => {
+            // A dark edge, so that it is seen before a bright sky as well.
+            brush.stroke(points, 4.2 * size, theme::INK.alpha(0.6));
+            brush.line(points, 1.6, ink);
+        }
         Pattern::Dots => {
             for (at, _) in along(points, 9.0 * size, 0.0) {
                 brush.disk(at, 1.7 * size, ink);
@@ -211,29 +209,6 @@ fn along(points: &[Vec2], pitch: f32, shift: f32) -> Vec<(Vec2, Vec2)> {
         done += length;
     }
     out
-}
-
-/// A sample of each pattern, for the legend; shown under the ground where nothing else is.
-pub(super) fn legend(brush: &mut Brush, places: &[(Fed, Vec2)]) {
-    for (fed, at) in places {
-        // A generator's has both its marks: at rest, and where current flows.
-        let parts: &[(f32, f32, Flow)] = match fed {
-            Fed::Generator => &[(0.0, 22.0, Flow::None), (22.0, 52.0, Flow::Forward)],
-            Fed::Both => &[(0.0, 52.0, Flow::Forward)],
-            Fed::Utility | Fed::Solar | Fed::Battery | Fed::Grounded | Fed::Unknown | Fed::Dead => {
-                &[(0.0, 52.0, Flow::None)]
-            }
-        };
-        for (from, to, flow) in parts {
-            let wire = WireView {
-                fed: *fed,
-                flow: *flow,
-                ..WireView::default()
-            };
-            let ends = [*from, *to].map(|x| *at + Vec2::new(x, 0.0));
-            conductor(brush, &ends, &wire, 8.0, 0.9);
-        }
-    }
 }
 
 #[cfg(test)]

@@ -110,20 +110,15 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
     ui.set_clip_rect(clip);
     let place = (&scene.drawn.plan, scene.drawn.frame);
     let second = scene.views.second.as_deref();
+    let light = scene.desk.wall.light.as_ref();
     let shown = callouts::Shown {
         stage,
+        lit: light.and_then(|id| scene.drawn.plan.anchors.get(id).copied()),
         narrow: scene.narrow,
         second,
         detail: scene.desk.detail,
     };
-    let light = scene.desk.wall.light.as_ref();
-    let lit = light.and_then(|id| scene.drawn.plan.anchors.get(id));
-    mirror::steady(ui, |ui| {
-        callouts::paint(ui, street, place, &shown, page);
-        if let Some(at) = lit {
-            callouts::light(ui.painter(), scene.drawn.frame, *at);
-        }
-    });
+    mirror::steady(ui, |ui| callouts::paint(ui, street, place, &shown, page));
 }
 
 /// One thing at a time, with a row to change between them.
