@@ -188,10 +188,15 @@ fn criterion(ui: &mut Ui, view: &CriterionView, page: &Page<'_>) {
             );
             aside(ui, &view.text);
             if view.critical {
+                let ink = if view.met {
+                    theme::MUTED
+                } else {
+                    theme::YELLOW
+                };
                 ui.label(
                     RichText::new(page.say("window-critical"))
                         .font(fonts::bold(12.5))
-                        .color(theme::YELLOW.egui()),
+                        .color(ink.egui()),
                 );
             }
         });

@@ -2,6 +2,7 @@
 //!
 //! How the street looked then is seen again elsewhere: see [`super::again`].
 
+use bevy_egui::egui;
 use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
 
 use crate::session::view::{DebriefView, FindingView, StageView};
@@ -23,6 +24,7 @@ pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
             heading(ui, &page.say("window-timeline"));
             let watch = page.say("window-watch");
             page.button(ui, &watch, || Wish::Again(Some(0)));
+            let span = span.unwrap_or(Span::whole(view.length_ms));
             mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
             ui.add_space(8.0);
             heading(ui, &page.say("window-stood"));
@@ -46,6 +48,7 @@ pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
             heading(ui, &page.say("window-timeline"));
             let watch = page.say("window-watch");
             page.button(ui, &watch, || Wish::Again(Some(0)));
+            let span = span.unwrap_or_else(|| telling(view));
             mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
             ui.add_space(8.0);
             heading(ui, &page.say("window-findings"));
@@ -56,13 +59,27 @@ pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
                 self::finding(ui, view, (finding, index), page);
                 ui.add_space(4.0);
             }
-            let span = span.unwrap_or(Span::whole(view.length_ms));
             for series in &view.series {
                 mirror::steady(ui, |ui| plot::panel(ui, series, span));
                 ui.add_space(6.0);
             }
             log(ui, view, page);
         });
+}
+
+/// The stretch that tells most: that in which all was found, where it is short beside the drill.
+fn telling(view: &DebriefView) -> Span {
+    let all = Span::whole(view.length_ms);
+    let clocks = || view.findings.iter().map(|finding| finding.clock_ms);
+    let Some((first, last)) = clocks().min().zip(clocks().max()) else {
+        return all;
+    };
+    let near = all.around(first, last, view.length_ms);
+    if near.length_ms() * 2 <= all.length_ms() {
+        near
+    } else {
+        all
+    }
 }
 
 fn finding(
@@ -128,37 +145,46 @@ fn finding(
     });
 }
 
-/// The way of energy: its values in a row, and its stages in words.
+/// The way of energy, stage by stage: the value that matters, and what it means.
 fn path(ui: &mut Ui, path: &[StageView]) {
     if path.is_empty() {
         return;
     }
-    ui.horizontal_wrapped(|ui| {
-        for (i, stage) in path.iter().enumerate() {
-            if i > 0 {
-                onward(ui);
+    ui.add_space(2.0);
+    for (place, stage) in path.iter().enumerate() {
+        ui.horizontal_top(|ui| {
+            let (rail, _) = ui.allocate_exact_size(vec2(14.0, 18.0), Sense::hover());
+            onward(ui, rail, place + 1 == path.len());
+            if !stage.value.is_empty() {
+                ui.vertical(|ui| {
+                    ui.set_width(VALUE);
+                    let value = RichText::new(&stage.value).font(fonts::bold(14.5));
+                    ui.label(value.color(theme::LEAD.egui()));
+                });
             }
-            let shown = if stage.value.is_empty() {
-                &stage.text
-            } else {
-                &stage.value
-            };
-            let shown = RichText::new(shown).font(fonts::bold(15.5));
-            ui.label(shown.color(theme::LEAD.egui()))
-                .on_hover_text(&stage.text);
-        }
-    });
-    for stage in path {
-        aside(ui, &stage.text);
+            ui.vertical(|ui| aside(ui, &stage.text));
+        });
     }
+    ui.add_space(4.0);
 }
 
-/// A mark that points to what comes next: drawn, so that it turns with the layout.
-fn onward(ui: &mut Ui) {
-    let (rect, _) = ui.allocate_exact_size(vec2(7.0, 12.0), Sense::hover());
-    let points = vec![rect.left_top(), rect.right_center(), rect.left_bottom()];
-    let stroke = Stroke::new(2.2, theme::ORANGE.egui());
-    ui.painter().line(points, stroke);
+/// Width of the column of values, points.
+const VALUE: f32 = 92.0;
+
+/// A mark that points to the stage below, or a dot at the last one.
+fn onward(ui: &Ui, rail: egui::Rect, last: bool) {
+    let at = rail.center();
+    let ink = theme::ORANGE.egui();
+    if last {
+        ui.painter().circle_filled(at, 4.0, ink);
+    } else {
+        let points = vec![
+            at + vec2(-5.0, -3.0),
+            at + vec2(0.0, 3.0),
+            at + vec2(5.0, -3.0),
+        ];
+        ui.painter().line(points, Stroke::new(2.2, ink));
+    }
 }
 
 fn log(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {

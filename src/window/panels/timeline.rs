@@ -25,9 +25,7 @@ const HEAD: f32 = 24.0;
 const PIN: f32 = 20.0;
 
 /// All tracks over a stretch of the drill, with findings as pins once they are told.
-pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
-    let all = Span::whole(view.length_ms);
-    let span = span.unwrap_or(all);
+pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
     buttons(ui, view, span, page);
     let n_rows = (0..view.tracks.len()).fold(0.0, |n, _| n + 1.0);
     let (rect, _) = ui.allocate_exact_size(
@@ -72,32 +70,20 @@ fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
     let (all, length_ms) = (Span::whole(view.length_ms), view.length_ms);
     let whole = page.say("window-sight-all");
     let signs = [
-        (
-            "+",
-            "window-span-nearer",
-            Some(span.step(true, 0.5, length_ms)),
-        ),
-        (
-            "−",
-            "window-span-farther",
-            Some(span.step(false, 0.5, length_ms)),
-        ),
-        (
-            "‹",
-            "window-span-earlier",
-            Some(span.moved(-0.5, length_ms)),
-        ),
-        ("›", "window-span-later", Some(span.moved(0.5, length_ms))),
-        (&whole, "window-span-all", None),
+        ("+", "window-span-nearer", span.step(true, 0.5, length_ms)),
+        ("−", "window-span-farther", span.step(false, 0.5, length_ms)),
+        ("‹", "window-span-earlier", span.moved(-0.5, length_ms)),
+        ("›", "window-span-later", span.moved(0.5, length_ms)),
+        (&whole, "window-span-all", all),
     ];
     ui.horizontal_wrapped(|ui| {
         for (sign, id, change) in signs {
             // What would change nothing is left out, so that no key stroke is spent on it.
-            if change.unwrap_or(all) == span {
+            if change == span {
                 continue;
             }
             let name = page.say(id);
-            let response = page.button(ui, sign, || Wish::Span(change));
+            let response = page.button(ui, sign, || Wish::Span(Some(change)));
             response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &name));
             response.on_hover_text(name);
         }
@@ -259,7 +245,7 @@ fn row(ui: &Ui, track: &TrackView, top: f32, scale: &Scale) {
 /// The least width of a strip, points.
 const SLIVER: f32 = 9.0;
 
-/// The word of each strip: in it where there is room, beside it where it lasted an instant; where there is none, pointing tells it.
+/// The word of each strip: in it where there is room; where it lasted an instant, on a flag that begins at it; where there is none, pointing tells it.
 fn words(painter: &Painter, strips: &[(Rect, Fed, &str)], end: f32) {
     let mut free_from = f32::NEG_INFINITY;
     for (rect, fed, word) in strips {
@@ -267,26 +253,34 @@ fn words(painter: &Painter, strips: &[(Rect, Fed, &str)], end: f32) {
         let galley = painter.layout_no_wrap((*word).to_owned(), fonts::regular(12.0), ink);
         let width = galley.size().x;
         let within = (rect.left() + 5.0).max(free_from);
-        let after = (rect.right() + 4.0).max(free_from);
-        let before = rect.left() - 4.0 - width;
-        let left = if within + width + 3.0 <= rect.right() {
-            within
-        } else if rect.width() > SLIVER + 0.5 {
+        let top = rect.top() + 1.0;
+        if within + width + 3.0 <= rect.right() {
+            painter.galley(pos2(within, top), galley, ink);
+            free_from = within + width + 9.0;
             continue;
-        } else if after + width <= end {
-            after
-        } else if before >= free_from {
-            before
+        }
+        if rect.width() > SLIVER + 0.5 {
+            continue;
+        }
+        let size = galley.size() + vec2(10.0, 4.0);
+        let (left, right) = (rect.right() - 1.0, rect.left() + 1.0);
+        let flag = if left >= free_from && left + size.x <= end {
+            Rect::from_min_size(pos2(left, top), size)
+        } else if right - size.x >= free_from {
+            Rect::from_min_size(pos2(right - size.x, top), size)
         } else {
             continue;
         };
-        let beside = left > rect.right() || left < rect.left();
-        if beside {
-            let ground = Rect::from_min_size(pos2(left, rect.top() + 2.0), galley.size());
-            painter.rect_filled(ground, CornerRadius::ZERO, theme::INK.egui());
-        }
-        painter.galley(pos2(left, rect.top() + 1.0), galley, ink);
-        free_from = left + width + 9.0;
+        let edge = Stroke::new(1.0, ink);
+        painter.rect(
+            flag,
+            CornerRadius::same(3),
+            theme::INK.egui(),
+            edge,
+            egui::StrokeKind::Inside,
+        );
+        painter.galley(flag.min + vec2(5.0, 2.0), galley, ink);
+        free_from = flag.right() + 4.0;
     }
 }
 
