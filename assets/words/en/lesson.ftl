@@ -32,7 +32,7 @@ phase-next = What comes next
 # The local facts. $fact is one of the lines below, $text what was filled in.
 local-title = For your place
 local-fact = { $fact }: { $text }
-local-not-filled-in = ________ (write it in)
+local-not-filled-in = ______________________ (write it in)
 local-permit-office = Permits for wiring
 local-utility = Your utility
 local-outage-number = To report an outage

@@ -28,7 +28,7 @@ phase-next = Qué sigue
 
 local-title = Para su lugar
 local-fact = { $fact }: { $text }
-local-not-filled-in = ________ (escríbalo aquí)
+local-not-filled-in = ______________________ (escríbalo aquí)
 local-permit-office = Permisos para instalaciones
 local-utility = Su compañía eléctrica
 local-outage-number = Para avisar de un apagón

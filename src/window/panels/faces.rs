@@ -119,7 +119,7 @@ fn rows(ui: &mut Ui, controls: &[&ControlView], page: &mut Page<'_>) {
     }
 }
 
-/// A control with its positions side by side: the one it stands in is filled and marked, the others can be pressed.
+/// A control with its positions side by side: the one it stands in is framed and marked, the others can be pressed.
 pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
     ui.horizontal_wrapped(|ui| {
         ui.label(
@@ -175,7 +175,7 @@ fn keep_together(ui: &mut Ui, choices: &[&ChoiceView]) {
     }
 }
 
-/// One position: filled and marked where the control stands in it, a button otherwise.
+/// One position: framed and marked where the control stands in it, a button otherwise.
 fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut Page<'_>) {
     if choice.current {
         let reset = control.kind == ControlKind::Gfci;
@@ -194,7 +194,7 @@ fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut 
     }
 }
 
-/// The position a control stands in: with a dot and filled, and nothing to press.
+/// The position a control stands in: with a dot and framed, and nothing to press; what is filled can be pressed.
 /// The keyboard's focus stays on it once it was chosen there, so that the next key goes on from it and a second press moves nothing.
 fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
     let was_chosen = ui.memory(|memory| memory.has_focus(ui.next_auto_id()));
@@ -205,10 +205,10 @@ fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
     };
     let text = RichText::new(format!("• {text}"))
         .font(fonts::bold(14.5))
-        .color(theme::DARK_TEXT.egui());
+        .color(ink.egui());
     let stands = Button::new(text)
-        .fill(ink.egui())
-        .stroke(Stroke::new(2.0, ink.egui()))
+        .fill(theme::INK.egui())
+        .stroke(Stroke::new(1.5, ink.egui()))
         .sense(sense);
     let response = ui.add(stands);
     outline_focus(ui, &response);

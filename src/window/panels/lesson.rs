@@ -184,7 +184,10 @@ fn handout(ui: &mut Ui, view: &HandoutView) {
     };
     let lines = |ui: &mut Ui, texts: &[String]| {
         for text in texts {
-            line(ui, &format!("•  {text}"), false, 14.0);
+            ui.horizontal_top(|ui| {
+                line(ui, "•", true, 14.0);
+                ui.vertical(|ui| line(ui, text, false, 14.0));
+            });
         }
     };
     Frame::new()
