@@ -10,7 +10,7 @@ use crate::site::{Appliance, Cord, FarEnd, Plug, PositionId, Positions, Site, Sp
 use super::view::{ApplianceKind, GeneratorForm, OutletView, Room, StandView};
 
 /// Words of names and what is drawn for them; the first that fits is taken.
-const KINDS: [(&str, ApplianceKind); 48] = [
+const KINDS: [(&str, ApplianceKind); 49] = [
     ("light", ApplianceKind::Lamp),
     ("lamp", ApplianceKind::Lamp),
     ("fridge", ApplianceKind::Fridge),
@@ -20,6 +20,7 @@ const KINDS: [(&str, ApplianceKind); 48] = [
     ("kettle", ApplianceKind::Countertop),
     ("toaster", ApplianceKind::Countertop),
     ("coffee", ApplianceKind::Countertop),
+    ("urn", ApplianceKind::Countertop),
     ("hot-plate", ApplianceKind::Countertop),
     ("range", ApplianceKind::Range),
     ("oven", ApplianceKind::Range),

@@ -100,7 +100,7 @@ deed-test = test: { $point }
 deed-call = call: { $who }
 deed-tell = tell: { $who }
 deed-refuel = fill the tank
-turn-sooner = what comes next comes now
+turn-sooner = the next event comes now
 turn-utility-fails = the utility fails
 turn-utility-returns = the utility returns
 turn-neutral-lost = the neutral of the drop comes loose
@@ -201,8 +201,8 @@ state-engine-broken = engine damaged
 
 # Leaves what else followed from the same thing. $count is a number of 1 or more.
 consequence-others = { $count ->
-    [one] Leave one more for the end
-   *[other] Leave { $count } more for the end
+    [one] Skip one more until the end
+   *[other] Skip { $count } more until the end
 }
 debrief-passed = Passed
 debrief-not-passed = Not passed yet

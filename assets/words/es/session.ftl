@@ -100,7 +100,7 @@ deed-test = medir: { $point }
 deed-call = llamar: { $who }
 deed-tell = avisar: { $who }
 deed-refuel = llenar el tanque
-turn-sooner = lo siguiente pasa ya
+turn-sooner = el próximo suceso pasa ya
 turn-utility-fails = falla la red
 turn-utility-returns = vuelve la red
 turn-neutral-lost = se suelta el neutro de la acometida
@@ -201,8 +201,8 @@ state-engine-broken = motor dañado
 
 # Leaves what else followed from the same thing. $count is a number of 1 or more.
 consequence-others = { $count ->
-    [one] Dejar otra para el final
-   *[other] Dejar otras { $count } para el final
+    [one] Saltar otra hasta el final
+   *[other] Saltar otras { $count } hasta el final
 }
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado

@@ -15,8 +15,6 @@ pub(crate) fn sheet(ui: &mut Ui, view: &CompareView, page: &mut Page<'_>) {
         .id_salt("branches")
         .auto_shrink([false, false])
         .show(ui, |ui| {
-            found(ui, &page.say("window-branches-gone"), &view.gone);
-            found(ui, &page.say("window-branches-come"), &view.come);
             for (id, rows) in [
                 ("window-branches-people", &view.people),
                 ("window-branches-positions", &view.positions),
@@ -24,6 +22,9 @@ pub(crate) fn sheet(ui: &mut Ui, view: &CompareView, page: &mut Page<'_>) {
             ] {
                 table(ui, id, rows, (&view.was, &view.tried), page);
             }
+            ui.add_space(6.0);
+            found(ui, &page.say("window-branches-gone"), &view.gone);
+            found(ui, &page.say("window-branches-come"), &view.come);
         });
 }
 

@@ -12,20 +12,11 @@ use crate::window::link::Wish;
 use crate::window::mirror;
 use crate::window::theme;
 
-use super::{Page, aside, body, breakers, card, faces, heading, phasors, subheading};
+use super::{Page, aside, body, breakers, card, faces, phasors, subheading, titled};
 
 /// A place seen close.
 pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Page<'_>) {
-    ui.horizontal(|ui| {
-        heading(ui, &view.title);
-        ui.with_layout(
-            bevy_egui::egui::Layout::right_to_left(bevy_egui::egui::Align::Center),
-            |ui| {
-                let back = page.say("window-back");
-                page.button(ui, &back, || Wish::Back);
-            },
-        );
-    });
+    titled(ui, &view.title, page);
     ScrollArea::vertical()
         .id_salt(&view.place)
         .auto_shrink([false, false])

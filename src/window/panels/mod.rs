@@ -27,7 +27,9 @@ pub(super) mod top;
 pub(super) mod words;
 
 use bevy_egui::egui;
-use bevy_egui::egui::{CornerRadius, Frame, Margin, Response, RichText, ScrollArea, Stroke, Ui};
+use bevy_egui::egui::{
+    Align, CornerRadius, Frame, Layout, Margin, Response, RichText, ScrollArea, Stroke, Ui,
+};
 
 use crate::session::Session;
 
@@ -108,7 +110,7 @@ impl<'a> Page<'a> {
     pub(super) fn focus_first(&mut self, response: &Response) {
         if std::mem::take(&mut self.arriving) {
             response.request_focus();
-            response.scroll_to_me(Some(egui::Align::Center));
+            response.scroll_to_me(Some(Align::Center));
         }
     }
 }
@@ -203,6 +205,20 @@ pub(super) fn heading(ui: &mut Ui, text: &str) {
             .font(fonts::bold(20.0))
             .color(theme::CREAM.egui()),
     );
+}
+
+/// A heading, and at the other end the way back; gives what the latter was answered with.
+pub(super) fn titled(ui: &mut Ui, title: &str, page: &mut Page<'_>) -> Response {
+    ui.horizontal(|ui| {
+        heading(ui, title);
+        let end = Layout::right_to_left(Align::Center);
+        ui.with_layout(end, |ui| {
+            let back = page.say("window-back");
+            page.button(ui, &back, || Wish::Back)
+        })
+        .inner
+    })
+    .inner
 }
 
 /// A smaller heading.

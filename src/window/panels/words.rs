@@ -7,10 +7,9 @@ use bevy_egui::egui::{RichText, ScrollArea, Ui};
 use crate::session::view::StreetView;
 use crate::window::fonts;
 use crate::window::input::{KEYS, SIGHT_KEYS};
-use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, heading, subheading};
+use super::{Page, aside, body, subheading, titled};
 
 /// Everything that can be pointed at, as sentences.
 pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
@@ -71,13 +70,10 @@ pub(crate) fn keys(ui: &mut Ui, page: &mut Page<'_>) {
     line(ui, "Enter", &page.say("window-key-press"));
 }
 
+/// The head of a sheet: its title, and at the other end the way back.
 pub(super) fn head(ui: &mut Ui, id: &str, page: &mut Page<'_>) {
-    ui.horizontal(|ui| {
-        heading(ui, &page.say(id));
-        let back = page.say("window-back");
-        let response = page.button(ui, &back, || Wish::Back);
-        page.focus_first(&response);
-    });
+    let response = titled(ui, &page.say(id), page);
+    page.focus_first(&response);
 }
 
 fn line(ui: &mut Ui, key: &str, what: &str) {

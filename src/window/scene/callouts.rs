@@ -7,6 +7,7 @@ use std::sync::Arc;
 
 use bevy::math::Vec2;
 use bevy_egui::egui;
+use bevy_egui::egui::layers::ShapeIdx;
 use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
     Align2, CornerRadius, Galley, Painter, Pos2, Rect, RichText, Sense, Stroke, StrokeKind,
@@ -80,12 +81,17 @@ pub(crate) fn paint(
         light(&painter, frame, at);
     }
     let seen = frame.seen();
-    for call in calls {
+    // All lines lie below all words.
+    let lines: Vec<_> = calls
+        .iter()
+        .map(|_| painter.add(egui::Shape::Noop))
+        .collect();
+    for (call, line) in calls.iter().zip(lines) {
         let lit = shown
             .lit
             .is_none_or(|at| point(frame, at).distance(point(frame, call.at)) <= lit_radius(frame));
         if lit && (call.loud || seen.contains(call.at)) {
-            room.place(&painter, &call);
+            room.place(&painter, call, line);
         }
     }
     pointers::answer(ui, street, plan, frame, page);
@@ -491,7 +497,8 @@ impl Room {
         best.map(|(_, rect)| rect)
     }
 
-    fn place(&mut self, painter: &Painter, call: &Call) {
+    /// Finds room for a call and paints it; its line goes where room was kept for it.
+    fn place(&mut self, painter: &Painter, call: &Call, line: ShapeIdx) {
         let (title_size, text_size) = if call.loud {
             (22.0, 15.0)
         } else {
@@ -527,7 +534,8 @@ impl Room {
         } else {
             at
         };
-        painter.line_segment([from, tip], Stroke::new(2.0, call.ink.egui()));
+        let stroke = Stroke::new(2.0, call.ink.egui());
+        painter.set(line, egui::Shape::line_segment([from, tip], stroke));
         ground(painter, rect);
         let width = if call.loud { 3.0 } else { 1.8 };
         painter.rect_stroke(
