@@ -499,13 +499,13 @@ impl<'a> Walk<'a> {
         }
         // Machines on cords come on by plug or by the set's own output.
         let by_cord = self.sparing && self.judge.running(self.drill.positions());
-        // Behind an output that is off nothing is loaded yet, where no battery feeds it.
-        let idle = self.hurried
+        // Behind an output that is off nothing hangs on the engine yet; what a battery feeds settles all the same.
+        let behind_off = self.hurried
             && self.aim == Aim::There
-            && site.battery.is_none()
             && site.position_name(self.drill.positions(), site.generator.output) == "off";
+        let idle = behind_off && site.battery.is_none();
         let is_load = kind.is_some_and(|kind| is_load(kind, by_cord)) && !idle;
-        if is_load || kind == Some(Kind::Output) {
+        if is_load && !behind_off || kind == Some(Kind::Output) {
             self.warm_up();
         }
         if is_load {

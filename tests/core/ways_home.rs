@@ -135,3 +135,14 @@ fn a_crew_that_is_to_be_away_goes_away_from_wherever_it_stands() {
         assert!(verdict.passed, "{:?}", verdict.findings);
     }
 }
+
+#[test]
+fn where_time_is_short_an_engine_warms_up_while_what_a_battery_feeds_is_seen_to() {
+    let drill = stood(
+        "forgotten-sun",
+        "@2:00 set generator-place yard\nset inlet-cord-lay flat\n@18:02 look house",
+    );
+    assert!(!too_late(&drill));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
