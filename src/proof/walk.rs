@@ -15,7 +15,7 @@ use crate::units::DrillTime;
 
 use super::joints::Place;
 use super::judge::Judge;
-use super::plan::{Manner, TooLarge, is_fed_by_hand, plan, sun_pushes};
+use super::plan::{Manner, TooLarge, is_fed_by_hand, plan};
 use super::space::Space;
 use super::step::{Aim, Step, add, to_say};
 use super::walk_care::{branch_handle, heaviest_first};
@@ -352,35 +352,6 @@ impl<'a> Walk<'a> {
         let looked = |m: &Moment| m.what == What::Did(Action::Look(Sight::Street));
         let mut later = trace.moments.iter().filter(|m| Some(m.at) >= since);
         later.any(looked)
-    }
-
-    /// Ends at once what is found unsafe.
-    fn make_safe(&mut self) -> Planned {
-        let here = self.drill.positions().clone();
-        let site = &self.scenario.site;
-        let safe =
-            |p: &Positions| !self.judge.stand(p).breach() && !sun_pushes(self.judge, site, p);
-        if safe(&here) {
-            return Planned::Done;
-        }
-        let (branches, also) = (self.branches(), self.also(Leg::There, 0));
-        // A main that goes off and on again brings everything back at once.
-        let main = vec![self.scenario.site.panel.main];
-        let still: &[Vec<ControlId>] = if self.sparing {
-            &[main, Vec::new()]
-        } else {
-            &[Vec::new()]
-        };
-        match self.plan_to(&branches, &also, still, safe) {
-            Ok(Some(way)) => {
-                for (control, position) in way {
-                    self.act(Action::Set(control, position));
-                }
-                Planned::Done
-            }
-            Ok(None) => Planned::None,
-            Err(TooLarge) => Planned::TooLarge,
-        }
     }
 
     /// A plan from here to where `goal` holds, leaving these controls `still`.

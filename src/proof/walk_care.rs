@@ -4,14 +4,14 @@
 
 use std::sync::Arc;
 
-use crate::drill::{Action, Callee, Event, IndoorsEvent, ProtectionEvent, What};
+use crate::drill::{Action, Callee, Event, IndoorsEvent, ProtectionEvent, What, take_place};
 use crate::scenario::Happening;
 use crate::site::{
     Appliance, Bus, ControlId, Kind, Moved, Plug, PositionId, Positions, Site, Transfer, Work,
 };
 use crate::units::DrillTime;
 
-use super::plan::TooLarge;
+use super::plan::{TooLarge, sun_pushes};
 use super::prepare::preparations;
 use super::step::Aim;
 use super::walk::{Leg, Planned, Walk};
@@ -24,6 +24,48 @@ const EXHAUST_COLD: DrillTime = DrillTime::from_secs(900);
 const SPARED_TO: f64 = 0.5;
 
 impl Walk<'_> {
+    /// Ends at once what is found unsafe, and what would be as soon as the utility is back, if there is a way.
+    pub(super) fn make_safe(&mut self) -> Planned {
+        let (site, judge) = (&self.scenario.site, self.judge);
+        let safe = |p: &Positions| !judge.stand(p).breach() && !sun_pushes(judge, site, p);
+        let told = self.drill.conditions().story_done;
+        let dark = self.drill.trace().outage_at().is_some();
+        let stays_safe = |p: &Positions| {
+            let mut ahead = p.clone();
+            for timed in self.scenario.story.iter().skip(told).filter(|_| dark) {
+                take_place(site, timed.what, &mut ahead);
+            }
+            safe(p) && !judge.stand(&ahead).breach()
+        };
+        let here = self.drill.positions().clone();
+        if stays_safe(&here) {
+            return Planned::Done;
+        }
+        let (branches, also) = (self.branches(), self.also(Leg::There, 0));
+        // A main that goes off and on again brings everything back at once.
+        let main = vec![site.panel.main];
+        let still: &[Vec<ControlId>] = if self.sparing {
+            &[main, Vec::new()]
+        } else {
+            &[Vec::new()]
+        };
+        let planned = match self.plan_to(&branches, &also, still, stays_safe) {
+            Ok(None) if safe(&here) => return Planned::Done,
+            Ok(None) => self.plan_to(&branches, &also, still, safe),
+            planned => planned,
+        };
+        match planned {
+            Ok(Some(way)) => {
+                for (control, position) in way {
+                    self.act(Action::Set(control, position));
+                }
+                Planned::Done
+            }
+            Ok(None) => Planned::None,
+            Err(TooLarge) => Planned::TooLarge,
+        }
+    }
+
     /// Turns off branches on a battery that aren't asked for, the largest first, until it has room for what is left.
     pub(super) fn spare_battery(&mut self) {
         let scenario = Arc::clone(self.scenario);

@@ -146,3 +146,20 @@ fn where_time_is_short_an_engine_warms_up_while_what_a_battery_feeds_is_seen_to(
     let verdict = led(drill);
     assert!(verdict.passed, "{:?}", verdict.findings);
 }
+
+#[test]
+fn what_is_unsafe_only_once_the_utility_is_back_is_ended_before_that() {
+    let drill = stood(
+        "no-slide",
+        "@1:00 look street\nset generator-breaker on\nwait 10s",
+    );
+    let site = drill.site();
+    let ends = [
+        site.panel.main,
+        site.control_id("generator-breaker").unwrap(),
+    ];
+    let ends = ends.map(|handle| Action::Set(handle, PositionId(0)));
+    assert!(moves(&drill).first().is_some_and(|a| ends.contains(a)));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
