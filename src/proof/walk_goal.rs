@@ -48,7 +48,12 @@ impl Walk<'_> {
     /// Where only cords bring power: plugs in all that is asked for before the set gives any, so that it needn't stop for each; what has no place is left to the plans that follow.
     pub(super) fn lay_cords(&mut self) {
         let site = Arc::clone(&self.scenario.site);
-        if !site.inlets.is_empty() || site.lent.is_some() {
+        let unguarded = |inlet: usize| {
+            let mut backfed = site.backfed();
+            backfed.any(|(own, held)| own == inlet && !held.blocks())
+        };
+        // An inlet that no transfer equipment guards brings none.
+        if !(0..site.inlets.len()).all(unguarded) || site.lent.is_some() {
             return;
         }
         for reached in 1..=self.asked.len() {

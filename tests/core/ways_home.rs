@@ -163,3 +163,19 @@ fn what_is_unsafe_only_once_the_utility_is_back_is_ended_before_that() {
     let verdict = led(drill);
     assert!(verdict.passed, "{:?}", verdict.findings);
 }
+
+#[test]
+fn where_only_cords_bring_power_all_are_plugged_in_before_the_set_gives_any() {
+    let drill = stood(
+        "no-slide",
+        "@1:00 look street\nset generator-place yard\nset extension-b-generator-end extension-a\n@18:30 look house",
+    );
+    let output = drill.site().generator.output;
+    let way = moves(&drill);
+    let on = way
+        .iter()
+        .filter(|a| **a == Action::Set(output, PositionId(1)));
+    assert_eq!(on.count(), 1);
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
