@@ -7,13 +7,14 @@ use std::collections::BTreeMap;
 
 use crate::drill::{Action, Callee, Drill, Event, Listener, Sight, duration};
 use crate::marking::{Finding, mark, mark_so_far, may_pass, supplied_since};
-use crate::scenario::{Happening, Scenario};
+use crate::scenario::{Criterion, Happening, Scenario};
 use crate::site::{ControlId, Plug, PositionId, Positions, Site};
 use crate::units::DrillTime;
 
 use super::joints::Place;
 use super::judge::Judge;
 use super::model::Move;
+use super::plan::exposed;
 use super::space::Space;
 use super::table::Table;
 
@@ -50,10 +51,10 @@ pub(super) fn out_of_reach(scenario: &Scenario, judge: &Judge<'_>) -> bool {
 
 /// Whether it is too late for a drill's goal already: food or a basement is lost, or some appliance had no power when it was due, or can't have it by then any more, by whoever is quickest from here.
 /// A drill that may be stopped safely is too late for none of that.
-/// It is too late too where a rule that a pass can't do without is broken before even the shortest deed has its effect, and ending the drill as it stands is no pass either.
+/// It is too late too where a rule that a pass can't do without is broken before even the shortest deed has its effect, and ending the drill as it stands is no pass either, and where the drill is over before everything can stand as the end asks.
 pub fn too_late(drill: &Drill) -> bool {
     let scenario = drill.scenario();
-    if is_ruled_out(drill) {
+    if is_ruled_out(drill) || is_over_first(drill) {
         return true;
     }
     let due = due(drill);
@@ -78,6 +79,41 @@ fn is_ruled_out(drill: &Drill) -> bool {
     stands(&ahead) == stands(drill)
         && !may_pass(scenario, &mark_so_far(scenario, ahead.trace()))
         && !mark(scenario, ended.trace()).passed
+}
+
+/// Whether the drill is over before everything can stand as its end asks, by whoever is quickest and never puts hands into a set that can start: either fails a run.
+fn is_over_first(drill: &Drill) -> bool {
+    let scenario = drill.scenario();
+    let site = &scenario.site;
+    let goal = &scenario.goal;
+    let needed = [Criterion::People, Criterion::Restoration];
+    if site.line_work.is_some() || !needed.iter().all(|c| scenario.criteria.contains(c)) {
+        return false;
+    }
+    let asked = || goal.at_end.iter().map(|(control, _)| *control);
+    let automatic = site.generator.machine.automatic.iter();
+    let locks_out = automatic.flat_map(|a| [a.switch, a.battery, a.cover, site.generator.output]);
+    let also: Vec<ControlId> = asked().chain(locks_out).collect();
+    let circuits = (0..).zip(&site.circuits);
+    let named = circuits.filter(|(_, c)| asked().any(|control| control == c.breaker));
+    let branches: Vec<usize> = named.map(|(index, _)| index).collect();
+    let judge = Judge::new(scenario);
+    let from = From {
+        positions: drill.positions(),
+        at: drill.now(),
+    };
+    let Some(space) = Space::new(scenario, &judge, &branches, &also, from.positions) else {
+        return false;
+    };
+    let restored = |p: &Positions| {
+        let mut asked = goal.at_end.iter();
+        asked.all(|(control, wanted)| wanted.iter().any(|w| w == site.position_name(p, *control)))
+    };
+    let open = |p: &Positions| !exposed(site, p);
+    match quickest(&space, from, scenario.ends_at, open, restored) {
+        Earliest::From(at) => at > scenario.ends_at,
+        Earliest::Never | Earliest::Unknown => false,
+    }
 }
 
 /// What is found in a drill before anything that is done from here on can have an effect: until then only the world goes on.
@@ -153,7 +189,7 @@ fn is_after(
     appliance: usize,
     due: DrillTime,
 ) -> bool {
-    match earliest(scenario, judge, from, appliance) {
+    match earliest(scenario, judge, from, appliance, due) {
         Earliest::From(at) => at > due,
         Earliest::Never => true,
         Earliest::Unknown => false,
@@ -175,8 +211,14 @@ pub(super) fn over_before(scenario: &Scenario) -> bool {
     back && returns.next().is_some_and(|t| t.at >= scenario.ends_at)
 }
 
-/// By the quickest moves, each taking its usual time.
-fn earliest(scenario: &Scenario, judge: &Judge<'_>, from: From<'_>, appliance: usize) -> Earliest {
+/// By the quickest moves; once that is after it is due, it isn't asked how long.
+fn earliest(
+    scenario: &Scenario,
+    judge: &Judge<'_>,
+    from: From<'_>,
+    appliance: usize,
+    due: DrillTime,
+) -> Earliest {
     let site = &scenario.site;
     let Some(appliance) = site.appliances.get(appliance) else {
         return Earliest::Unknown;
@@ -209,21 +251,41 @@ fn earliest(scenario: &Scenario, judge: &Judge<'_>, from: From<'_>, appliance: u
     else {
         return Earliest::Unknown;
     };
+    let supplied = |positions: &Positions| {
+        places.iter().any(|(plug, place)| {
+            let plugged = plug.is_none_or(|(control, p)| positions.get(control) == p);
+            plugged && judge.own_reaches(positions, *place)
+        })
+    };
+    quickest(&space, from, due, |_| true, supplied)
+}
+
+/// When things can stand so that they will do, by the quickest moves, each taking its usual time, through nothing that isn't open; beyond a time that is enough it isn't asked how long.
+fn quickest(
+    space: &Space<'_>,
+    from: From<'_>,
+    enough: DrillTime,
+    open: impl Fn(&Positions) -> bool,
+    will_do: impl Fn(&Positions) -> bool,
+) -> Earliest {
+    let site = &space.scenario.site;
     let mut due: BTreeMap<DrillTime, Vec<u64>> = BTreeMap::new();
     let mut done = Table::new();
     due.insert(from.at, vec![space.code(from.positions, 0)]);
     while let Some((at, codes)) = due.pop_first() {
+        if at > enough {
+            return Earliest::From(at);
+        }
         for code in codes {
             if !done.insert(code).1 {
                 continue;
             }
             let positions = space.decode(code).0;
-            let supplied = places.iter().any(|(plug, place)| {
-                let plugged = plug.is_none_or(|(control, p)| positions.get(control) == p);
-                plugged && judge.own_reaches(&positions, *place)
-            });
-            if supplied {
+            if will_do(&positions) {
                 return Earliest::From(at);
+            }
+            if !open(&positions) {
+                continue;
             }
             space.moves_of_devices(code, |step, to| {
                 let takes = match step {

@@ -88,12 +88,16 @@ pub(super) fn plan(
 
 /// Whether nothing is passed through that would be found although no line is fed: hands in a set that can start, a set that the sun pushes back into.
 fn is_sound(judge: &Judge<'_>, site: &Site, positions: &Positions) -> bool {
+    !exposed(site, positions) && !sun_pushes(judge, site, positions) && bonded_once(site, positions)
+}
+
+/// Whether hands are in a set that can start.
+pub(super) fn exposed(site: &Site, positions: &Positions) -> bool {
     let generator = &site.generator;
-    let exposed = generator.machine.automatic.is_some_and(|automatic| {
+    generator.machine.automatic.is_some_and(|automatic| {
         let lock_out = automatic.lock_out(positions, generator.output);
         automatic.open(positions) && !lock_out.safe_for_service()
-    });
-    !exposed && !sun_pushes(judge, site, positions) && bonded_once(site, positions)
+    })
 }
 
 /// Whether the sun would push back into the set as things stand.

@@ -179,3 +179,19 @@ fn where_only_cords_bring_power_all_are_plugged_in_before_the_set_gives_any() {
     let verdict = led(drill);
     assert!(verdict.passed, "{:?}", verdict.findings);
 }
+
+#[test]
+fn it_is_too_late_once_what_the_end_asks_takes_longer_than_the_drill_lasts() {
+    let before = "@0:30 look generator\nset breaker-heat-strips off\n@58:00 look street\n";
+    let in_time = stood(
+        "lock-the-standby",
+        &format!("{before}@59:15 look generator"),
+    );
+    assert!(!too_late(&in_time));
+    let late = stood(
+        "lock-the-standby",
+        &format!("{before}@59:30 look generator"),
+    );
+    assert!(too_late(&late));
+    assert!(!led(late).passed);
+}
