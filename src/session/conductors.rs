@@ -8,8 +8,9 @@ use crate::drill::Drill;
 use crate::scenario::question::is_live;
 use crate::site::Fed as FedBy;
 use crate::site::{
-    Bus, FarEnd, Moved, OtherSide, PointReading, PositionId, Positions, Site, Transfer,
+    Bus, FarEnd, Moved, OtherSide, PointReading, PositionId, Positions, Readings, Site, Transfer,
 };
+use crate::units::portable;
 use crate::words::{Arg, Message, Unit};
 
 use super::view::{Fed, Flow, WireKind, WireView};
@@ -104,7 +105,7 @@ impl Session {
             told.said = fed_word(Fed::Solar);
         }
         let shown_amps = if flows {
-            self.amps_of_sides(amps, readings.less_of(&wire.thing))
+            self.amps_of_sides(readings, &wire.thing)
         } else {
             String::new()
         };
@@ -135,14 +136,19 @@ impl Session {
         }
     }
 
-    /// The amps of the busier side, and those of the other where they differ: volts between the two times one alone would not be the watts.
-    fn amps_of_sides(&self, more_a: f64, less_a: f64) -> String {
+    /// The amps of the busier side, or of both where they differ, leg 1 first: volts between the two times one alone would not be the watts.
+    fn amps_of_sides(&self, readings: &Readings, thing: &str) -> String {
+        let (more_a, less_a) = (readings.amps_of(thing), readings.less_of(thing));
         if less_a > ALIKE * more_a {
             return self.words.quantity(more_a, Unit::Amps);
         }
+        let [one, two] = match readings.phasors_of(thing) {
+            Some(legs) => legs.map(portable::magnitude),
+            None => [more_a, less_a],
+        };
         let both = Message::new("street-amps-of-sides")
-            .quantity("more", more_a, Unit::Amps)
-            .quantity("less", less_a, Unit::Amps);
+            .quantity("one", one, Unit::Amps)
+            .quantity("two", two, Unit::Amps);
         self.words.say(&both)
     }
 }

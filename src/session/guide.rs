@@ -152,7 +152,12 @@ impl Session {
                     action: left_of(step, &open.drill),
                     ..step.clone()
                 };
-                let deed = did_message(open.drill.scenario(), &step.action);
+                let deed = match &step.action {
+                    Action::Wait(time) => {
+                        Message::new("guide-wait").with("time", Arg::lasting(*time))
+                    }
+                    other => did_message(open.drill.scenario(), other),
+                };
                 let message = Message::new("guide-step")
                     .with("step", Arg::Said(Box::new(deed)))
                     .said("why", Message::new(why(&open.drill, &step)));

@@ -5,7 +5,7 @@ value = { $value }
 value-hourly = { $value }/h
 
 shelf-title = Outage Drill
-shelf-intro = Practice switching a home from the utility to a generator and back. Here a mistake hurts no one.
+shelf-intro = Practice switching a home from the utility to a generator and back. Here a mistake hurts no real person.
 shelf-cautions-title = Before you start
 shelf-cautions-accept = I have read this
 shelf-facts = { $way }. Up to { $minutes } minutes on the drill clock. A panel with { $circuits } circuits.
@@ -160,7 +160,7 @@ phasor-in-step = in step with its volts
 street-wire = { $name }: { $fed }
 street-wire-volts = { $name }: { $fed }, { $volts }
 street-wire-volts-amps = { $name }: { $fed }, { $volts }, { $amps }
-street-amps-of-sides = { $more } and { $less }
+street-amps-of-sides = { $one } and { $two }
 street-thing = { $name }: { $state }
 street-neighbor-lit = { $name }: lights on
 street-neighbor-dark = { $name }: dark
@@ -201,8 +201,8 @@ state-engine-broken = engine damaged
 
 # Leaves what else followed from the same thing. $count is a number of 1 or more.
 consequence-others = { $count ->
-    [one] Skip one more until the end
-   *[other] Skip { $count } more until the end
+    [one] Skip one other finding until the end
+   *[other] Skip { $count } other findings until the end
 }
 debrief-passed = Passed
 debrief-not-passed = Not passed yet
@@ -243,7 +243,7 @@ side-off = off, on neither side
 side-other = on the other source
 side-both = on both at once
 side-counts = { $utility } on the utility, { $off } off, { $other } on the generator
-face-tag = Locked and tagged. Do not operate.
+face-tag = Main breaker: locked and tagged. Do not operate.
 face-utility-side = Utility side
 face-generator-side = Generator side
 face-battery-side = Battery side

@@ -1,7 +1,8 @@
 # The window.
 
 window-title = Outage Drill
-window-clock = Drill clock
+window-clock = Drill clock: minutes and seconds since the start
+window-passed = elapsed
 window-goal = Goal
 window-practice-next = Practice
 window-progress = So far

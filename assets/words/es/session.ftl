@@ -5,7 +5,7 @@ value = { $value }
 value-hourly = { $value }/h
 
 shelf-title = Simulacro de apagón
-shelf-intro = Practique cómo pasar una casa de la red a un generador, y de vuelta. Aquí un error no lastima a nadie.
+shelf-intro = Practique cómo pasar una casa de la red a un generador, y de vuelta. Aquí un error no lastima a nadie de verdad.
 shelf-cautions-title = Antes de empezar
 shelf-cautions-accept = Ya leí esto
 shelf-facts = { $way }. Hasta { $minutes } minutos en el reloj del simulacro. Un tablero con { $circuits } circuitos.
@@ -160,7 +160,7 @@ phasor-in-step = al paso de su voltaje
 street-wire = { $name }: { $fed }
 street-wire-volts = { $name }: { $fed }, { $volts }
 street-wire-volts-amps = { $name }: { $fed }, { $volts }, { $amps }
-street-amps-of-sides = { $more } y { $less }
+street-amps-of-sides = { $one } y { $two }
 street-thing = { $name }: { $state }
 street-neighbor-lit = { $name }: con luces encendidas
 street-neighbor-dark = { $name }: a oscuras
@@ -201,8 +201,8 @@ state-engine-broken = motor dañado
 
 # Leaves what else followed from the same thing. $count is a number of 1 or more.
 consequence-others = { $count ->
-    [one] Saltar otra hasta el final
-   *[other] Saltar otras { $count } hasta el final
+    [one] Saltar otro hallazgo hasta el final
+   *[other] Saltar otros { $count } hallazgos hasta el final
 }
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado
@@ -243,7 +243,7 @@ side-off = apagado, en ningún lado
 side-other = en la otra fuente
 side-both = en los dos a la vez
 side-counts = { $utility } en la red, { $off } apagadas, { $other } en el generador
-face-tag = Con candado y etiqueta. No operar.
+face-tag = Interruptor principal: con candado y etiqueta. No operar.
 face-utility-side = Lado de la red
 face-generator-side = Lado del generador
 face-battery-side = Lado de la batería

@@ -1,7 +1,8 @@
 # La ventana.
 
 window-title = Simulacro de apagón
-window-clock = Reloj del simulacro
+window-clock = Reloj del simulacro: minutos y segundos desde el comienzo
+window-passed = transcurrido
 window-goal = Meta
 window-practice-next = Practicar
 window-progress = Hasta ahora

@@ -164,7 +164,10 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
         [head, pos2(pin.x, scale.bars.bottom())],
         Stroke::new(2.0, ink.egui()),
     );
-    let count = pin.told.len().to_string();
+    let count = match pin.told.len() {
+        1 => String::from("!"),
+        several => format!("{several}×"),
+    };
     let galley = painter.layout_no_wrap(count, fonts::bold(12.0), theme::CREAM.egui());
     let wide = PIN.max(galley.size().x + 12.0);
     painter.rect(
@@ -222,11 +225,13 @@ fn row(ui: &Ui, track: &TrackView, top: f32, scale: &Scale) {
     let at = Align2::RIGHT_CENTER.anchor_size(pos2(scale.bars.left() - 8.0, middle), galley.size());
     painter.galley(at.min, galley, theme::CREAM.egui());
     let span = scale.span;
-    let seen = |from: u64, to: u64| from < span.to_ms && to > span.from_ms;
+    let seen = |from: u64, to: u64| from <= span.to_ms && to >= span.from_ms;
     let stretches = track.stretches.iter().filter(|s| seen(s.0, s.1));
     let strips: Vec<(Rect, Fed, &str)> = stretches
         .map(|(from, to, fed, word)| {
-            let (left, right) = (scale.x(*from), scale.x(*to));
+            let right = scale.x(*to);
+            // What lasted an instant is seen at the very end as well.
+            let left = scale.x(*from).min(scale.bars.right() - SLIVER);
             let x = left..=right.max((left + SLIVER).min(scale.bars.right()));
             let y = top + 3.0..=top + ROW - 3.0;
             (Rect::from_x_y_ranges(x, y), *fed, word.as_str())

@@ -304,10 +304,16 @@ fn yard_card(
     let left = Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND);
     let left = point(frame, left).x;
     let bottom = frame.room().max.y - 5.0;
+    // The ink of what a generator feeds belongs to an engine that runs.
+    let word_ink = if g.running {
+        theme::ORANGE
+    } else {
+        theme::MUTED
+    };
     let lines = [
-        (g.word.as_str(), fonts::bold(15.0), theme::ORANGE),
-        (load, fonts::regular(13.5), theme::CREAM),
+        (g.word.as_str(), fonts::bold(15.0), word_ink),
         (g.place_words.as_str(), fonts::regular(13.5), theme::CREAM),
+        (load, fonts::regular(13.5), theme::CREAM),
     ];
     let laid_out = |most: usize| {
         let mut job = LayoutJob::default();

@@ -45,9 +45,9 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
         for piece in plan.routes.get(&stub.id).iter().flat_map(|r| &r.pieces) {
             if let Some(end) = piece.last() {
                 frayed(brush, *end);
-                if end.y > GROUND - NEAR_GROUND {
-                    caution(brush, Vec2::new(end.x, GROUND - 34.0));
-                }
+                let on_ground = end.y > GROUND - NEAR_GROUND;
+                let sign = if on_ground { GROUND } else { end.y };
+                caution(brush, Vec2::new(end.x, sign - 34.0));
             }
         }
     }
@@ -89,6 +89,7 @@ fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, si
             brush.line(points, 1.6, ink);
         }
         Pattern::Dots => {
+            casing(brush, points, 0.7 * size);
             for (at, _) in along(points, 9.0 * size, 0.0) {
                 brush.disk(at, 1.7 * size, ink);
             }
@@ -170,7 +171,7 @@ fn frayed(brush: &mut Brush, end: Vec2) {
     }
 }
 
-/// A caution sign beside what nobody goes near: a wire on the ground counts as live whatever fed it.
+/// A caution sign beside what nobody goes near: a broken wire counts as live whatever fed it.
 fn caution(brush: &mut Brush, at: Vec2) {
     let corners = |size: f32| {
         let [x, y] = [size * 0.92, size * 0.62];
