@@ -4,6 +4,7 @@
 //! So a goal that is due earlier than that is out of reach; one that is due later may be too.
 
 use std::collections::BTreeMap;
+use std::iter::once;
 
 use crate::drill::{Action, Callee, Drill, Event, Listener, Sight, duration};
 use crate::marking::{Finding, mark, mark_so_far, may_pass, supplied_since};
@@ -51,7 +52,7 @@ pub(super) fn out_of_reach(scenario: &Scenario, judge: &Judge<'_>) -> bool {
 
 /// Whether it is too late for a drill's goal already: food or a basement is lost, or some appliance had no power when it was due, or can't have it by then any more, by whoever is quickest from here.
 /// A drill that may be stopped safely is too late for none of that.
-/// It is too late too where a rule that a pass can't do without is broken before even the shortest deed has its effect, and ending the drill as it stands is no pass either, and where the drill is over before everything can stand as the end asks.
+/// It is too late too where a rule that a pass can't do without is broken before even the shortest deed has its effect, and ending the drill by then is no pass either, and where the drill is over before everything can stand as the end asks.
 pub fn too_late(drill: &Drill) -> bool {
     let scenario = drill.scenario();
     if is_ruled_out(drill) || is_over_first(drill) {
@@ -69,16 +70,21 @@ pub fn too_late(drill: &Drill) -> bool {
     dark(drill).any(|a| is_after(scenario, &judge, from, a, due))
 }
 
-/// Whether nobody can do anything soon enough: nothing moves by itself before even the shortest deed has its effect, by then a pass is ruled out, and the drill as it stands is no pass either.
+/// Whether nobody can do anything soon enough: a pass is ruled out before even the shortest deed has its effect, and whoever ends the drill by then doesn't pass either.
+/// Between two moments things stand as they did at the first of them, and more can only be found.
 fn is_ruled_out(drill: &Drill) -> bool {
-    let ahead = just_before_any_deed(drill);
-    let stands = |d: &Drill| (d.positions().clone(), d.conditions().story_done);
-    let mut ended = drill.clone();
-    ended.end();
     let scenario = drill.scenario();
-    stands(&ahead) == stands(drill)
-        && !may_pass(scenario, &mark_so_far(scenario, ahead.trace()))
-        && !mark(scenario, ended.trace()).passed
+    let ahead = just_before_any_deed(drill);
+    let passes_at = |at: DrillTime| {
+        let mut ended = drill.clone();
+        ended.act(&Action::Wait(at.since(drill.now())));
+        ended.end();
+        mark(scenario, ended.trace()).passed
+    };
+    let later = ahead.trace().moments.iter().map(|m| m.at);
+    let later = later.filter(|at| *at > drill.now());
+    !may_pass(scenario, &mark_so_far(scenario, ahead.trace()))
+        && !once(drill.now()).chain(later).any(passes_at)
 }
 
 /// Whether the drill is over before everything can stand as its end asks, by whoever is quickest and never puts hands into a set that can start: either fails a run.

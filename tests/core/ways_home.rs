@@ -195,3 +195,14 @@ fn it_is_too_late_once_what_the_end_asks_takes_longer_than_the_drill_lasts() {
     assert!(too_late(&late));
     assert!(!led(late).passed);
 }
+
+#[test]
+fn it_is_too_late_where_an_engine_starts_by_itself_before_anybody_can_see_to_the_alarm() {
+    let in_time = stood("standby-side-yard", "wait 3m30s");
+    assert!(!too_late(&in_time));
+    let verdict = led(in_time);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+    let late = stood("standby-side-yard", "wait 3m59s");
+    assert!(too_late(&late));
+    assert!(!led(late).passed);
+}
