@@ -6,7 +6,7 @@
 
 use std::sync::Arc;
 
-use crate::drill::{Action, Drill, Event, LineEvent, Listener, Outcome};
+use crate::drill::{Action, Drill, Event, LineEvent, Listener, Moment, Outcome, What};
 use crate::scenario::Scenario;
 use crate::site::{
     At, Clamps, ControlId, Grounds, HandTester, LineWork, PROVING_SOURCE, PositionId, Site,
@@ -222,10 +222,20 @@ impl LineWalk {
         }
     }
 
+    /// Whether the customers have said that they are off their own sources since the utility left them last.
+    fn have_answered(&self) -> bool {
+        let moments = &self.drill.trace().moments;
+        let served = |m: &Moment| m.readings.point("service").fed.utility;
+        let leaves = |p: &[Moment]| matches!(p, [a, b] if served(a) && !served(b));
+        let left = moments.windows(2).rposition(leaves);
+        let back = What::Happened(Event::Line(LineEvent::CustomersBack));
+        let mut since = moments.iter().skip(left.map_or(0, |index| index + 1));
+        since.any(|m| m.what == back)
+    }
+
     /// Asks the customers whether they are off their own sources, and gives them time.
     fn ask(&mut self) {
-        let back = |e: &Event| matches!(e, Event::Line(LineEvent::CustomersBack));
-        if self.drill.trace().events().any(|(_, e)| back(e)) {
+        if self.have_answered() {
             return;
         }
         if self.drill.conditions().line.customers_due.is_none() {

@@ -206,3 +206,11 @@ fn it_is_too_late_where_an_engine_starts_by_itself_before_anybody_can_see_to_the
     assert!(too_late(&late));
     assert!(!led(late).passed);
 }
+
+#[test]
+fn customers_are_asked_again_where_a_line_was_opened_after_they_were() {
+    let text = include_str!("../drills/ground-order-safe.actions");
+    let drill = stood("ground-order", &format!("{text}set disconnect open\n"));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
