@@ -18,7 +18,7 @@ use super::judge::Judge;
 use super::kept::Kept;
 use super::line_way::LineWalk;
 use super::step::{Aim, Step, add};
-use super::walk::{Planned, Walk};
+use super::walk::{Care, Planned, Walk};
 use super::way::turns;
 
 /// States that a plan may look at, so that an answer comes at once: a tenth of what a proof may, which the largest shipped house doesn't need.
@@ -328,7 +328,7 @@ fn without_a_way(drill: &Drill) -> Advice {
 /// A way, and the drill that was walked along it.
 type Walked = (Vec<Step>, Drill);
 
-/// A search for a way home, which tries one way after the other: as a plan by positions has it, where that is too much for the source, with loads held back, where it comes too late, without losing time, and where a drill may be stopped safely, feeding nothing.
+/// A search for a way home, which tries one way after the other: as a plan by positions has it, where that is too much for the source, with loads held back, where it comes too late, without losing time, where all at once is too much, by turns, and where a drill may be stopped safely, feeding nothing.
 /// The first way counts that passes and adds no breach, where no pass is possible any more one that adds none but that it is late; otherwise one that passes, or whose breaches are none that a pass can't do without.
 #[derive(Debug, Clone)]
 struct Search {
@@ -358,21 +358,20 @@ impl Search {
             return Break(found.then_some((walk.done, walk.drill)));
         }
         let n_turns = turns(&scenario);
+        let manners = [Care::Plain, Care::Sparing, Care::Hurried];
+        let with_each_cord = manners
+            .into_iter()
+            .flat_map(|c| (0..n_turns).map(move |t| (c, t)));
         // Whichever cord is first, one way feeds nothing.
-        let n_ways = 3 * n_turns + usize::from(scenario.goal.safe_stop);
-        if self.tried >= n_ways {
+        let stopping = scenario.goal.safe_stop.then_some((Care::Stopping, 0));
+        let mut ways = with_each_cord.chain([(Care::InTurns, 0)]).chain(stopping);
+        let Some((care, turn)) = ways.nth(self.tried) else {
             return Break(self.good.take());
-        }
-        let judge = Judge::new(&scenario);
-        let turn = self.tried % n_turns;
-        let mut walk = Walk::new(&scenario, &judge, self.drill.clone(), turn, MOST_STATES);
-        walk = match self.tried / n_turns {
-            0 => walk,
-            1 => walk.sparing(),
-            2 => walk.hurried(),
-            _ => walk.stopping(),
         };
         self.tried += 1;
+        let judge = Judge::new(&scenario);
+        let drill = self.drill.clone();
+        let mut walk = Walk::new(&scenario, &judge, drill, turn, MOST_STATES).caring(care);
         if walk.home() != Planned::Done {
             return Continue(());
         }

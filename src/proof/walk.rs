@@ -49,6 +49,21 @@ pub(super) enum Planned {
     TooLarge,
 }
 
+/// What a walk cares for beyond what positions ask for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Care {
+    /// Nothing else.
+    Plain,
+    /// Loads are held back: branches on a battery, motors one by one and the heaviest first, a second set before the first load.
+    Sparing,
+    /// What has had power rests where the next is too much along with it.
+    InTurns,
+    /// Time is short: an engine warms up while handles and cords are brought where they belong, and no longer than it has to.
+    Hurried,
+    /// Nothing is fed, and an electrician is called: where a drill may be stopped safely.
+    Stopping,
+}
+
 /// A drill that is walked to its goal.
 pub(super) struct Walk<'a> {
     /// What is walked.
@@ -63,14 +78,12 @@ pub(super) struct Walk<'a> {
     pub(super) turn: usize,
     /// States that a plan may look at.
     most_states: usize,
-    /// Whether loads are held back beyond what positions ask for: branches on a battery, motors one by one and the heaviest first, a second set before the first load.
-    pub(super) sparing: bool,
-    /// Whether time is short: an engine warms up while handles and cords are brought where they belong, and no longer than it has to.
-    pub(super) hurried: bool,
-    /// Whether nothing is fed, and an electrician is called: where a drill may be stopped safely.
-    pub(super) stopping: bool,
+    /// What it cares for besides.
+    pub(super) care: Care,
     /// The appliances of the goal, in the order in which they are brought to power.
     pub(super) asked: Vec<usize>,
+    /// Those of them that have had power and rest.
+    pub(super) resting: Vec<usize>,
     /// What is being done.
     pub(super) aim: Aim,
 }
@@ -91,31 +104,30 @@ impl<'a> Walk<'a> {
             done: Vec::new(),
             turn,
             most_states,
-            sparing: false,
-            hurried: false,
-            stopping: false,
+            care: Care::Plain,
             asked: scenario.goal.appliances.clone(),
+            resting: Vec::new(),
             aim: Aim::Service,
         }
     }
 
-    /// The same walk, holding loads back.
-    pub(super) fn sparing(mut self) -> Self {
-        self.sparing = true;
-        self.asked = heaviest_first(&self.scenario.site, &self.asked);
+    /// The same walk, caring for this besides.
+    pub(super) fn caring(mut self, care: Care) -> Self {
+        self.care = care;
+        if self.spares() {
+            self.asked = heaviest_first(&self.scenario.site, &self.asked);
+        }
         self
     }
 
-    /// The same walk, losing no time.
-    pub(super) fn hurried(mut self) -> Self {
-        self.hurried = true;
-        self
+    /// Whether loads are held back.
+    pub(super) fn spares(&self) -> bool {
+        self.care == Care::Sparing
     }
 
-    /// The same walk, feeding nothing from here on.
-    pub(super) fn stopping(mut self) -> Self {
-        self.stopping = true;
-        self
+    /// Whether time is short.
+    pub(super) fn hurries(&self) -> bool {
+        self.care == Care::Hurried
     }
 
     /// Goes on to the goal and to the end, leaving out what is behind.
@@ -124,7 +136,7 @@ impl<'a> Walk<'a> {
         self.get_out();
         self.shut_covers();
         self.end_wrong_volts();
-        if self.sparing {
+        if self.spares() {
             self.aim = Aim::Spare;
             self.spare_battery();
         }
@@ -145,7 +157,7 @@ impl<'a> Walk<'a> {
             self.answer();
             return Planned::Done;
         }
-        if self.stopping {
+        if self.care == Care::Stopping {
             self.stop_safely();
             self.wait_until_back(Aim::SafeStop);
         } else if !self.is_good_again() {
@@ -367,8 +379,8 @@ impl<'a> Walk<'a> {
         let space = space.ok_or(TooLarge)?;
         let start = space.code(here, self.drill.conditions().story_done);
         let manner = Manner {
-            sparing: self.sparing,
-            hurried: self.hurried,
+            sparing: self.spares(),
+            hurried: self.hurries(),
         };
         for still in still {
             let planned = plan(&space, start, still, manner, self.most_states, &goal)?;
@@ -384,7 +396,7 @@ impl<'a> Walk<'a> {
     fn shed(&mut self) {
         let site = Arc::clone(&self.scenario.site);
         let positions = self.drill.positions();
-        let all = self.sparing && !site.transfers.iter().any(|t| t.automatic);
+        let all = self.spares() && !site.transfers.iter().any(|t| t.automatic);
         let off = |(index, circuit): (usize, &Circuit)| {
             let handle = branch_handle(&site, positions, index)?;
             let fed = handle != circuit.breaker || self.is_fed(circuit.bus);
@@ -469,9 +481,9 @@ impl<'a> Walk<'a> {
             }
         }
         // Machines on cords come on by plug or by the set's own output.
-        let by_cord = self.sparing && self.judge.running(self.drill.positions());
+        let by_cord = self.spares() && self.judge.running(self.drill.positions());
         // Behind an output that is off nothing hangs on the engine yet; what a battery feeds settles all the same.
-        let behind_off = self.hurried
+        let behind_off = self.hurries()
             && self.aim == Aim::There
             && site.position_name(self.drill.positions(), site.generator.output) == "off";
         let idle = behind_off && site.battery.is_none();
@@ -487,15 +499,18 @@ impl<'a> Walk<'a> {
             self.act(Action::Set(control, PositionId(0)));
         }
         let starts = kind == Some(Kind::Engine) && on;
+        if is_load && self.aim == Aim::There {
+            self.take_turns(control, position);
+        }
         let held = self.hold(control, position);
         self.act(Action::Set(control, position));
         if starts {
             self.try_again(control, position);
-            let second = site.generator.machine.second.filter(|_| self.sparing);
+            let second = site.generator.machine.second.filter(|_| self.spares());
             if let Some(second) = second {
                 self.act(Action::Set(second, PositionId(1)));
             }
-            if !self.hurried {
+            if !self.hurries() {
                 self.warm_up();
             }
         } else if is_load {
@@ -511,7 +526,7 @@ impl<'a> Walk<'a> {
     /// Waits until a running engine has settled.
     fn warm_up(&mut self) {
         if let Some(since) = self.drill.conditions().engine.running_since {
-            let margin = if self.hurried {
+            let margin = if self.hurries() {
                 DrillTime::ZERO
             } else {
                 BETWEEN_LOADS
@@ -530,7 +545,7 @@ impl<'a> Walk<'a> {
                 return false;
             };
             site.control(*control)
-                .is_some_and(|c| is_load(c.kind, self.sparing))
+                .is_some_and(|c| is_load(c.kind, self.spares()))
         };
         let mut actions = self.drill.run().actions.iter().rev();
         let last = actions.find(|timed| is_load(&timed.action)).map(|t| t.at);

@@ -5,7 +5,8 @@
 use std::sync::Arc;
 
 use crate::drill::{Action, Callee, Event, IndoorsEvent, ProtectionEvent, What, take_place};
-use crate::scenario::Happening;
+use crate::marking::{Finding, mark_so_far, supplied_since};
+use crate::scenario::{Criterion, Happening};
 use crate::site::{
     Appliance, Bus, ControlId, Kind, Moved, Plug, PositionId, Positions, Site, Transfer, Work,
 };
@@ -14,7 +15,7 @@ use crate::units::DrillTime;
 use super::plan::{TooLarge, sun_pushes};
 use super::prepare::preparations;
 use super::step::Aim;
-use super::walk::{Leg, Planned, Walk};
+use super::walk::{Care, Leg, Planned, Walk};
 
 /// Fuel for less than this, in hours, is seen to before the engine stops from under its load.
 const FUEL_LOW_H: f64 = 0.75;
@@ -44,7 +45,7 @@ impl Walk<'_> {
         let (branches, also) = (self.branches(), self.also(Leg::There, 0));
         // A main that goes off and on again brings everything back at once.
         let main = vec![site.panel.main];
-        let still: &[Vec<ControlId>] = if self.sparing {
+        let still: &[Vec<ControlId>] = if self.spares() {
             &[main, Vec::new()]
         } else {
             &[Vec::new()]
@@ -111,7 +112,7 @@ impl Walk<'_> {
     ) -> Vec<(ControlId, PositionId)> {
         let site = Arc::clone(&self.scenario.site);
         let kind = site.control(control).map(|c| c.kind);
-        let held = match kind.filter(|_| self.sparing) {
+        let held = match kind.filter(|_| self.spares()) {
             Some(Kind::Plug) => self.outlet_of(control).into_iter().collect(),
             Some(Kind::Main | Kind::Backfed | Kind::Output) if to == PositionId(1) => {
                 self.starting_at_once(control, to)
@@ -161,6 +162,42 @@ impl Walk<'_> {
         held.split_off(held.len().min(1))
     }
 
+    /// Lets appliances rest that have had power, one after the other, until this move is too much for nothing till the utility is back.
+    pub(super) fn take_turns(&mut self, control: ControlId, to: PositionId) {
+        if self.care != Care::InTurns {
+            return;
+        }
+        let site = Arc::clone(&self.scenario.site);
+        let before = std::mem::replace(&mut self.aim, Aim::Spare);
+        for index in self.asked.clone() {
+            if self.bears(control, to) {
+                break;
+            }
+            let positions = self.drill.positions();
+            let had = supplied_since(self.drill.trace(), index).is_some();
+            let circuit = site.appliances.get(index).map(|a| a.circuit);
+            let handle = circuit.and_then(|c| branch_handle(&site, positions, c));
+            if let Some(handle) = handle.filter(|h| had && *h != control) {
+                self.resting.push(index);
+                self.turn_off(handle);
+            }
+        }
+        self.aim = before;
+    }
+
+    /// Whether nothing more is overloaded or starved to the end of the story once this is moved.
+    fn bears(&self, control: ControlId, to: PositionId) -> bool {
+        let before = mark_so_far(self.scenario, self.drill.trace());
+        let mut ahead = self.drill.clone();
+        ahead.act(&Action::Set(control, to));
+        let last = self.scenario.story.last().map(|t| t.at);
+        ahead.act(&Action::Wait(last.unwrap_or_default().since(ahead.now())));
+        let known = |f: &Finding| before.iter().any(|b| (b.rule, b.at) == (f.rule, f.at));
+        let later = mark_so_far(self.scenario, ahead.trace());
+        let mut later = later.iter().filter(|f| f.breach && !known(f));
+        later.all(|f| f.rule.criterion() != Criterion::Load)
+    }
+
     /// Lets a set that runs give all it can: electronics that have shut off are reset with its output off, and a sparing walk joins the second set.
     pub(super) fn ready_set(&mut self) {
         let site = Arc::clone(&self.scenario.site);
@@ -170,7 +207,7 @@ impl Walk<'_> {
         let stopped = |second: &ControlId| positions.get(*second) == PositionId(0);
         let second = machine
             .second
-            .filter(|id| self.sparing && running && stopped(id));
+            .filter(|id| self.spares() && running && stopped(id));
         let shut = machine
             .output_switch
             .filter(|_| !machine.lets_out(positions));
@@ -275,7 +312,7 @@ impl Walk<'_> {
         }
         self.aim = Aim::Prepare;
         for action in wanted {
-            if self.hurried && kind(&action).is_some_and(can_wait) {
+            if self.hurries() && kind(&action).is_some_and(can_wait) {
                 continue;
             }
             // A set is carried without its cords.
@@ -291,7 +328,7 @@ impl Walk<'_> {
     pub(super) fn start_early(&mut self) {
         let site = Arc::clone(&self.scenario.site);
         let by_itself = site.generator.machine.automatic.is_some();
-        if !self.hurried || by_itself || self.judge.running(self.drill.positions()) {
+        if !self.hurries() || by_itself || self.judge.running(self.drill.positions()) {
             return;
         }
         self.aim = Aim::There;
@@ -301,7 +338,7 @@ impl Walk<'_> {
 
     /// Sees to what was put off while time was short.
     pub(super) fn prepare_the_rest(&mut self) {
-        if !self.hurried {
+        if !self.hurries() {
             return;
         }
         self.aim = Aim::Prepare;

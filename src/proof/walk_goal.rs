@@ -137,7 +137,8 @@ impl Walk<'_> {
         will_do: fn(&Cord) -> bool,
     ) -> bool {
         let site = &self.scenario.site;
-        let mut goal = self.asked.iter().take(reached);
+        let resting = |index: &&usize| self.resting.contains(index);
+        let mut goal = self.asked.iter().take(reached).filter(|i| !resting(i));
         goal.all(|index| {
             let appliance = site.appliances.get(*index);
             appliance.is_some_and(|a| {

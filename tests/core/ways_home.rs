@@ -4,16 +4,22 @@ use outage_drill::drill::{Action, Drill};
 use outage_drill::file::{Library, Source, read_actions};
 use outage_drill::marking::{Verdict, mark};
 use outage_drill::proof::{Advice, Guide, lead, too_late};
+use outage_drill::scenario::variation::{AS_WRITTEN, named};
 use outage_drill::site::PositionId;
 
 /// A drill as written, played up to the end of these lines.
 fn stood(name: &str, text: &str) -> Drill {
+    stood_in(name, AS_WRITTEN, text)
+}
+
+/// The same in a variant of it.
+fn stood_in(name: &str, variant: &str, text: &str) -> Drill {
     let (library, faults) = Library::shipped();
     assert!(faults.is_empty(), "{faults:?}");
-    let scenario = library.scenario(name).unwrap();
+    let scenario = named(library.scenario(name).unwrap(), variant).unwrap();
     let source = Source { file: name, text };
-    let mut drill = Drill::start(scenario, 1).unwrap();
-    for line in read_actions(source, scenario).unwrap() {
+    let mut drill = Drill::start(&scenario, 1).unwrap();
+    for line in read_actions(source, &scenario).unwrap() {
         match line.at {
             Some(at) => drill.act_at(at, &line.action),
             None => drill.act(&line.action),
@@ -211,6 +217,18 @@ fn it_is_too_late_where_an_engine_starts_by_itself_before_anybody_can_see_to_the
 fn customers_are_asked_again_where_a_line_was_opened_after_they_were() {
     let text = include_str!("../drills/ground-order-safe.actions");
     let drill = stood("ground-order", &format!("{text}set disconnect open\n"));
+    let verdict = led(drill);
+    assert!(verdict.passed, "{:?}", verdict.findings);
+}
+
+#[test]
+fn where_all_at_once_is_too_much_for_a_set_what_has_had_power_rests() {
+    let before = "@1:00 look street\nset generator-place yard\nset inlet-cord-lay flat\n";
+    let cord = "set inlet-cord-house-end inlet\nset inlet-cord-generator-end generator\n";
+    let early = "set engine running\nset generator-output on\nset handle-fridge generator\n";
+    let found = "wait 10s\nlook house\nset handle-microwave generator\nwait 10s\n";
+    let text = format!("{before}{cord}{early}{found}");
+    let drill = stood_in("six-handles", "mislabeled+cold-night", &text);
     let verdict = led(drill);
     assert!(verdict.passed, "{:?}", verdict.findings);
 }
