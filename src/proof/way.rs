@@ -5,6 +5,7 @@ use std::sync::Arc;
 use crate::drill::{Action, Drill};
 use crate::marking::mark;
 use crate::scenario::Scenario;
+use crate::site::Plug;
 
 use super::judge::Judge;
 use super::step::{Step, moves};
@@ -16,9 +17,17 @@ const MOST_TURNS: usize = 6;
 /// States that a plan may look at in a proof.
 const MOST_STATES: usize = 2_000_000;
 
-/// How many choices of the first cord there are to try.
+/// How many choices of the first cord there are to try: after as many turns as every machine that is asked for has cords to go into, each comes to its first cord again.
 pub(super) fn turns(scenario: &Scenario) -> usize {
-    scenario.site.cords.len().clamp(1, MOST_TURNS)
+    let site = &scenario.site;
+    let cords = |appliance: &usize| match site.appliances.get(*appliance).map(|a| &a.plug) {
+        Some(Plug::Cord { cords, .. }) => cords.len(),
+        Some(Plug::Wired) | None => 0,
+    };
+    let all: Vec<usize> = scenario.goal.appliances.iter().map(cords).collect();
+    let most = site.cords.len().clamp(1, MOST_TURNS);
+    let again = |turns: &usize| all.iter().all(|n| *n == 0 || turns.is_multiple_of(*n));
+    (1..most).find(again).unwrap_or(most)
 }
 
 /// What became of looking for a safe way.
