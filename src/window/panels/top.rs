@@ -29,7 +29,7 @@ pub(crate) fn bar(
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
             let title = RichText::new(&street.title)
-                .font(fonts::bold(16.0))
+                .font(fonts::bold(15.0))
                 .color(theme::MUTED.egui());
             ui.add(egui::Label::new(title).truncate())
                 .on_hover_text(&street.seed);
@@ -64,13 +64,12 @@ fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
     let clock = RichText::new(&log.clock)
         .font(fonts::bold(26.0))
         .color(theme::LEAD.egui());
-    ui.add_sized([86.0, 32.0], egui::Label::new(clock))
+    ui.add_sized([78.0, 32.0], egui::Label::new(clock))
         .on_hover_text(page.say("window-clock"));
     let passed = RichText::new(page.say("window-passed"))
         .font(fonts::regular(12.5))
         .color(theme::MUTED.egui());
     ui.label(passed);
-    ui.add_space(4.0);
     for (id, command) in [
         ("window-wait-short", Command::Wait(SHORT)),
         ("window-wait-minute", Command::Wait(MINUTE)),
