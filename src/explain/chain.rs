@@ -97,6 +97,7 @@ mod tests {
             lasted: DrillTime::ZERO,
             moment: 0,
             breach: true,
+            harm: None,
             evidence: vec![("lost", Arg::Count(9))],
             reaches: None,
         };

@@ -32,6 +32,11 @@ impl Zone {
         self > Self::Ac2
     }
 
+    /// Whether the heart may fibrillate: beyond curve c1.
+    pub fn may_stop_heart(self) -> bool {
+        self > Self::Ac3
+    }
+
     /// Its name in word files.
     pub fn name(self) -> &'static str {
         match self {

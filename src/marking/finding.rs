@@ -1,5 +1,6 @@
 //! A finding: a rule, the moment, the evidence.
 
+use crate::hazard::shock::Zone;
 use crate::scenario::Criterion;
 use crate::units::DrillTime;
 use crate::words::Arg;
@@ -326,6 +327,26 @@ impl Rule {
     }
 }
 
+/// How badly people came to harm.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Harm {
+    /// Somebody was hurt.
+    Hurt,
+    /// What reached somebody can kill.
+    MayHaveKilled,
+}
+
+impl Harm {
+    /// What a current through a body does: none up to curve b of IEC 60479-1, and from curve c1 on the heart may stop.
+    pub(super) fn of_current(zone: Zone) -> Option<Self> {
+        if zone.may_stop_heart() {
+            Some(Self::MayHaveKilled)
+        } else {
+            zone.harms().then_some(Self::Hurt)
+        }
+    }
+}
+
 /// Something a rule found.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Finding {
@@ -339,6 +360,8 @@ pub struct Finding {
     pub moment: usize,
     /// Whether it breaks the criterion; otherwise it is advice.
     pub breach: bool,
+    /// How badly people came to harm by it; `None` where nobody did.
+    pub harm: Option<Harm>,
     /// The numbers and names that prove it, as arguments of its messages.
     pub evidence: Vec<(&'static str, Arg)>,
     /// The point of the network that energy reached or may reach, where the rule is about that.
@@ -354,9 +377,17 @@ impl Finding {
             lasted: DrillTime::ZERO,
             moment,
             breach: true,
+            harm: None,
             evidence: Vec::new(),
             reaches: None,
         }
+    }
+
+    /// This finding with how badly people came to harm by it.
+    #[must_use]
+    pub(super) fn harming(mut self, harm: Option<Harm>) -> Self {
+        self.harm = harm;
+        self
     }
 
     /// This finding with one more piece of evidence.

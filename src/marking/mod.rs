@@ -39,7 +39,7 @@ use crate::site::{PositionId, Site};
 use crate::units::DrillTime;
 
 pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
-pub use finding::{Finding, Rule};
+pub use finding::{Finding, Harm, Rule};
 pub use objective::Objective;
 pub use restoration::{SUPPLIED_PU, supplied_since};
 pub use spacing::{Memory, WANTED};

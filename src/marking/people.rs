@@ -11,7 +11,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
-use super::finding::{Finding, Rule};
+use super::finding::{Finding, Harm, Rule};
 
 /// Volts from which bare contacts within reach count as a hazard.
 const GUARDED_V: f64 = 50.0;
@@ -72,17 +72,16 @@ fn of_event(
         let seconds = stated_s(lasted);
         let heart_ma = reference_ma(amps.low * 1000.0, Path::LeftHandToFeet);
         let times = times_lethal(heart_ma, seconds, BODY_KG);
+        let zone = zone(heart_ma, seconds);
         let finding = Finding::breach(Rule::Shock, at, index)
+            .harming(Some(Harm::of_current(zone).unwrap_or(Harm::Hurt)))
             .with("volts", Arg::Range(volts.low, volts.high, Unit::Volts))
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
             .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
             .with("stated", Arg::Verbatim(beside_stated(lasted).to_owned()))
             .with("times", Arg::Quantity(times, Unit::Plain))
             .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
-            .with(
-                "zone",
-                Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),
-            )
+            .with("zone", Arg::Said(Box::new(name_of(zone.name()))))
             .reaching(
                 site.line
                     .poles
@@ -112,7 +111,12 @@ fn of_event(
     | Event::Indoors(IndoorsEvent::PersonOvercome { cohb_pct, .. }) = event
     {
         let cohb = Arg::Quantity(*cohb_pct, Unit::Percent);
-        return Some(Finding::breach(Rule::Overcome, at, index).with("cohb", cohb));
+        let finding = Finding::breach(Rule::Overcome, at, index);
+        return Some(
+            finding
+                .harming(Some(Harm::MayHaveKilled))
+                .with("cohb", cohb),
+        );
     }
     let Event::FuelFire { celsius } = event else {
         return None;

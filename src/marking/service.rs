@@ -9,7 +9,7 @@ use crate::site::{CARRIES_A, Site, Transfer};
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
-use super::finding::{Finding, Rule};
+use super::finding::{Finding, Harm, Rule};
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
@@ -34,6 +34,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         ) {
             found.push(
                 Finding::breach(Rule::CaughtByEngine, moment.at, index)
+                    .harming(Some(Harm::Hurt))
                     .with("asked", Arg::Verbatim(asked(site, moment).to_owned())),
             );
         }

@@ -10,7 +10,7 @@ use crate::scenario::Scenario;
 use crate::site::{CARRIES_A, Rest, Site};
 use crate::words::{Arg, Unit, name_of};
 
-use super::finding::{Finding, Rule};
+use super::finding::{Finding, Harm, Rule};
 use super::people::beside_stated;
 
 /// Body for which the limit of the heart is stated, kilograms: the lighter of the two of IEEE Std 80.
@@ -32,8 +32,10 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         } = touched;
         let heart_ma = reference_ma(amps * 1000.0, Path::LeftHandToFeet);
         let of_limit = times_lethal(heart_ma, seconds, BODY_KG) * 100.0;
+        let zone = zone(heart_ma, seconds);
         let finding = Finding {
-            breach: zone(heart_ma, seconds).harms(),
+            breach: zone.harms(),
+            harm: Harm::of_current(zone),
             ..Finding::breach(Rule::Touch, moment.at, index)
         };
         found.push(
@@ -45,10 +47,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .with("limit", Arg::Quantity(of_limit, Unit::Percent))
                 .with("stated", Arg::Quantity(stated_s(seconds), Unit::Seconds))
                 .with("beside", Arg::Verbatim(beside_stated(seconds).to_owned()))
-                .with(
-                    "zone",
-                    Arg::Said(Box::new(name_of(zone(heart_ma, seconds).name()))),
-                )
+                .with("zone", Arg::Said(Box::new(name_of(zone.name()))))
                 .with("cleared", Arg::Count(i64::from(cleared_by.is_some())))
                 .with(
                     "cause",

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::drill::{Beside, Drill, Moment};
 use crate::explain::{Explanation, Stage, Told, explain, told};
-use crate::marking::{Finding, Rule, Verdict, pressing};
+use crate::marking::{Finding, Harm, Rule, Verdict, pressing};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
 use crate::units::DrillTime;
@@ -264,7 +264,7 @@ impl Session {
             "debrief-not-passed"
         };
         let harms = verdict.findings.iter().filter(|f| f.breach);
-        let worst = harms.filter_map(harm_to_people).max();
+        let worst = harms.filter_map(|f| f.harm).max();
         let burned = |f: &Finding| f.breach && f.rule.burns();
         let burned = verdict.findings.iter().any(burned);
         let said = worst.map(|harm| match harm {
@@ -393,30 +393,6 @@ impl Session {
             *said = words.join(" ");
         }
         Vec::new()
-    }
-}
-
-/// How badly people came to harm.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-enum Harm {
-    /// Somebody was hurt.
-    Hurt,
-    /// What reached somebody can kill.
-    MayHaveKilled,
-}
-
-/// How badly people came to harm by what was found; `None` where nobody did.
-fn harm_to_people(finding: &Finding) -> Option<Harm> {
-    let heart = finding
-        .evidence
-        .iter()
-        .any(|(_, arg)| matches!(arg, Arg::Said(said) if said.id.starts_with("name-zone-ac-4")));
-    if !finding.rule.harms() || finding.rule.burns() {
-        None
-    } else if heart || matches!(finding.rule, Rule::Shock | Rule::Overcome) {
-        Some(Harm::MayHaveKilled)
-    } else {
-        Some(Harm::Hurt)
     }
 }
 

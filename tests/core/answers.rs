@@ -152,6 +152,8 @@ fn a_verdict_says_first_who_or_what_came_to_harm() {
     for (drill, actions, harm) in [
         ("there-and-back", "slide-hot-refuel", "debrief-harm-burned"),
         ("no-slide", "deadly-two-plugs", "debrief-harm-killed"),
+        ("tingle", "tingle-lifted-live", "debrief-harm-hurt"),
+        ("hands-off", "standby-service-hands-in", "debrief-harm-hurt"),
     ] {
         let (session, view) = debrief(drill, actions);
         let first = session.say(harm);

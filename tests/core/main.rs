@@ -111,6 +111,8 @@ mod told_causes;
 #[cfg(test)]
 mod told_cut;
 #[cfg(test)]
+mod told_danger;
+#[cfg(test)]
 mod told_gas;
 #[cfg(test)]
 mod told_numbers;
