@@ -19,7 +19,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
-use super::finding::{Finding, Rule};
+use super::finding::{Finding, Harm, Rule};
 
 /// Amps from which a cord counts as in use.
 const LEAST_A: f64 = 0.05;
@@ -302,6 +302,10 @@ fn unfit(trace: &Trace, cord: &Cord, index: usize) -> Vec<Finding> {
             Finding {
                 lasted,
                 breach,
+                // The type of a cord alone, and cords that are joined, put nobody at a live part.
+                harm: ["no-ground", "damaged", "wet"]
+                    .contains(&fault)
+                    .then_some(Harm::CanHurt),
                 ..Finding::breach(Rule::CordUnfit, first.from, steady(trace, first))
             }
             .with("cord", said(&cord.name))

@@ -165,6 +165,25 @@ impl Rule {
         matches!(self, Self::FuelFire | Self::CordFire)
     }
 
+    /// Whether it can hurt people although it is filed under isolation, order or load: a line worker, a hand, or those whom a fire or gas would reach.
+    fn can_hurt(self) -> bool {
+        matches!(
+            self,
+            Self::LineFed
+                | Self::NoTransferEquipment
+                | Self::NoVisibleBreak
+                | Self::NotAsked
+                | Self::SaidFit
+                | Self::LivePlug
+                | Self::WrongEndFirst
+                | Self::ResetIntoFault
+                | Self::TooNear
+                | Self::CordHot
+                | Self::PlugHot
+                | Self::WireHot
+        )
+    }
+
     /// How soon something has to be done about it, the most urgent first: people who are hurt, then bad air, then the rest.
     pub(super) fn urgency(self) -> u8 {
         let bad_air = [Self::Indoors, Self::Gas, Self::StayedIn, Self::GasNextDoor];
@@ -327,9 +346,11 @@ impl Rule {
     }
 }
 
-/// How badly people came to harm.
+/// How badly people came to harm, or could have.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Harm {
+    /// Nobody was hurt by it here, but it can hurt people: whoever touches it, works on the line or sleeps in the house.
+    CanHurt,
     /// Somebody was hurt.
     Hurt,
     /// What reached somebody can kill.
@@ -360,7 +381,7 @@ pub struct Finding {
     pub moment: usize,
     /// Whether it breaks the criterion; otherwise it is advice.
     pub breach: bool,
-    /// How badly people came to harm by it; `None` where nobody did.
+    /// How badly people came to harm by it, or that it can hurt them though it was filed under another criterion; `None` where neither is so.
     pub harm: Option<Harm>,
     /// The numbers and names that prove it, as arguments of its messages.
     pub evidence: Vec<(&'static str, Arg)>,
@@ -377,7 +398,7 @@ impl Finding {
             lasted: DrillTime::ZERO,
             moment,
             breach: true,
-            harm: None,
+            harm: rule.can_hurt().then_some(Harm::CanHurt),
             evidence: Vec::new(),
             reaches: None,
         }

@@ -136,20 +136,30 @@ impl Session {
     }
 
     /// When something was found that speaks against a criterion, or that could go better though it is met; empty where nothing was.
+    /// Beside people of whom none came to harm, also what can hurt people though it is judged elsewhere.
     fn against(&self, (criterion, met): (Criterion, bool), verdict: &Verdict) -> String {
         let found = verdict.findings.iter();
         let against = found.filter(|f| f.breach != met && f.rule.criterion() == criterion);
         let times: BTreeSet<DrillTime> = against.map(|f| f.at).collect();
-        if times.is_empty() {
-            return String::new();
-        }
-        let times: Vec<String> = times.into_iter().map(|at| self.clock(at)).collect();
-        let times = Arg::Verbatim(times.join(", "));
         let id = if met {
             "criterion-better"
         } else {
             "criterion-against"
         };
+        let people = met && criterion == Criterion::People;
+        let filed_elsewhere = |f: &&Finding| people && f.breach && f.harm == Some(Harm::CanHurt);
+        let can_hurt = verdict.findings.iter().filter(filed_elsewhere);
+        self.at_times(id, times)
+            + &self.at_times("criterion-can-hurt", can_hurt.map(|f| f.at).collect())
+    }
+
+    /// A sentence about some moments; nothing where there are none.
+    fn at_times(&self, id: &str, times: BTreeSet<DrillTime>) -> String {
+        if times.is_empty() {
+            return String::new();
+        }
+        let times: Vec<String> = times.into_iter().map(|at| self.clock(at)).collect();
+        let times = Arg::Verbatim(times.join(", "));
         let message = Message::new(id).with("times", times);
         format!(" {}", self.words.say(&message))
     }
@@ -267,9 +277,10 @@ impl Session {
         let worst = harms.filter_map(|f| f.harm).max();
         let burned = |f: &Finding| f.breach && f.rule.burns();
         let burned = verdict.findings.iter().any(burned);
-        let said = worst.map(|harm| match harm {
-            Harm::Hurt => "debrief-harm-hurt",
-            Harm::MayHaveKilled => "debrief-harm-killed",
+        let said = worst.and_then(|harm| match harm {
+            Harm::CanHurt => None,
+            Harm::Hurt => Some("debrief-harm-hurt"),
+            Harm::MayHaveKilled => Some("debrief-harm-killed"),
         });
         let said = said
             .into_iter()

@@ -1,10 +1,14 @@
 //! How badly people came to harm is a value that marking gives, and what can hurt people is told where nobody was hurt.
 
+use outage_drill::file::{Library, Source};
 use outage_drill::hazard::body::Path;
 use outage_drill::hazard::shock::{Zone, reference_ma, zone};
 use outage_drill::marking::{Finding, Harm, Rule};
-use outage_drill::words::Arg;
+use outage_drill::scenario::Criterion;
+use outage_drill::session::play;
+use outage_drill::words::{Arg, REFERENCE};
 
+use crate::playing::list;
 use crate::told_advice::all;
 
 /// The number of a piece of evidence, the lower of a range.
@@ -46,10 +50,11 @@ fn harm_to_people_goes_with_the_zone_of_the_current_and_never_with_a_word() {
                 let hurt = zone == Some(Zone::Ac3) || finding.rule == Rule::CaughtByEngine;
                 hurt.then_some(Harm::Hurt)
             };
-            assert_eq!(finding.harm, harm, "{name}: {:?}", finding.rule);
+            let own = finding.harm.filter(|h| *h > Harm::CanHurt);
+            assert_eq!(own, harm, "{name}: {:?}", finding.rule);
             // Who is harmed is harmed as a breach, by what ends a run; a fire is told as a fire.
             let ends = finding.breach && finding.rule.harms() && !finding.rule.burns();
-            assert_eq!(finding.harm.is_some(), ends, "{name}: {:?}", finding.rule);
+            assert_eq!(own.is_some(), ends, "{name}: {:?}", finding.rule);
             if let (Some(harm), rule) = (harm, finding.rule) {
                 seen[0] += u32::from(harm == Harm::Hurt && rule == Rule::Touch);
                 seen[1] += u32::from(harm == Harm::MayHaveKilled && zone.is_some());
@@ -58,4 +63,58 @@ fn harm_to_people_goes_with_the_zone_of_the_current_and_never_with_a_word() {
         }
     }
     assert!(seen.iter().all(|n| *n > 0), "{seen:?}");
+}
+
+/// What the debrief of a list says beside people.
+fn people(drill: &str, actions: &str) -> (bool, String) {
+    let text = list(actions);
+    let source = Source {
+        file: actions,
+        text: &text,
+    };
+    let played = play(&Library::shipped().0, drill, 1, REFERENCE, source).unwrap();
+    let view = played.session.debrief().unwrap();
+    let title = played.session.say("criterion-people-title");
+    let own = view
+        .criteria
+        .into_iter()
+        .find(|c| c.title == title)
+        .unwrap();
+    (own.met, own.text)
+}
+
+#[test]
+fn where_nobody_was_hurt_what_can_hurt_people_is_told_beside_them_with_its_moments() {
+    for (drill, actions, at) in [
+        ("cords-only-night", "cords-only-night-frayed", "5:40"),
+        ("tingle", "tingle-no-pin", "4:32"),
+        ("no-slide", "main-off-one-handle", "5:09"),
+        ("visible-break", "visible-break-one-word", ""),
+    ] {
+        let (met, told) = people(drill, actions);
+        let can = told.contains("can hurt people") && told.contains(at);
+        assert_eq!(can, met, "{actions}: {told}");
+    }
+    // A cord that is only too long, and one in good order, put nobody in danger.
+    for (drill, actions) in [
+        ("there-and-back", "slide-branches-first"),
+        ("first-return", "first-return-stopped-hot"),
+    ] {
+        let (met, told) = people(drill, actions);
+        assert!(met && !told.contains("can hurt"), "{actions}: {told}");
+    }
+}
+
+#[test]
+fn what_is_filed_under_people_needs_no_word_that_it_can_hurt_them() {
+    let mut seen = 0;
+    for (name, _, findings) in all() {
+        for finding in findings {
+            let can = finding.harm == Some(Harm::CanHurt);
+            let people = finding.rule.criterion() == Criterion::People;
+            assert!(!(can && people), "{name}: {:?}", finding.rule);
+            seen += u32::from(can);
+        }
+    }
+    assert!(seen > 50, "{seen}");
 }

@@ -7,8 +7,10 @@ criterion-rule = The rule: { $rule }
 criterion-against = See what was found at { $times }.
 # Beside a criterion that is met.
 criterion-better = Still, it could go better: see { $times }.
+# Beside people who are met, for what is filed under another criterion.
+criterion-can-hurt = Nobody was hurt this time. But what was found at { $times } can hurt people.
 criterion-people-title = People
-criterion-people-text = Nobody is hurt or put in harm's way.
+criterion-people-text = Nobody is hurt, and nobody is where danger can reach them at once.
 criterion-order-title = Order and care
 criterion-order-text = Steps come in order, in time and at a safe place, so that people and machines are spared.
 criterion-load-title = Machines and loads

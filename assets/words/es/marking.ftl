@@ -7,8 +7,10 @@ criterion-rule = La regla: { $rule }
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
 # Beside a criterion that is met.
 criterion-better = Con todo, podría ir mejor: vea { $times }.
+# Beside people who are met, for what is filed under another criterion.
+criterion-can-hurt = Esta vez nadie salió herido. Pero lo que se halló en estos minutos puede herir a alguien: { $times }.
 criterion-people-title = Personas
-criterion-people-text = Nadie sale herido ni corre peligro.
+criterion-people-text = Nadie sale herido, ni está donde el peligro lo alcance de inmediato.
 criterion-order-title = Orden y cuidado
 criterion-order-text = Cada paso viene en orden, a tiempo y en un lugar seguro. Así no sufren ni las personas ni las máquinas.
 criterion-load-title = Máquinas y cargas
