@@ -8,7 +8,7 @@ use crate::site::{CARRIES_A, Control, Kind, Site, Work};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
-use super::episode::episodes;
+use super::episode::{Episode, episodes};
 use super::finding::{Finding, Rule};
 
 /// How long a generator may be asked for more than it is rated for before that counts: starts are shorter.
@@ -16,7 +16,6 @@ pub(super) const BRIEF: DrillTime = DrillTime::from_secs(10);
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;
-    let rated = |m: &Moment| site.generator.spec_at(&m.positions).rated_w;
     let mut found = Vec::new();
     let mut stalls: Vec<(Finding, i64)> = Vec::new();
     for (index, moment) in trace.moments.iter().enumerate() {
@@ -37,27 +36,54 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     }
     let told = |(finding, times): (Finding, i64)| finding.with("times", Arg::Count(times));
     found.extend(stalls.into_iter().map(told));
-    for episode in episodes(trace, |m| {
-        m.readings.generator.asked_w > rated(m) && !m.readings.generator.tied
-    }) {
-        if episode.length() >= BRIEF {
-            let asked = |m: &Moment| m.readings.generator.asked_w;
-            let shown = episode.most(trace, asked);
-            let of = |read: &dyn Fn(&Moment) -> f64| trace.moments.get(shown).map_or(0.0, read);
-            found.push(
-                Finding {
-                    lasted: episode.length(),
-                    ..Finding::breach(Rule::Overload, episode.from, shown)
-                }
-                .with("watts", Arg::Quantity(of(&asked), Unit::Watts))
-                .with("rated", Arg::Quantity(of(&rated), Unit::Watts))
-                .with("short", shorted(site, trace, shown))
-                .with("times", Arg::Count(1))
-                .with_most(site, trace, episode.end),
-            );
-        }
-    }
+    let all = episodes(trace, |m| too_much(site, m));
+    let long = all.iter().filter(|e| e.length() >= BRIEF);
+    found.extend(long.map(|e| too_much_asked(site, trace, e)));
     found
+}
+
+/// What is asked for at the end of a run counts as it stands, however briefly it has stood: nobody is there to take it off again.
+/// A motor that starts in that moment is no more than a start.
+pub(super) fn at_end(scenario: &Scenario, trace: &Trace) -> Option<Finding> {
+    let site = &scenario.site;
+    let last = trace.moments.last().filter(|m| too_much(site, m))?;
+    let mut phases = last.conditions.appliances.iter().map(|c| c.phase);
+    if phases.any(|p| p == Phase::Starting) || site.line_work.is_some() {
+        return None;
+    }
+    let all = episodes(trace, |m| too_much(site, m));
+    let stands = all.last().filter(|e| e.length() < BRIEF)?;
+    Some(too_much_asked(site, trace, stands))
+}
+
+/// Watts that the generator is made for, as things stand.
+fn rated_w(site: &Site, moment: &Moment) -> f64 {
+    site.generator.spec_at(&moment.positions).rated_w
+}
+
+/// Whether the generator is asked for more than it is made for, by loads and not by another source.
+fn too_much(site: &Site, moment: &Moment) -> bool {
+    let generator = &moment.readings.generator;
+    generator.asked_w > rated_w(site, moment) && !generator.tied
+}
+
+/// A stretch in which the generator was asked for too much, shown where that was most.
+fn too_much_asked(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
+    let asked = |m: &Moment| m.readings.generator.asked_w;
+    let shown = episode.most(trace, asked);
+    let of = |read: &dyn Fn(&Moment) -> f64| trace.moments.get(shown).map_or(0.0, read);
+    Finding {
+        lasted: episode.length(),
+        ..Finding::breach(Rule::Overload, episode.from, shown)
+    }
+    .with("watts", Arg::Quantity(of(&asked), Unit::Watts))
+    .with(
+        "rated",
+        Arg::Quantity(of(&|m| rated_w(site, m)), Unit::Watts),
+    )
+    .with("short", shorted(site, trace, shown))
+    .with("times", Arg::Count(1))
+    .with_most(site, trace, episode.end)
 }
 
 fn of_event(

@@ -58,6 +58,7 @@ pub struct Verdict {
 /// Marks a trace.
 pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     let mut findings = mark_so_far(scenario, trace);
+    findings.extend(load::at_end(scenario, trace));
     let left = restoration::findings(scenario, trace, &findings);
     findings.extend(left);
     findings.extend(answers::unanswered(scenario, trace));
@@ -89,7 +90,7 @@ fn criteria(scenario: &Scenario, findings: &[Finding]) -> Vec<(Criterion, bool)>
     scenario.criteria.iter().map(|c| (*c, met(*c))).collect()
 }
 
-/// What a trace shows before its end, in order of time: all findings but those of restoration, which only the end can judge.
+/// What a trace shows before its end, in order of time: all findings but those of restoration and what stands at the end, which only the end can judge.
 /// A coach speaks of these as they happen.
 /// On a line that a crew works only the crew's own doing is judged: what customers do there is the story's.
 pub fn mark_so_far(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {

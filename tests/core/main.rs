@@ -53,6 +53,8 @@ mod guided;
 #[cfg(test)]
 mod household_loads;
 #[cfg(test)]
+mod lasting;
+#[cfg(test)]
 mod layout;
 #[cfg(test)]
 mod learners;
