@@ -10,6 +10,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, name_of};
 
 use super::finding::{Finding, Rule};
+use super::load::BRIEF;
 use super::on_broken_neutral;
 
 /// Fraction of rated volts from which an appliance counts as supplied: NEMA MG 1-12.44 tolerance, checked.
@@ -217,12 +218,34 @@ fn stopped_safely(scenario: &Scenario, trace: &Trace) -> bool {
     stands && trace.moments.iter().any(called) && !trace.moments.iter().any(fed)
 }
 
-/// When an appliance first had power after the outage, if it has.
+/// When an appliance first had power after the outage that lasted, or that still stands; power that fails before that helps nobody.
+///
+/// It has lasted once it has stood for longer than a motor takes to start, an assumption: a set that is asked for far too much stops sooner.
+/// A dip that is no longer than such a start doesn't break it.
 pub fn supplied_since(trace: &Trace, appliance: usize) -> Option<DrillTime> {
     let outage = trace.outage_at()?;
-    let mut after = trace.moments.iter().filter(|m| m.at > outage);
-    let first = after.find(|m| m.readings.appliance(appliance).pu >= SUPPLIED_PU);
-    first.map(|m| m.at)
+    let (mut since, mut dark): (Option<DrillTime>, Option<DrillTime>) = (None, None);
+    for moment in trace.moments.iter().filter(|m| m.at > outage) {
+        if dark.is_some_and(|then| moment.at > then + BRIEF) {
+            (since, dark) = (None, None);
+        }
+        if has_power(moment, appliance) {
+            since = since.or(Some(moment.at));
+            dark = None;
+        } else if since.is_some() {
+            dark = dark.or(Some(moment.at));
+        }
+        let stood_until = dark.unwrap_or(moment.at);
+        if since.is_some_and(|from| stood_until >= from + BRIEF) {
+            return since;
+        }
+    }
+    since.filter(|_| dark.is_none())
+}
+
+/// Whether an appliance gets volts enough, whether or not it draws anything.
+fn has_power(moment: &Moment, appliance: usize) -> bool {
+    moment.readings.appliance(appliance).pu >= SUPPLIED_PU
 }
 
 /// Appliances of the goal that had no power in time.
@@ -252,8 +275,12 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
                 .iter()
                 .rposition(|m| m.at <= at)
                 .unwrap_or_default();
+            let until = trace.moments.get(..=moment).unwrap_or_default();
+            let mut then = until.iter().filter(|m| outage.is_some_and(|o| m.at > o));
+            let had = then.any(|m| has_power(m, *index));
             found.push(
                 Finding::breach(Rule::GoalLate, at, moment)
+                    .with("had", Arg::Count(i64::from(had)))
                     .with("appliance", Arg::Said(Box::new(name_of(name))))
                     .with("within", Arg::lasting(scenario.goal.within))
                     .with("ended", Arg::Count(ended))

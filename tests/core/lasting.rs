@@ -1,10 +1,12 @@
-//! What stands when a run ends counts as it stands, however briefly.
+//! What stands when a run ends counts as it stands, however briefly; power that fails again at once doesn't count as power.
 
 use outage_drill::drill::{Event, Phase, Trace};
-use outage_drill::marking::{Rule, mark};
+use outage_drill::explain::explain;
+use outage_drill::marking::{Rule, SUPPLIED_PU, mark, supplied_since};
 use outage_drill::units::DrillTime;
 
 use crate::playing::{list, play_text, shipped};
+use crate::told_advice::{all, say};
 
 #[test]
 fn what_asks_for_too_much_when_a_run_ends_is_judged_however_short_it_has_stood() {
@@ -67,4 +69,67 @@ fn a_run_cut_off_at_any_moment_is_overloaded_as_that_moment_stands_and_not_by_a_
         }
     }
     assert!(judged > 3 && starting > 3, "{judged} {starting}");
+}
+
+/// When power that lasts first came, read from stretches: those that are no further apart than a start takes are one.
+fn first_that_lasts(trace: &Trace, appliance: usize) -> Option<DrillTime> {
+    let outage = trace.outage_at()?;
+    let after: Vec<_> = trace.moments.iter().filter(|m| m.at > outage).collect();
+    let had = |i: usize| after[i].readings.appliance(appliance).pu >= SUPPLIED_PU;
+    let mut stretches: Vec<(DrillTime, DrillTime)> = Vec::new();
+    for i in (0..after.len()).filter(|i| had(*i)) {
+        let from = after[i].at;
+        let until = after.get(i + 1).map_or(from, |m| m.at);
+        match stretches.last_mut() {
+            Some(last) if from <= last.1 + DrillTime::from_secs(10) => last.1 = until,
+            _ => stretches.push((from, until)),
+        }
+    }
+    let stands = !after.is_empty() && had(after.len() - 1);
+    let last = stretches.len().saturating_sub(1);
+    let lasts = |i: usize, (from, until): (DrillTime, DrillTime)| {
+        until >= from + DrillTime::from_secs(10) || (i == last && stands)
+    };
+    let mut stretches = stretches.into_iter().enumerate();
+    stretches.find(|(i, s)| lasts(*i, *s)).map(|(_, s)| s.0)
+}
+
+#[test]
+fn power_counts_once_it_has_stood_for_longer_than_a_start_or_stands_still() {
+    let (mut seen, mut brief) = (0, 0);
+    for (name, drill, _) in all() {
+        let trace = drill.trace();
+        for appliance in &drill.scenario().goal.appliances {
+            let since = supplied_since(trace, *appliance);
+            assert_eq!(
+                since,
+                first_that_lasts(trace, *appliance),
+                "{name}: {appliance}"
+            );
+            let outage = trace.outage_at().unwrap_or(trace.end());
+            let mut after = trace.moments.iter().filter(|m| m.at > outage);
+            let ever = after.find(|m| m.readings.appliance(*appliance).pu >= SUPPLIED_PU);
+            seen += u32::from(since.is_some());
+            brief += u32::from(ever.is_some_and(|m| since != Some(m.at)));
+        }
+    }
+    assert!(seen > 100 && brief > 0, "{seen} {brief}");
+}
+
+#[test]
+fn a_set_that_stops_in_the_second_in_which_it_took_all_has_powered_nothing_in_time() {
+    let played = play_text(
+        &shipped("shed-for-the-set"),
+        1,
+        &list("shed-for-the-set-all-on"),
+    );
+    let late = played
+        .verdict
+        .findings
+        .iter()
+        .filter(|f| f.rule == Rule::GoalLate);
+    let told: Vec<String> = late.map(|f| say(&explain(&played.drill, f).what)).collect();
+    assert!(!told.is_empty());
+    let had = told.iter().filter(|t| t.contains("It had power before"));
+    assert!(had.count() > 0, "{told:?}");
 }

@@ -274,8 +274,8 @@ stage-gets = { $how ->
    *[gets] So this gets { $volts }: { $name }.
 }
 stage-came = { $came ->
-    [one] Power came at { $at }. That was { $late } too late.
-   *[other] When the run ended, at { $at }, no power had come.
+    [one] Power came to stay at { $at }. That was { $late } too late.
+   *[other] When the run ended, at { $at }, no lasting power had come.
 }
 stage-house-then = { $fed ->
     [crew] So the customers' house gets { $volts }.

@@ -665,8 +665,14 @@ source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, g
 
 finding-goal-late-what = { $ended ->
     [2] The run ended before the outage came. So this was not shown: power within { $within } of it for the { $appliance }.
-    [one] Without power when the run ended: { $appliance }. The goal was { $within } after the outage.
-   *[other] Without power in time: { $appliance }. The goal was { $within } after the outage.
+    [one] Without power when the run ended: { $appliance }. The goal was { $within } after the outage.{ $had ->
+        [one] {" "}It had power before, but that did not last.
+       *[other] {""}
+    }
+   *[other] Without power in time: { $appliance }. The goal was { $within } after the outage.{ $had ->
+        [one] {" "}It had power before, but that did not last.
+       *[other] {""}
+    }
 }
 finding-goal-late-why = { $cause ->
     [off] The controller was off, so the generator did not start. This household counts on it.

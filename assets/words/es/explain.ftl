@@ -274,8 +274,8 @@ stage-gets = { $how ->
    *[gets] Así esto recibe { $volts }: { $name }.
 }
 stage-came = { $came ->
-    [one] La electricidad llegó en el minuto { $at }, { $late } tarde.
-   *[other] Cuando acabó el simulacro, minuto { $at }, no había llegado electricidad.
+    [one] La electricidad llegó para quedarse en el minuto { $at }, { $late } tarde.
+   *[other] Cuando acabó el simulacro, minuto { $at }, no había llegado electricidad duradera.
 }
 stage-house-then = { $fed ->
     [crew] Así la casa de los clientes recibe { $volts }.

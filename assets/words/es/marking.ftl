@@ -665,8 +665,14 @@ source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables si
 
 finding-goal-late-what = { $ended ->
     [2] El simulacro acabó antes del apagón. Así que no se vio si esto recibe electricidad en { $within }: { $appliance }.
-    [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón.
-   *[other] Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.
+    [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón.{ $had ->
+        [one] {" "}La tuvo antes, pero no duró.
+       *[other] {""}
+    }
+   *[other] Sin electricidad a tiempo: { $appliance }. La meta era { $within } después del apagón.{ $had ->
+        [one] {" "}La tuvo antes, pero no duró.
+       *[other] {""}
+    }
 }
 finding-goal-late-why = { $cause ->
     [off] El controlador estaba apagado, así que el generador no arrancó. Esta casa cuenta con él.
