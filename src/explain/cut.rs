@@ -13,7 +13,7 @@ use crate::words::{Arg, Message, Unit, name_of};
 
 use super::cause::named;
 use super::way::{Flow, along, holds, source, volts_at};
-use super::{Stage, value};
+use super::{Stage, no_value, value};
 
 /// The stages of a finding about power that was wanted, and their heading with the one moment that they show.
 pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) {
@@ -318,7 +318,13 @@ fn not_back(drill: &Drill, moment: &Moment) -> Vec<Stage> {
         (true, ..) => "crew",
         (false, true, _) => "own",
         (false, false, Some(_)) => "part",
+        (false, false, None) if street_alone(drill, moment) => "street",
         (false, false, None) => "dark",
+    };
+    let shown = if word == "street" {
+        no_value()
+    } else {
+        value(volts, Unit::Volts)
     };
     stages.push(Stage {
         at: "house".to_owned(),
@@ -326,9 +332,25 @@ fn not_back(drill: &Drill, moment: &Moment) -> Vec<Stage> {
             .with("fed", Arg::Verbatim(word.to_owned()))
             .quantity("part", part.unwrap_or_default(), Unit::Volts)
             .quantity("volts", volts, Unit::Volts),
-        value: value(volts, Unit::Volts),
+        value: shown,
     });
     stages
+}
+
+/// Whether nothing but the utility may feed the wires of a house: its own source reaches its loads by cords alone, so no volts on its wires are missing but the street's.
+/// A set that is built in feeds them, by whatever handle it is kept off now.
+fn street_alone(drill: &Drill, moment: &Moment) -> bool {
+    if drill.site().generator.machine.automatic.is_some() {
+        return false;
+    }
+    let circuits = drill.site().circuits.iter();
+    let outlets = circuits.map(|c| format!("outlet-{}", c.name));
+    let mut points = outlets.chain(["bus".to_owned()]);
+    let own = [Supply::Generator, Supply::Battery];
+    !points.any(|to| {
+        own.iter()
+            .any(|from| guarded(drill, moment, *from, &to).is_some())
+    })
 }
 
 /// A handle that stands wrong at the end: what it lets through or holds back; nothing of one that no energy passes.

@@ -469,3 +469,33 @@ fn a_part_of_the_house_that_runs_on_its_own_source_is_told_beside_the_main_panel
     }
     assert!(seen > 0, "no list has such a part");
 }
+
+#[test]
+fn a_house_whose_wires_only_the_street_may_feed_is_told_that_and_not_the_volts_it_was_not_to_have()
+{
+    let mut kinds = BTreeSet::new();
+    for (name, drill, findings) in all() {
+        let site = drill.site();
+        // Proper equipment for a source of its own: an inlet behind a lock or a transfer switch, a battery, a set that is built in.
+        let mut blocked = site.backfed().filter(|(_, held)| held.blocks());
+        let proper = blocked.next().is_some()
+            || !site.transfers.is_empty()
+            || site.battery.is_some()
+            || site.generator.machine.automatic.is_some();
+        for finding in findings.iter().filter(|f| f.rule == Rule::NotBack) {
+            let told = explain(drill, finding);
+            let last = told.path.last().unwrap();
+            let said = say(&last.text);
+            let street = said.contains("nothing else may feed");
+            let fed = |word: &str| ("fed", Arg::Verbatim(word.to_owned()));
+            let dark = last.text.args.contains(&fed("dark"));
+            assert!(!(street && proper), "{name}: {said}");
+            assert!(!dark || proper, "{name}: {said}");
+            kinds.insert((street, dark));
+        }
+    }
+    assert!(
+        kinds.contains(&(true, false)) && kinds.contains(&(false, true)),
+        "{kinds:?}"
+    );
+}

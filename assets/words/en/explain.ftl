@@ -281,6 +281,7 @@ stage-house-then = { $fed ->
     [crew] So the customers' house gets { $volts }.
     [own] So nothing comes in from the street. The house gets { $volts } from its own source.
     [part] So nothing comes in from the street. The main panel gets { $volts }. The smaller panel gets { $part } from the house's own source.
+    [street] So nothing comes in from the street. That is what is missing: nothing else may feed the wires of this house.
    *[dark] So nothing comes in from the street. The house gets { $volts }.
 }
 stage-still-burns = It burns { $rate } of fuel an hour.

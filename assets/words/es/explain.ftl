@@ -281,6 +281,7 @@ stage-house-then = { $fed ->
     [crew] Así la casa de los clientes recibe { $volts }.
     [own] Así no entra nada de la calle. La casa recibe { $volts } de su propia fuente.
     [part] Así no entra nada de la calle. El tablero principal recibe { $volts }. El tablero menor recibe { $part } de la fuente de la casa.
+    [street] Así no entra nada de la calle. Eso es lo que falta: nada más debe alimentar los cables de esta casa.
    *[dark] Así no entra nada de la calle. La casa recibe { $volts }.
 }
 stage-still-burns = Gasta { $rate } de combustible por hora.
