@@ -197,10 +197,14 @@ fn live_plug(
     } else {
         Rule::LivePlug
     };
-    // Load on one side alone has that side's volts.
+    // Load on one side alone has that side's volts: it pulls them down, and lifts those of the other side by as much as the neutral loses.
     let one_side = rule == Rule::PlugUnderLoad && loaded.readings.less_of(&cord.name) < CARRIES_A;
     let told = if one_side {
-        loaded.readings.point(&point).volts
+        let legs_v = loaded.readings.point(&point).legs_v.into_iter();
+        legs_v
+            .filter(|v| *v >= LIVE_V)
+            .reduce(f64::min)
+            .unwrap_or(volts)
     } else {
         volts
     };

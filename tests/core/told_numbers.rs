@@ -225,3 +225,21 @@ fn a_number_that_is_not_the_stages_own_is_caught() {
     main.value = Message::new("value").quantity("value", 88.0, Unit::Amps);
     assert_eq!(apart(&drill, &path).len(), 1);
 }
+
+#[test]
+fn a_plug_with_load_on_one_side_alone_is_told_with_the_volts_of_that_side() {
+    let rule = Rule::PlugUnderLoad;
+    let (drill, finding) = found("first-return", "first-return-cord-pulled", rule);
+    let volts = of_args(&finding.evidence, "volts").unwrap();
+    let point = finding.reaches.as_deref().unwrap();
+    let before = &drill.trace().moments[finding.moment - 1];
+    let reading = before.readings.point(point);
+    assert!(before.readings.less_of("long-cord") < 0.5);
+    // The load pulls its own side down and lifts the other.
+    let [one, two] = reading.legs_v;
+    assert!(
+        (volts - one.min(two)).abs() < 1e-9,
+        "{volts} of {one} and {two}"
+    );
+    assert!(volts < reading.volts_across / 2.0 && one.max(two) > reading.volts_across / 2.0);
+}
