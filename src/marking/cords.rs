@@ -103,7 +103,8 @@ pub(super) fn since<'a>(
 fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: usize) -> Finding {
     let moments = episode.moments(trace);
     let hottest = |m: &Moment| m.conditions.cord(index).hottest_c();
-    let reached = moments.iter().map(hottest).fold(0.0, f64::max);
+    let peak = trace.moments.get(episode.most(trace, hottest));
+    let reached = peak.map_or(0.0, hottest);
     let apart = |m: &&Moment| m.conditions.cord(index).harm.fate == Fate::Whole;
     let whole = moments.iter().filter(apart).map(hottest);
     let whole = whole.fold(0.0, f64::max);
@@ -117,6 +118,7 @@ fn too_hot(site: &Site, trace: &Trace, episode: &Episode, cord: &Cord, index: us
         Arg::Count(i64::from(!moments.iter().all(|m| apart(&m)))),
     )
     .with("reached", Arg::Quantity(reached, Unit::Celsius))
+    .with("when", Arg::Clock(peak.map_or(episode.from, |m| m.at)))
     .with("lasted", Arg::lasting(episode.length()));
     let after = trace.moments.iter().skip(episode.first);
     let ruined = after.map(|m| m.conditions.cord(index).harm);

@@ -4,11 +4,11 @@
 
 use std::collections::BTreeMap;
 
-use outage_drill::drill::{Drill, Event, MachineEvent, What};
+use outage_drill::drill::{Drill, Event, MachineEvent, Moment, What};
 use outage_drill::explain::{Explanation, Stage, explain};
 use outage_drill::marking::{Finding, Rule};
 use outage_drill::site::FarEnd;
-use outage_drill::words::{Arg, Message, Unit};
+use outage_drill::words::{Arg, Message, REFERENCE, Unit, Words};
 
 use crate::explained::{all, found};
 
@@ -242,4 +242,31 @@ fn a_plug_with_load_on_one_side_alone_is_told_with_the_volts_of_that_side() {
         "{volts} of {one} and {two}"
     );
     assert!(volts < reading.volts_across / 2.0 && one.max(two) > reading.volts_across / 2.0);
+}
+
+#[test]
+fn a_cord_that_got_too_hot_is_told_from_when_on_and_when_it_was_hottest() {
+    let words = Words::new(REFERENCE);
+    let mut seen = 0;
+    for e in all() {
+        let drill = &e.played.drill;
+        let findings = e.played.verdict.findings.iter();
+        for finding in findings.filter(|f| f.rule == Rule::CordHot) {
+            let when = finding.evidence.iter().find(|(name, _)| *name == "when");
+            let Some((_, Arg::Clock(when))) = when else {
+                panic!("{}", e.file);
+            };
+            let reached = of_args(&finding.evidence, "reached").unwrap();
+            let trace = drill.trace();
+            let mut at = trace.moments.iter().filter(|m| m.at == *when);
+            let n_cords = drill.site().cords.len();
+            let is_it = |m: &Moment, i: usize| m.conditions.cord(i).hottest_c() >= reached;
+            let hottest = at.any(|m| (0..n_cords).any(|i| is_it(m, i)));
+            assert!(hottest, "{}", e.file);
+            let told = words.say(&explain(drill, finding).what);
+            assert!(told.starts_with("From then on"), "{told}");
+            seen += u32::from(*when > finding.at);
+        }
+    }
+    assert!(seen > 2, "{seen}");
 }

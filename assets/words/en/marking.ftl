@@ -557,7 +557,7 @@ source-starved = { $motor ->
     }
 }
 
-finding-cord-hot-what = The { $cord } reached { $reached }. It is made for { $rated } and was above that for { $lasted }.
+finding-cord-hot-what = From then on the { $cord } was hotter than the { $rated } that it is made for. It stayed so for { $lasted }. It reached { $reached } at { $when }.
 finding-cord-hot-why = { $basis ->
     [thin] A wire that is too thin for its load heats up, and the heat softens its insulation.
    *[other] Heat that cannot leave a cord softens its insulation.

@@ -557,7 +557,7 @@ source-starved = { $motor ->
     }
 }
 
-finding-cord-hot-what = Demasiado calor, { $reached }: { $cord }. Soporta hasta { $rated } y pasó de ahí durante { $lasted }.
+finding-cord-hot-what = Desde entonces: { $cord }, a más de los { $rated } para los que está hecho. Siguió así { $lasted }. Llegó a { $reached } en el minuto { $when }.
 finding-cord-hot-why = { $basis ->
     [thin] Un conductor demasiado delgado para su carga se calienta, y el calor ablanda su aislamiento.
    *[other] El calor que no puede salir de un cable ablanda su aislamiento.
