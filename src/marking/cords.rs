@@ -188,7 +188,14 @@ pub(super) fn lost_on_the_way(
     } else {
         0.0
     };
+    // A wire that stands the amps and still loses too much is too long: the length at which it would have kept the volts.
+    let most_lost = need.drop * near_v;
+    let alone = cords.len() == 1 && plugs_ohm <= 0.0 && does != Arg::Verbatim("same".to_owned());
+    let long = alone && amps <= cord.make.ampacity_a() && lost > most_lost;
+    let would_do = length_ft * most_lost / lost.max(most_lost);
     let finding = finding
+        .with("long", Arg::Count(i64::from(long)))
+        .with("would", Arg::Quantity(would_do, Unit::Feet))
         .with("cord", said(&cord.name))
         .with("first", said(&first.name))
         .with("gauge", awg(cord.make.awg()))

@@ -270,3 +270,21 @@ fn a_cord_that_got_too_hot_is_told_from_when_on_and_when_it_was_hottest() {
     }
     assert!(seen > 2, "{seen}");
 }
+
+#[test]
+fn a_cord_that_is_too_long_for_its_gauge_is_told_so_with_the_length_that_would_do() {
+    let (drill, finding) = found("right-cord", "right-cord-long", Rule::Starved);
+    let number = |name: &str| of_args(&finding.evidence, name).unwrap();
+    let told = explain(&drill, &finding);
+    let words = Words::new(REFERENCE);
+    assert!(words.say(&told.what).contains("too long"));
+    // Volts lost go with the length; one in twenty may be lost.
+    let share = number("lost") * number("would") / number("length") / number("near");
+    assert!((share - 0.05).abs() < 1e-9, "{share}");
+    let instead = words.say(&told.instead);
+    let would = words.quantity(number("would"), Unit::Feet);
+    assert!(instead.contains(&would), "{instead}");
+    // A cord that carries more than it is made for is too thin, however short.
+    let (_, thin) = found("right-cord", "right-cord-lamp-cord", Rule::Starved);
+    assert!(thin.evidence.contains(&("long", Arg::Count(0))));
+}

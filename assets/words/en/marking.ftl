@@ -502,7 +502,10 @@ source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device 
 
 finding-starved-what = { $cause ->
     [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
-    [cord] Its cord left it too little voltage, only { $volts } of { $rated }: { $appliance }.
+    [cord] { $long ->
+        [one] Its cord is too long for so thin a wire. That left only { $volts } of { $rated }: { $appliance }.
+       *[other] Its cord left it too little voltage, only { $volts } of { $rated }: { $appliance }.
+    }
     [joined] Cords joined one after the other left it too little voltage, only { $volts } of { $rated }: { $appliance }.
     [neutral] The neutral wire from the street is broken. This side of the house got only { $volts }: { $appliance }.
     [adapter] An adapter makes one wire feed both sides. That left only { $volts }: { $appliance }.
@@ -538,6 +541,9 @@ finding-starved-instead = { $cause ->
        *[other] { $has ->
             [one] Use the { $fit }, { $fit-gauge } AWG, laid out flat. It loses less.
            *[other] Use a shorter cord, or one of { $does } AWG, laid out flat. It loses less.
+        } { $long ->
+            [one] A cord of { $length } has to be { $does } AWG or thicker for this load. This one would do up to { $would }.
+           *[other] {""}
         }
     }
     [joined] { $does ->

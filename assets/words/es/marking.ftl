@@ -502,7 +502,10 @@ source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura
 
 finding-starved-what = { $cause ->
     [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
-    [cord] Su cable le dejó muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
+    [cord] { $long ->
+        [one] Su cable es demasiado largo para un conductor tan delgado. Quedaron solo { $volts } de { $rated }: { $appliance }.
+       *[other] Su cable le dejó muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
+    }
     [joined] Cables unidos uno tras otro le dejaron muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
     [neutral] El neutro que viene de la calle está roto. Este lado de la casa recibió solo { $volts }: { $appliance }.
     [adapter] Con un adaptador un solo conductor alimenta los dos lados. Quedaron solo { $volts }: { $appliance }.
@@ -538,6 +541,9 @@ finding-starved-instead = { $cause ->
        *[other] { $has ->
             [one] Use otro cable, de calibre { $fit-gauge } AWG, extendido, que pierde menos: { $fit }.
            *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
+        } { $long ->
+            [one] Un cable de { $length } tiene que ser de calibre { $does } AWG o más grueso para esta carga. Este bastaría hasta { $would }.
+           *[other] {""}
         }
     }
     [joined] { $does ->
