@@ -1,5 +1,6 @@
 //! How badly people came to harm is a value that marking gives, and what can hurt people is told where nobody was hurt.
 
+use outage_drill::explain::explain;
 use outage_drill::file::{Library, Source};
 use outage_drill::hazard::body::Path;
 use outage_drill::hazard::shock::{Zone, reference_ma, zone};
@@ -9,7 +10,7 @@ use outage_drill::session::play;
 use outage_drill::words::{Arg, REFERENCE};
 
 use crate::playing::list;
-use crate::told_advice::all;
+use crate::told_advice::{all, say, word};
 
 /// The number of a piece of evidence, the lower of a range.
 fn number(finding: &Finding, name: &str) -> f64 {
@@ -117,4 +118,18 @@ fn what_is_filed_under_people_needs_no_word_that_it_can_hurt_them() {
         }
     }
     assert!(seen > 50, "{seen}");
+}
+
+#[test]
+fn a_damaged_cord_is_told_as_a_shock_to_the_hand_on_it_and_not_only_as_heat() {
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        for finding in findings.iter().filter(|f| f.rule == Rule::CordUnfit) {
+            let told = say(&explain(drill, finding).why);
+            let damaged = word(finding, "fault") == Some("damaged");
+            assert_eq!(told.contains("gets a shock"), damaged, "{name}: {told}");
+            seen += u32::from(damaged);
+        }
+    }
+    assert!(seen > 1, "{seen}");
 }

@@ -652,8 +652,8 @@ finding-cord-unfit-why = { $fault ->
     [no-ground] A fault in the machine then has no way back. Its metal can stay live with no breaker to end it.
     [wet] Current leaks through the wet to the ground. A hand that lifts the connector is in its way.
     [damaged] { $damage ->
-        [strands] Broken strands make a hot spot. Each bend breaks more of them, until the last ones glow.
-       *[crushed] Crushed insulation lets the wires meet as soon as it warms.
+        [strands] Broken strands make a hot spot. Each bend breaks more of them, until the last ones glow. Where the skin is worn through, a hand on it gets a shock.
+       *[crushed] Crushed insulation lets the wires meet as soon as it warms. Where it is split, a hand on it gets a shock.
     }
    *[joined] Each joint is one more place that can get hot. The thinnest cord decides for all of them.
 }

@@ -652,8 +652,8 @@ finding-cord-unfit-why = { $fault ->
     [no-ground] Una falla del aparato queda sin camino de regreso. Su metal puede quedar con voltaje sin que ningún interruptor lo corte.
     [wet] La corriente se fuga por el agua hacia el suelo. La mano que levanta el conector queda en su camino.
     [damaged] { $damage ->
-        [strands] Los hilos rotos forman un punto caliente. Cada doblez rompe más, hasta que los últimos arden.
-       *[crushed] Un aislamiento aplastado deja que los conductores se toquen al calentarse.
+        [strands] Los hilos rotos forman un punto caliente. Cada doblez rompe más, hasta que los últimos arden. Donde la cubierta está gastada, la mano que la toca recibe una descarga.
+       *[crushed] Un aislamiento aplastado deja que los conductores se toquen al calentarse. Donde está abierto, la mano que lo toca recibe una descarga.
     }
    *[joined] Cada unión es un lugar más que puede calentarse. El cable más delgado decide por todos.
 }
