@@ -288,3 +288,39 @@ fn a_cord_that_is_too_long_for_its_gauge_is_told_so_with_the_length_that_would_d
     let (_, thin) = found("right-cord", "right-cord-lamp-cord", Rule::Starved);
     assert!(thin.evidence.contains(&("long", Arg::Count(0))));
 }
+
+#[test]
+fn motors_that_start_together_are_shown_at_one_instant_and_the_log_s_own_instants_are_named() {
+    let words = Words::new(REFERENCE);
+    let mut seen = 0;
+    for e in all() {
+        let drill = &e.played.drill;
+        let findings = e.played.verdict.findings.iter();
+        for finding in findings.filter(|f| f.rule == Rule::AllAtOnce) {
+            let told = explain(drill, finding);
+            assert!(
+                words.say(&told.why).contains("The log gives each"),
+                "{}",
+                e.file
+            );
+            let logged = drill.trace().events().filter(|(m, _)| m.at == finding.at);
+            for (_, event) in logged {
+                let Event::Starting { appliance, amps } = event else {
+                    continue;
+                };
+                let name = &drill.site().appliances[*appliance].name;
+                let stage = told.path.iter().find(|s| s.at == *name);
+                let drawn = stage.and_then(|s| number(&s.text, "amps"));
+                let shown = &drill.trace().moments[finding.moment];
+                let stands = shown.readings.appliance(*appliance).amps;
+                assert!(
+                    drawn.is_none_or(|a| !differ(a, stands, ROUNDING)),
+                    "{}: {name}",
+                    e.file
+                );
+                seen += u32::from(drawn.is_some_and(|a| differ(a, *amps, ROUNDING)));
+            }
+        }
+    }
+    assert!(seen > 2, "{seen}");
+}

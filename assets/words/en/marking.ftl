@@ -322,7 +322,7 @@ finding-not-settled-instead = Let the engine settle before you turn its output b
 source-not-settled = Common practice. Small generators need 5 to 15 seconds or more (checked in a copy).
 
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
-finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns.
+finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns. The log gives each at its own first instant. Here all are shown at one.
 finding-all-at-once-now = Switch the loads off. Then bring them on again one by one.
 finding-all-at-once-instead = { $leaves ->
     [one] Switch everything off first, by breaker or by handle. Leave this off: { $leave }. Then bring on the rest one by one, its largest motor first.

@@ -322,7 +322,7 @@ finding-not-settled-instead = Deje que el motor se estabilice antes de encender 
 source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más (verificado en una copia).
 
 finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo tiempo y tomaron { $amps } entre todos.
-finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire.
+finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire. El registro da a cada uno en su primer instante. Aquí todos se muestran en el mismo.
 finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
 finding-all-at-once-instead = { $leaves ->
     [one] Primero apague todo, con el interruptor o con la palanca. Deje esto apagado: { $leave }. Luego encienda el resto de uno en uno, primero su motor más grande.
