@@ -322,6 +322,9 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
     let clamp = |m: &Moment| matches!(m.what, What::Did(Action::Set(c, _)) if own(c));
     let mut pairs = trace.moments.windows(2).skip(index);
     let taken = pairs.any(|p| matches!(p, [a, b] if amps(a) >= work.trips_a && clamp(b)));
+    // A switch that opens on a fault ends it within the instant; welded contacts leave it to what is upstream of the line.
+    let head = moment.positions.get(work.head_contacts);
+    let welded = head != PositionId(0) && episode.length() > DrillTime::ZERO;
     Some(
         Finding {
             lasted: episode.length(),
@@ -331,6 +334,7 @@ fn grounds_left(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> 
         .with("amps", Arg::Quantity(amps(moment), Unit::Amps))
         .with("sets", Arg::Count(sets))
         .with("taken", Arg::Count(i64::from(taken)))
+        .with("welded", Arg::Count(i64::from(welded)))
         .with("by", Arg::Verbatim(fed_by(site, trace, index).to_owned()))
         .reaching(pole_name(site, most_loaded(site, work, moment))),
     )

@@ -7,6 +7,8 @@ use outage_drill::hazard::shock::{Zone, reference_ma, zone};
 use outage_drill::marking::{Finding, Harm, Rule};
 use outage_drill::scenario::Criterion;
 use outage_drill::session::play;
+use outage_drill::site::PositionId;
+use outage_drill::units::DrillTime;
 use outage_drill::words::{Arg, REFERENCE};
 
 use crate::playing::list;
@@ -132,4 +134,29 @@ fn a_damaged_cord_is_told_as_a_shock_to_the_hand_on_it_and_not_only_as_heat() {
         }
     }
     assert!(seen > 1, "{seen}");
+}
+
+#[test]
+fn grounds_that_carried_a_fault_go_out_of_service_and_a_fault_that_lasted_is_told_with_what_did_not_end_it()
+ {
+    let (mut lasted, mut ended) = (0, 0);
+    for (name, drill, findings) in all() {
+        for finding in findings.iter().filter(|f| f.rule == Rule::GroundsLeft) {
+            let told = explain(drill, finding);
+            assert!(say(&told.instead).contains("out of service"), "{name}");
+            assert!(say(&told.source).contains("F855"), "{name}");
+            let why = say(&told.why);
+            let stood = finding.lasted > DrillTime::ZERO;
+            let welded = why.contains("are welded") && why.contains("station");
+            assert_eq!(welded, stood, "{name}: {why}");
+            // Nothing but welded contacts leaves a fault standing.
+            let work = drill.site().line_work.as_ref().unwrap();
+            let shown = &drill.trace().moments[finding.moment];
+            let head = shown.positions.get(work.head_contacts);
+            assert!(!stood || head != PositionId(0), "{name}");
+            lasted += u32::from(stood);
+            ended += u32::from(!stood);
+        }
+    }
+    assert!(lasted > 0 && ended > 0, "{lasted} {ended}");
 }

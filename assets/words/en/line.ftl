@@ -163,6 +163,9 @@ finding-grounds-left-what = { $taken ->
 finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead can whip and the clamps can burn off. { $by ->
     [mended] A clamp that is taken off while this flows draws an arc that can kill.
    *[closed] Whoever stands there can be hurt.
+}{ $welded ->
+    [one] {" "}The contacts of the recloser are welded, so it could not end this. In the field a breaker in the station should end it within seconds. This drill leaves that breaker out, as a crew may not count on it.
+   *[other] {""}
 }
 finding-grounds-left-now = { $stands ->
     [live] Stay away from the grounds and the line: power still flows into them. Have the utility cut it off.
@@ -171,8 +174,8 @@ finding-grounds-left-now = { $stands ->
 finding-grounds-left-instead = { $by ->
     [mended] Open a break that you can see, and tag it, before you mend the line. A mended line joins its two ends.
    *[closed] Count the sets that go on and the sets that come off. Close only when none is left.
-}
-source-grounds-left = DOE handbook on line work, removal of grounds (from memory). The amps are computed from the impedances of line and source.
+} Grounds that have carried a fault go out of service, even if they look whole.
+source-grounds-left = DOE handbook on line work, removal of grounds (from memory). ASTM F855: grounds are not used again after a fault (from memory). The amps are computed from the impedances of line and source.
 
 finding-not-asked-what = { $asked ->
     [one] You closed the line before the customers had called back. { $running ->

@@ -163,6 +163,9 @@ finding-grounds-left-what = { $taken ->
 finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas para serlo. El cable puede dar latigazos y las pinzas pueden quemarse. { $by ->
     [mended] Una pinza que se quita con esa corriente hace un arco que puede matar.
    *[closed] Quien esté allí puede salir herido.
+}{ $welded ->
+    [one] {" "}Los contactos del reconectador están soldados, y no pudo cortarla. En la realidad, un interruptor de la subestación debería cortarla en segundos. Este simulacro lo deja fuera, pues una cuadrilla no puede contar con él.
+   *[other] {""}
 }
 finding-grounds-left-now = { $stands ->
     [live] No se acerque a las puestas a tierra ni a la línea: la corriente sigue entrando. Pida a la compañía que la corte.
@@ -171,8 +174,8 @@ finding-grounds-left-now = { $stands ->
 finding-grounds-left-instead = { $by ->
     [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Una línea reparada une sus dos extremos.
    *[closed] Cuente los juegos que se ponen y los que se quitan. Cierre solo cuando no quede ninguno.
-}
-source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra (de memoria). La corriente se calcula con las impedancias de línea y fuente.
+} Un juego que llevó una falla sale de servicio, aunque parezca entero.
+source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra (de memoria). ASTM F855: un juego no se usa otra vez tras una falla (de memoria). La corriente se calcula con las impedancias de línea y fuente.
 
 finding-not-asked-what = { $asked ->
     [one] Usted cerró la línea antes de que los clientes contestaran. { $running ->
