@@ -172,7 +172,7 @@ impl Session {
         presses: Option<usize>,
     ) -> Vec<FindingView> {
         let mut views: Vec<FindingView> = Vec::new();
-        let mut whole: Vec<FindingView> = Vec::new();
+        let mut whole: Vec<(&Finding, FindingView)> = Vec::new();
         for (index, finding) in findings.iter().enumerate() {
             let mut view = self.finding(drill, finding, presses == Some(index));
             if let Some((step, of)) = step(drill, findings, finding) {
@@ -182,13 +182,9 @@ impl Session {
                     .with("of", count(of));
                 view.step = self.words.say(&message);
             }
-            whole.push(view.clone());
-            let before = whole.get(..index).unwrap_or_default();
-            if let Some((told, n_stages)) = shared(before, &view) {
-                let all = n_stages == view.path.len();
-                let above = self.told_above(told, n_stages, all);
-                view.path.splice(..n_stages, [above]);
-            }
+            let own = view.clone();
+            self.once(&whole, finding, &mut view);
+            whole.push((finding, own));
             let same = |v: &&FindingView| v.rule == view.rule;
             let same: Vec<&FindingView> = views.iter().filter(same).collect();
             let said =
@@ -207,21 +203,6 @@ impl Session {
             views.push(view);
         }
         views
-    }
-
-    /// The one stage in place of a way, or of how it begins, that another finding has told.
-    fn told_above(&self, told: &FindingView, n_stages: usize, all: bool) -> StageView {
-        let id = if all {
-            "stage-told-above"
-        } else {
-            "stage-begins-above"
-        };
-        let at = Arg::Clock(DrillTime::from_millis(told.clock_ms));
-        let last = n_stages.checked_sub(1).and_then(|i| told.path.get(i));
-        StageView {
-            text: self.words.say(&Message::new(id).with("at", at)),
-            ..last.cloned().unwrap_or_default()
-        }
     }
 
     /// A finding as a view, with what to do now where it is the one that presses.
@@ -435,9 +416,6 @@ fn goal_word(drill: &Drill) -> &'static str {
     }
 }
 
-/// Stages that the ways of two findings have to begin with in common, so that they are told once.
-const IN_COMMON: usize = 3;
-
 /// Which state of its second a finding shows, in order, and how many of them these findings show: much may follow from one deed in one second.
 fn step(drill: &Drill, findings: &[Finding], own: &Finding) -> Option<(usize, usize)> {
     let network = |f: &&Finding| matches!(told(f.rule), Told::Way | Told::Sum);
@@ -456,19 +434,4 @@ fn step(drill: &Drill, findings: &[Finding], own: &Finding) -> Option<(usize, us
 pub(super) fn shown_at(drill: &Drill, finding: &Finding) -> DrillTime {
     let shown = drill.trace().moments.get(finding.moment);
     shown.map_or(finding.at, |moment| moment.at)
-}
-
-/// The finding before this one with which its way has most in common, and how many stages: all of it, or enough from its beginning.
-fn shared<'a>(before: &'a [FindingView], view: &FindingView) -> Option<(&'a FindingView, usize)> {
-    let n_shared = |other: &FindingView| {
-        let both = other.path.iter().zip(&view.path);
-        both.take_while(|(a, b)| a == b).count()
-    };
-    let told = before.iter().map(|other| (other, n_shared(other)));
-    let enough = told.filter(|(other, n)| {
-        let all = *n > 0 && other.path == view.path;
-        all || (*n >= IN_COMMON && other.heading == view.heading)
-    });
-    // The first of those with most.
-    enough.rev().max_by_key(|(_, n)| *n)
 }

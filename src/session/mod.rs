@@ -39,6 +39,7 @@ mod shelf;
 mod slide;
 mod street;
 mod teach;
+mod told_once;
 mod trade;
 mod vary;
 pub mod view;

@@ -196,3 +196,57 @@ fn volts(message: &Message) -> Option<f64> {
         _ => None,
     }
 }
+
+/// How often something is told in the stages of a debrief.
+fn n_told(told: &DebriefView, text: &str) -> usize {
+    let stages = told.findings.iter().flat_map(|f| &f.path);
+    stages.filter(|s| s.text.contains(text)).count()
+}
+
+#[test]
+fn a_way_that_was_told_whole_has_no_stages_and_no_heading_again() {
+    let mut seen = 0;
+    for (drill, actions) in [
+        ("one-plug-two-ends", "one-plug-two-ends-kept"),
+        ("ready-panel", "ready-panel-branches-on"),
+        ("slide-and-close", "slide-and-close-started-loaded"),
+        ("trips-at-the-lamp", "trips-at-the-lamp-again"),
+    ] {
+        let told = debrief(drill, actions);
+        for finding in &told.findings {
+            let alone = finding.path.len() == 1 && finding.path[0].text.contains("told above");
+            assert!(!alone, "{actions}: {}", finding.what);
+            let bare = finding.path.is_empty();
+            assert!(!bare || (finding.heading.is_empty() && finding.step.is_empty()));
+            seen += u32::from(bare);
+        }
+    }
+    assert!(seen > 3, "{seen}");
+}
+
+#[test]
+fn an_order_that_works_is_told_once_in_a_debrief_and_pointed_to_after_that() {
+    let told = debrief("hall-night", "hall-night-third-urn");
+    assert_eq!(n_told(&told, "An order that works, number 1:"), 1);
+    assert_eq!(n_told(&told, "The rest is as told above"), 1);
+}
+
+#[test]
+fn gas_is_told_from_the_engine_on_once_and_then_only_by_what_it_has_come_to() {
+    for (drill, actions) in [
+        ("window-cord", "window-cord-near"),
+        ("window-cord", "window-cord-open"),
+        ("garage-door-open", "garage-door-open-half"),
+    ] {
+        let told = debrief(drill, actions);
+        let air = n_told(&told, "The air in the house holds");
+        assert!(air > 1, "{actions}");
+        assert_eq!(n_told(&told, "In fresh air it gives off"), 1, "{actions}");
+        assert!(n_told(&told, "% of the blood of") >= air, "{actions}");
+        assert_eq!(
+            n_told(&told, "It began as told above"),
+            air - 1,
+            "{actions}"
+        );
+    }
+}
