@@ -7,8 +7,8 @@
 use crate::hazard::air::{self, Air, Exchange, Outlet, Rooms};
 use crate::hazard::blood::{Activity, cohb_after};
 use crate::hazard::emission::{Engine, FRESH_O2, Make};
-use crate::hazard::monoxide::{MG_PER_M3_PER_PPM, Placement, alarm_after};
-use crate::site::{Positions, Readings, Site};
+use crate::hazard::monoxide::{MG_PER_M3_PER_PPM, Placement, alarm_after, drawn_in};
+use crate::site::{Place, Positions, Readings, Site};
 
 use super::conditions::Conditions;
 
@@ -137,7 +137,25 @@ impl Conditions {
         let now = spec.fuel_gal_per_h(readings.generator.watts.max(0.0));
         let half_load = spec.fuel_gal_per_h(spec.rated_w / 2.0);
         let engine = Engine::gasoline(Make::Stock, now, half_load);
-        Some((engine, placement.outlet()))
+        let outlet = match placement.outlet() {
+            Outlet::Outdoors(share) => {
+                Outlet::Outdoors(drawn_in(share, more_air(site, positions, place)))
+            }
+            Outlet::Garage => Outlet::Garage,
+            Outlet::House => Outlet::House,
+        };
+        Some((engine, outlet))
+    }
+}
+
+/// How many times the air of a shut house comes in where the engine stands, if it stands near an opening with the window shut too.
+fn more_air(site: &Site, positions: &Positions, place: &Place) -> f64 {
+    let near = place.exposure.0 == Placement::NearOpening;
+    let (shut, open) = site.air_changes_per_h;
+    if near && window_open(site, positions) {
+        open / shut
+    } else {
+        1.0
     }
 }
 

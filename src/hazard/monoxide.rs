@@ -24,7 +24,7 @@ impl Placement {
     /// Where the exhaust goes from here.
     ///
     /// Outdoors a share of it is drawn into the house.
-    /// Assumptions, no published figure: near an opening 0.05 (0.005 to 0.2), 20 ft away 0.002 (0 to 0.02); 20 ft is a rule to keep and not a wall that gas respects.
+    /// Assumptions, no published figure, with as much air as cracks and gaps let in: near an opening 0.05 (0.005 to 0.2), 20 ft away 0.002 (0 to 0.02); 20 ft is a rule to keep and not a wall that gas respects.
     pub fn outlet(self) -> Outlet {
         match self {
             Self::Garage => Outlet::Garage,
@@ -33,6 +33,14 @@ impl Placement {
             Self::TwentyFeetAway => Outlet::Outdoors(0.002),
         }
     }
+}
+
+/// Share of the exhaust that is drawn in once `times` as much air comes in, of a share at the air that came in before.
+///
+/// Air that comes in carries the gas that stands before the openings, so the share goes with that air: a balance of mass.
+/// That all of it comes in where the gas stands is an assumption, on the safe side: an opening that is made wider near an engine never clears the air.
+pub fn drawn_in(share: f64, times: f64) -> f64 {
+    (share * times).min(1.0)
 }
 
 /// Concentration in a room after `seconds`, parts per million by volume.
@@ -205,5 +213,20 @@ mod tests {
         assert!(share(Placement::Garage) > share(Placement::NearOpening));
         assert!(share(Placement::NearOpening) > share(Placement::TwentyFeetAway));
         assert!(share(Placement::TwentyFeetAway) > 0.0);
+    }
+
+    #[test]
+    fn a_wider_opening_near_a_steady_engine_never_gives_less_gas_at_any_time() {
+        let at = |times: f64, minute: i32| {
+            let gas = 500.0 * drawn_in(0.05, times);
+            ppm_after(0.0, gas, 140.0, 0.5 * times, 60.0 * f64::from(minute))
+        };
+        for minute in [1, 10, 60, 240, 2000] {
+            let all = [1.0, 1.5, 2.0, 5.0, 10.0].map(|times| at(times, minute));
+            let grows = all.windows(2).all(|p| p[1] >= p[0] * (1.0 - 1e-12));
+            assert!(grows, "{minute} min: {all:?}");
+        }
+        // A share never exceeds the whole.
+        assert!((drawn_in(0.05, 100.0) - 1.0).abs() < 1e-12);
     }
 }

@@ -1,5 +1,7 @@
 //! The way of gas that is told is the one that the drill's own air took, with the numbers of its moment; and so is how fuel caught fire.
 
+use std::collections::BTreeMap;
+
 use outage_drill::drill::{Drill, Event, IndoorsEvent, Moment, OVERCOME_PCT};
 use outage_drill::explain::{Explanation, Stage, explain};
 use outage_drill::file::Library;
@@ -419,4 +421,31 @@ fn a_fire_is_told_by_the_metal_s_heat_beside_what_lights_gasoline() {
         let lit = Words::new(REFERENCE).say(&told.path[2].text);
         assert!(lit.contains(said), "{lit}");
     }
+}
+
+#[test]
+fn gas_indoors_never_falls_where_only_an_opening_near_the_engine_grows() {
+    let text = list("window-cord-near");
+    let air = |window: &str| {
+        let text = text.replace("set window sealed", window);
+        let played = play_text(&shipped("window-cord"), 1, &text);
+        let moments = played.drill.trace().moments.iter();
+        let runs = moments.filter(|m| m.conditions.engine.running_since.is_some());
+        let runs = runs.map(|m| (m.at, m.conditions.ppm()));
+        runs.collect::<BTreeMap<DrillTime, f64>>()
+    };
+    let (sealed, open) = (air("set window sealed"), air("set window open"));
+    let mut compared = 0;
+    for (at, ppm) in &sealed {
+        let Some(wide) = open.get(at) else { continue };
+        // The wider opening follows the engine's load sooner, up and down: by a twentieth at most here.
+        assert!(
+            *wide >= 0.95 * ppm,
+            "{at:?}: {wide} ppm open, {ppm} ppm sealed"
+        );
+        compared += u32::from(*ppm > 50.0);
+    }
+    assert!(compared > 100, "{compared}");
+    let most = |of: &BTreeMap<DrillTime, f64>| of.values().copied().fold(0.0, f64::max);
+    assert!(most(&open) > most(&sealed));
 }

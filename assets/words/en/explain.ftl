@@ -198,7 +198,7 @@ stage-exhaust-over = The engine has been off for { $time }. What it gave off is 
 stage-exhaust-neighbor = A neighbor's engine beside an opening of this house gives off { $grams } of carbon monoxide an hour. About { $share } of it is drawn in, which is an estimate: { $enters } an hour.
 stage-drawn-in = It stands { $feet } from an opening. About { $share } of its gas is drawn in, which is an estimate: { $enters } an hour. { $way ->
     [window] The gas comes in by the open window.
-    [besides] The gas comes in by the openings near it, and the window is open too.
+    [besides] The gas comes in by the openings near it, and the open window lets in more.
     [gaps] The gas comes in by gaps. The window stands like this: { $stands }.
    *[openings] The gas comes in by the openings near it.
 }

@@ -198,7 +198,7 @@ stage-exhaust-over = El motor lleva apagado { $time }. Lo que dio sigue en el ai
 stage-exhaust-neighbor = El motor de un vecino, junto a una abertura de esta casa, da { $grams } de monóxido de carbono por hora. Cerca del { $share } entra, y es una estimación: { $enters } por hora.
 stage-drawn-in = Está a { $feet } de una abertura. Cerca del { $share } de su gas entra, y es una estimación: { $enters } por hora. { $way ->
     [window] El gas entra por la ventana abierta.
-    [besides] El gas entra por las aberturas cercanas, y además la ventana está abierta.
+    [besides] El gas entra por las aberturas cercanas, y la ventana abierta deja entrar más.
     [gaps] El gas entra por rendijas. La ventana está así: { $stands }.
    *[openings] El gas entra por las aberturas cercanas.
 }

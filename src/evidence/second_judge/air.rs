@@ -232,7 +232,17 @@ impl Exhaust {
         let (shares, breathes) = match exposure {
             Some(Placement::Garage) if garage => ([1.0, 0.0], Some(0)),
             Some(Placement::Garage | Placement::House) => ([0.0, 1.0], Some(1)),
-            Some(outdoors) => ([0.0, drawn_in(outdoors)], None),
+            Some(outdoors) => {
+                let shut = place(stand).map(|p| p.exposure.0);
+                let (calm, aired) = stand.scenario.site.air_changes_per_h;
+                // What comes in brings the gas along: twice the air, twice the gas.
+                let times = if open && shut == Some(Placement::NearOpening) {
+                    aired / calm
+                } else {
+                    1.0
+                };
+                ([0.0, (drawn_in(outdoors) * times).min(1.0)], None)
+            }
             None => ([0.0; 2], None),
         };
         Self { shares, breathes }
