@@ -1,34 +1,44 @@
 //! What to do now: chosen by how things stand now, so that one order is given and not one for each case.
 //!
-//! Read from the positions and readings that the drill has come to: who feeds the house, how the main stands, what feeds bare metal or a plug, whether grounds are still fed.
+//! Read from the positions and readings that the drill has come to: who feeds the house or a line that hurt somebody, how the main stands, what feeds bare metal or a plug, whether grounds are still fed.
 //! Not covered: what the learner knows of it; the debrief and the coach speak of what is true.
 
 use crate::drill::Drill;
-use crate::marking::{Finding, Rule, still_joined};
+use crate::marking::{Finding, Rule, on_broken_neutral, still_joined};
+use crate::site::{ControlId, FarEnd, Fed, PositionId};
 use crate::words::{Arg, Message};
 
 /// The message of what to do now, with how things stand.
 pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message {
-    let word = if finding.rule == Rule::NoTransferEquipment {
+    let rule = finding.rule;
+    let message = with_names(drill, finding, message);
+    let word = if rule == Rule::NoTransferEquipment {
         house(drill)
-    } else if [Rule::LiveBlades, Rule::LivePlug, Rule::PlugUnderLoad].contains(&finding.rule) {
+    } else if rule == Rule::Shock {
+        after_shock(drill)
+    } else if [Rule::LiveBlades, Rule::LivePlug, Rule::PlugUnderLoad].contains(&rule) {
         fed(drill, finding.reaches.as_deref().unwrap_or_default())
-    } else if finding.rule == Rule::GroundsLeft {
+    } else if rule == Rule::GroundsLeft {
         let point = finding.reaches.as_deref().unwrap_or_default();
         let live = drill.readings().point(point).fed.utility;
         if live { "live" } else { "dead" }
-    } else if finding.rule == Rule::CaughtByEngine {
+    } else if rule == Rule::CaughtByEngine {
         starter(drill)
-    } else if finding.rule == Rule::WireHot {
+    } else if rule == Rule::WireHot {
         feeds_inside(drill)
-    } else if finding.rule == Rule::Collision {
+    } else if rule == Rule::Damaged {
+        let moment = drill.trace().moments.last();
+        let broken = moment.is_some_and(|m| on_broken_neutral(drill.site(), m));
+        if broken { "fed" } else { "over" }
+    } else if rule == Rule::Collision {
         let moment = drill.trace().moments.last();
         let joined = moment.is_some_and(|m| still_joined(drill.site(), m));
         if joined { "joined" } else { "apart" }
-    } else if finding.rule == Rule::SourcesMeet {
-        let runs = drill.conditions().engine.running_since.is_some();
-        if runs { "runs" } else { "still" }
-    } else if finding.rule == Rule::Touch {
+    } else if rule == Rule::Overload {
+        if drill.gave_up() { "failed" } else { "works" }
+    } else if rule == Rule::SourcesMeet {
+        engine(drill)
+    } else if rule == Rule::Touch {
         let point = finding.reaches.as_deref().unwrap_or_default();
         match (finding.breach, drill.readings().point(point).fed.any()) {
             (true, false) => "over",
@@ -39,6 +49,63 @@ pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message
         return message;
     };
     message.with("stands", Arg::Verbatim(word.to_owned()))
+}
+
+/// The message with the handles that it may name: the breaker by which the household's own power enters, the cutout of the house on a line that is worked, and whose power was on that line.
+fn with_names(drill: &Drill, finding: &Finding, message: Message) -> Message {
+    let site = drill.site();
+    let name = |control: ControlId| site.control(control).map_or("", |c| c.name.as_str());
+    let cutout = site.line_work.as_ref().map_or("", |w| name(w.home_cutout));
+    let shown = drill.trace().moments.get(finding.moment);
+    let reached = finding.reaches.as_deref().unwrap_or_default();
+    let by_customer = shown.is_some_and(|m| m.readings.point(reached).fed.customer());
+    let by = if by_customer { "customer" } else { "utility" };
+    message
+        .name("breaker", name(entry(drill)))
+        .name("cutout", cutout)
+        .with("by", Arg::Verbatim(by.to_owned()))
+        .with("engine", Arg::Verbatim(engine(drill).to_owned()))
+}
+
+/// The breaker of the panel by which the household's own power enters it past all transfer equipment; the set's own where there is none.
+fn entry(drill: &Drill) -> ControlId {
+    let site = drill.site();
+    let outlet = site.cords.iter().find_map(|cord| {
+        let FarEnd::Blades(end, circuit) = cord.far else {
+            return None;
+        };
+        let plugged = drill.positions().get(end) != PositionId(0);
+        let circuit = site.circuits.get(circuit).filter(|_| plugged);
+        circuit.map(|c| c.breaker)
+    });
+    let panel = site.panel.backfeed.as_ref().map(|b| b.breaker);
+    outlet.or(panel).unwrap_or(site.generator.output)
+}
+
+/// Whether the line that somebody had in hand is live; from a house, whether its main still leads there.
+fn after_shock(drill: &Drill) -> &'static str {
+    let site = drill.site();
+    let pole = site.line.poles.get(site.line.crew_pole);
+    let fed = pole.map(|p| drill.readings().point(&p.name).fed);
+    let live = |own: fn(&Fed) -> bool| fed.as_ref().is_some_and(own);
+    if site.line_work.is_some() {
+        if live(|f| f.any()) { "live" } else { "dead" }
+    } else if live(|f| f.customer()) {
+        "live"
+    } else if site.stands(drill.positions(), site.panel.main, "on") {
+        "main-on"
+    } else {
+        "main-off"
+    }
+}
+
+/// Whether the household's engine turns.
+fn engine(drill: &Drill) -> &'static str {
+    if drill.conditions().engine.running_since.is_some() {
+        "runs"
+    } else {
+        "still"
+    }
 }
 
 /// How a house that a source of its own feeds stands to the street.
@@ -67,13 +134,12 @@ fn starter(drill: &Drill) -> &'static str {
     if runs || wakes { "turns" } else { "still" }
 }
 
-/// What takes power off the wires in the walls at once: the panel breaker that the generator feeds, or its own; for other power, the breaker of the circuit.
+/// What takes power off the wires in the walls at once: for the household's own, the set itself, as what lies before a panel's breaker may be what is hot; for other power, the breaker of the circuit.
 fn feeds_inside(drill: &Drill) -> &'static str {
-    let own = drill.readings().point("bus").fed.customer();
-    match drill.site().panel.backfeed {
-        Some(_) if own => "backfed",
-        None if own => "own",
-        _ => "circuit",
+    if drill.readings().point("bus").fed.customer() {
+        "own"
+    } else {
+        "circuit"
     }
 }
 

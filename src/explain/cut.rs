@@ -293,10 +293,23 @@ fn told(
         }
         if is_open(&stage) && cords().any(|c| c.name == stage.at) {
             "stage-unplugged".clone_into(&mut stage.text.id);
+        } else if is_open(&stage) && waits(drill.site(), moment, from, &stage.at) {
+            "stage-controller-off".clone_into(&mut stage.text.id);
         }
         stages.push(stage);
     }
     stages
+}
+
+/// Whether a transfer switch stands away from the set only because the set's controller is off: it is where it should be then.
+fn waits(site: &Site, moment: &Moment, from: Supply, thing: &str) -> bool {
+    let set = &site.generator;
+    let off = set
+        .machine
+        .automatic
+        .is_some_and(|own| own.lock_out(&moment.positions, set.output).controller_off);
+    let transfer = site.transfers.iter().any(|t| t.name == thing);
+    transfer && off && from == Supply::Generator
 }
 
 /// A house that isn't on the utility at the end: where the utility's way to it is cut, and what it gets.

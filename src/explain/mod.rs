@@ -111,17 +111,21 @@ pub fn explain(drill: &Drill, finding: &Finding) -> Explanation {
         .filter(|s| s.text.id.starts_with("stage-leave-"));
     let left_off: Vec<Message> = left_off.map(|s| name_of(&s.at)).collect();
     let some = Arg::Count(i64::from(!left_off.is_empty()));
-    let mut instead = part("instead").with("leaves", some);
-    if let Some(names) = sum::listed(left_off) {
-        instead = instead.said("leave", names);
-    }
+    let names = sum::listed(left_off);
+    let leaving = |message: Message| {
+        let message = message.with("leaves", some.clone());
+        match names.clone() {
+            Some(names) => message.said("leave", names),
+            None => message,
+        }
+    };
     Explanation {
         what: part("what"),
-        now: advice::now(drill, finding, part("now")),
+        now: advice::now(drill, finding, leaving(part("now"))),
         heading,
         path,
         why: part("why"),
-        instead,
+        instead: leaving(part("instead")),
         source: Message {
             id: format!("source-{}", finding.rule.name()),
             args: finding.evidence.clone(),

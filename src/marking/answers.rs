@@ -4,7 +4,7 @@
 //! To call a live point dead or an unfit slide fit puts people in the way of harm and is critical; any other wrong answer is not.
 //! Source: equipment that has not been tested dead is taken for live, 29 CFR 1910.333(b)(2) (from memory).
 
-use crate::drill::{Action, Event, Moment, Trace, What};
+use crate::drill::{Action, Event, Learnt, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::scenario::question::{About, Question, answer_said};
 use crate::words::Arg;
@@ -53,8 +53,18 @@ pub(super) fn unanswered(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     open.map(|question| {
         Finding::breach(Rule::Unanswered, trace.end(), last)
             .with("asked", Arg::Said(Box::new(question.asked(&scenario.site))))
+            .with("tested", Arg::Count(i64::from(tested(trace, question))))
     })
     .collect()
+}
+
+/// Whether the point that a question is about was tested.
+fn tested(trace: &Trace, question: &Question) -> bool {
+    let About::Live(asked) = &question.about else {
+        return false;
+    };
+    let own = |m: &Moment| matches!(&m.what, What::Learnt(Learnt::Tested { point, .. }) if point == asked);
+    trace.moments.iter().any(own)
 }
 
 /// The last answer to a question, and the moment in which it was given.

@@ -266,6 +266,15 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     let tied = then.is_some_and(|m| m.readings.generator.tied);
     let street = then.is_some_and(|m| m.readings.point("service").fed.utility);
     let joined = joined(site, moments);
+    let off_when_joined = moments
+        .iter()
+        .all(|m| !on_bars(site, m) || !site.stands(&m.positions, site.panel.main, "on"));
+    // 1 the main was off all along, 2 only for as long as the bars were fed, 0 it was on then.
+    let main_open = match (open, joined) {
+        (true, _) => 1,
+        (false, Some(_)) if off_when_joined && plugs == 0 => 2,
+        (false, _) => 0,
+    };
     let lasted = joined.filter(|_| plugs == 0).unwrap_or(episode.length());
     Finding {
         lasted: episode.length(),
@@ -278,7 +287,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("street", Arg::Count(i64::from(street)))
     .with("joined", Arg::Count(i64::from(joined.is_some())))
     .with("lasted", Arg::lasting(lasted))
-    .with("main-open", Arg::Count(i64::from(open)))
+    .with("main-open", Arg::Count(main_open))
     .with("interlock", Arg::Count(relied_on(site)))
     .with("plugs", Arg::Count(plugs))
     .reaching("service")
@@ -286,18 +295,21 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
 
 /// How long the bars of a panel were fed past all transfer equipment, and not only the pins before its breaker; none if they never were.
 fn joined(site: &Site, moments: &[Moment]) -> Option<DrillTime> {
-    let on_bars = |m: &Moment| {
-        let fed = |bus: &str| m.readings.point(bus).fed.generator;
-        let mut subpanels = site.subpanels.iter();
-        unguarded_volts(site, m).is_some()
-            && (fed("bus") || subpanels.any(|s| fed(&format!("bus-{}", s.name))))
-    };
     let pairs = moments.windows(2).filter_map(|pair| {
         let [a, b] = pair else { return None };
-        on_bars(a).then(|| b.at.since(a.at))
+        on_bars(site, a).then(|| b.at.since(a.at))
     });
     let lasted = pairs.fold(DrillTime::ZERO, |all, own| all + own);
-    moments.iter().any(on_bars).then_some(lasted)
+    let mut all = moments.iter();
+    all.any(|m| on_bars(site, m)).then_some(lasted)
+}
+
+/// Whether the generator feeds the bars of a panel past all transfer equipment.
+fn on_bars(site: &Site, moment: &Moment) -> bool {
+    let fed = |bus: &str| moment.readings.point(bus).fed.generator;
+    let mut subpanels = site.subpanels.iter();
+    unguarded_volts(site, moment).is_some()
+        && (fed("bus") || subpanels.any(|s| fed(&format!("bus-{}", s.name))))
 }
 
 /// From this nearness on the set and the street were one.

@@ -120,6 +120,10 @@ fn standing_finding(
         finding
             .with("lasted", Arg::lasting(until_harm(trace, episode)))
             .with("zone", Arg::Count(peak.map_or(0, |m| zoned(site, m))))
+            .with(
+                "customer",
+                Arg::Count(peak.map_or(0, |m| by_customer(site, m))),
+            )
             .with("jumper", Arg::Count(peak.map_or(0, |m| jumpers(work, m))))
             .with("break", Arg::Said(Box::new(name_of(jumped(work, peak)))))
     }
@@ -128,6 +132,15 @@ fn standing_finding(
 /// Whether grounds at the work keep all that hands meet at the same volts, as a count for the words.
 fn zoned(site: &Site, moment: &Moment) -> i64 {
     i64::from(site.in_zone(&moment.positions))
+}
+
+/// Whether a customer's source alone is on the line at the work, as a count for the words.
+fn by_customer(site: &Site, moment: &Moment) -> i64 {
+    let fed = moment
+        .readings
+        .point(pole_name(site, site.line.crew_pole))
+        .fed;
+    i64::from(fed.customer() && !fed.utility)
 }
 
 /// How long it lasted before somebody was hurt by it: from there on hands are not held there by choice.

@@ -32,11 +32,13 @@ mod two_plugs;
 mod wet_panel;
 mod wires;
 
+use crate::apparatus::auto_transfer::Phase;
 use crate::drill::{Moment, Trace};
 use crate::hazard::monoxide::CLEAN_PPM;
 use crate::scenario::{Criterion, Scenario};
 use crate::site::{PositionId, Site};
 use crate::units::DrillTime;
+use crate::words::Arg;
 
 pub use calibration::{Calibration, Forecast, GUESS, Lean, SURE, calibration, is_right};
 pub use finding::{Finding, Harm, Rule};
@@ -82,12 +84,22 @@ pub fn may_pass(scenario: &Scenario, so_far: &[Finding]) -> bool {
 
 /// Each criterion of a drill and whether it is met with these findings.
 fn criteria(scenario: &Scenario, findings: &[Finding]) -> Vec<(Criterion, bool)> {
-    let met = |criterion: Criterion| {
-        !findings
-            .iter()
-            .any(|f| f.breach && f.rule.criterion() == criterion)
-    };
+    let met = |criterion: Criterion| !findings.iter().any(|f| speaks_against(f, criterion));
     scenario.criteria.iter().map(|c| (*c, met(*c))).collect()
+}
+
+/// Whether a finding leaves a criterion unmet: a breach does, and so does what was rightly left undone, which was not shown all the same.
+/// Two sources that fight, wrong volts and a fault through grounds strain machines too, whatever else they break.
+pub fn speaks_against(finding: &Finding, criterion: Criterion) -> bool {
+    let strains = [
+        Rule::Collision,
+        Rule::SourcesMeet,
+        Rule::WrongVolts,
+        Rule::GroundsLeft,
+    ];
+    let of_machines = criterion == Criterion::Load && strains.contains(&finding.rule);
+    let own = finding.rule.criterion() == criterion;
+    (own || of_machines) && (finding.breach || finding.rule == Rule::NotRestored)
 }
 
 /// What a trace shows before its end, in order of time: all findings but those of restoration and what stands at the end, which only the end can judge.
@@ -140,21 +152,52 @@ pub fn pressing(site: &Site, trace: &Trace, findings: &[Finding]) -> Option<usiz
         let critical = f.rule.criterion().is_critical();
         let asks = critical && (lasts || f.rule.harms() || breathes)
             || of(Rule::WireHot, lasts)
+            || scorched(f)
+            || of(Rule::PushedBack, true)
+            || of(Rule::SunOnGenerator, now(solar_joined))
+            || of(Rule::GroundsLeft, now(grounds_on))
+            || of(Rule::Overload, now(given_up))
             || of(Rule::WrongVolts, now(on_broken_neutral))
             || of(
                 Rule::Collision,
                 now(still_joined) || site.line_work.is_some(),
             )
             || of(Rule::NotRestored, now(restoration::live_through_welded));
-        f.breach && asks
+        // What burned out can burn on, whoever brought it about.
+        (f.breach || f.rule == Rule::Damaged) && asks
     };
     let told = findings.iter().enumerate().filter(|(_, f)| stands(f));
     told.min_by_key(|(index, f)| (f.rule.urgency(), *index))
         .map(|(index, _)| index)
 }
 
+/// What heat or too much voltage has spoiled can smolder after its current is gone, and is to be taken out of use.
+fn scorched(finding: &Finding) -> bool {
+    let soft = ("ruined", Arg::Count(1));
+    let ruined = finding.rule == Rule::CordHot && finding.evidence.contains(&soft);
+    ruined || matches!(finding.rule, Rule::PlugHot | Rule::Damaged)
+}
+
+/// Whether a solar inverter is still joined to what the household's engine feeds.
+fn solar_joined(site: &Site, moment: &Moment) -> bool {
+    let mut suns = site.solar.iter();
+    let runs = moment.conditions.engine.running_since.is_some();
+    runs && suns.any(|s| site.stands(&moment.positions, s.breaker, "on"))
+}
+
+/// Whether the controller of a set that is built in has given up, so that the next outage finds it dead.
+fn given_up(_: &Site, moment: &Moment) -> bool {
+    matches!(moment.conditions.controller.phase, Phase::Failed(_))
+}
+
+/// Whether grounds still hang on a line that a crew works.
+fn grounds_on(site: &Site, moment: &Moment) -> bool {
+    let work = site.line_work.as_ref();
+    work.is_some_and(|w| w.sets_on(&moment.positions) > 0)
+}
+
 /// Whether the house hangs on a utility whose neutral is broken, with its main on.
-fn on_broken_neutral(site: &Site, moment: &Moment) -> bool {
+pub fn on_broken_neutral(site: &Site, moment: &Moment) -> bool {
     let broken = moment.positions.get(site.line.drop_neutral) != PositionId(0);
     broken && moment.readings.point("bus").fed.utility
 }

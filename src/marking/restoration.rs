@@ -32,26 +32,79 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -
     };
     let mut undone = left_undone(scenario, last, end);
     if scenario.goal.back_on_utility && !stopped && !end.readings.point("bus").fed.utility {
-        let finding = Finding::breach(Rule::NotBack, end.at, last);
-        let lit = |name: &str| end.readings.point(name).fed.customer();
-        let lit = scenario.site.neighbors.iter().any(|n| lit(&n.name));
-        let stands = Arg::Verbatim(fed_by(&scenario.site, end).to_owned());
-        undone.push(
-            finding
-                .with("crew", crew(scenario))
-                .with("lit", Arg::Count(i64::from(lit)))
-                .with("stands", stands),
-        );
+        let early = street_is_dark(&scenario.site, end);
+        if early {
+            // Nothing of the way back can rightly be done before there is something to go back to.
+            undone.retain(|(id, _)| !id.is_some_and(|id| of_way_back(&scenario.site, id)));
+        }
+        if arced(so_far) {
+            undone.retain(|(id, _)| !id.is_some_and(|id| wakes(&scenario.site, id)));
+        }
+        undone.push((None, not_back(scenario, so_far, (last, end), early)));
     }
+    let undone: Vec<Finding> = undone.into_iter().map(|(_, finding)| finding).collect();
     match so_far.iter().find(|f| f.breach && f.rule.harms()) {
-        Some(harm) if !undone.is_empty() => found.push(after_harm(harm, trace, last, end)),
+        Some(harm) if !undone.is_empty() => {
+            found.push(after_harm(&scenario.site, harm, trace, last, end));
+        }
         _ => found.extend(undone),
     }
     found
 }
 
-/// What stands otherwise than it should, in an order that is safe to follow.
-fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
+/// A house that isn't on the utility at the end, or a line whose customers aren't; `early` where the street was still dark.
+fn not_back(
+    scenario: &Scenario,
+    so_far: &[Finding],
+    (last, end): (usize, &Moment),
+    early: bool,
+) -> Finding {
+    let site = &scenario.site;
+    let lit = |name: &str| end.readings.point(name).fed.customer();
+    let lit = site.neighbors.iter().any(|n| lit(&n.name));
+    Finding::breach(Rule::NotBack, end.at, last)
+        .with("crew", crew(scenario))
+        .with("lit", Arg::Count(i64::from(lit)))
+        .with("early", Arg::Count(i64::from(early)))
+        .with(
+            "stands",
+            Arg::Verbatim(fed_by(site, end, so_far).to_owned()),
+        )
+}
+
+/// Whether the household waits for a utility that isn't there; a crew on the line brings it back itself.
+fn street_is_dark(site: &Site, end: &Moment) -> bool {
+    site.line_work.is_none() && !end.readings.point("service").fed.utility
+}
+
+/// Whether a control of this kind is moved on the way back to the utility; people, places, locks and openings are as they should be at any time.
+fn of_way_back(site: &Site, id: ControlId) -> bool {
+    !matches!(
+        site.control(id).map(|c| c.kind),
+        Some(Kind::People | Kind::Placement | Kind::Lock | Kind::Opening)
+    )
+}
+
+/// Whether contacts drew an arc when a hand moved them: nobody brings them back to use before an electrician has looked at them.
+fn arced(so_far: &[Finding]) -> bool {
+    let carried = ("carried", Arg::Count(1));
+    so_far
+        .iter()
+        .any(|f| f.rule == Rule::HandTransferLive && f.evidence.contains(&carried))
+}
+
+/// Whether a control wakes the controller that moves the contacts of a transfer switch.
+fn wakes(site: &Site, id: ControlId) -> bool {
+    let automatic = site.generator.machine.automatic;
+    automatic.is_some_and(|own| [own.switch, own.battery].contains(&id))
+}
+
+/// What stands otherwise than it should, in an order that is safe to follow, each with its control.
+fn left_undone(
+    scenario: &Scenario,
+    last: usize,
+    end: &Moment,
+) -> Vec<(Option<ControlId>, Finding)> {
     let site = &scenario.site;
     let wrong = scenario.goal.at_end.iter().filter(|(control, positions)| {
         let stands = site.position_name(&end.positions, *control);
@@ -71,7 +124,7 @@ fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
         let name = control.map_or("", |c| c.name.as_str());
         let said = |position| control.map_or(position, |c| c.said(position));
         let stands = said(site.position_name(&end.positions, *id));
-        Finding::breach(Rule::NotRestored, end.at, last)
+        let finding = Finding::breach(Rule::NotRestored, end.at, last)
             .with("harm", Arg::Verbatim("none".to_owned()))
             .with("control", Arg::Said(Box::new(name_of(name))))
             .with("stands", Arg::Said(Box::new(name_of(stands))))
@@ -79,23 +132,44 @@ fn left_undone(scenario: &Scenario, last: usize, end: &Moment) -> Vec<Finding> {
             .with("first", Arg::Count(i64::from(index == 0)))
             .with("welded", Arg::Count(i64::from(welded(site, end, *id))))
             .with(
+                "live",
+                Arg::Count(i64::from(live_through_welded(site, end))),
+            )
+            .with(
                 "loaded",
                 Arg::Verbatim(loaded(site, end, (*id, wanted)).to_owned()),
             )
             .with("back", Arg::Verbatim(walked(scenario).to_owned()))
-            .with("crew", crew(scenario))
+            .with("crew", crew(scenario));
+        (Some(*id), finding)
     });
-    told.chain(kept).collect()
+    told.chain(kept.map(|finding| (None, finding))).collect()
 }
 
-/// What a house that isn't on the utility at the end can do: leave its own source, go back to a utility that is there, leave that to its controller, or wait in the dark.
-fn fed_by(site: &Site, end: &Moment) -> &'static str {
+/// What a house that isn't on the utility at the end can do: leave its own source, go back to a utility that is there, leave that to its controller, bring its own power back after too much was asked of it, or wait in the dark.
+fn fed_by(site: &Site, end: &Moment, so_far: &[Finding]) -> &'static str {
+    let found = |rules: &[Rule]| so_far.iter().any(|f| f.breach && rules.contains(&f.rule));
+    let stands = |control, position| site.stands(&end.positions, control, position);
+    let set = &site.generator;
     let mut appliances = end.readings.appliances.iter();
     if appliances.any(|r| r.fed.customer()) {
         "own"
     } else if end.readings.point("service").fed.utility {
-        let automatic = site.generator.machine.automatic.is_some();
-        if automatic { "automatic" } else { "there" }
+        if set.machine.automatic.is_none() {
+            "there"
+        } else if arced(so_far) {
+            "moved"
+        } else if stands(site.panel.main, "on") {
+            "automatic"
+        } else {
+            "main"
+        }
+    } else if !found(&[Rule::Overload, Rule::AllAtOnce, Rule::Tripped]) {
+        "dark"
+    } else if stands(set.output, "tripped") {
+        "tripped"
+    } else if stands(set.engine, "stopped") && stands(set.output, "on") {
+        "stalled"
     } else {
         "dark"
     }
@@ -119,13 +193,37 @@ fn of_own_source(site: &Site, control: ControlId) -> bool {
 }
 
 /// Told in place of all that was left undone, once somebody is hurt or something burns.
-fn after_harm(harm: &Finding, trace: &Trace, last: usize, end: &Moment) -> Finding {
-    let burns = harm.rule.burns();
-    let later = trace.moments.iter().skip(harm.moment);
-    let mut sets = later.map(|m| matches!(m.what, What::Did(Action::Set(..))));
-    let moved = i64::from(sets.any(|set| set));
-    unfinished(if burns { "fire" } else { "hurt" }, last, end).with("after", Arg::Count(moved))
+/// To leave the rest as it stood is right, and so is to take away power; only what else was moved counts.
+fn after_harm(site: &Site, harm: &Finding, trace: &Trace, last: usize, end: &Moment) -> Finding {
+    let harms = if harm.rule.burns() {
+        "fire"
+    } else if harm.rule == Rule::Overcome {
+        "gas"
+    } else if harm.rule == Rule::CaughtByEngine {
+        "engine"
+    } else {
+        "hurt"
+    };
+    let later = trace.moments.iter().enumerate().skip(harm.moment + 1);
+    let mut moved = later.filter_map(|(index, m)| {
+        let What::Did(Action::Set(control, position)) = m.what else {
+            return None;
+        };
+        let control = site.control(control)?;
+        let to = control.positions.get(usize::from(position.0))?;
+        (!CUTS.contains(&to.as_str())).then_some((index, m))
+    });
+    let first = moved.next();
+    let (index, moment) = first.unwrap_or((last, end));
+    Finding {
+        breach: first.is_some(),
+        ..unfinished(harms, index, moment)
+    }
+    .with("after", Arg::Count(i64::from(first.is_some())))
 }
+
+/// Positions that take power away or bring somebody out of danger, whoever moves a handle there.
+const CUTS: [&str; 6] = ["off", "stopped", "open", "outside", "clear", "away"];
 
 /// Work that is rightly left undone, and what forbids it.
 fn unfinished(why: &str, last: usize, end: &Moment) -> Finding {
@@ -316,8 +414,10 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
     let runs = |m: &Moment| m.readings.point("generator-outlet").fed.generator;
     if trace.outage_at().is_none() {
         "before"
-    } else if found(&[Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision]) {
-        "cords"
+    } else if before.iter().any(runs)
+        && found(&[Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision])
+    {
+        "device"
     } else if found(&[Rule::TwoBonds, Rule::NothingBonds, Rule::GroundFault]) {
         "device"
     } else if found(&[

@@ -41,6 +41,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             };
             let finding = finding
                 .with("wire", said(&wire.name))
+                .with("runs", runs(site, &wire.meter))
                 .with("gauge", Arg::Verbatim(wire.awg.to_string()))
                 .with(
                     "start",
@@ -67,6 +68,12 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         }
     }
     found
+}
+
+/// Where a wire runs, from the meter of its current: from an inlet to the panel, or from there to the outlets of its circuit.
+fn runs(site: &Site, meter: &str) -> Arg {
+    let inlet = site.inlets.iter().any(|i| i.name == meter);
+    Arg::Verbatim(if inlet { "inlet" } else { "circuit" }.to_owned())
 }
 
 /// The rating of what guards a wire: the breaker or fuse of its meter, or the breaker that an inlet feeds.

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::drill::{Beside, Drill, Moment};
 use crate::explain::{Explanation, Stage, Told, explain, told};
-use crate::marking::{Finding, Harm, Rule, Verdict, pressing};
+use crate::marking::{Finding, Harm, Rule, Verdict, pressing, speaks_against};
 use crate::scenario::Criterion;
 use crate::site::{ControlId, Fed as FedBy};
 use crate::units::DrillTime;
@@ -113,7 +113,11 @@ impl Session {
             self.words.say_id(&id)
         };
         let crew = drill.site().line_work.is_some();
+        let no_goal = drill.scenario().goal.appliances.is_empty();
         let text = |criterion: &Criterion| match criterion {
+            Criterion::Restoration if no_goal && goal_word(drill) == "utility" => {
+                say(criterion, "back")
+            }
             Criterion::Restoration => say(criterion, goal_word(drill)),
             Criterion::Isolation | Criterion::Load if crew => say(criterion, "line"),
             Criterion::Isolation | Criterion::People | Criterion::Order | Criterion::Load => {
@@ -139,7 +143,15 @@ impl Session {
     /// Beside people of whom none came to harm, also what can hurt people though it is judged elsewhere.
     fn against(&self, (criterion, met): (Criterion, bool), verdict: &Verdict) -> String {
         let found = verdict.findings.iter();
-        let against = found.filter(|f| f.breach != met && f.rule.criterion() == criterion);
+        let better = |f: &Finding| !f.breach && f.rule.criterion() == criterion;
+        let speaks = |f: &&Finding| {
+            if met {
+                better(f)
+            } else {
+                speaks_against(f, criterion)
+            }
+        };
+        let against = found.filter(speaks);
         let times: BTreeSet<DrillTime> = against.map(|f| f.at).collect();
         let id = if met {
             "criterion-better"
@@ -223,6 +235,7 @@ impl Session {
             clock_ms: finding.at.millis(),
             shown_ms: shown_at(drill, finding).millis(),
             critical,
+            aside: !finding.breach,
             what: self.words.say(&what),
             now: if presses {
                 self.words.say(&now)

@@ -42,14 +42,16 @@ impl Session {
         let mut lines = Vec::new();
         let hidden = |e: &Event| !open.truth_is_shown() && !is_plain_to_see(site, e);
         let mut handed = open.beside.handed.iter().peekable();
+        let mut before = None;
         for moment in &open.drill.trace().moments {
+            let was = before.replace(moment);
             while let Some((at, name)) = handed.next_if(|(at, _)| *at < moment.at) {
                 lines.push(self.handed_line(*at, name));
             }
             let (kind, message) = match &moment.what {
                 What::Began | What::Sampled => continue,
                 What::Happened(event) if hidden(event) => continue,
-                What::Did(action) => (LogKind::Did, done_message(scenario, action)),
+                What::Did(action) => (LogKind::Did, done_message(scenario, was, action)),
                 What::Refused(action, why) => {
                     (LogKind::Refused, refused_message(scenario, action, why))
                 }
@@ -197,7 +199,12 @@ pub(super) fn did_message(scenario: &Scenario, action: &Action) -> Message {
 /// What was refused, and why.
 pub(super) fn refused_message(scenario: &Scenario, action: &Action, why: &str) -> Message {
     let did = did_message(scenario, action);
-    Message::new("log-refused")
+    let id = if why == "refused-already" {
+        "log-refused-already"
+    } else {
+        "log-refused"
+    };
+    Message::new(id)
         .said("deed", did)
         .said("why", Message::new(why))
 }

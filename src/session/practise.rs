@@ -191,12 +191,16 @@ impl Session {
             return Vec::new();
         };
         let drill = &open.drill;
-        let news = drill.trace().moments.iter().skip(seen);
-        news.filter_map(|m| match &m.what {
+        let moments = &drill.trace().moments;
+        let before = |index: usize| index.checked_sub(1).and_then(|i| moments.get(i));
+        let news = moments.iter().enumerate().skip(seen);
+        news.filter_map(|(index, m)| match &m.what {
             What::Did(Action::Wait(_)) | What::Began | What::Sampled => None,
-            What::Did(action) => Some(Notice::Done(
-                self.words.label(&done_message(drill.scenario(), action)),
-            )),
+            What::Did(action) => Some(Notice::Done(self.words.label(&done_message(
+                drill.scenario(),
+                before(index),
+                action,
+            )))),
             What::Refused(action, why) => Some(Notice::Refused(
                 self.words
                     .label(&refused_message(drill.scenario(), action, why)),

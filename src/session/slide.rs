@@ -3,20 +3,28 @@
 //! Neither is a control: each goes with the handles, so that every move of one is told with the deed that moved it.
 //! Not covered: a slide that doesn't block, which goes nowhere by itself.
 
-use crate::drill::Action;
+use crate::drill::{Action, Moment};
 use crate::scenario::Scenario;
 use crate::site::{Constraint, ControlId, Interlock, PositionId, Site};
 use crate::words::Message;
 
 use super::command::Notice;
 use super::log::did_message;
+use super::log_line::taken_off;
 use super::{Open, Session};
 
 /// Where a breaker's handle stands that is on.
 const ON: PositionId = PositionId(1);
 
-/// What was done, and what a slide or a bar did with it.
-pub(super) fn done_message(scenario: &Scenario, action: &Action) -> Message {
+/// What was done, and what a slide or a bar did with it, or which clamp came off.
+pub(super) fn done_message(
+    scenario: &Scenario,
+    before: Option<&Moment>,
+    action: &Action,
+) -> Message {
+    if let Some(taken) = taken_off(&scenario.site, before, action) {
+        return taken;
+    }
     let deed = did_message(scenario, action);
     match slid(&scenario.site, action) {
         Some(slide) => Message::new("log-slid")

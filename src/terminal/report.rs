@@ -315,6 +315,9 @@ fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<Str
     if finding.critical {
         lines.push(text(words, "terminal-finding-critical"));
     }
+    if finding.aside {
+        lines.push(text(words, "terminal-finding-aside"));
+    }
     if !finding.now.is_empty() {
         lines.push(with(words, "terminal-now", "text", &finding.now));
     }

@@ -19,7 +19,7 @@ const NOT_PASSED: &[(&str, &str, &str)] = &[];
 const NO_WAY: &[(&str, usize, &str)] = &[];
 
 /// How many states were tried, and in how many of them somebody was harmed, so that only going back helps.
-const TRIED: (usize, usize) = (171, 9);
+const TRIED: (usize, usize) = (172, 9);
 
 fn library() -> Library {
     let (library, faults) = Library::shipped();

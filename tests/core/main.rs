@@ -121,6 +121,8 @@ mod told_numbers;
 #[cfg(test)]
 mod told_once;
 #[cfg(test)]
+mod told_orders;
+#[cfg(test)]
 mod told_plainly;
 #[cfg(test)]
 mod touch;

@@ -430,12 +430,12 @@ fn a_danger_that_stands_at_the_end_has_its_order_now() {
         (
             "wrong-breaker-dryer",
             Rule::WireHot,
-            "generator breaker off. Feel the wall",
+            "generator off and stop the engine. Then feel the wall",
         ),
         (
             "half-the-house-sum",
             Rule::WireHot,
-            "generator breaker off. Feel the wall",
+            "generator off and stop the engine. Then feel the wall",
         ),
         (
             "slide-back-all-at-once",
@@ -446,7 +446,7 @@ fn a_danger_that_stands_at_the_end_has_its_order_now() {
         (
             "cover-off-tour-main-first",
             Rule::Collision,
-            "Turn the generator breaker off",
+            "Turn the generator breaker in the panel off",
         ),
     ] {
         let (drill, findings) = one(actions);
@@ -466,11 +466,7 @@ fn a_danger_that_stands_at_the_end_has_its_order_now() {
 
 #[test]
 fn an_engine_is_rid_of_its_load_before_it_is_stopped() {
-    for actions in [
-        "hall-night-third-urn",
-        "half-the-house-sum",
-        "wrong-breaker-dryer",
-    ] {
+    for actions in ["one-plug-two-ends-kept"] {
         let (_, findings) = one(actions);
         let left = findings.iter().filter(|f| f.rule == Rule::NotRestored);
         let wanted: Vec<&str> = left.filter_map(|f| word(f, "wanted")).collect();

@@ -121,7 +121,7 @@ fn only_a_house_on_its_own_source_is_told_to_leave_it() {
             let told = words.say(&explain(drill, finding).instead);
             let leaves = told.contains("off the generator");
             assert_eq!(leaves, own, "{name}: {told}");
-            let waits = told.contains("Wait until the street is lit");
+            let waits = told.contains("the street is lit");
             let there = end.readings.point("service").fed.utility;
             assert!(own || waits != there, "{name}: {told}");
             kinds.insert(told);

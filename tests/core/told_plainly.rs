@@ -132,7 +132,7 @@ fn who_had_a_set_running_and_brought_nothing_on_is_told_to_bring_it_on() {
     assert!(say(&half.instead).contains("first what matters most"));
     // Where the set fed past all transfer equipment, nothing more is to be put on it.
     let past = told("no-slide", "collision-main-closed", Rule::GoalLate);
-    assert!(say(&past.instead).contains("cords"));
+    assert!(say(&past.instead).contains("extension cord"));
 }
 
 #[test]

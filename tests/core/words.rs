@@ -104,7 +104,9 @@ const BUILT: &[(&str, &[&str], &str)] = &[
     ),
     (
         "criterion-",
-        &["-title", "-text", "-line", "-utility", "-own", "-asked"],
+        &[
+            "-title", "-text", "-line", "-utility", "-back", "-own", "-asked",
+        ],
         "marking, from the criterion; also from the drill's goal, and whether a crew works a line",
     ),
     ("debrief-end-", &[""], "session, from the drill's goal"),

@@ -16,6 +16,8 @@ log-happen-leg-lost = The instructor lets one hot of the drop come loose.
 log-happen-drop-mended = The instructor lets the drop be mended.
 log-happen-tank-dry = The instructor lets the tank run dry.
 log-refused = { $deed } That does not work. { $why }
+# It stood so before.
+log-refused-already = { $deed } { $why }
 
 learnt-street-lit = Lights are on in the street.
 learnt-street-dark = The whole street is dark.

@@ -3,7 +3,7 @@
 told-way = The way the energy takes:
 told-way-at = The way the energy takes, at { $at }:
 told-way-before = The way the energy takes, just before { $at }:
-told-step = Step { $step } of { $of } within that second.
+told-step = Number { $step } of { $of } in order of time, all within one second.
 told-chain = How it got so hot:
 told-sum = What it adds up to:
 told-sum-at = What it adds up to, at { $at }:
@@ -218,9 +218,9 @@ stage-nobody = Nobody is in the house then, so nobody breathes it.
 stage-blood = { $who ->
     [up] The gas has taken { $cohb } of the blood of those who are awake.
     [next-door] The gas has taken { $cohb } of the blood of anyone who has sat in there.
-   *[sleeper] Who sleeps breathes less. The gas has taken { $cohb } of the blood of the { $name }.
+   *[sleeper] The gas has taken { $cohb } of the blood of the { $name }, counted like a grown-up asleep.
 } At the start it was { $start }. { $felt ->
-    [none] Nothing is felt yet: heads ache from { $level } on.
+    [none] Nobody feels it, and that is the danger: heads ache only from { $level } on.
     [headache] From { $level } on, heads ache.
     [nausea] From { $level } on, heads throb and stomachs turn.
     [confusion] From { $level } on, people are dizzy and may not find the way out.
@@ -229,7 +229,7 @@ stage-blood = { $who ->
 }{ $who ->
     [up] {""}
     [next-door] {""}
-   *[sleeper] {" "}Children and the sick suffer from less.
+   *[sleeper] {" "}The drill has no figures for children. A child takes the gas up faster for its size. Children and the sick suffer from less.
 }
 stage-helpless = At { $at } it had taken { $level }. From there on, people cannot save themselves.
 stage-helpless-ahead = If the air stays like this, it takes { $level } in { $time }. From there on, people cannot save themselves.
@@ -279,10 +279,10 @@ stage-came = { $came ->
 }
 stage-house-then = { $fed ->
     [crew] So the customers' house gets { $volts }.
-    [own] So nothing comes in from the street. The house gets { $volts } from its own source.
-    [part] So nothing comes in from the street. The main panel gets { $volts }. The smaller panel gets { $part } from the house's own source.
-    [street] So nothing comes in from the street. That is what is missing: nothing else may feed the wires of this house.
-   *[dark] So nothing comes in from the street. The house gets { $volts }.
+    [own] So the street's power does not get into the house. The house gets { $volts } from its own source.
+    [part] So the street's power does not get into the house. The main panel gets { $volts }. The smaller panel gets { $part } from the house's own source.
+    [street] So the street's power does not get into the house. That is what is missing: nothing else may feed the wires of this house.
+   *[dark] So the street's power does not get into the house. The house gets { $volts }.
 }
 stage-still-burns = It burns { $rate } of fuel an hour.
 stage-without-it = Without it the house gets { $volts }.
@@ -292,7 +292,7 @@ stage-last-ran = { $ran ->
     [one] It ran last at { $at }, with { $watts }: { $name }.
    *[other] It has not run since { $at }: { $name }.
 }
-stage-can-wait = From good to lost takes { $whole } without power. At that time, { $share } of this was gone already.
+stage-can-wait = Without power it goes from good to lost in { $whole }. When it went without, { $share } of that was used up already.
 stage-rest-lasted = The rest lasted { $time }. At { $at } it was all gone.
 stage-tank = At { $at } the tank held { $held }.
 stage-burned = The engine then ran for { $time }, with { $watts } on average. So it burned { $rate } an hour.
@@ -342,5 +342,6 @@ stage-start-asked = { $why ->
     [weekly] At { $at } the weekly run was due.
    *[street] At { $at } the street's power went away.
 }
+stage-controller-off = Off: the controller. So the engine does not start by itself, and the transfer switch waits.
 stage-controller-waits = The controller waited { $time }, as it is set to. Then it gave its order.
 stage-caught = The starter turned the engine { $time } after the cover was opened. Hands were in it.

@@ -16,6 +16,8 @@ name-welded = welded
 name-earth-end = earth end on
 name-both-ends = both ends on
 name-line-end = line end on
+name-line-end-off = line end off, earth end still on
+name-earth-end-off = earth end off, line end still on
 name-good = good
 name-spent = spent
 name-working = at work
@@ -61,7 +63,7 @@ event-second-crew-clear = The other crew says: we are clear. Our grounds and tag
 
 finding-not-tested-what = { $lit ->
     [one] You trusted this line after the tester had lit up on it.
-   *[other] You took this line for dead. Nobody had tested it since a switch on it was last closed.
+   *[other] You took this line for dead. Nobody had tested it, or not since a switch on it was last closed.
 } { $dead ->
     [one] It was dead then, but you could not know.
    *[other] { $before ->
@@ -135,8 +137,11 @@ finding-no-visible-break-what = { $jumper ->
    *[other] For { $lasted } your hands were on a line with no open break. The { $break } was never opened, and a jumper goes around it.
 } { $dead ->
     [one] It stayed dead in that time, by luck.
-   *[other] At its highest it stood at { $volts } to earth.{ $zone ->
-        [one] {" "}Only the grounds at your pole kept you from harm.
+   *[other] At its highest it stood at { $volts } to earth.{ $customer ->
+        [one] {" "}That came from a customer's generator, and not from the utility.
+       *[other] {""}
+    }{ $zone ->
+        [one] {" "}The grounds at your pole kept the volts from your hands there. They guard nothing beyond a break in the wire.
        *[other] {""}
     }
 }
@@ -150,7 +155,7 @@ finding-no-visible-break-now = { $jumper ->
     [0] Get clear of the line. Open the breaks, look at them, and hang your tags.
    *[other] Get clear of the line. Open the break, take the jumper off, look at both, and hang your tag.
 }
-finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag.
+finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag. Each customer can be a source too: open and tag the cutouts.
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 
 finding-grounds-left-what = { $taken ->
@@ -169,7 +174,7 @@ finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead
 }
 finding-grounds-left-now = { $stands ->
     [live] Stay away from the grounds and the line: power still flows into them. Have the utility cut it off.
-   *[dead] Leave the switch open. Take all grounds off, line end first. Look for damage.
+   *[dead] Leave the recloser open, and have it kept from closing by itself. Open a break that you can see, and tag it. Test. Then take all grounds off, line end first. Look over the grounds and the line.
 }
 finding-grounds-left-instead = { $by ->
     [mended] Open a break that you can see, and tag it, before you mend the line. A mended line joins its two ends.

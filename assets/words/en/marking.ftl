@@ -18,6 +18,7 @@ criterion-load-text = Nothing is overloaded, starved or overheated, and no engin
 criterion-load-line = Your own work overloads, starves and overheats nothing. What customers run is not judged.
 criterion-restoration-title = What the drill asks
 criterion-restoration-utility = What matters gets power in time. At the end the house is back on the utility, and all is as this drill asks.
+criterion-restoration-back = At the end the house is back on the utility, and all is as this drill asks.
 criterion-restoration-line = At the end the customers have power from the utility, and all is as this drill asks.
 criterion-restoration-own = What matters gets power in time. At the end the house runs on its own source, as this drill asks.
 criterion-restoration-asked = At the end all is as this drill asks.
@@ -34,9 +35,9 @@ finding-line-fed-why = The pole transformer works both ways. It turns each volt 
        *[other] { $neighbors } neighbors were on your generator too. Lights there are no sign that the utility is back. Whoever works on that line trusts that it is dead.
     } At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
 }
-finding-line-fed-now = Stop the engine and keep it off. Turn the main breaker off. Then call the utility and say that the line may have been live.
+finding-line-fed-now = Turn the main breaker off at once. Turn this off in the panel too: { $breaker }. Stop the engine and keep it off. Then unplug the cord, its house end first. Call the utility and say that the line may have been live.
 finding-line-fed-instead = { $tied ->
-    [one] Turn off the breaker that the generator feeds before the main breaker goes on.
+    [one] Turn the generator's breaker in the panel off before the main breaker goes on.
    *[other] Turn the main breaker off before the generator feeds the house.
 } Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
@@ -62,6 +63,7 @@ finding-no-transfer-equipment-why = { $plugs ->
     }
    *[other] { $main-open ->
         [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
+        [2] The main breaker was off all that time, but nothing holds it off. Before or after that it was on. Then only the handle of the generator breaker kept { $volts } off the street.
        *[other] The main breaker was on for at least part of that time. { $met ->
             [one] { $tied ->
                 [one] Nothing then kept the generator and the utility apart.
@@ -73,8 +75,8 @@ finding-no-transfer-equipment-why = { $plugs ->
 }
 finding-no-transfer-equipment-now = { $stands ->
     [joined] The utility feeds that cord too. Touch no cord, and keep people away. Stop the engine and keep it off. Call an electrician.
-    [main-on] Turn the output breaker on the generator off. Then stop the engine and keep it off. Turn off the main breaker, and the panel breaker that the generator feeds. Unplug the house end of the cord first, then the generator end.
-   *[main-off] Turn the output breaker on the generator off. Then stop the engine and keep it off. Turn off the panel breaker that it feeds. Leave the main breaker off until the cord is gone. Unplug the house end of the cord first, then the generator end.
+    [main-on] Turn the output breaker on the generator off. Then stop the engine and keep it off. Turn off the main breaker, and this in the panel: { $breaker }. Unplug the house end of the cord first, then the generator end.
+   *[main-off] Turn the output breaker on the generator off. Then stop the engine and keep it off. Turn this off in the panel: { $breaker }. Leave the main breaker off until the cord is gone. Unplug the house end of the cord first, then the generator end.
 }
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. { $interlock ->
     [0] Have a licensed electrician fit an interlock or a transfer switch, under a permit.
@@ -89,16 +91,19 @@ finding-collision-what = { $crew ->
 }
 finding-collision-why = Two sources that are out of step fight. At the worst angle it is { $worst }, { $times } times what the generator is made for. The shaft is twisted with up to { $torque } times the force it is made for. Shafts can break, windings can burn, and things can catch fire.
 finding-collision-now = { $crew ->
-    [one] Open the recloser and leave it open. Send somebody to the house. Keep people away from the generator.
+    [one] Open the recloser and leave it open. Take the line for live: the generator may still feed it. Send somebody to the house. Keep people away from the generator. Open and tag this too: { $cutout }.
    *[other] { $stands ->
-        [joined] Turn the generator breaker off. Stop the engine and keep it off. Stay clear of it. Call an electrician before anything is used again.
-       *[apart] Stand back and touch no cord. Keep the engine off. Turn the main breaker off if you can reach it safely. Call an electrician before anything is used again.
-    }
+        [joined] Turn the generator breaker in the panel off, if you can reach it safely.
+       *[apart] Stand back and touch no cord. Turn the main breaker off, if you can reach it safely.
+    } Keep everyone away from the generator. If it smokes, smells or rattles: call the fire department. { $engine ->
+        [runs] Only an engine that runs quietly is stopped at its switch.
+       *[still] Do not start it again.
+    } An electrician looks at generator, cord and panel before they are used again.
 }
 finding-collision-instead = { $crew ->
     [one] Ask the customers to go back to the utility, wait for their answer, and close last.
    *[other] { $by ->
-        [main] Turn off the breaker that the generator feeds before the main breaker goes on. An interlock allows no other order.
+        [main] Turn the generator's breaker in the panel off before the main breaker goes on. An interlock allows no other order.
         [utility] The utility comes back with no warning. Keep the main breaker off for as long as the generator feeds the house. An interlock makes sure of that.
        *[set] Turn the main breaker off before the generator is joined to the house. An interlock allows no other order.
     }
@@ -106,7 +111,7 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
 finding-sources-meet-what = { $met ->
-    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. They were joined for { $lasted }.
+    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. The neighbor's generator stood on the outlets of yours for { $lasted }.
    *[other] The neighbor's generator made the outlets of yours live for { $lasted }. They stood at { $volts }.
 }
 finding-sources-meet-why = { $met ->
@@ -130,14 +135,24 @@ finding-shock-why = { $stated ->
    *[within] It lasted { $seconds }. That is at least { $times } times what can stop a heart in that time.
 } It means: { $zone }.
 finding-shock-now = { $crew ->
-    [one] Do not touch the worker or the line until it is cut off and grounded. Call the emergency number.
-   *[other] Keep the engine off. Call the emergency number and say that the line may be live. Do not go near the line.
+    [one] Keep everyone away from the worker, the line and the ground around. { $stands ->
+        [live] The line is still live.
+       *[dead] The line can come alive again.
+    } Call the emergency number. { $by ->
+        [customer] Open this with a stick: { $cutout }.
+       *[utility] Have the operator open the line at its head.
+    } Test the line and ground it. Then start CPR, and send for a defibrillator.
+   *[other] { $stands ->
+        [live] Your generator still feeds the line. Turn the main breaker off, then stop the engine.
+        [main-on] Your generator feeds nothing now. Turn the main breaker off and keep the engine off.
+       *[main-off] Your generator cannot feed the line now. Keep the main breaker and the engine off.
+    } Go near neither the worker nor the line. Call the emergency number. Say that a line worker may be hurt, and that your generator fed the line. Say that it is off now.
 }
 finding-shock-instead = { $crew ->
     [one] Cut the line off for all to see, test it with a proved tester, and ground it at the work. Then touch it.
    *[other] Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
 }
-source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory).
+source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg (checked in a copy). IEC 60479-1:2018: body resistance (median checked, range from memory). First aid after cutting off: common practice.
 
 finding-touch-what = The hand that was on this felt current: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
 finding-touch-why = { $cleared ->
@@ -170,7 +185,7 @@ finding-touch-instead = { $cause ->
     [leak] Turn the output breaker on the generator off. Then lift the wet joint out of the water, and keep it dry.
     [neutral] Keep hands off the frame while the generator carries load.
    *[worn] Use nothing with worn wires or a missing ground pin.
-} Plug things that are used by hand into outlets with ground-fault protection.
+} Use ground-fault protection for all that is used by hand, outdoors or in the wet. Is a hand held fast? Cut the power first, and never grab the person.
 source-touch = IEC 60479-1:2018: body and zones (checked in part). IEEE Std 80: limit of the heart for 50 kg (checked in a copy). UL 943: what a ground-fault device cuts off (checked in part).
 
 finding-live-blades-what = { $still ->
@@ -204,11 +219,11 @@ source-wet-panel = Advice of many utilities on floods (from memory). Live parts 
 finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
 finding-indoors-why = { $over ->
     [one] The air beside the engine was past { $dangerous }, an immediate danger to life.
-   *[other] The air beside the engine was still below { $dangerous }, an immediate danger to life. Less kills too, only slower.
+   *[other] From { $dangerous } on, life is in danger at once. The air beside the engine was still below that. Less kills too, only slower.
 } As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes in until the fire department says so.
 finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.
-source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked). UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory. That its gas goes with the load is an assumption.
+source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked). UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory. That its gas goes with the load is an assumption.
 
 finding-gas-what = { $heard ->
     [yes] The carbon monoxide alarm went off. There were { $ppm } in the house.
@@ -220,13 +235,13 @@ finding-gas-instead = { $engine ->
     [neighbor] Ask your neighbors to keep their engine at least 20 feet (6 meters) from every opening, theirs and yours. Keep an alarm that works.
    *[own] Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
 }
-source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
+source-gas = UL 2034: alarm times (checked in a copy). CPSC: outdoors, at least 20 feet from the house (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 
 finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
 finding-overcome-why = At this point people can no longer save themselves.
 finding-overcome-now = Call the emergency number at once. Do not go in: the gas can take you too.
 finding-overcome-instead = Never run an engine in a garage, a basement or a porch, even with the doors open.
-source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level at which people pass out is from memory. NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms: published tables, from memory.
+source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The level at which people pass out is from memory. NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 
 finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
@@ -241,8 +256,8 @@ finding-not-locked-out-what = { $done ->
 }
 finding-not-locked-out-why = A standby generator starts by itself, in an outage and for its weekly run. It gives no warning. Hands, belts and live wires then meet.
 finding-not-locked-out-now = Take your hands out and shut the cover.
-finding-not-locked-out-instead = Switch the controller off. Turn the breaker on the generator off, lock it and tag it. Keep the key. Disconnect the starter battery, let the engine cool, then open the cover.
-source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). Lock, tag and key: 29 CFR 1910.147 (from memory). The battery and the cooling: common practice.
+finding-not-locked-out-instead = Switch the controller off. Turn the breaker on the generator off, lock it and tag it. Keep the key. Disconnect the starter battery, let the engine cool, then open the cover. A battery behind the cover comes off before anything else is touched. Wires from the house for sensing and charging stay live in it. Have their breaker turned off and locked too.
+source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). Lock, tag and key: 29 CFR 1910.147 (from memory). The battery, the cooling and the wires from the house: common practice.
 
 finding-caught-by-engine-what = The starter turned the engine by itself while hands were in it.
 finding-caught-by-engine-why = { $asked ->
@@ -254,19 +269,25 @@ finding-caught-by-engine-now = { $stands ->
     [turns] It still turns, or can turn again. Press stop or switch the controller off, from outside. Do not reach in. Then call the emergency number.
    *[still] Do not reach in. Call the emergency number.
 }
-finding-caught-by-engine-instead = Lock the generator out before you open the cover. Controller off, breaker off with your lock and tag on it, starter battery disconnected.
+finding-caught-by-engine-instead = Lock the generator out before a hand goes in. Controller off, breaker off with your lock and tag on it, starter battery disconnected. House wires in it stay live until their breaker is off.
 source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine (checked in a copy). The battery: common practice.
 
 finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it, bare metal ends of wires, stood at { $volts }. This fed them: { $side }.
 finding-live-lugs-why = Nothing in the house opens the wires that come from the street. They stay live with the main off and the generator locked out. One slip of a hand or a tool is enough.
 finding-live-lugs-now = Keep your hands out. Shut the cover.
-finding-live-lugs-instead = Test first. If the street's wires are live, leave the cover shut. Ask the utility to cut them off ahead of the switch.
+finding-live-lugs-instead = Take the street's wires for live until the utility has cut them off. Until then leave the cover shut. Call the utility or an electrician.
 source-live-lugs = 29 CFR 1910.333(a)(1): live parts are made dead before work on them. From 50 volts on: 1910.303(g)(2). Both from memory.
 
 finding-hand-transfer-live-what = The contacts of the transfer switch were moved by hand beside { $volts }. This fed them: { $side }.
 finding-hand-transfer-live-why = A controller moves them fast and shut up in a box. A hand is slow, and it is in front of the spark. The contacts can burn and the arc can reach you.
-finding-hand-transfer-live-now = Take your hand away. Shut the cover.
-finding-hand-transfer-live-instead = Leave the contacts to the controller. Where they must be moved by hand, both sources are dead and tested first.
+finding-hand-transfer-live-now = Take your hand away. Shut the cover.{ $carried ->
+    [one] {" "}Leave the controller off: these contacts have drawn an arc. Call an electrician.
+   *[other] {""}
+}
+finding-hand-transfer-live-instead = Leave the contacts to the controller. Where they must be moved by hand, an electrician does it, with both sources cut off and tested dead.{ $carried ->
+    [one] {" "}These have drawn an arc. An electrician has to look at them before they are used again.
+   *[other] {""}
+}
 source-hand-transfer-live = 29 CFR 1910.333(a)(1) and (b)(2): dead, locked out and tested before work (from memory). Both sources dead before a contactor is moved by hand: common practice.
 
 finding-plug-under-load-what = This was moved while the cord carried { $amps } at { $volts }: { $plug }.
@@ -305,8 +326,11 @@ source-wrong-end-first = Common practice.
 
 finding-nothing-bonds-what = For { $lasted } the generator fed the house at { $volts }. Nothing joined its neutral, the return wire, to ground.
 finding-nothing-bonds-why = A worn hot wire that touches a metal case then trips no breaker. It lifts the neutral and the other hot wire instead. Nobody notices until somebody touches the neutral, or a second wire wears through. If its ground wire is broken too, the case itself is live.
-finding-nothing-bonds-now = Touch no metal case. Turn the output breaker on the generator off and stop the engine.
-finding-nothing-bonds-instead = Tonight, run extension cords from the generator to what matters most. Then have a licensed electrician match generator and transfer switch. Here the generator's neutral is not joined to its frame. Such a generator needs a transfer switch that never parts the neutral.
+finding-nothing-bonds-now = Touch no metal case. Turn the output breaker on the generator off and stop the engine.{ $worn ->
+    [one] {" "}Then turn off the breaker of this and unplug it: { $machine }. It is unsafe on any source until it is mended.
+   *[other] {""}
+}
+finding-nothing-bonds-instead = Run extension cords from the generator to what matters most. Then have a licensed electrician match generator and transfer switch. Here the generator's neutral is not joined to its frame. Such a generator needs a transfer switch that never parts the neutral.
 source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11, from memory.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
@@ -353,7 +377,7 @@ finding-pushed-back-what = { $watts } from the sun were pushed back into the gen
    *[other] {""}
 }
 finding-pushed-back-why = A generator is made to give power, not to take it. Its engine speeds up, or its electronics fail for good.
-finding-pushed-back-now = Turn the solar breaker off. Stop the engine and have the generator checked. Touch no wire that comes from the roof: it stays live in daylight.
+finding-pushed-back-now = Turn the solar breaker off. Keep the engine off, and have the generator checked before it runs again. Touch no wire that comes from the roof: it stays live in daylight.
 finding-pushed-back-instead = Turn the solar breaker off before the generator feeds the panel: only one of the two at a time. Wires from the roof stay live in daylight, whatever is off.
 source-pushed-back = Common practice, also for wires of the roof in daylight; what a generator stands is not published for household sets.
 
@@ -376,7 +400,7 @@ finding-too-near-instead = { $far ->
     [one] Put the generator in this place before you start it: { $place }.
    *[other] Put the generator as far as { $rule } from every opening before you start it. If there is no such place, do not run it.
 }
-source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
+source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 
 finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.{ $times ->
     [one] {""}
@@ -387,9 +411,15 @@ finding-overload-now = { $short ->
     [one] Turn the output breaker on the generator off. Do not touch the cord.
    *[other] { $cause ->
         [street] Turn the output breaker on the generator off. Then turn the main breaker off.
-        [load] Turn this off: { $most }.
+        [load] { $leaves ->
+            [one] Turn this off: { $leave }.
+           *[other] Turn this off: { $most }.
+        }
        *[none] Turn the largest load off.
     }
+}{ $stands ->
+    [failed] {" "}The controller has given up. Clear its fault as the manual says, or the next outage finds no power.
+   *[works] {""}
 }
 finding-overload-instead = { $short ->
     [one] Throw away a cord whose skin was hot, soft or crushed. No generator can feed a short circuit.
@@ -470,7 +500,7 @@ source-ground-fault = UL 943, class A: holds below 4 mA, trips from 6 mA (checke
 finding-reset-into-fault-what = You set it again with the fault still there: { $device }. Again { $residual } went another way.
 finding-reset-into-fault-why = Each try puts the frame under voltage once more. Only the { $took } that the device needs stand between a hand and a shock.
 finding-reset-into-fault-now = Leave it off. Unplug what hangs on it, one after the other, and find the worn one.
-finding-reset-into-fault-instead = Find out why it opened before you set it again.
+finding-reset-into-fault-instead = Find out why it opened before you set it again. If it opens twice, do not set it again.
 source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CFR 1926.416(e) and 1926.302(a) (from memory).
 
 finding-two-bonds-what = With no fault at all this opened: { $device }. { $load ->
@@ -482,7 +512,7 @@ finding-two-bonds-why = The neutral, the return wire, is joined to ground in the
    *[other] So current would come back on the ground wire too. The device opens before any load is on.
 }
 finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
-finding-two-bonds-instead = Tonight, run an extension cord from the generator to what matters most. Then ask an electrician. A transfer switch that switches the neutral too is one cure. A generator whose neutral is not joined to its frame is another, if its maker allows it.
+finding-two-bonds-instead = Run an extension cord from the generator to what matters most. Then ask an electrician. A transfer switch that switches the neutral too is one cure. A generator whose neutral is not joined to its frame is another, if its maker allows it.
 source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded (from memory). UL 943: a grounded neutral must open the device (from a trade source).
 
 finding-ground-carries-what = The ground wire carried up to { $amps } for { $lasted }: { $cord }.
@@ -496,8 +526,11 @@ finding-damaged-why = Its electronics can take { $most }, no more. By the publis
     [one] The neutral to the house is broken. So the side with little switched on gets what the other side should have.
    *[other] The side with little switched on got what the other side should have.
 }
-finding-damaged-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility. Leave the burned part alone while it is plugged in.
-finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once. Touch no pipe and no metal case.
+finding-damaged-now = { $stands ->
+    [fed] Stand on a dry floor in dry shoes. Turn the main breaker off with one dry hand, on its plastic handle only. Touch no pipe and no metal case, the panel's own among them. Call the utility.
+   *[over] Unplug what burned out, or turn its breaker off. Leave it so until somebody has looked at it.
+} If anything smokes or smells: everyone out, call the fire department.
+finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once. Use one dry hand, on its plastic handle only. Touch no other metal.
 source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device lasts above it is an assumption.
 
 finding-starved-what = { $cause ->
@@ -528,7 +561,7 @@ finding-starved-now = { $cause ->
     [halved] Turn it off and unplug it. Let the motor cool.
     [cord] Turn it off. Feel its cord: if it is warm, let it cool.
     [joined] Turn it off, then take the cords apart. Feel each: if it is warm, let it cool.
-    [neutral] Turn the main breaker off. Touch no pipe and no metal case. Call the utility.
+    [neutral] Stand on a dry floor in dry shoes. Turn the main breaker off with one dry hand, on its plastic handle only. Touch no pipe and no metal case, the panel's own among them. Call the utility.
     [adapter] Turn it off until less runs through the adapter.
     [start] Turn off the motor that does not start.
    *[other] Turn it off until less runs on the generator.
@@ -569,7 +602,7 @@ finding-cord-hot-why = { $basis ->
    *[other] Heat that cannot leave a cord softens its insulation.
 } Then the wires can touch and start a fire.
 finding-cord-hot-now = { $ruined ->
-    [one] Turn the load off and let the cord cool. Its insulation has gone soft: throw it away.
+    [one] Cut the power to the cord, then pull its plug. Leave it where it is until it is cold. Look for scorch and smoke around and under it. Its insulation has gone soft: throw it away. If anything smokes: everyone out, call the fire department.
    *[other] Turn the load off and let the cord cool. If it feels soft, throw it away.
 }
 finding-cord-hot-instead = { $ruined ->
@@ -614,24 +647,26 @@ finding-wire-hot-why = { $cause ->
    *[other] It is { $gauge } AWG and carried { $amps }. No breaker watches a neutral. Each breaker sees its own circuit alone and stays on. Hot insulation melts, and the bare wire can set the wall on fire.
 }
 finding-wire-hot-now = { $stands ->
-    [backfed] Turn the generator breaker off. Feel the wall along the wire. If it smokes or is hot: everyone out, call the fire department.
-    [own] Turn the output breaker on the generator off. Feel the wall along the wire. If it smokes or is hot: everyone out, call the fire department.
+    [own] Turn the output breaker on the generator off and stop the engine.
    *[circuit] { $cause ->
         [breaker] Turn that breaker off and leave it off.
-       *[other] Turn off both circuits that share this wire, and leave one off.
+       *[other] Turn off both circuits that share this wire, and leave them off.
     }
-}
+} Then feel the wall with the back of your hand, { $runs ->
+    [inlet] from the power inlet to the panel.
+   *[circuit] from the panel to the outlets of that wire.
+} If it smokes, smells or is hot: everyone out, call the fire department.
 finding-wire-hot-instead = { $cause ->
     [breaker] Leave that breaker off. Run what matters most on an extension cord from the generator. Have an electrician look at the wire, which has suffered, and fit the breaker that it can stand.
-    [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended, and the hot wire looked at.
-   *[other] Have an electrician look at the hot wire. One of the two circuits has to move to the other side of the panel.
+    [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended, and the overheated neutral looked at.
+   *[other] Have an electrician look at the overheated neutral. One of the two circuits has to move to the other side of the panel.
 }
 source-wire-hot = NEC 240.4(D): breakers of small wires (checked). NEC 334.112: 90 °C insulation (from memory).
 
 finding-plug-hot-what = The plug of the { $cord } reached { $reached }. At { $limit } a plug begins to scorch.
 finding-plug-hot-why = Loose or burnt contacts turn { $heat } into heat in one small place, at { $amps }.
-finding-plug-hot-now = Turn the load off and let the plug cool. Do not use it again.
-finding-plug-hot-instead = Use a plug that sits tight in its outlet, on a cord without a damaged end.
+finding-plug-hot-now = Cut the power to the plug, and pull it only when it is cool. Use neither this cord nor that outlet until the outlet is mended. If anything smokes: everyone out, call the fire department.
+finding-plug-hot-instead = Throw this cord away, and have the scorched outlet replaced. Use a plug that sits tight in its outlet.
 source-plug-hot = UL 498: what a sound plug may warm up (from memory). How much worse a loose one is comes from common practice.
 
 finding-cord-unfit-what = { $fault ->
@@ -688,7 +723,7 @@ finding-goal-late-why = { $cause ->
 finding-goal-late-now = Carry on, safely.
 finding-goal-late-instead = { $cause ->
     [cover] Finish the service with the generator locked out. Then close the cover and put the controller back to auto.
-    [off] After each service, put the controller back to auto. Look at it after each weekly run.
+    [off] No start within a minute of an outage? Look at the controller first, and put it to auto. After each service, do the same.
     [standby] Have the generator serviced, and leave its controller on auto. Look at it after each weekly run.
     [load] Bring on first what matters most, one thing at a time. Leave off what is too large for the generator.
     [device] Run an extension cord from the generator to what matters most.
@@ -699,19 +734,15 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = The goal of this drill.
 
 finding-lost-what = Too long without power: { $appliance }.
-finding-lost-why = What it is there for is lost: food, warmth, a dry basement or oxygen.
+finding-lost-why = What it keeps up does not wait for power. This time it was lost.
 finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.
 
 finding-not-restored-what = { $harm ->
     [fire] { $after ->
-        [one] Handles were still moved after the fire began. The rest was left as it stood.
-       *[other] Work ended with the fire. The rest was left as it stood.
-    }
-    [hurt] { $after ->
-        [one] Handles were still moved after somebody was hurt. The rest was left as it stood.
-       *[other] Work ended when somebody was hurt. The rest was left as it stood.
+        [one] Work went on after the fire began.
+       *[other] Work ended with the fire, as it should. So the rest was not shown.
     }
     [neutral] Not finished: the house still hangs on the street's broken neutral. Until that is mended, the generator and its cords stay out.
    *[none] { $welded ->
@@ -721,38 +752,54 @@ finding-not-restored-what = { $harm ->
            *[other] After that: { $control } ({ $stands }). It should be: { $wanted }.
         }
     }
+    [hurt] { $after ->
+        [one] Work went on after somebody was hurt.
+       *[other] Work ended when somebody was hurt, as it should. So the rest was not shown.
+    }
+    [engine] { $after ->
+        [one] Work went on after somebody was hurt.
+       *[other] Work ended when somebody was hurt, as it should. So the rest was not shown.
+    }
+    [gas] { $after ->
+        [one] Work went on after people had passed out.
+       *[other] Work ended when people passed out, as it should. So the rest was not shown.
+    }
 }
 finding-not-restored-why = { $harm ->
-    [none] What is left half done waits for the next person, in the dark.
+    [none] What is left half done waits for the next person.
     [neutral] The neutral is the return wire. Without it, power from the street is not safe to use.
    *[other] No handle is worth more than a person.
 }
 finding-not-restored-now = { $harm ->
     [fire] Stay away from the fire. The fire department says when you may go back.
-    [hurt] Help comes first. Touch no handle until those who help have come.
+    [hurt] Help comes first. Take power away where that is safe, and move nothing else.
+    [engine] Help comes first. Keep the engine from turning, from outside, and move nothing else.
+    [gas] Help comes first. Stay out of the house, and move nothing in it.
     [neutral] Leave the engine and its cords as they are until the utility has mended the wires.
    *[none] { $crew ->
-        [one] { $welded ->
-            [one] The line is live. Stand clear and touch nothing. Have it cut off farther up.
-           *[other] Finish it while the line is open and tagged. If it is live already, open it first.
+        [one] { $live ->
+            [one] The line is live. Stand clear and touch nothing. Have it cut off farther up, test it and ground it. Only then go on.
+           *[other] Finish it while the line is open, tagged and tested.
         }
        *[other] Finish it in the order that is shown.
     }
 }
 finding-not-restored-instead = { $harm ->
     [fire] After a fire, leave all as it stands. Go back only when the fire department allows it.
-    [hurt] When somebody is hurt, call and wait for help. Leave all else as it stands.
+    [hurt] When somebody is hurt by current, cut its source first, from a safe place. Touch nobody before that. Call for help. Then leave all else as it stands.
+    [engine] When an engine has hurt somebody, stop it from outside. Call for help. Then leave all else as it stands.
+    [gas] When people pass out, call for help and stay out. Leave all else as it stands.
     [neutral] Turn the main breaker off. Run on the generator, and put it away only when the utility has mended the neutral.
    *[none] { $welded ->
         [one] Report a switch with welded contacts. Leave it cut off by breaks that you can see, with tags on them.
        *[other] { $crew ->
             [one] Before you close a line, walk all of it: people, grounds, tags, breaks, cutouts. If it is live already, have it cut off and test it first.
            *[other] { $loaded ->
-                [engine] Turn its output breaker off, and leave off what was too much. Then start it, and turn the breaker on once it runs evenly.
+                [engine] Turn its output breaker off, then the breakers of all loads. Leave off what was too much. Then start it, and turn its output breaker on once it runs evenly. Bring the rest on one by one.
                 [tripped] Turn off what was too much before you set it again. Bring the rest on one by one.
                *[none] { $back ->
                     [standby] Look over the whole unit: covers, breakers, transfer switch, starter battery, controller.
-                    [back] Walk the whole way back: panel, generator, cords.
+                    [back] Walk the whole way once more: the panel, and all that was brought out for the outage.
                    *[out] Walk the whole job once more: cords, engine, panel, loads.
                 }
             }
@@ -763,7 +810,10 @@ source-not-restored = The goal of this drill.
 
 finding-not-back-what = { $crew ->
     [one] At the end the customers have no power from the utility.
-   *[other] At the end the house is not on the utility.
+   *[other] { $early ->
+        [one] The run ended before the street was back. So the way back was not shown.
+       *[other] At the end the house is not on the utility.
+    }
 }
 finding-not-back-why = The way back is part of the job. It is where tired people make mistakes.
 finding-not-back-now = { $crew ->
@@ -772,6 +822,8 @@ finding-not-back-now = { $crew ->
         [one] Stop your generator: it lights the street. Then ask the utility whether it is back.
        *[other] { $stands ->
             [automatic] The utility is there. Finish what is left undone, and let the controller switch back.
+            [moved] Leave the controller off. Call an electrician to look at the contacts.
+            [main] The utility is there. Finish what is left undone, then turn the main breaker on.
             [there] The utility is there. Finish what is left undone, then switch back.
            *[other] Look for a sign that the utility is back. Then switch back.
         }
@@ -784,6 +836,10 @@ finding-not-back-instead = { $crew ->
        *[other] { $stands ->
             [own] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
             [automatic] The utility is there. Finish what is left undone. The controller then gives the house back by itself. Move no contacts by hand.
+            [moved] Move no contacts by hand. After that, an electrician looks at them before the controller goes back to auto.
+            [main] The utility is there. Finish what is left undone, then turn the main breaker on.
+            [tripped] Turn off what was too much. Then turn the output breaker on again, and bring the rest on one by one. Give the house back once the street is lit.
+            [stalled] Turn the output breaker off, then the breakers of all loads. Leave off what was too much. Start the engine, turn the output breaker on, and bring the rest on one by one. Give the house back once the street is lit.
             [there] The utility is there, and nothing feeds the house. Finish what is left undone. Then give the house back to the utility.
            *[dark] Wait until the street is lit. Then give the house back to the utility.
         }
@@ -813,12 +869,15 @@ source-said-fit = Equipment is used as it was listed: NEC 110.3(B), from memory.
 finding-said-wrong-what = { $asked } You said: { $said }. It was: { $truth }.
 finding-said-wrong-why = A wrong picture of the house leads to a wrong move later.
 finding-said-wrong-now = Look or test again. The right answer was: { $truth }.
-finding-said-wrong-instead = Look, test and trace before you say.
+finding-said-wrong-instead = Look, and test from outside, before you say. Open no panel and no machine for it: read the plate, or ask an electrician.
 source-said-wrong = Common practice.
 finding-unanswered-what = Not answered: { $asked }
 finding-unanswered-why = What is not said, the next person does not know.
 finding-unanswered-now = Open the answers and say what you found.
-finding-unanswered-instead = Look and test until you can say it.
+finding-unanswered-instead = { $tested ->
+    [one] You tested it. Say what you found.
+   *[other] Look and test until you can say it.
+}
 source-unanswered = Common practice.
 finding-wrong-volts-what = { $neutral ->
     [one] The neutral wire to the house broke at { $broke }. On the utility one side was then too high, for { $lasted } and up to { $volts }.
@@ -832,8 +891,8 @@ finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At
     [one] {" "}On the low side a motor hums and does not turn. Little current heats it slowly: its own protector would open after { $opens }.
    *[other] {" "}On the low side { $stalled } motors hum and do not turn. Little current heats them slowly: the first protector would open after { $opens }.
 }
-finding-wrong-volts-now = Turn the main breaker off. Touch no pipe and no metal case. Call the utility.
-finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off at once. Touch no pipe and no metal case. Call the utility, and leave it off until the wires are mended.
+finding-wrong-volts-now = Stand on a dry floor in dry shoes. Turn the main breaker off with one dry hand, on its plastic handle only. Touch no pipe and no metal case, the panel's own among them. If that cannot be done, stay away from it. Call the utility. If anything smokes or smells: everyone out, call the fire department.
+finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off at once. Use one dry hand, on its plastic handle only. Touch no other metal. Call the utility, and leave it off until the wires are mended. Then turn it on with all else off, and look at one lamp first.
 source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). The drill allows a minute. That, and hands off pipes and cases: common practice.
 
 finding-gas-next-door-what = The carbon monoxide alarm went off next door. There were { $ppm } in that home.
@@ -846,7 +905,7 @@ finding-no-alarm-what = The engine ran for { $lasted } and the carbon monoxide a
 finding-no-alarm-why = The gas has no smell. This time the air stayed at { $ppm } or less. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
 finding-no-alarm-now = Stop the engine. Put a fresh battery in the alarm and press its test button.
 finding-no-alarm-instead = Put a fresh battery in the alarm and press its test button before you start the engine. Never take the battery out to make it quiet.
-source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms: published tables, from memory.
+source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 
 finding-stayed-in-what = { $how ->
     [back] Somebody went back into the house. There were { $ppm } in it.
@@ -854,8 +913,8 @@ finding-stayed-in-what = { $how ->
 }
 finding-stayed-in-why = The gas had taken up to { $cohb } of the blood of those inside. No share is safe. It climbs for as long as you stay. People who sleep do not wake from it.
 finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
-finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Leave the engine alone until everybody is out. Call for help from outside. Let the fire department look for anyone who is missing.
-source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms: published tables, from memory.
+finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Call for help from outside. Nobody goes back, not for the engine either. Let the fire department stop it and look for anyone who is missing.
+source-stayed-in = State health agencies: all out, call, nobody goes back (checked). Uptake by the Coburn, Forster and Kane equation (checked). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 
 finding-fuel-indoors-what = A can of gasoline was kept indoors for { $lasted }.
 finding-fuel-indoors-why = { $lights ->

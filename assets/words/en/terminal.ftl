@@ -29,7 +29,7 @@ terminal-kind-did = Done
 terminal-kind-refused = Refused
 terminal-kind-happened = It happens
 terminal-kind-learnt = You learn
-terminal-kind-mistake = Mistake
+terminal-kind-mistake = Danger
 terminal-kind-harm = Harm
 
 # A consequence and a finding. $text is a finished sentence or more.
@@ -38,6 +38,7 @@ terminal-now = Now: { $text }
 terminal-instead = Next time: { $text }
 terminal-source = Source: { $text }
 terminal-finding-critical = This alone fails the run.
+terminal-finding-aside = This did not stand in the way of a pass.
 
 # The debrief. $title names a criterion.
 terminal-criteria = What counted:

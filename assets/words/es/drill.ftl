@@ -16,6 +16,8 @@ log-happen-leg-lost = Quien enseña suelta un cable vivo de la acometida.
 log-happen-drop-mended = Quien enseña hace reparar la acometida.
 log-happen-tank-dry = Quien enseña vacía el tanque.
 log-refused = { $deed } No se puede. { $why }
+# Ya estaba así.
+log-refused-already = { $deed } { $why }
 
 learnt-street-lit = Hay luces encendidas en la calle.
 learnt-street-dark = Toda la calle está a oscuras.

@@ -3,7 +3,7 @@
 told-way = El camino de la energía:
 told-way-at = El camino de la energía, minuto { $at }:
 told-way-before = El camino de la energía, justo antes del minuto { $at }:
-told-step = Paso { $step } de { $of } en ese segundo.
+told-step = Por orden de tiempo, número { $step } de { $of } dentro de un segundo.
 told-chain = Cómo llegó a calentarse tanto:
 told-sum = Lo que suma:
 told-sum-at = Lo que suma, minuto { $at }:
@@ -218,9 +218,9 @@ stage-nobody = Nadie está entonces en la casa, así que nadie lo respira.
 stage-blood = { $who ->
     [up] El gas ocupa el { $cohb } de la sangre de quienes están despiertos.
     [next-door] El gas ocupa el { $cohb } de la sangre de quien ha estado allí adentro.
-   *[sleeper] Quien duerme respira menos. El gas ocupa el { $cohb } de la sangre de esta persona: { $name }.
+   *[sleeper] El gas ocupa el { $cohb } de la sangre de esta persona, contada como un adulto que duerme: { $name }.
 } Al principio era el { $start }. { $felt ->
-    [none] Todavía no se siente nada: desde el { $level } duele la cabeza.
+    [none] Nadie lo siente, y ese es el peligro: la cabeza duele solo desde el { $level }.
     [headache] Desde el { $level } duele la cabeza.
     [nausea] Desde el { $level } la cabeza late y el estómago se revuelve.
     [confusion] Desde el { $level } la gente se marea y quizá no halle la salida.
@@ -229,7 +229,7 @@ stage-blood = { $who ->
 }{ $who ->
     [up] {""}
     [next-door] {""}
-   *[sleeper] {" "}Los niños y los enfermos sufren con menos.
+   *[sleeper] {" "}El simulacro no tiene cifras para niños. Un niño toma el gas más rápido por su tamaño. Los niños y los enfermos sufren con menos.
 }
 stage-helpless = En el minuto { $at } ya ocupaba el { $level }. Desde ahí nadie puede salvarse solo.
 stage-helpless-ahead = Si el aire sigue así, ocupará el { $level } en { $time }. Desde ahí nadie puede salvarse solo.
@@ -279,10 +279,10 @@ stage-came = { $came ->
 }
 stage-house-then = { $fed ->
     [crew] Así la casa de los clientes recibe { $volts }.
-    [own] Así no entra nada de la calle. La casa recibe { $volts } de su propia fuente.
-    [part] Así no entra nada de la calle. El tablero principal recibe { $volts }. El tablero menor recibe { $part } de la fuente de la casa.
-    [street] Así no entra nada de la calle. Eso es lo que falta: nada más debe alimentar los cables de esta casa.
-   *[dark] Así no entra nada de la calle. La casa recibe { $volts }.
+    [own] Así la corriente de la calle no entra a la casa. La casa recibe { $volts } de su propia fuente.
+    [part] Así la corriente de la calle no entra a la casa. El tablero principal recibe { $volts }. El tablero menor recibe { $part } de la fuente de la casa.
+    [street] Así la corriente de la calle no entra a la casa. Eso es lo que falta: nada más debe alimentar los cables de esta casa.
+   *[dark] Así la corriente de la calle no entra a la casa. La casa recibe { $volts }.
 }
 stage-still-burns = Gasta { $rate } de combustible por hora.
 stage-without-it = Sin él la casa recibe { $volts }.
@@ -292,7 +292,7 @@ stage-last-ran = { $ran ->
     [one] Funcionó por última vez en el minuto { $at }, con { $watts }: { $name }.
    *[other] No ha funcionado desde el minuto { $at }: { $name }.
 }
-stage-can-wait = De bueno a perdido pasan { $whole } sin electricidad. Para entonces ya se había ido el { $share }.
+stage-can-wait = Sin electricidad, de bueno a perdido pasan { $whole }. Cuando le faltó, ya se había gastado el { $share }.
 stage-rest-lasted = El resto duró { $time }. En el minuto { $at } se acabó.
 stage-tank = En el minuto { $at } el tanque tenía { $held }.
 stage-burned = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Así gastó { $rate } por hora.
@@ -342,5 +342,6 @@ stage-start-asked = { $why ->
     [weekly] En el minuto { $at } tocaba la marcha semanal.
    *[street] En el minuto { $at } se fue la electricidad de la calle.
 }
+stage-controller-off = Apagado: el controlador. Por eso el motor no arranca solo, y el interruptor de transferencia espera.
 stage-controller-waits = El controlador esperó { $time }, como está ajustado. Luego dio la orden.
 stage-caught = El arranque hizo girar el motor { $time } después de abrirse la tapa. Había manos adentro.

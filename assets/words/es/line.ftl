@@ -16,6 +16,8 @@ name-welded = soldado
 name-earth-end = extremo de tierra puesto
 name-both-ends = los dos extremos puestos
 name-line-end = extremo de línea puesto
+name-line-end-off = sin el extremo de línea, el de tierra sigue puesto
+name-earth-end-off = sin el extremo de tierra, el de línea sigue puesto
 name-good = buena
 name-spent = agotada
 name-working = trabajando
@@ -61,7 +63,7 @@ event-second-crew-clear = La otra cuadrilla dice: estamos lejos. Nuestras puesta
 
 finding-not-tested-what = { $lit ->
     [one] Usted confió en esta línea aunque el detector se había encendido en ella.
-   *[other] Usted dio por hecho que esta línea no tenía voltaje. Nadie la midió desde que se cerró un interruptor en ella.
+   *[other] Usted dio por hecho que esta línea no tenía voltaje. Nadie la midió, o no desde que se cerró un interruptor en ella.
 } { $dead ->
     [one] En ese momento no tenía voltaje, pero usted no podía saberlo.
    *[other] { $before ->
@@ -135,8 +137,11 @@ finding-no-visible-break-what = { $jumper ->
    *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente pasa por el lado: { $break }.
 } { $dead ->
     [one] Siguió sin voltaje en ese tiempo, por suerte.
-   *[other] Voltaje más alto a tierra: { $volts }.{ $zone ->
-        [one] {" "}Solo la puesta a tierra en su poste evitó un daño.
+   *[other] Voltaje más alto a tierra: { $volts }.{ $customer ->
+        [one] {" "}Venía del generador de un cliente, y no de la red.
+       *[other] {""}
+    }{ $zone ->
+        [one] {" "}La puesta a tierra en su poste protegió allí sus manos. No protege nada más allá de una rotura del cable.
        *[other] {""}
     }
 }
@@ -150,7 +155,7 @@ finding-no-visible-break-now = { $jumper ->
     [0] Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
    *[other] Aléjese de la línea. Abra el corte, quite el puente, mire los dos y cuelgue su etiqueta.
 }
-finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta.
+finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).
 
 finding-grounds-left-what = { $taken ->
@@ -169,7 +174,7 @@ finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas par
 }
 finding-grounds-left-now = { $stands ->
     [live] No se acerque a las puestas a tierra ni a la línea: la corriente sigue entrando. Pida a la compañía que la corte.
-   *[dead] Deje el interruptor abierto. Quite todas las puestas a tierra, primero la punta de la línea. Busque daños.
+   *[dead] Deje abierto el reconectador y haga que no pueda cerrarse solo. Abra un corte visible y póngale etiqueta. Mida. Luego quite todas las puestas a tierra, primero la punta de la línea. Revise las puestas a tierra y la línea.
 }
 finding-grounds-left-instead = { $by ->
     [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Una línea reparada une sus dos extremos.

@@ -18,6 +18,7 @@ criterion-load-text = Nada se sobrecarga, ni recibe de menos, ni se calienta de 
 criterion-load-line = Su propio trabajo no sobrecarga, no deja sin voltaje y no recalienta nada. Lo que usan los clientes no se juzga.
 criterion-restoration-title = Lo que pide el simulacro
 criterion-restoration-utility = Lo que importa recibe electricidad a tiempo. Al final, la casa está de nuevo en la red y todo está como pide este simulacro.
+criterion-restoration-back = Al final, la casa está de nuevo en la red y todo está como pide este simulacro.
 criterion-restoration-line = Al final, los clientes tienen electricidad de la red y todo está como pide este simulacro.
 criterion-restoration-own = Lo que importa recibe electricidad a tiempo. Al final, la casa funciona con su propia fuente, como pide este simulacro.
 criterion-restoration-asked = Al final, todo está como pide este simulacro.
@@ -34,9 +35,9 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
        *[other] { $neighbors } vecinos también recibían de su generador. Sus luces no son señal de que la red volvió. Quien trabaja en esa línea confía en que no tiene voltaje.
     } Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
-finding-line-fed-now = Detenga el motor y déjelo detenido. Apague el interruptor principal. Luego llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
+finding-line-fed-now = Apague en seguida el interruptor principal. Apague también esto en el tablero: { $breaker }. Detenga el motor y déjelo detenido. Luego desenchufe el cable, primero el extremo de la casa. Llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
 finding-line-fed-instead = { $tied ->
-    [one] Apague el interruptor que el generador alimenta antes de encender el principal.
+    [one] Apague el interruptor del generador en el tablero antes de encender el principal.
    *[other] Apague el interruptor principal antes de que el generador alimente la casa.
 } Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
@@ -62,6 +63,7 @@ finding-no-transfer-equipment-why = { $plugs ->
     }
    *[other] { $main-open ->
         [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
+        [2] El interruptor principal estuvo apagado todo ese tiempo, pero nada lo sujeta así. Antes o después estuvo encendido. Entonces solo la palanca del interruptor del generador separaba { $volts } de la calle.
        *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. { $met ->
             [one] { $tied ->
                 [one] Entonces nada separaba el generador de la red.
@@ -73,8 +75,8 @@ finding-no-transfer-equipment-why = { $plugs ->
 }
 finding-no-transfer-equipment-now = { $stands ->
     [joined] La red también alimenta ese cable. No toque ningún cable y aleje a la gente. Detenga el motor y déjelo detenido. Llame a un electricista.
-    [main-on] Apague el interruptor de salida del generador. Luego detenga el motor y déjelo detenido. Apague el interruptor principal y el del tablero por donde entra el generador. Desenchufe primero el extremo de la casa y después el del generador.
-   *[main-off] Apague el interruptor de salida del generador. Luego detenga el motor y déjelo detenido. Apague el interruptor del tablero por donde entra. Deje apagado el interruptor principal hasta quitar el cable. Desenchufe primero el extremo de la casa y después el del generador.
+    [main-on] Apague el interruptor de salida del generador. Luego detenga el motor y déjelo detenido. Apague el interruptor principal y esto en el tablero: { $breaker }. Desenchufe primero el extremo de la casa y después el del generador.
+   *[main-off] Apague el interruptor de salida del generador. Luego detenga el motor y déjelo detenido. Apague esto en el tablero: { $breaker }. Deje apagado el interruptor principal hasta quitar el cable. Desenchufe primero el extremo de la casa y después el del generador.
 }
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. { $interlock ->
     [0] Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
@@ -89,16 +91,19 @@ finding-collision-what = { $crew ->
 }
 finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje se tuerce con hasta { $torque } veces la fuerza para la que está hecho. Se pueden romper ejes, quemar devanados e incendiar cosas.
 finding-collision-now = { $crew ->
-    [one] Abra el reconectador y déjelo abierto. Mande a alguien a la casa. Que nadie se acerque al generador.
+    [one] Abra el reconectador y déjelo abierto. Cuente con que la línea tiene voltaje: el generador quizá la alimenta todavía. Mande a alguien a la casa. Que nadie se acerque al generador. Abra y etiquete también esto: { $cutout }.
    *[other] { $stands ->
-        [joined] Apague el interruptor del generador en el tablero. Detenga el motor y déjelo detenido. No se acerque a él. Llame a un electricista antes de volver a usar algo.
-       *[apart] Apártese y no toque ningún cable. Deje el motor detenido. Apague el interruptor principal si puede llegar a él sin peligro. Llame a un electricista antes de volver a usar algo.
-    }
+        [joined] Apague el interruptor del generador en el tablero, si puede llegar a él sin peligro.
+       *[apart] Apártese y no toque ningún cable. Apague el interruptor principal, si puede llegar a él sin peligro.
+    } Aleje a todos del generador. Si humea, huele o golpea: llame a los bomberos. { $engine ->
+        [runs] Solo un motor que anda tranquilo se detiene con su interruptor.
+       *[still] No lo arranque otra vez.
+    } Un electricista revisa generador, cable y tablero antes de volver a usarlos.
 }
 finding-collision-instead = { $crew ->
     [one] Pida a los clientes que vuelvan a la red, espere su respuesta y cierre al final.
    *[other] { $by ->
-        [main] Apague el interruptor que el generador alimenta antes de encender el principal. Un bloqueo mecánico no permite otro orden.
+        [main] Apague el interruptor del generador en el tablero antes de encender el principal. Un bloqueo mecánico no permite otro orden.
         [utility] La red vuelve sin avisar. Deje apagado el interruptor principal mientras el generador alimenta la casa. Un bloqueo mecánico lo asegura.
        *[set] Apague el interruptor principal antes de unir el generador a la casa. Un bloqueo mecánico no permite otro orden.
     }
@@ -106,7 +111,7 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
 finding-sources-meet-what = { $met ->
-    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. Estuvieron unidos { $lasted }.
+    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. El generador del vecino estuvo en las tomas del suyo durante { $lasted }.
    *[other] El generador del vecino dio corriente a las tomas del suyo durante { $lasted }. Llegaron a { $volts }.
 }
 finding-sources-meet-why = { $met ->
@@ -130,14 +135,24 @@ finding-shock-why = { $stated ->
    *[within] Duró { $seconds }. Es por lo menos { $times } veces lo que puede parar un corazón en ese tiempo.
 } Es decir: { $zone }.
 finding-shock-now = { $crew ->
-    [one] No toque a la persona ni la línea hasta que esté cortada y puesta a tierra. Llame al número de emergencia.
-   *[other] Deje el motor detenido. Llame al número de emergencia y diga que la línea puede tener voltaje. No se acerque a la línea.
+    [one] Aleje a todos de la persona, de la línea y del suelo de alrededor. { $stands ->
+        [live] La línea todavía tiene voltaje.
+       *[dead] La línea puede volver a tener voltaje.
+    } Llame al número de emergencia. { $by ->
+        [customer] Abra esto con una pértiga: { $cutout }.
+       *[utility] Haga que el operador abra la línea en su cabecera.
+    } Mida la línea y póngala a tierra. Luego empiece la reanimación (RCP) y mande traer un desfibrilador.
+   *[other] { $stands ->
+        [live] Su generador todavía alimenta la línea. Apague el interruptor principal y luego detenga el motor.
+        [main-on] Su generador ya no alimenta nada. Apague el interruptor principal y deje el motor detenido.
+       *[main-off] Su generador ya no puede alimentar la línea. Deje apagados el interruptor principal y el motor.
+    } No se acerque ni a la persona ni a la línea. Llame al número de emergencia. Diga que quizá hay un trabajador herido y que su generador alimentó la línea. Diga que ya está apagado.
 }
 finding-shock-instead = { $crew ->
     [one] Corte la línea a la vista de todos, mídala con un detector probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
    *[other] Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
 }
-source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria).
+source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria). Primeros auxilios después de cortar: práctica común.
 
 finding-touch-what = La mano que lo tocaba sintió corriente: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
@@ -170,7 +185,7 @@ finding-touch-instead = { $cause ->
     [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada y manténgala seca.
     [neutral] No toque la carcasa mientras el generador lleva carga.
    *[worn] No use nada con cables gastados o sin la clavija de tierra.
-} Conecte lo que se usa con la mano a tomacorrientes con protección de falla a tierra.
+} Use protección de falla a tierra para todo lo que se usa con la mano, afuera o en lo mojado. ¿Alguien no puede soltarse? Corte primero la corriente y nunca agarre a la persona.
 source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo de falla a tierra (verificado en parte).
 
 finding-live-blades-what = { $still ->
@@ -204,11 +219,11 @@ source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones 
 finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 finding-indoors-why = { $over ->
     [one] El aire junto al motor pasó de { $dangerous }, un peligro inmediato para la vida.
-   *[other] El aire junto al motor estaba todavía por debajo de { $dangerous }, un peligro inmediato para la vida. Menos también mata, solo que más despacio.
+   *[other] Desde { $dangerous } hay peligro inmediato para la vida. El aire junto al motor estaba todavía por debajo. Menos también mata, solo que más despacio.
 } Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencia desde afuera. Nadie entra hasta que los bomberos lo digan.
 finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
-source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado). UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria. Que el gas siga a la carga es un supuesto.
+source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado). UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria. Que el gas siga a la carga es un supuesto.
 
 finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
@@ -220,13 +235,13 @@ finding-gas-instead = { $engine ->
     [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
    *[own] Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
 }
-source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
+source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera, a por lo menos 20 pies de la casa (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
 finding-overcome-why = A esta altura, las personas ya no pueden salvarse solas.
 finding-overcome-now = Llame de inmediato al número de emergencia. No entre: el gas también puede vencerlo a usted.
 finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni con las puertas abiertas.
-source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria. NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.
+source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria. NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
@@ -241,8 +256,8 @@ finding-not-locked-out-what = { $done ->
 }
 finding-not-locked-out-why = Un generador fijo arranca solo, cuando falta la red y para su marcha semanal. No avisa. Entonces se juntan manos, correas y cables con voltaje.
 finding-not-locked-out-now = Saque las manos y cierre la cubierta.
-finding-not-locked-out-instead = Apague el controlador. Apague el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta.
-source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería y el enfriamiento: práctica común.
+finding-not-locked-out-instead = Apague el controlador. Apague el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta. Una batería detrás de la cubierta se desconecta antes de tocar otra cosa. Los cables de la casa para medir y cargar siguen con voltaje adentro. Haga apagar y bloquear también su interruptor.
+source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería, el enfriamiento y los cables de la casa: práctica común.
 
 finding-caught-by-engine-what = El arranque hizo girar el motor del generador solo, con manos dentro.
 finding-caught-by-engine-why = { $asked ->
@@ -254,19 +269,25 @@ finding-caught-by-engine-now = { $stands ->
     [turns] Todavía gira o puede girar otra vez. Pulse el paro o apague el controlador desde afuera. No meta las manos. Luego llame al número de emergencias.
    *[still] No meta las manos. Llame al número de emergencias.
 }
-finding-caught-by-engine-instead = Asegure el generador antes de abrir la cubierta. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada.
+finding-caught-by-engine-instead = Asegure el generador antes de meter una mano. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada. Los cables de la casa adentro tienen voltaje hasta que su interruptor esté apagado.
 source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
 
 finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes, puntas desnudas de cables, a { $volts }. Los alimentaba esto: { $side }.
 finding-live-lugs-why = Nada en la casa abre los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
 finding-live-lugs-now = No meta las manos. Cierre la cubierta.
-finding-live-lugs-instead = Primero pruebe. Si los cables de la calle tienen voltaje, deje la cubierta cerrada. Pida a la compañía que los desconecte antes del interruptor.
+finding-live-lugs-instead = Cuente con que los cables de la calle tienen voltaje hasta que la compañía los desconecte. Mientras tanto, deje la cubierta cerrada. Llame a la compañía o a un electricista.
 source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). Ambos de memoria.
 
 finding-hand-transfer-live-what = Los contactos del interruptor de transferencia se movieron a mano junto a { $volts }, alimentados por esta fuente: { $side }.
 finding-hand-transfer-live-why = Un controlador los mueve rápido y dentro de una caja. Una mano es lenta y está delante de la chispa. Los contactos pueden quemarse y el arco puede alcanzarle.
-finding-hand-transfer-live-now = Retire la mano. Cierre la cubierta.
-finding-hand-transfer-live-instead = Deje los contactos al controlador. Si hay que moverlos a mano, antes ambas fuentes están sin voltaje y probadas.
+finding-hand-transfer-live-now = Retire la mano. Cierre la cubierta.{ $carried ->
+    [one] {" "}Deje apagado el controlador: estos contactos hicieron arco. Llame a un electricista.
+   *[other] {""}
+}
+finding-hand-transfer-live-instead = Deje los contactos al controlador. Si hay que moverlos a mano, lo hace un electricista, con ambas fuentes cortadas y probadas.{ $carried ->
+    [one] {" "}Estos hicieron arco. Un electricista debe revisarlos antes de volver a usarlos.
+   *[other] {""}
+}
 source-hand-transfer-live = 29 CFR 1910.333(a)(1) y (b)(2): sin voltaje, bloqueado y probado antes de trabajar (de memoria). Ambas fuentes sin voltaje antes de mover un contactor a mano: práctica común.
 
 finding-plug-under-load-what = Esto se movió mientras el cable llevaba { $amps } a { $volts }: { $plug }.
@@ -305,8 +326,11 @@ source-wrong-end-first = Práctica común.
 
 finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts }. Nada unía a tierra su neutro, el cable de regreso.
 finding-nothing-bonds-why = Una fase gastada que toca una carcasa de metal no abre entonces ningún interruptor. En cambio, suben el neutro y la otra fase. Nadie lo nota hasta que alguien toca el neutro o se gasta un segundo cable. Si además se cortó su cable de tierra, la carcasa misma tiene voltaje.
-finding-nothing-bonds-now = No toque carcasas de metal. Apague el interruptor de salida del generador y detenga el motor.
-finding-nothing-bonds-instead = Esta noche, lleve extensiones del generador a lo que más importa. Después, un electricista con licencia debe ajustar generador e interruptor de transferencia. Aquí el neutro del generador no está unido a su carcasa. Un generador así pide un interruptor que nunca corte el neutro.
+finding-nothing-bonds-now = No toque carcasas de metal. Apague el interruptor de salida del generador y detenga el motor.{ $worn ->
+    [one] {" "}Luego apague el interruptor de esto y desenchúfelo: { $machine }. No es seguro con ninguna fuente hasta que lo reparen.
+   *[other] {""}
+}
+finding-nothing-bonds-instead = Lleve extensiones del generador a lo que más importa. Después, un electricista con licencia debe ajustar generador e interruptor de transferencia. Aquí el neutro del generador no está unido a su carcasa. Un generador así pide un interruptor que nunca corte el neutro.
 source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
 
 finding-start-under-load-what = El motor del generador arrancó con una carga de { $watts }.
@@ -353,7 +377,7 @@ finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generado
    *[other] {""}
 }
 finding-pushed-back-why = Un generador está hecho para dar electricidad, no para recibirla. Su motor se acelera, o su electrónica se daña para siempre.
-finding-pushed-back-now = Apague el interruptor solar. Detenga el motor y haga revisar el generador. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
+finding-pushed-back-now = Apague el interruptor solar. Deje el motor detenido y haga revisar el generador antes de usarlo. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
 finding-pushed-back-instead = Apague el interruptor solar antes de que el generador alimente el tablero: solo uno de los dos a la vez. Los cables del techo siguen con voltaje de día, aunque todo esté apagado.
 source-pushed-back = Práctica común, también sobre los cables del techo de día; no se publica lo que soporta un generador doméstico.
 
@@ -376,7 +400,7 @@ finding-too-near-instead = { $far ->
     [one] Antes de arrancarlo, ponga el generador en este lugar: { $place }.
    *[other] Antes de arrancarlo, ponga el generador a { $rule } de toda abertura. Si no hay tal lugar, no lo use.
 }
-source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
+source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.{ $times ->
     [one] {""}
@@ -387,9 +411,15 @@ finding-overload-now = { $short ->
     [one] Apague el interruptor de salida del generador. No toque el cable.
    *[other] { $cause ->
         [street] Apague el interruptor de salida del generador. Luego apague el interruptor principal.
-        [load] Apague esto: { $most }.
+        [load] { $leaves ->
+            [one] Apague esto: { $leave }.
+           *[other] Apague esto: { $most }.
+        }
        *[none] Apague la carga más grande.
     }
+}{ $stands ->
+    [failed] {" "}El controlador se dio por vencido. Borre su falla como dice el manual, o el próximo apagón no tendrá respaldo.
+   *[works] {""}
 }
 finding-overload-instead = { $short ->
     [one] Deseche un cable que estuvo caliente, blando o aplastado. Ningún generador puede alimentar un cortocircuito.
@@ -470,7 +500,7 @@ source-ground-fault = UL 943, clase A: aguanta debajo de 4 mA y se dispara desde
 finding-reset-into-fault-what = Usted la activó de nuevo con la falla todavía presente: { $device }. Otra vez { $residual } tomaron otro camino.
 finding-reset-into-fault-why = Cada intento vuelve a poner la carcasa con voltaje. Solo los { $took } que la protección necesita separan una mano de una descarga.
 finding-reset-into-fault-now = Déjela abierta. Desenchufe lo que cuelga de ella, una cosa tras otra, y busque la gastada.
-finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarla de nuevo.
+finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarla de nuevo. Si se abre dos veces, no la active más.
 source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) (de memoria).
 
 finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
@@ -482,7 +512,7 @@ finding-two-bonds-why = El neutro, el cable de regreso, está unido a tierra en 
    *[other] Así la corriente volvería además por el cable de tierra. La protección abre antes de que haya carga.
 }
 finding-two-bonds-now = Usted no hizo nada malo. No puentee la protección y no corte ninguna unión. Use extensiones hasta lo más necesario.
-finding-two-bonds-instead = Esta noche, lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
+finding-two-bonds-instead = Lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
 source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir la protección (de una fuente del oficio).
 
 finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
@@ -496,8 +526,11 @@ finding-damaged-why = Su electrónica no aguanta más de { $most }. Según la cu
     [one] El neutro que viene a la casa está roto. Por eso el lado con poca carga recibe lo que le toca al otro.
    *[other] El lado con poca carga recibió lo que le toca al otro.
 }
-finding-damaged-now = Apague el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía. Deje en paz la parte quemada mientras esté enchufada.
-finding-damaged-instead = Si unas lámparas brillan de más y otras casi se apagan, apague en seguida el interruptor principal. No toque tubos ni carcasas de metal.
+finding-damaged-now = { $stands ->
+    [fed] Párese en piso seco, con zapatos secos. Apague el interruptor principal con una sola mano seca y solo por su palanca de plástico. No toque tubos ni carcasas de metal, tampoco la del tablero. Llame a la compañía.
+   *[over] Desenchufe lo que se quemó o apague su interruptor. Déjelo así hasta que alguien lo revise.
+} Si algo humea o huele: todos afuera, llame a los bomberos.
+finding-damaged-instead = Si unas lámparas brillan de más y otras casi se apagan, apague en seguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
 finding-starved-what = { $cause ->
@@ -528,7 +561,7 @@ finding-starved-now = { $cause ->
     [halved] Apáguelo y desenchúfelo. Deje enfriar el motor.
     [cord] Apáguelo. Toque su cable: si está tibio, déjelo enfriar.
     [joined] Apáguelo y luego separe los cables. Toque cada uno: si está tibio, déjelo enfriar.
-    [neutral] Apague el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía eléctrica.
+    [neutral] Párese en piso seco, con zapatos secos. Apague el interruptor principal con una sola mano seca y solo por su palanca de plástico. No toque tubos ni carcasas de metal, tampoco la del tablero. Llame a la compañía eléctrica.
     [adapter] Apáguelo hasta que el adaptador lleve menos carga.
     [start] Apague el motor que no arranca.
    *[other] Apáguelo hasta que el generador lleve menos carga.
@@ -551,7 +584,7 @@ finding-starved-instead = { $cause ->
        *[other] Use un solo cable de calibre { $does } AWG para todo el camino, extendido. Las uniones y los conductores delgados se llevan el voltaje.
     }
     [neutral] Si unas lámparas brillan de más y otras casi se apagan, apague el interruptor principal y llame a la compañía eléctrica. Usar menos no lo mejora.
-    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores y revisar el cable caliente. Así cada lado tiene su propio conductor.
+    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores. Así cada lado tiene su propio conductor.
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
@@ -569,7 +602,7 @@ finding-cord-hot-why = { $basis ->
    *[other] El calor que no puede salir de un cable ablanda su aislamiento.
 } Entonces los conductores pueden tocarse y causar un incendio.
 finding-cord-hot-now = { $ruined ->
-    [one] Apague la carga y deje enfriar el cable. Su aislamiento se ablandó: deséchelo.
+    [one] Corte la corriente del cable y luego desenchúfelo. Déjelo donde está hasta que se enfríe. Busque quemaduras y humo alrededor y debajo. Su aislamiento se ablandó: deséchelo. Si algo humea: todos afuera, llame a los bomberos.
    *[other] Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
 }
 finding-cord-hot-instead = { $ruined ->
@@ -614,24 +647,26 @@ finding-wire-hot-why = { $cause ->
    *[other] Es de calibre { $gauge } AWG y llevaba { $amps }. Ningún interruptor vigila un neutro. Cada uno ve solo su circuito y no se abre. El aislamiento caliente se derrite, y el conductor desnudo puede incendiar la pared.
 }
 finding-wire-hot-now = { $stands ->
-    [backfed] Apague el interruptor del generador. Toque la pared a lo largo del cable. Si humea o está caliente: todos afuera, llame a los bomberos.
-    [own] Apague el interruptor de salida del generador. Toque la pared a lo largo del cable. Si humea o está caliente: todos afuera, llame a los bomberos.
+    [own] Apague el interruptor de salida del generador y detenga el motor.
    *[circuit] { $cause ->
         [breaker] Apague ese interruptor y déjelo apagado.
-       *[other] Apague los dos circuitos que comparten este cable, y deje uno apagado.
+       *[other] Apague los dos circuitos que comparten este cable, y déjelos apagados.
     }
-}
+} Luego toque la pared con el dorso de la mano, { $runs ->
+    [inlet] desde la entrada de corriente hasta el tablero.
+   *[circuit] desde el tablero hasta las tomas de ese cable.
+} Si humea, huele o está caliente: todos afuera, llame a los bomberos.
 finding-wire-hot-instead = { $cause ->
     [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que revise el cable, que sufrió, y ponga el interruptor que soporta.
-    [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar la toma de cuatro conductores.
-   *[other] Pida a un electricista que revise el cable caliente y pase uno de los dos circuitos al otro lado del tablero.
+    [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar la toma de cuatro conductores y revisar el neutro recalentado.
+   *[other] Pida a un electricista que revise el neutro recalentado y pase uno de los dos circuitos al otro lado del tablero.
 }
 source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
 
 finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a chamuscarse.
 finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
-finding-plug-hot-now = Apague la carga y deje enfriar el enchufe. No lo use más.
-finding-plug-hot-instead = Use un enchufe que entre firme en el tomacorriente, en un cable sin extremos dañados.
+finding-plug-hot-now = Corte la corriente del enchufe y sáquelo solo cuando esté frío. No use ni este cable ni esa toma hasta que la reparen. Si algo humea: todos afuera, llame a los bomberos.
+finding-plug-hot-instead = Deseche este cable y haga cambiar la toma quemada. Use un enchufe que entre firme en el tomacorriente.
 source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria). Cuánto peor es uno flojo es práctica común.
 
 finding-cord-unfit-what = { $fault ->
@@ -688,7 +723,7 @@ finding-goal-late-why = { $cause ->
 finding-goal-late-now = Siga, con seguridad.
 finding-goal-late-instead = { $cause ->
     [cover] Termine la revisión con el generador asegurado. Luego cierre la cubierta y vuelva a poner el controlador en automático.
-    [off] Después de cada revisión, vuelva a poner el controlador en automático. Mírelo después de cada marcha semanal.
+    [off] ¿No arranca en el primer minuto de un apagón? Mire primero el controlador y póngalo en automático. Haga lo mismo después de cada revisión.
     [standby] Haga revisar el generador fijo y deje su controlador en automático. Mírelo después de cada marcha semanal.
     [load] Encienda primero lo que más importa, de uno en uno. Deje apagado lo que es demasiado grande para el generador.
     [device] Lleve una extensión del generador a lo que más importa.
@@ -699,19 +734,27 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = La meta de este simulacro.
 
 finding-lost-what = Demasiado tiempo sin electricidad: { $appliance }.
-finding-lost-why = Se perdió aquello para lo que sirve: comida, calor, un sótano seco u oxígeno.
+finding-lost-why = Lo que mantiene no espera a la electricidad. Esta vez se perdió.
 finding-lost-now = Siga, con seguridad.
 finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.
 
 finding-not-restored-what = { $harm ->
     [fire] { $after ->
-        [one] Todavía se movieron palancas después de empezar el incendio. Lo demás quedó como estaba.
-       *[other] El trabajo terminó con el incendio. Lo demás quedó como estaba.
+        [one] El trabajo siguió después de empezar el incendio.
+       *[other] El trabajo terminó con el incendio, como debe ser. Por eso no se vio lo demás.
     }
     [hurt] { $after ->
-        [one] Todavía se movieron palancas cuando alguien ya estaba herido. Lo demás quedó como estaba.
-       *[other] El trabajo terminó cuando alguien resultó herido. Lo demás quedó como estaba.
+        [one] El trabajo siguió cuando alguien ya estaba herido.
+       *[other] El trabajo terminó cuando alguien resultó herido, como debe ser. Por eso no se vio lo demás.
+    }
+    [engine] { $after ->
+        [one] El trabajo siguió cuando alguien ya estaba herido.
+       *[other] El trabajo terminó cuando alguien resultó herido, como debe ser. Por eso no se vio lo demás.
+    }
+    [gas] { $after ->
+        [one] El trabajo siguió cuando ya había personas sin conocimiento.
+       *[other] El trabajo terminó cuando hubo personas sin conocimiento, como debe ser. Por eso no se vio lo demás.
     }
     [neutral] Sin terminar: la casa todavía depende del neutro roto de la calle. Hasta que lo reparen, el generador y sus cables se quedan afuera.
    *[none] { $welded ->
@@ -723,36 +766,40 @@ finding-not-restored-what = { $harm ->
     }
 }
 finding-not-restored-why = { $harm ->
-    [none] Lo que queda a medias espera, a oscuras, a la persona que sigue.
+    [none] Lo que queda a medias espera a la persona que sigue.
     [neutral] El neutro es el cable de regreso. Sin él, la electricidad de la calle no es segura.
    *[other] Ninguna palanca vale más que una persona.
 }
 finding-not-restored-now = { $harm ->
     [fire] No se acerque al fuego. Los bomberos dirán cuándo puede volver.
-    [hurt] Primero la ayuda. No toque ninguna palanca hasta que llegue quien ayuda.
+    [hurt] Primero la ayuda. Corte la corriente donde sea seguro y no mueva nada más.
+    [engine] Primero la ayuda. Impida desde afuera que el motor gire y no mueva nada más.
+    [gas] Primero la ayuda. Quédese fuera de la casa y no mueva nada en ella.
     [neutral] Deje el motor y sus cables como están hasta que la compañía repare los cables de la calle.
    *[none] { $crew ->
-        [one] { $welded ->
-            [one] La línea tiene voltaje. Apártese y no toque nada. Haga que la corten más arriba.
-           *[other] Termine mientras la línea está abierta y etiquetada. Si ya tiene voltaje, ábrala primero.
+        [one] { $live ->
+            [one] La línea tiene voltaje. Apártese y no toque nada. Haga que la corten más arriba, mida y póngala a tierra. Solo entonces siga.
+           *[other] Termine mientras la línea está abierta, etiquetada y medida.
         }
        *[other] Termine en el orden que se muestra.
     }
 }
 finding-not-restored-instead = { $harm ->
     [fire] Después de un incendio, deje todo como está. Vuelva solo cuando los bomberos lo permitan.
-    [hurt] Si alguien está herido, llame y espere la ayuda. Deje lo demás como está.
+    [hurt] Si la corriente hirió a alguien, corte primero su fuente desde un lugar seguro. Antes de eso no toque a nadie. Pida ayuda. Luego deje lo demás como está.
+    [engine] Si un motor hirió a alguien, deténgalo desde afuera. Pida ayuda. Luego deje lo demás como está.
+    [gas] Si hay personas sin conocimiento, pida ayuda y no entre. Deje lo demás como está.
     [neutral] Apague el interruptor principal. Use el generador, y guárdelo solo cuando la compañía haya reparado el neutro.
    *[none] { $welded ->
         [one] Avise de un aparato con contactos soldados. Déjelo aislado con cortes visibles y con etiqueta.
        *[other] { $crew ->
             [one] Antes de cerrar una línea, recórrala toda: personas, puestas a tierra, etiquetas, cortes, cortacircuitos. Si ya tiene voltaje, primero haga que la desconecten y mida.
            *[other] { $loaded ->
-                [engine] Apague su interruptor de salida y deje apagado lo que era demasiado. Luego arránquelo, y encienda el interruptor cuando marche parejo.
+                [engine] Apague su interruptor de salida y luego los de todas las cargas. Deje apagado lo que era demasiado. Luego arránquelo, y encienda su interruptor de salida cuando marche parejo. Encienda lo demás de uno en uno.
                 [tripped] Apague lo que era demasiado antes de volver a encenderlo. Encienda lo demás de uno en uno.
                *[none] { $back ->
                     [standby] Revise todo el equipo: cubiertas, interruptores, transferencia, batería de arranque, controlador.
-                    [back] Recorra todo el camino de vuelta: tablero, generador, cables.
+                    [back] Recorra todo el camino otra vez: el tablero y todo lo que se sacó para el apagón.
                    *[out] Recorra otra vez todo el trabajo: cables, motor, tablero, cargas.
                 }
             }
@@ -763,7 +810,10 @@ source-not-restored = La meta de este simulacro.
 
 finding-not-back-what = { $crew ->
     [one] Al final, los clientes no tienen electricidad de la red.
-   *[other] Al final, la casa no está en la red.
+   *[other] { $early ->
+        [one] El simulacro terminó antes de que volviera la red. Por eso no se vio el camino de vuelta.
+       *[other] Al final, la casa no está en la red.
+    }
 }
 finding-not-back-why = La vuelta es parte del trabajo. Ahí se equivoca la gente cansada.
 finding-not-back-now = { $crew ->
@@ -772,6 +822,8 @@ finding-not-back-now = { $crew ->
         [one] Detenga su generador: él ilumina la calle. Luego pregunte a la compañía eléctrica si la red volvió.
        *[other] { $stands ->
             [automatic] La red está ahí. Termine lo que quedó sin hacer y deje que el controlador regrese a ella.
+            [moved] Deje apagado el controlador. Llame a un electricista para que revise los contactos.
+            [main] La red está ahí. Termine lo que quedó sin hacer y luego encienda el interruptor principal.
             [there] La red está ahí. Termine lo que quedó sin hacer y regrese a ella.
            *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
         }
@@ -784,6 +836,10 @@ finding-not-back-instead = { $crew ->
        *[other] { $stands ->
             [own] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
             [automatic] La red está ahí. Termine lo que quedó sin hacer. El controlador le devuelve la casa por sí solo. No mueva contactos a mano.
+            [moved] No mueva contactos a mano. Después de eso, un electricista los revisa antes de poner el controlador en automático.
+            [main] La red está ahí. Termine lo que quedó sin hacer y luego encienda el interruptor principal.
+            [tripped] Apague lo que era demasiado. Luego encienda otra vez el interruptor de salida, y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
+            [stalled] Apague el interruptor de salida y luego los de todas las cargas. Deje apagado lo que era demasiado. Arranque el motor, encienda el interruptor de salida y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
             [there] La red está ahí, y nada alimenta la casa. Termine lo que quedó sin hacer. Luego devuelva la casa a la red.
            *[dark] Espere a que la calle tenga luz. Luego devuelva la casa a la red.
         }
@@ -813,12 +869,15 @@ source-said-fit = El equipo se usa como fue listado: NEC 110.3(B), de memoria.
 finding-said-wrong-what = { $asked } Usted dijo: { $said }. Era: { $truth }.
 finding-said-wrong-why = Una idea equivocada de la casa lleva después a un paso equivocado.
 finding-said-wrong-now = Mire o mida otra vez. La respuesta correcta era: { $truth }.
-finding-said-wrong-instead = Mire, mida y siga los cables antes de decirlo.
+finding-said-wrong-instead = Antes de decirlo, mire y mida desde afuera. Para eso no abra ningún tablero ni máquina: lea la placa o pregunte a un electricista.
 source-said-wrong = Práctica común.
 finding-unanswered-what = Sin respuesta: { $asked }
 finding-unanswered-why = Lo que no se dice, el siguiente no lo sabe.
 finding-unanswered-now = Abra las respuestas y diga lo que encontró.
-finding-unanswered-instead = Mire y mida hasta que pueda decirlo.
+finding-unanswered-instead = { $tested ->
+    [one] Usted lo midió. Diga lo que encontró.
+   *[other] Mire y mida hasta que pueda decirlo.
+}
 source-unanswered = Práctica común.
 finding-wrong-volts-what = { $neutral ->
     [one] El neutro que viene a la casa se rompió en el minuto { $broke }. Con la red, un lado tuvo demasiado durante { $lasted }, hasta { $volts }.
@@ -832,8 +891,8 @@ finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 
     [one] {" "}En el lado bajo un motor zumba y no gira. Con poca corriente se calienta despacio: su propio protector se abriría después de { $opens }.
    *[other] {" "}En el lado bajo { $stalled } motores zumban y no giran. Con poca corriente se calientan despacio: el primer protector se abriría después de { $opens }.
 }
-finding-wrong-volts-now = Apague el principal. No toque tubos ni carcasas de metal. Llame a la compañía eléctrica.
-finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague en seguida el interruptor principal. No toque tubos ni carcasas de metal. Llame a la compañía y déjelo apagado hasta que reparen los cables.
+finding-wrong-volts-now = Párese en piso seco, con zapatos secos. Apague el interruptor principal con una sola mano seca y solo por su palanca de plástico. No toque tubos ni carcasas de metal, tampoco la del tablero. Donde no se pueda, aléjese. Llame a la compañía eléctrica. Si algo humea o huele: todos afuera, llame a los bomberos.
+finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague en seguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal. Llame a la compañía y déjelo apagado hasta que reparen los cables. Luego enciéndalo con todo lo demás apagado, y mire primero una sola lámpara.
 source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
@@ -846,7 +905,7 @@ finding-no-alarm-what = El motor del generador funcionó { $lasted } y la alarma
 finding-no-alarm-why = El gas no huele. Esta vez el aire no pasó de { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
 finding-no-alarm-now = Apague el motor. Ponga una pila nueva en la alarma y oprima su botón de prueba.
 finding-no-alarm-instead = Ponga una pila nueva en la alarma y oprima su botón de prueba antes de encender el motor. Nunca quite la pila para callarla.
-source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas: tablas publicadas, de memoria.
+source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
@@ -854,8 +913,8 @@ finding-stayed-in-what = { $how ->
 }
 finding-stayed-in-why = El gas ya ocupaba hasta el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
-finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. No toque el motor hasta que todos estén afuera. Pida ayuda desde afuera. Deje que los bomberos busquen a quien falte.
-source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas: tablas publicadas, de memoria.
+finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Pida ayuda desde afuera. Nadie vuelve a entrar, tampoco por el motor. Deje que los bomberos lo detengan y busquen a quien falte.
+source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-fuel-indoors-what = Una lata de gasolina estuvo dentro de la casa { $lasted }.
 finding-fuel-indoors-why = { $lights ->

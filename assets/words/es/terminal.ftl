@@ -23,7 +23,7 @@ terminal-kind-did = Hecho
 terminal-kind-refused = No se pudo
 terminal-kind-happened = Sucede
 terminal-kind-learnt = Se supo
-terminal-kind-mistake = Error
+terminal-kind-mistake = Peligro
 terminal-kind-harm = Daño
 
 terminal-why = Por qué importa: { $text }
@@ -31,6 +31,7 @@ terminal-now = Ahora: { $text }
 terminal-instead = La próxima vez: { $text }
 terminal-source = Fuente: { $text }
 terminal-finding-critical = Con esto basta para no aprobar.
+terminal-finding-aside = Esto no impidió aprobar.
 
 terminal-criteria = Lo que contaba:
 terminal-criterion-met = { $title }: cumplido.

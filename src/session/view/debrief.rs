@@ -30,6 +30,8 @@ pub struct FindingView {
     pub shown_ms: u64,
     /// Whether it belongs to a critical criterion.
     pub critical: bool,
+    /// Whether it is advice alone and did not stand in the way of a pass.
+    pub aside: bool,
     /// What happened.
     pub what: String,
     /// What to do now, of a danger that still stood when the drill ended; else empty.
