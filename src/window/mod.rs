@@ -18,12 +18,14 @@ mod keep;
 mod link;
 mod mirror;
 mod output;
+mod painting;
 mod panels;
 mod picture;
 mod probe;
 mod scene;
 mod screens;
 mod settings;
+mod standing;
 mod teach;
 pub mod theme;
 mod timing;
@@ -190,7 +192,7 @@ const LOG: &str = "wgpu=error,naga=error,bevy_render=error,bevy_winit=error,bevy
 
 /// Adds everything of ours to an engine.
 fn build(app: &mut App, session: Session) {
-    app.add_plugins((panels::ink::Inked, output::plugin));
+    app.add_plugins((panels::ink::Inked, output::plugin, painting::plugin));
     app.insert_resource(ClearColor(theme::INK.bevy()));
     app.insert_resource(link::Open(session));
     app.configure_sets(
@@ -212,5 +214,6 @@ fn build(app: &mut App, session: Session) {
         again::plugin,
         mirror::plugin,
         keep::plugin,
+        standing::plugin,
     ));
 }

@@ -130,6 +130,12 @@ impl Studio {
     }
 
     fn draw(&mut self, wishes: &[Wish]) -> Option<image::RgbImage> {
+        self.play(wishes);
+        self.capture(|_| {})
+    }
+
+    /// Plays a script until its screen has settled.
+    fn play(&mut self, wishes: &[Wish]) {
         for wish in wishes {
             self.app.world_mut().write_message(wish.clone());
             self.frame();
@@ -137,6 +143,10 @@ impl Studio {
         for _ in 0..SETTLE {
             self.frame();
         }
+    }
+
+    /// Takes the picture; something can be done before each frame until it is there.
+    fn capture(&mut self, mut before: impl FnMut(&mut World)) -> Option<image::RgbImage> {
         let (sender, receiver) = mpsc::channel();
         self.app
             .world_mut()
@@ -147,6 +157,7 @@ impl Studio {
                 }
             });
         for _ in 0..PATIENCE {
+            before(self.app.world_mut());
             self.frame();
             if let Ok(image) = receiver.try_recv() {
                 return Some(image);
@@ -155,3 +166,7 @@ impl Studio {
         None
     }
 }
+
+#[cfg(test)]
+#[path = "../../tests/window/painted.rs"]
+mod tests;

@@ -223,6 +223,15 @@ impl Frame {
         Rect::from_corners(self.rect.min / self.zoom, self.rect.max / self.zoom)
     }
 
+    /// The part of the window in which the scene is drawn, pixels.
+    pub(crate) fn shown(&self) -> Rect {
+        let by = Vec2::new(self.shift, 0.0);
+        Rect {
+            min: self.rect.min + by,
+            max: self.rect.max + by,
+        }
+    }
+
     /// The engine's units: from the window's middle, y upward.
     pub(super) fn world(&self, at: Vec2) -> Vec2 {
         let p = self.pixel(at);

@@ -25,8 +25,10 @@ mod things;
 mod wires;
 mod yard;
 
-use bevy::camera::ScalingMode;
+use bevy::camera::{CameraMainTextureUsages, ScalingMode};
 use bevy::prelude::*;
+use bevy::render::camera::CameraRenderGraph;
+use bevy::render::render_resource::TextureUsages;
 
 use crate::session::view::{
     ApplianceKind, ApplianceState, ApplianceView, GeneratorView, Room, StandView, StreetView,
@@ -36,11 +38,12 @@ use super::WindowSystems;
 use super::desk::Desk;
 use super::link::{Pulse, Views};
 use super::output::SPACE;
+use super::painting::{Painting, THINGS};
 use super::theme;
 
 use brush::Brush;
 use frame::{Frame, Look};
-use paint::Paint;
+use paint::{Kind, Paint};
 use plan::Plan;
 
 /// Size of the picture that is drawn into, logical pixels.
@@ -137,11 +140,12 @@ fn set_up(
     mut meshes: ResMut<'_, Assets<Mesh>>,
     mut paints: ResMut<'_, Assets<Paint>>,
 ) {
-    let paints = [false, true].map(|soft| paints.add(Paint { soft }));
-    let mut layer = |z: f32| {
+    let mut kind = |kind| paints.add(Paint { kind });
+    let (ground, things, soft) = (kind(Kind::Ground), kind(Kind::Things), kind(Kind::Soft));
+    let mut layer = |z: f32, solid: &Handle<Paint>| {
         let nothing = Brush::new(Frame::new(Vec2::splat(100.0), Look::default()));
         let nothing = nothing.finish().map(|mesh| meshes.add(mesh));
-        for (mesh, paint) in nothing.iter().zip(&paints) {
+        for (mesh, paint) in nothing.iter().zip([solid, &soft]) {
             commands.spawn((
                 Mesh2d(mesh.clone()),
                 MeshMaterial2d(paint.clone()),
@@ -152,9 +156,9 @@ fn set_up(
         nothing
     };
     let layers = Layers {
-        backdrop: layer(0.0),
-        things: layer(1.0),
-        conductors: layer(2.0),
+        backdrop: layer(0.0, &ground),
+        things: layer(THINGS, &things),
+        conductors: layer(THINGS + 1.0, &things),
     };
     commands.insert_resource(layers);
 }
@@ -165,6 +169,8 @@ pub(super) fn camera() -> impl Bundle {
         Camera2d,
         Msaa::Off,
         SPACE,
+        CameraRenderGraph::new(Painting),
+        CameraMainTextureUsages::default().with(TextureUsages::COPY_DST),
         Projection::Orthographic(OrthographicProjection {
             scaling_mode: ScalingMode::WindowSize,
             // Three layers, each one deep: shapes a little nearer than each other are told apart.

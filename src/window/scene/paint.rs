@@ -11,10 +11,20 @@ use bevy::shader::{Shader, ShaderRef};
 use bevy::sprite_render::{AlphaMode2d, Material2d, Material2dPlugin};
 
 /// Paint.
-#[derive(Debug, Clone, Default, Asset, TypePath, AsBindGroup)]
+#[derive(Debug, Clone, Asset, TypePath, AsBindGroup)]
 pub(super) struct Paint {
-    /// Whether what is behind shows through.
-    pub(super) soft: bool,
+    pub(super) kind: Kind,
+}
+
+/// What is painted with it: each kind has a phase of its own in [`crate::window::painting`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// What stands still, and nothing shows through.
+    Ground,
+    /// What moves, and nothing shows through.
+    Things,
+    /// What is behind shows through.
+    Soft,
 }
 
 const SHADER: Handle<Shader> = uuid_handle!("5f0b6f0e-7a1c-4a3e-9a51-3f1d2f7f6f11");
@@ -29,10 +39,11 @@ impl Material2d for Paint {
     }
 
     fn alpha_mode(&self) -> AlphaMode2d {
-        if self.soft {
-            AlphaMode2d::Blend
-        } else {
-            AlphaMode2d::Opaque
+        match self.kind {
+            Kind::Ground => AlphaMode2d::Opaque,
+            // The shader leaves no pixel out: it is the phase that is wanted.
+            Kind::Things => AlphaMode2d::Mask(0.5),
+            Kind::Soft => AlphaMode2d::Blend,
         }
     }
 }

@@ -1,6 +1,6 @@
 //! Screens: which panels stand where. Shelf, drill, debrief.
 //!
-//! One egui pass a frame, in which the screen for the views is laid out; what was wished goes out as messages.
+//! One egui pass lays out the screen for the views, in frames where something may have changed (see [`super::standing`]); what was wished goes out as messages.
 //! Frames come only after an input, after a change, or while something moves: at rest the window uses next to no processor time.
 //! It does not cover what panels say: see [`super::panels`].
 
@@ -31,7 +31,7 @@ use super::theme;
 
 /// Whether another frame is wanted soon.
 #[derive(Resource, Debug, Default)]
-struct Again(bool);
+pub(super) struct Again(pub(super) bool);
 
 pub(super) fn plugin(app: &mut App) {
     app.init_resource::<Again>()
