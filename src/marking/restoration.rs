@@ -392,6 +392,11 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
     found
 }
 
+/// What is found where a set fed past all transfer equipment: its power has to go by cords.
+const UNGUARDED: [Rule; 3] = [Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision];
+/// What is found where a device opens for a fault or for how grounds are joined.
+const OPENED: [Rule; 3] = [Rule::TwoBonds, Rule::NothingBonds, Rule::GroundFault];
+
 /// Why there was no power by a moment: an outage that has not come, a set that stood open or off, a device that opened, too much at once, a set that ran with nothing brought on, or nothing of that.
 fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'static str {
     let before = trace.moments.get(..=until).unwrap_or_default();
@@ -414,11 +419,7 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
     let runs = |m: &Moment| m.readings.point("generator-outlet").fed.generator;
     if trace.outage_at().is_none() {
         "before"
-    } else if before.iter().any(runs)
-        && found(&[Rule::LineFed, Rule::NoTransferEquipment, Rule::Collision])
-    {
-        "device"
-    } else if found(&[Rule::TwoBonds, Rule::NothingBonds, Rule::GroundFault]) {
+    } else if before.iter().any(runs) && found(&UNGUARDED) || found(&OPENED) {
         "device"
     } else if found(&[
         Rule::Overload,
