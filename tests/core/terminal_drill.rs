@@ -145,7 +145,7 @@ fn a_drill_typed_line_by_line_comes_to_the_same_verdict_as_its_file() {
             "Goal:",
             "Before you start",
             "  1. The generator makes",
-            "Now: Stop the engine",
+            "Now: Turn the main breaker off at once",
         ],
     );
     // What to do comes before how it came about.
@@ -387,15 +387,10 @@ fn guided_practice_tells_the_next_step_and_a_test_refuses_to() {
         drill_in(here, typed, &ask)
     };
     let guided = play("wait 1m\nfinish\n", &["--guided"]);
-    let told = [
-        "Next: You wait",
-        "Type: wait",
-        "Type: set ",
-        "was shown to you",
-    ];
+    let told = ["Next: Wait", "Type: wait", "Type: set ", "was shown to you"];
     assert_says(&guided.out, &told);
     let asked = play("hint\nfinish\n", &[]);
-    assert_says(&asked.out, &["Next: You wait", "was shown to you once"]);
+    assert_says(&asked.out, &["Next: Wait", "was shown to you once"]);
     let test = play("hint\nfinish\n", &["--assessed"]);
     assert_says(&test.err, &["In a test there are no hints"]);
     assert!(!test.out.contains("Next:"), "{}", test.out);
