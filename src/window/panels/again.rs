@@ -55,6 +55,21 @@ pub(crate) fn ways(ui: &mut Ui, view: &AgainView, plays: bool, page: &mut Page<'
 
 /// What was found at the moment, and below it all that had been done and had happened.
 pub(crate) fn told(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
+    found(ui, view, page);
+    subheading(ui, &page.say("window-log"));
+    log::lines(ui, &view.log, page);
+}
+
+/// The same as a part of a page, what happened last first.
+pub(crate) fn told_in_page(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
+    found(ui, view, page);
+    subheading(ui, &page.say("window-log"));
+    for line in view.log.iter().rev() {
+        log::one(ui, line, page);
+    }
+}
+
+fn found(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
     if !view.found.is_empty() {
         card(ui, theme::PURPLE, |ui| {
             subheading(ui, &page.say("window-watch-found"));
@@ -64,6 +79,4 @@ pub(crate) fn told(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
         });
         ui.add_space(6.0);
     }
-    subheading(ui, &page.say("window-log"));
-    log::lines(ui, &view.log, page);
 }

@@ -53,7 +53,7 @@ fn head(ui: &mut Ui, branched: bool, page: &mut Page<'_>) {
     }
 }
 
-fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
+pub(super) fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
     let (ink, word) = theme::log_look(line.kind);
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 7.0;

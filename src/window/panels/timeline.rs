@@ -80,6 +80,8 @@ fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
         for (sign, id, change) in signs {
             // What would change nothing is left out, so that no key stroke is spent on it.
             if change == span {
+                // The others keep their ids: the toolkit takes a button's look from what had its id before.
+                ui.skip_ahead_auto_ids(1);
                 continue;
             }
             let name = page.say(id);

@@ -80,7 +80,10 @@ pub(super) fn again(ui: &mut Ui, scene: &Scene<'_>, view: &AgainView, page: &mut
             frame.show(ui, |ui| {
                 again::head(ui, view, page);
                 again::ways(ui, view, plays, page);
-                again::told(ui, view, page);
+                ScrollArea::vertical()
+                    .id_salt("told")
+                    .auto_shrink([false, false])
+                    .show(ui, |ui| again::told_in_page(ui, view, page));
             });
         }
         return;

@@ -93,7 +93,8 @@ fn draw(
     }
     let scene = Scene::new(&views, &desk, &drawn, ctx.content_rect().size());
     lay_out(ctx, &scene, &mut page);
-    again.0 = !page.out.is_empty();
+    // A thing that is new takes its look from what had its id in the pass before, so a pass follows each change.
+    again.0 = !page.out.is_empty() || views.is_changed() || desk.is_changed();
     typing.0 = ctx.text_edit_focused();
     wishes.write_batch(page.out);
     Ok(())
