@@ -152,11 +152,10 @@ impl Session {
                     action: left_of(step, &open.drill),
                     ..step.clone()
                 };
-                let deed = match &step.action {
-                    Action::Wait(time) => {
-                        Message::new("guide-wait").with("time", Arg::lasting(*time))
-                    }
-                    other => did_message(open.drill.scenario(), other),
+                let deed = if let Action::Wait(time) = &step.action {
+                    Message::new("guide-wait").with("time", Arg::lasting(*time))
+                } else {
+                    did_message(open.drill.scenario(), &step.action)
                 };
                 let message = Message::new("guide-step")
                     .with("step", Arg::Said(Box::new(deed)))
