@@ -84,7 +84,7 @@ window-log-did = Done
 window-log-refused = Refused
 window-log-happened = Happened
 window-log-learnt = Learned
-window-log-mistake = Mistake
+window-log-mistake = Danger
 window-log-harm = Harm
 window-log-unknown = Not understood
 

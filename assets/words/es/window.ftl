@@ -84,7 +84,7 @@ window-log-did = Hecho
 window-log-refused = No se pudo
 window-log-happened = Sucedió
 window-log-learnt = Se supo
-window-log-mistake = Error
+window-log-mistake = Peligro
 window-log-harm = Daño
 window-log-unknown = No se entiende
 
