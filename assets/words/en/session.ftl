@@ -201,8 +201,8 @@ state-engine-broken = engine damaged
 
 # Leaves what else followed from the same thing. $count is a number of 1 or more.
 consequence-others = { $count ->
-    [one] Skip one other finding until the end
-   *[other] Skip { $count } other findings until the end
+    [one] Skip one other finding
+   *[other] Skip { $count } other findings
 }
 debrief-passed = Passed
 debrief-not-passed = Not passed yet

@@ -201,8 +201,8 @@ state-engine-broken = motor dañado
 
 # Leaves what else followed from the same thing. $count is a number of 1 or more.
 consequence-others = { $count ->
-    [one] Saltar otro hallazgo hasta el final
-   *[other] Saltar otros { $count } hallazgos hasta el final
+    [one] Saltar otro hallazgo
+   *[other] Saltar otros { $count } hallazgos
 }
 debrief-passed = Aprobado
 debrief-not-passed = Todavía no aprobado
