@@ -5,8 +5,9 @@
 use outage_drill::explain::{Told, explain, told};
 use outage_drill::file::{Library, Source};
 use outage_drill::marking::Rule;
-use outage_drill::session::view::DebriefView;
+use outage_drill::session::view::{DebriefView, WireKind};
 use outage_drill::session::{Command, Notice, Practice, Session, play};
+use outage_drill::units::portable;
 use outage_drill::words::{Arg, REFERENCE, Unit};
 
 use crate::explained;
@@ -136,7 +137,8 @@ fn where_no_slide_is_there_nothing_is_said_of_one() {
     );
 }
 
-fn debrief(drill: &str, actions: &str) -> (Session, DebriefView) {
+/// A kept list as it was played, and its debrief.
+pub(crate) fn debrief(drill: &str, actions: &str) -> (Session, DebriefView) {
     let text = list(actions);
     let source = Source {
         file: actions,
@@ -225,4 +227,44 @@ fn no_stage_shows_no_volts_beside_something_that_is_live() {
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
     assert!(n_stages > 1000, "{n_stages}");
+}
+
+#[test]
+fn amps_of_two_sides_that_differ_are_both_told_leg_1_first_and_add_up_to_the_watts() {
+    let session = opened("there-and-back", Practice::Coached);
+    let street = session.street().unwrap();
+    let drop = street.wires.iter().find(|w| w.kind == WireKind::Drop);
+    let told = &drop.expect("a house has a drop").amps;
+    let amps = told.split(" and ").map(|side| {
+        let digits = side.trim_end_matches('A').trim();
+        digits.parse::<f64>().expect(told)
+    });
+    let amps: Vec<f64> = amps.collect();
+    let readings = session.drill().unwrap().readings();
+    let reading = readings.point("bus");
+    let legs = readings.phasors_of("drop").expect("a drop has two legs");
+    let (Some(volts), [one, two]) = (reading.phasors, legs) else {
+        panic!("the utility's volts are one turning pair");
+    };
+    let exact = [one, two].map(portable::magnitude);
+    assert_eq!(amps.len(), 2, "{told}");
+    for (own, exact) in amps.iter().zip(exact) {
+        assert!((own - exact).abs() < 0.006 * exact, "{told}: {exact}");
+    }
+    // Both legs' volts times their amps are the watts that the house takes, but for what its motors borrow.
+    let apparent: f64 = volts
+        .iter()
+        .zip(&amps)
+        .map(|(v, a)| portable::magnitude(*v) * a)
+        .sum();
+    let watts = volts
+        .iter()
+        .zip([one, two])
+        .map(|(v, a)| (v * a.conj()).re)
+        .sum::<f64>()
+        .abs();
+    assert!(
+        watts <= apparent * 1.006 && watts > 0.8 * apparent,
+        "{watts} of {apparent}"
+    );
 }

@@ -1,17 +1,15 @@
 //! How badly people came to harm is a value that marking gives, and what can hurt people is told where nobody was hurt.
 
 use outage_drill::explain::explain;
-use outage_drill::file::{Library, Source};
 use outage_drill::hazard::body::Path;
 use outage_drill::hazard::shock::{Zone, reference_ma, zone};
 use outage_drill::marking::{Finding, Harm, Rule};
 use outage_drill::scenario::Criterion;
-use outage_drill::session::play;
 use outage_drill::site::PositionId;
 use outage_drill::units::DrillTime;
-use outage_drill::words::{Arg, REFERENCE};
+use outage_drill::words::Arg;
 
-use crate::playing::list;
+use crate::answers::debrief;
 use crate::told_advice::{all, say, word};
 
 /// The number of a piece of evidence, the lower of a range.
@@ -70,14 +68,8 @@ fn harm_to_people_goes_with_the_zone_of_the_current_and_never_with_a_word() {
 
 /// What the debrief of a list says beside people.
 fn people(drill: &str, actions: &str) -> (bool, String) {
-    let text = list(actions);
-    let source = Source {
-        file: actions,
-        text: &text,
-    };
-    let played = play(&Library::shipped().0, drill, 1, REFERENCE, source).unwrap();
-    let view = played.session.debrief().unwrap();
-    let title = played.session.say("criterion-people-title");
+    let (session, view) = debrief(drill, actions);
+    let title = session.say("criterion-people-title");
     let own = view
         .criteria
         .into_iter()

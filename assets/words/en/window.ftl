@@ -2,7 +2,7 @@
 
 window-title = Outage Drill
 window-clock = Drill clock: minutes and seconds since the start
-window-passed = min:s
+window-clock-unit = min:s
 window-goal = Goal
 window-practice-next = Practice
 window-progress = So far

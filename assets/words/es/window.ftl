@@ -2,7 +2,7 @@
 
 window-title = Simulacro de apagón
 window-clock = Reloj del simulacro: minutos y segundos desde el comienzo
-window-passed = min:s
+window-clock-unit = min:s
 window-goal = Meta
 window-practice-next = Practicar
 window-progress = Hasta ahora

@@ -66,10 +66,10 @@ fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
         .color(theme::LEAD.egui());
     ui.add_sized([78.0, 32.0], egui::Label::new(clock))
         .on_hover_text(page.say("window-clock"));
-    let passed = RichText::new(page.say("window-passed"))
+    let unit = RichText::new(page.say("window-clock-unit"))
         .font(fonts::regular(12.5))
         .color(theme::MUTED.egui());
-    ui.label(passed);
+    ui.label(unit);
     for (id, command) in [
         ("window-wait-short", Command::Wait(SHORT)),
         ("window-wait-minute", Command::Wait(MINUTE)),
