@@ -1,8 +1,8 @@
 //! How a frame is painted: whole, or, while nothing but the moving things has changed, only the room in which they move.
 //!
 //! The picture stays in its texture from frame to frame.
-//! A change is painted whole for some frames, until all that came late has come; then the ground, on which things move, is kept beside the picture.
-//! From then on a frame is the kept ground, copied back, and on it things and panels, cut to the room.
+//! A change is painted whole for some frames, until all that came late has come; then what stands in the scene, the ground, is kept beside the picture.
+//! From then on a frame is the kept ground, copied back, and on it what moves and the panels, cut to the room.
 //! The same shapes at the same places through the same shaders: a picture painted in part is the whole one, bit for bit (tested).
 //! It does not cover a second camera, nor one with a part of the target for its own.
 
@@ -32,8 +32,8 @@ use super::standing::Standing;
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash, Default)]
 pub(super) struct Painting;
 
-/// From where on layers lie on the ground.
-pub(super) const THINGS: f32 = 1.0;
+/// From where on layers hold what moves.
+pub(super) const MOVING: f32 = 3.0;
 
 /// Frames that are painted whole after a change: meshes and letters may come in a frame late.
 const LATE: u32 = 4;
@@ -181,7 +181,7 @@ fn paint(
     world: &World,
     view: ViewQuery<'_, '_, (&ExtractedView, &ViewTarget, &ViewDepthTexture)>,
     grounds: Res<'_, ViewBinnedRenderPhases<Opaque2d>>,
-    things: Res<'_, ViewBinnedRenderPhases<AlphaMask2d>>,
+    movers: Res<'_, ViewBinnedRenderPhases<AlphaMask2d>>,
     softs: Res<'_, ViewSortedRenderPhases<Transparent2d>>,
     kept: Res<'_, Kept>,
     mut ctx: RenderContext<'_, '_>,
@@ -189,16 +189,16 @@ fn paint(
     let entity = view.entity();
     let (view, target, depth) = view.into_inner();
     let view = &view.retained_view_entity;
-    let (Some(ground), Some(things), Some(soft), Some(own)) = (
+    let (Some(ground), Some(movers), Some(soft), Some(own)) = (
         grounds.get(view),
-        things.get(view),
+        movers.get(view),
         softs.get(view),
         &kept.ground,
     ) else {
         return;
     };
     let under = soft.items.values();
-    let under = under.take_while(|item| item.sort_key.0 < THINGS).count();
+    let under = under.take_while(|item| item.sort_key.0 < MOVING).count();
     // Whoever asks for it first clears the picture; what is painted in part is not cleared.
     let cleared = target.get_color_attachment();
     let picture = target.main_texture();
@@ -224,7 +224,7 @@ fn paint(
         pass.set_scissor_rect(at.x, at.y, size.x, size.y);
     }
     let painted = painted
-        .and_then(|()| things.render(&mut pass, world, entity))
+        .and_then(|()| movers.render(&mut pass, world, entity))
         .and_then(|()| soft.render_range(&mut pass, world, entity, under..));
     if let Err(why) = painted {
         error!("{why}");

@@ -59,7 +59,7 @@ pub enum Room {
     Kitchen,
     /// A bedroom.
     Bedroom,
-    /// The bathroom or hall upstairs.
+    /// A bathroom upstairs.
     Bathroom,
     /// The basement.
     Basement,

@@ -31,7 +31,7 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f
 fn one(brush: &mut Brush, a: &ApplianceView, spot: &Spot, turn: f32) {
     use ApplianceKind as K;
     let (at, on, runs) = (spot.at, theme::powered(a.state), turns(a.state));
-    let turn = if runs { turn } else { 0.0 };
+    let turn = runs.then_some(turn);
     match a.kind {
         K::Lamp => lamp(brush, at, a),
         K::Fridge => fridge(brush, at, on, a.worry),
@@ -158,15 +158,18 @@ fn microwave(brush: &mut Brush, at: Vec2, state: ApplianceState) {
     pilot(brush, corner + Vec2::new(33.0, 8.0), on);
 }
 
-pub(super) fn fan(brush: &mut Brush, at: Vec2, radius: f32, turn: f32) {
+pub(super) fn fan(brush: &mut Brush, at: Vec2, radius: f32, turn: Option<f32>) {
     brush.disk(at, radius, theme::INK);
-    for i in 0..4_u8 {
-        let angle = turn * 6.0 + f32::from(i) * std::f32::consts::FRAC_PI_2;
-        let tip = Vec2::from_angle(angle) * (radius - 2.0);
-        let side = Vec2::from_angle(angle + 0.6) * (radius - 3.0);
-        brush.convex(&[at, at + tip, at + side], theme::PORCELAIN);
-    }
-    brush.disk(at, radius * 0.2, theme::STEEL);
+    let (moves, turn) = (turn.is_some(), turn.unwrap_or_default());
+    brush.moving(moves, |brush| {
+        for i in 0..4_u8 {
+            let angle = turn * 6.0 + f32::from(i) * std::f32::consts::FRAC_PI_2;
+            let tip = Vec2::from_angle(angle) * (radius - 2.0);
+            let side = Vec2::from_angle(angle + 0.6) * (radius - 3.0);
+            brush.convex(&[at, at + tip, at + side], theme::PORCELAIN);
+        }
+        brush.disk(at, radius * 0.2, theme::STEEL);
+    });
 }
 
 /// The ceiling above a thing, in the units it is drawn in.
@@ -174,7 +177,7 @@ fn ceiling(spot: &Spot) -> f32 {
     spot.at.y - (spot.at.y - spot.ceiling) / spot.scale
 }
 
-fn furnace(brush: &mut Brush, spot: &Spot, on: bool, turn: f32) {
+fn furnace(brush: &mut Brush, spot: &Spot, on: bool, turn: Option<f32>) {
     let at = spot.at;
     let corner = at - Vec2::new(23.0, 84.0);
     let top = ceiling(spot);
@@ -223,16 +226,19 @@ fn water_heater(brush: &mut Brush, spot: &Spot, runs: bool) {
     pilot(brush, corner + Vec2::new(14.0, 70.0), runs);
 }
 
-fn drum(brush: &mut Brush, at: Vec2, on: bool, turn: f32) {
+fn drum(brush: &mut Brush, at: Vec2, on: bool, turn: Option<f32>) {
     let corner = at - Vec2::new(23.0, 54.0);
     brush.round_rect(corner, Vec2::new(46.0, 54.0), 4.0, enamel(on));
     let center = corner + Vec2::new(23.0, 32.0);
     brush.disk(center, 16.0, theme::ENAMEL_LINE);
     brush.disk(center, 12.5, theme::INK);
-    for i in 0..3_u8 {
-        let angle = turn * 3.0 + f32::from(i) * 2.1;
-        brush.disk(center + Vec2::from_angle(angle) * 7.0, 3.2, theme::SOFA);
-    }
+    let (moves, turn) = (turn.is_some(), turn.unwrap_or_default());
+    brush.moving(moves, |brush| {
+        for i in 0..3_u8 {
+            let angle = turn * 3.0 + f32::from(i) * 2.1;
+            brush.disk(center + Vec2::from_angle(angle) * 7.0, 3.2, theme::SOFA);
+        }
+    });
     pilot(brush, corner + Vec2::new(38.0, 8.0), on);
 }
 
@@ -285,7 +291,7 @@ fn sump(brush: &mut Brush, spot: &Spot, view: &ApplianceView) {
     pilot(brush, Vec2::new(at.x - 14.0, at.y - 12.0), on);
 }
 
-fn air_conditioner(brush: &mut Brush, at: Vec2, turn: f32) {
+fn air_conditioner(brush: &mut Brush, at: Vec2, turn: Option<f32>) {
     let corner = at - Vec2::new(19.0, 38.0);
     brush.round_rect(
         corner,

@@ -2,6 +2,7 @@
 //!
 //! Shapes are given in the plan's units (see [`super::plan`]) with y downward, and land in the engine's units, each nearer than those that were painted before.
 //! What nothing shows through goes into a solid mesh, so that a pixel is painted once however much lies behind it; soft edges and glows go into a soft one on top.
+//! One brush paints what stands, another what moves, from the same code: each leaves the other's shapes out.
 //! Few meshes with colored vertices are few draw calls, which the software adapter needs; the soft edge replaces multisampling.
 //! It does not cover curves with holes.
 //! Accuracy: circles are polygons whose sides are at most two pixels long.
@@ -26,8 +27,18 @@ pub(super) struct Brush {
     around: (Vec2, Vec2),
     /// How near the shape is that is painted now, from 0 to 1.
     near: f32,
+    /// What it paints, and what the shapes are that it is given now.
+    paints: Part,
+    given: Part,
     solid: Sheet,
     soft: Sheet,
+}
+
+/// What stays as it is while nothing changes, or what moves even then.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Part {
+    Standing,
+    Moving,
 }
 
 /// Triangles with colored corners.
@@ -45,11 +56,13 @@ const NEARER: f32 = 1.0 / 16_384.0;
 const FEATHER: f32 = 1.0;
 
 impl Brush {
-    pub(super) fn new(frame: Frame) -> Self {
+    pub(super) fn new(frame: Frame, paints: Part) -> Self {
         Self {
             frame,
             around: (Vec2::ZERO, Vec2::ONE),
             near: 0.0,
+            paints,
+            given: Part::Standing,
             solid: Sheet::default(),
             soft: Sheet::default(),
         }
@@ -65,6 +78,19 @@ impl Brush {
         let before = std::mem::replace(&mut self.around, (pivot, size));
         paint(self);
         self.around = before;
+    }
+
+    /// Paints what moves while `moves`, and stands otherwise.
+    pub(super) fn moving(&mut self, moves: bool, paint: impl FnOnce(&mut Self)) {
+        let given = if moves { Part::Moving } else { self.given };
+        let before = std::mem::replace(&mut self.given, given);
+        paint(self);
+        self.given = before;
+    }
+
+    /// Whether what it is given now is not its part.
+    fn leaves_out(&self) -> bool {
+        self.given != self.paints
     }
 
     /// A point of the plan in the engine's units.
@@ -102,7 +128,7 @@ impl Brush {
 
     /// A filled polygon of any shape that does not cross itself.
     pub(super) fn fill(&mut self, points: &[Vec2], ink: Ink) {
-        if points.len() < 3 {
+        if points.len() < 3 || self.leaves_out() {
             return;
         }
         let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
@@ -140,6 +166,9 @@ impl Brush {
 
     /// A filled polygon without a dent.
     pub(super) fn convex(&mut self, points: &[Vec2], ink: Ink) {
+        if self.leaves_out() {
+            return;
+        }
         let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
         self.begin();
         let near = self.near;
@@ -187,6 +216,9 @@ impl Brush {
 
     /// A filled ellipse.
     pub(super) fn ellipse(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
+        if self.leaves_out() {
+            return;
+        }
         let sides = sides(radii.max_element() * self.scale());
         let points: Vec<Vec2> = around(sides)
             .map(|a| center + Vec2::from_angle(a) * radii)
@@ -196,6 +228,9 @@ impl Brush {
 
     /// A ring.
     pub(super) fn ring(&mut self, center: Vec2, radius: f32, width: f32, ink: Ink) {
+        if self.leaves_out() {
+            return;
+        }
         let sides = sides(radius * self.scale());
         let mut points: Vec<Vec2> = around(sides)
             .map(|a| center + Vec2::from_angle(a) * radius)
@@ -208,6 +243,9 @@ impl Brush {
 
     /// A soft light that fades to nothing at its radii.
     pub(super) fn glow(&mut self, center: Vec2, radii: Vec2, ink: Ink) {
+        if self.leaves_out() {
+            return;
+        }
         let sides = sides(radii.max_element() * self.scale()).min(48);
         self.begin();
         let hub = self.soft.vertex(self.world(center), self.near, ink);
@@ -225,6 +263,9 @@ impl Brush {
 
     /// A quadrilateral that shades from one color on its first two corners to another on its last two.
     pub(super) fn shade(&mut self, corners: [Vec2; 4], first: Ink, last: Ink) {
+        if self.leaves_out() {
+            return;
+        }
         let [a, b, c, d] = corners.map(|p| self.world(p));
         self.begin();
         let near = self.near;
@@ -243,6 +284,9 @@ impl Brush {
 
     /// A line through points, in the plan's units wide.
     pub(super) fn stroke(&mut self, points: &[Vec2], width: f32, ink: Ink) {
+        if self.leaves_out() {
+            return;
+        }
         let pixels: Vec<Vec2> = points.iter().map(|p| self.world(*p)).collect();
         let half = (width * self.scale() / 2.0).max(0.35);
         let core = (half - FEATHER / 2.0).max(0.0);
@@ -413,7 +457,7 @@ mod tests {
 
     #[test]
     fn a_square_becomes_two_triangles_and_a_soft_edge_of_eight() {
-        let mut brush = Brush::new(frame());
+        let mut brush = Brush::new(frame(), Part::Standing);
         brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM);
         assert_eq!(brush.solid.indices.len(), 2 * 3);
         assert_eq!(brush.soft.indices.len(), 8 * 3);
@@ -421,7 +465,7 @@ mod tests {
 
     #[test]
     fn what_shows_through_is_soft_and_what_is_painted_later_is_nearer() {
-        let mut brush = Brush::new(frame());
+        let mut brush = Brush::new(frame(), Part::Standing);
         brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM);
         brush.rect(10.0, 10.0, 50.0, 50.0, theme::CREAM.alpha(0.5));
         assert_eq!(brush.solid.indices.len(), 2 * 3);
@@ -431,7 +475,7 @@ mod tests {
 
     #[test]
     fn every_index_points_at_a_vertex() {
-        let mut brush = Brush::new(frame());
+        let mut brush = Brush::new(frame(), Part::Standing);
         brush.disk(Vec2::splat(50.0), 20.0, theme::CREAM);
         brush.ring(Vec2::splat(50.0), 20.0, 3.0, theme::CREAM);
         brush.glow(Vec2::splat(50.0), Vec2::splat(30.0), theme::YELLOW);

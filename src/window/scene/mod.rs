@@ -38,10 +38,10 @@ use super::WindowSystems;
 use super::desk::Desk;
 use super::link::{Pulse, Views};
 use super::output::SPACE;
-use super::painting::{Painting, THINGS};
+use super::painting::{MOVING, Painting};
 use super::theme;
 
-use brush::Brush;
+use brush::{Brush, Part};
 use frame::{Frame, Look};
 use paint::{Kind, Paint};
 use plan::Plan;
@@ -87,6 +87,9 @@ fn told(views: &Views, desk: &Desk, plan: &Plan) -> Option<Vec2> {
     plan.anchors.get(&stage.at).copied()
 }
 
+/// How far marks go along a conductor, plan units a second.
+const MARKS_A_SECOND: f32 = 26.0;
+
 /// Whether the scene is on its way to what is to be seen.
 #[derive(Resource, Debug, Default)]
 pub(super) struct Glide(pub(super) bool);
@@ -97,6 +100,7 @@ struct Layers {
     backdrop: [Handle<Mesh>; 2],
     things: [Handle<Mesh>; 2],
     conductors: [Handle<Mesh>; 2],
+    moving: [Handle<Mesh>; 2],
 }
 
 /// Puts what a brush has painted in the place of what a layer showed.
@@ -127,7 +131,7 @@ pub(super) fn plugin(app: &mut App) {
                         .or_else(resource_changed::<Desk>)
                         .or_else(|glide: Res<'_, Glide>| glide.0),
                 ),
-                backdrop.run_if(resource_changed::<Drawn>),
+                (backdrop, standing).run_if(resource_changed::<Drawn>),
                 moving.run_if(resource_changed::<Drawn>.or_else(resource_changed::<Pulse>)),
             )
                 .chain()
@@ -141,9 +145,9 @@ fn set_up(
     mut paints: ResMut<'_, Assets<Paint>>,
 ) {
     let mut kind = |kind| paints.add(Paint { kind });
-    let (ground, things, soft) = (kind(Kind::Ground), kind(Kind::Things), kind(Kind::Soft));
+    let (ground, moving, soft) = (kind(Kind::Ground), kind(Kind::Moving), kind(Kind::Soft));
     let mut layer = |z: f32, solid: &Handle<Paint>| {
-        let nothing = Brush::new(Frame::new(Vec2::splat(100.0), Look::default()));
+        let nothing = Brush::new(Frame::new(Vec2::splat(100.0), Look::default()), Part::Standing);
         let nothing = nothing.finish().map(|mesh| meshes.add(mesh));
         for (mesh, paint) in nothing.iter().zip([solid, &soft]) {
             commands.spawn((
@@ -157,8 +161,9 @@ fn set_up(
     };
     let layers = Layers {
         backdrop: layer(0.0, &ground),
-        things: layer(THINGS, &things),
-        conductors: layer(THINGS + 1.0, &things),
+        things: layer(1.0, &ground),
+        conductors: layer(2.0, &ground),
+        moving: layer(MOVING, &moving),
     };
     commands.insert_resource(layers);
 }
@@ -173,8 +178,8 @@ pub(super) fn camera() -> impl Bundle {
         CameraMainTextureUsages::default().with(TextureUsages::COPY_DST),
         Projection::Orthographic(OrthographicProjection {
             scaling_mode: ScalingMode::WindowSize,
-            // Three layers, each one deep: shapes a little nearer than each other are told apart.
-            near: -4.0,
+            // Four layers, each one deep: shapes a little nearer than each other are told apart.
+            near: -5.0,
             far: 1.0,
             ..OrthographicProjection::default_2d()
         }),
@@ -217,7 +222,7 @@ fn backdrop(
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
     let light = light(street);
-    let mut brush = Brush::new(drawn.frame);
+    let mut brush = Brush::new(drawn.frame, Part::Standing);
     sky::paint(&mut brush, light, street.storm);
     street::paint(&mut brush, street, &drawn.plan, light);
     yard::paint(&mut brush, &drawn.plan, light);
@@ -232,6 +237,24 @@ fn light(street: &StreetView) -> theme::Light {
     if street.storm { light.stormy() } else { light }
 }
 
+/// Things and conductors, as far as they stand.
+fn standing(
+    views: Res<'_, Views>,
+    layers: Res<'_, Layers>,
+    drawn: Res<'_, Drawn>,
+    mut meshes: ResMut<'_, Assets<Mesh>>,
+) -> Result {
+    let shelf = shelf_street();
+    let street = views.street.as_ref().unwrap_or(&shelf);
+    let mut brush = Brush::new(drawn.frame, Part::Standing);
+    things(&mut brush, street, &drawn.plan, 0.0);
+    lay(&mut meshes, &layers.things, brush)?;
+    let mut brush = Brush::new(drawn.frame, Part::Standing);
+    wires::paint(&mut brush, street, &drawn.plan, 0.0);
+    lay(&mut meshes, &layers.conductors, brush)
+}
+
+/// What of them moves.
 fn moving(
     views: Res<'_, Views>,
     pulse: Res<'_, Pulse>,
@@ -242,19 +265,22 @@ fn moving(
 ) -> Result {
     let shelf = shelf_street();
     let street = views.street.as_ref().unwrap_or(&shelf);
-    let light = light(street);
-    let mut things = Brush::new(drawn.frame);
-    equipment::paint(&mut things, street, &drawn.plan);
-    appliances::paint(&mut things, street, &drawn.plan, pulse.turn_s);
-    yard::generator(&mut things, street, &drawn.plan, pulse.turn_s);
-    people::paint(&mut things, street, &drawn.plan, light);
-    lay(&mut meshes, &layers.things, things)?;
-    let mut conductors = Brush::new(drawn.frame);
-    wires::paint(&mut conductors, street, &drawn.plan, pulse.turn_s * 26.0);
+    let turn = pulse.turn_s;
+    let mut brush = Brush::new(drawn.frame, Part::Moving);
+    things(&mut brush, street, &drawn.plan, turn);
+    wires::paint(&mut brush, street, &drawn.plan, turn * MARKS_A_SECOND);
     if let Some(at) = told(&views, &desk, &drawn.plan) {
-        ring(&mut conductors, at, pulse.turn_s);
+        brush.moving(true, |brush| ring(brush, at, turn));
     }
-    lay(&mut meshes, &layers.conductors, conductors)
+    lay(&mut meshes, &layers.moving, brush)
+}
+
+/// Paints equipment, appliances, generator and people; `turn` goes round while something moves.
+fn things(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f32) {
+    equipment::paint(brush, street, plan);
+    appliances::paint(brush, street, plan, turn);
+    yard::generator(brush, street, plan, turn);
+    people::paint(brush, street, plan, light(street));
 }
 
 /// The ring that says "here": two circles, so that it is no mark of anything else.

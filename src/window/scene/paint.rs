@@ -22,7 +22,7 @@ pub(super) enum Kind {
     /// What stands still, and nothing shows through.
     Ground,
     /// What moves, and nothing shows through.
-    Things,
+    Moving,
     /// What is behind shows through.
     Soft,
 }
@@ -42,7 +42,7 @@ impl Material2d for Paint {
         match self.kind {
             Kind::Ground => AlphaMode2d::Opaque,
             // The shader leaves no pixel out: it is the phase that is wanted.
-            Kind::Things => AlphaMode2d::Mask(0.5),
+            Kind::Moving => AlphaMode2d::Mask(0.5),
             Kind::Soft => AlphaMode2d::Blend,
         }
     }

@@ -93,7 +93,7 @@ pub(super) fn well(brush: &mut Brush, at: Vec2, runs: bool) {
 }
 
 /// A fan on a foot.
-pub(super) fn fan_on_foot(brush: &mut Brush, at: Vec2, turn: f32) {
+pub(super) fn fan_on_foot(brush: &mut Brush, at: Vec2, turn: Option<f32>) {
     brush.stroke(
         &[at - Vec2::Y * 2.0, at - Vec2::Y * 24.0],
         3.0,
@@ -166,7 +166,7 @@ pub(super) fn medical(brush: &mut Brush, at: Vec2, on: bool, worry: f32) {
 }
 
 /// A motor on its feet.
-pub(super) fn machine(brush: &mut Brush, at: Vec2, on: bool, turn: f32) {
+pub(super) fn machine(brush: &mut Brush, at: Vec2, on: bool, turn: Option<f32>) {
     for dx in [-12.0, 8.0] {
         brush.rect(at.x + dx, at.y - 5.0, 6.0, 5.0, theme::RUBBER);
     }

@@ -104,35 +104,44 @@ fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, si
         Pattern::Beads => {
             casing(brush, points, size);
             brush.stroke(points, 2.6 * size, ink);
-            for (at, _) in along(points, PITCH * size, shift) {
-                brush.disk(at, 4.6 * size, ink);
-            }
+            brush.moving(flows, |brush| {
+                for (at, _) in along(points, PITCH * size, shift) {
+                    brush.disk(at, 4.6 * size, ink);
+                }
+            });
         }
         Pattern::Chevrons => {
             casing(brush, points, size);
             brush.stroke(points, 2.6 * size, ink);
-            for (at, direction) in along(points, PITCH * size, shift) {
-                mark(brush, at, direction, flows, (size, ink));
-            }
+            brush.moving(flows, |brush| {
+                for (at, direction) in along(points, PITCH * size, shift) {
+                    mark(brush, at, direction, flows, (size, ink));
+                }
+            });
         }
         Pattern::Rings | Pattern::Blocks => {
             casing(brush, points, size);
             brush.stroke(points, 2.4 * size, ink);
-            for (at, direction) in along(points, PITCH * size, shift) {
-                cell(brush, at, direction, (size, wire.fed));
-            }
+            brush.moving(flows, |brush| {
+                for (at, direction) in along(points, PITCH * size, shift) {
+                    cell(brush, at, direction, (size, wire.fed));
+                }
+            });
         }
         Pattern::Mixed => {
             casing(brush, points, size);
             brush.stroke(points, 4.0 * size, ink);
             let first_is_bead = shift <= PITCH * size;
-            for (i, (at, direction)) in along(points, PITCH * size, shift).into_iter().enumerate() {
-                if (i % 2 == 0) == first_is_bead {
-                    brush.disk(at, 4.6 * size, theme::SKY_BLUE);
-                } else {
-                    mark(brush, at, direction, flows, (size, theme::ORANGE));
+            brush.moving(flows, |brush| {
+                let marks = along(points, PITCH * size, shift);
+                for (i, (at, direction)) in marks.into_iter().enumerate() {
+                    if (i % 2 == 0) == first_is_bead {
+                        brush.disk(at, 4.6 * size, theme::SKY_BLUE);
+                    } else {
+                        mark(brush, at, direction, flows, (size, theme::ORANGE));
+                    }
                 }
-            }
+            });
         }
     }
 }

@@ -70,14 +70,16 @@ fn inlet(brush: &mut Brush, at: Vec2, light: Light) {
 pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f32) {
     let g = &street.generator;
     let at = plan.generator;
-    let shake = if g.running {
-        (turn * 19.0).sin() * 0.8
-    } else {
-        0.0
-    };
-    let body = at + Vec2::new(0.0, shake);
     match g.form {
-        GeneratorForm::Portable => portable(brush, g, (at, body)),
+        GeneratorForm::Portable => {
+            portable(brush, g, at);
+            let shake = if g.running {
+                (turn * 19.0).sin() * 0.8
+            } else {
+                0.0
+            };
+            brush.moving(g.running, |brush| engine(brush, at + Vec2::Y * shake));
+        }
         GeneratorForm::Inverter => {
             if let Some(runs) = g.second {
                 let second = GeneratorView {
@@ -86,13 +88,13 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
                 };
                 suitcase(brush, &second, at - Vec2::X * 72.0);
             }
-            suitcase(brush, g, body);
+            suitcase(brush, g, at);
         }
         GeneratorForm::Standby => cabinet(brush, g, at),
     }
-    let p = |x: f32, y: f32| body + Vec2::new(x, y);
     if g.running {
-        fumes(brush, p(44.0, -32.0), turn);
+        let muffler = at + Vec2::new(44.0, -32.0);
+        brush.moving(true, |brush| fumes(brush, muffler, turn));
     }
     let stored = g.stands.iter().any(|s| s.id == g.place && s.store);
     if g.opening_ft > 0.0 && !stored {
@@ -100,24 +102,29 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
     }
 }
 
+/// What shakes when it runs: the engine with its fins, the starter's cord and the muffler.
+fn engine(brush: &mut Brush, at: Vec2) {
+    let p = |x: f32, y: f32| at + Vec2::new(x, y);
+    let tube = theme::ENGINE.mix(theme::RUBBER, 0.4);
+    let block = theme::ENGINE.mix(theme::RUBBER, 0.18);
+    brush.round_rect(p(0.0, -43.0), Vec2::new(30.0, 30.0), 3.0, block);
+    for y in [-40.0, -36.0] {
+        brush.rect(at.x + 3.0, at.y + y, 24.0, 1.8, tube);
+    }
+    brush.disk(p(15.0, -22.5), 8.5, tube);
+    brush.ring(p(15.0, -22.5), 5.0, 1.4, theme::STEEL);
+    brush.rect(at.x + 12.0, at.y - 16.0, 6.0, 2.6, theme::CREAM);
+    brush.stroke(&[p(30.0, -36.0), p(41.0, -36.0)], 5.0, theme::STEEL);
+}
+
 /// An open frame of tube around tank, engine and sockets, on one pair of wheels and a foot.
-fn portable(brush: &mut Brush, g: &GeneratorView, (at, body): (Vec2, Vec2)) {
-    let p = |x: f32, y: f32| body + Vec2::new(x, y);
+fn portable(brush: &mut Brush, g: &GeneratorView, at: Vec2) {
+    let p = |x: f32, y: f32| at + Vec2::new(x, y);
     let housing = theme::ENGINE;
     let tube = housing.mix(theme::RUBBER, 0.4);
     brush.disk(at + Vec2::new(-22.0, -9.0), 9.0, theme::RUBBER);
     brush.disk(at + Vec2::new(-22.0, -9.0), 3.5, theme::STEEL);
     brush.rect(at.x + 20.0, at.y - 12.0, 7.0, 12.0, theme::RUBBER);
-    // The engine, with its fins and the starter's cord.
-    let block = housing.mix(theme::RUBBER, 0.18);
-    brush.round_rect(p(0.0, -43.0), Vec2::new(30.0, 30.0), 3.0, block);
-    for y in [-40.0, -36.0] {
-        brush.rect(body.x + 3.0, body.y + y, 24.0, 1.8, tube);
-    }
-    brush.disk(p(15.0, -22.5), 8.5, tube);
-    brush.ring(p(15.0, -22.5), 5.0, 1.4, theme::STEEL);
-    brush.rect(body.x + 12.0, body.y - 16.0, 6.0, 2.6, theme::CREAM);
-    brush.stroke(&[p(30.0, -36.0), p(41.0, -36.0)], 5.0, theme::STEEL);
     // The panel: a gauge, a lamp and two outlets.
     brush.round_rect(p(-29.0, -44.0), Vec2::new(27.0, 32.0), 3.0, theme::INK);
     gauge(brush, p(-17.5, -33.0), g.load, g.running);
@@ -130,12 +137,12 @@ fn portable(brush: &mut Brush, g: &GeneratorView, (at, body): (Vec2, Vec2)) {
     for x in [-26.0, -14.0] {
         brush.round_rect(p(x, -20.5), Vec2::new(9.0, 6.5), 2.0, theme::PORCELAIN);
         for slot in [2.5, 5.5] {
-            brush.rect(body.x + x + slot, body.y - 19.0, 1.2, 3.2, theme::INK);
+            brush.rect(at.x + x + slot, at.y - 19.0, 1.2, 3.2, theme::INK);
         }
     }
     // The tank with its cap, and the frame over all.
     let tank = theme::CLOTH.mix(theme::ENGINE, 0.25);
-    brush.rect(body.x + 6.0, body.y - 63.0, 10.0, 5.0, theme::RUBBER);
+    brush.rect(at.x + 6.0, at.y - 63.0, 10.0, 5.0, theme::RUBBER);
     brush.round_rect(p(-27.0, -59.0), Vec2::new(54.0, 14.0), 5.0, tank);
     let frame = [
         p(-33.0, -11.0),
