@@ -474,6 +474,26 @@ mod tests {
     }
 
     #[test]
+    fn a_shape_is_painted_by_the_brush_of_its_part_alone() {
+        let corners = |paints: Part, moves: bool| {
+            let mut brush = Brush::new(frame(), paints);
+            brush.moving(moves, |brush| {
+                brush.disk(Vec2::splat(50.0), 20.0, theme::CREAM);
+                brush.ring(Vec2::splat(50.0), 20.0, 3.0, theme::CREAM);
+                brush.glow(Vec2::splat(50.0), Vec2::splat(30.0), theme::YELLOW);
+                brush.fill(&[Vec2::ZERO, Vec2::X * 9.0, Vec2::Y * 9.0], theme::CREAM);
+                brush.shade([Vec2::ZERO; 4], theme::CREAM, theme::YELLOW);
+            });
+            (brush.solid.n_vertices(), brush.soft.n_vertices())
+        };
+        let stands = corners(Part::Standing, false);
+        assert!(stands.0 > 0 && stands.1 > 0);
+        assert_eq!(corners(Part::Moving, true), stands);
+        assert_eq!(corners(Part::Standing, true), (0, 0));
+        assert_eq!(corners(Part::Moving, false), (0, 0));
+    }
+
+    #[test]
     fn every_index_points_at_a_vertex() {
         let mut brush = Brush::new(frame(), Part::Standing);
         brush.disk(Vec2::splat(50.0), 20.0, theme::CREAM);

@@ -147,7 +147,10 @@ fn set_up(
     let mut kind = |kind| paints.add(Paint { kind });
     let (ground, moving, soft) = (kind(Kind::Ground), kind(Kind::Moving), kind(Kind::Soft));
     let mut layer = |z: f32, solid: &Handle<Paint>| {
-        let nothing = Brush::new(Frame::new(Vec2::splat(100.0), Look::default()), Part::Standing);
+        let nothing = Brush::new(
+            Frame::new(Vec2::splat(100.0), Look::default()),
+            Part::Standing,
+        );
         let nothing = nothing.finish().map(|mesh| meshes.add(mesh));
         for (mesh, paint) in nothing.iter().zip([solid, &soft]) {
             commands.spawn((
