@@ -142,11 +142,20 @@ impl Session {
                 .said("season", month(season)),
             None => Message::new("handout-again"),
         };
+        let title = Message::new("handout-title").said(
+            "lesson",
+            Message::new(format!("lesson-{}-title", lesson.name)),
+        );
+        let facts_title = if local.facts.iter().all(|(_, text)| text.is_some()) {
+            "local-title"
+        } else {
+            "local-title-open"
+        };
         let shelf = self.shelf();
         HandoutView {
-            title: self.words.say_id(&format!("lesson-{}-title", lesson.name)),
+            title: self.words.say(&title),
             lines: self.named("handout", &lesson.handout),
-            facts_title: self.words.say_id("local-title"),
+            facts_title: self.words.say_id(facts_title),
             facts: local.facts.iter().map(fact).collect(),
             again: self.words.say(&again),
             cautions_title: shelf.cautions_title,

@@ -31,14 +31,17 @@ phase-next = What comes next
 
 # The local facts. $fact is one of the lines below, $text what was filled in.
 local-title = For your place
+local-title-open = For your place. Write in what is missing.
 local-fact = { $fact }: { $text }
-local-not-filled-in = ______________________ (write it in)
+local-not-filled-in = ______________________
 local-permit-office = Permits for wiring
 local-utility = Your utility
 local-outage-number = To report an outage
 local-line-down-number = To report a line that is down
 local-generator-notice = Does the utility want to hear of a generator
 local-emergency-number = In an emergency
+
+handout-title = To take home: { $lesson }
 
 # When to practice again. $month is the month before $season, in which storms begin.
 handout-again = Practice again in a month, and once more before the storms come.

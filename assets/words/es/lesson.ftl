@@ -27,8 +27,9 @@ phase-why = Por qué fue así
 phase-next = Qué sigue
 
 local-title = Para su lugar
+local-title-open = Para su lugar. Escriba lo que falta.
 local-fact = { $fact }: { $text }
-local-not-filled-in = ______________________ (escríbalo aquí)
+local-not-filled-in = ______________________
 local-permit-office = Permisos para instalaciones
 local-utility = Su compañía eléctrica
 local-outage-number = Para avisar de un apagón
@@ -36,6 +37,7 @@ local-line-down-number = Para avisar de una línea caída
 local-generator-notice = Si la compañía quiere saber de un generador
 local-emergency-number = En una emergencia
 
+handout-title = Para llevar a casa: { $lesson }
 handout-again = Practique otra vez en un mes, y una vez más antes de que lleguen las tormentas.
 handout-again-season = Practique otra vez en un mes, y una vez más en { $month }. Las tormentas llegan desde { $season }.
 

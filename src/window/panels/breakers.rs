@@ -313,8 +313,10 @@ fn slot_height(painter: &egui::Painter, controls: &[&ControlView], width: f32) -
 
 /// What a branch breaker feeds, how it stands and its rating, in as many lines as its room asks for.
 fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Align) -> Arc<Galley> {
+    const UNDER: f32 = 11.0;
+    let room = (width - HANDLE.x - 18.0).max(20.0);
     let mut job = LayoutJob::default();
-    job.wrap.max_width = (width - HANDLE.x - 18.0).max(20.0);
+    job.wrap.max_width = room;
     job.halign = align;
     let mut add = |text: &str, size, ink: Ink| {
         job.append(
@@ -324,12 +326,20 @@ fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Alig
         );
     };
     add(&control.label, 12.5, theme::CREAM);
+    let in_one = format!("{} · {}", control.position, control.rating);
+    let fits = |text: &String| {
+        let font = fonts::regular(UNDER);
+        let galley = painter.layout_no_wrap(text.clone(), font, theme::MUTED.egui());
+        galley.size().x <= room
+    };
     let under = if control.rating.is_empty() {
         control.position.clone()
+    } else if fits(&in_one) {
+        in_one
     } else {
-        format!("{} · {}", control.position, control.rating)
+        format!("{}\n{}", control.position, control.rating)
     };
-    add(&format!("\n{under}"), 11.0, word_ink(control));
+    add(&format!("\n{under}"), UNDER, word_ink(control));
     painter.layout_job(job)
 }
 

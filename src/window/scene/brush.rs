@@ -23,7 +23,7 @@ use super::frame::Frame;
 #[derive(Debug)]
 pub(super) struct Brush {
     frame: Frame,
-    /// Drawn around this point at this size, the width turned where it is negative.
+    /// Where what is painted now has its origin and how large it is, the width turned where it is negative.
     around: (Vec2, Vec2),
     /// How near the shape is that is painted now, from 0 to 1.
     near: f32,
@@ -75,7 +75,9 @@ impl Brush {
 
     /// Paints something around a point at another size; with a negative width it is seen from its other side.
     pub(super) fn at_size(&mut self, pivot: Vec2, size: Vec2, paint: impl FnOnce(&mut Self)) {
-        let before = std::mem::replace(&mut self.around, (pivot, size));
+        let (origin, scale) = self.around;
+        let within = (origin + scale * (pivot - pivot * size), scale * size);
+        let before = std::mem::replace(&mut self.around, within);
         paint(self);
         self.around = before;
     }
@@ -95,8 +97,8 @@ impl Brush {
 
     /// A point of the plan in the engine's units.
     fn world(&self, at: Vec2) -> Vec2 {
-        let (pivot, size) = self.around;
-        self.frame.world(pivot + (at - pivot) * size)
+        let (origin, size) = self.around;
+        self.frame.world(origin + at * size)
     }
 
     /// Pixels per unit of what is painted now.
@@ -491,6 +493,21 @@ mod tests {
         assert_eq!(corners(Part::Moving, true), stands);
         assert_eq!(corners(Part::Standing, true), (0, 0));
         assert_eq!(corners(Part::Moving, false), (0, 0));
+    }
+
+    #[test]
+    fn a_size_within_a_size_is_both() {
+        let mut brush = Brush::new(frame(), Part::Standing);
+        let (pivot, inner) = (Vec2::new(30.0, 40.0), Vec2::new(50.0, 60.0));
+        let mut found = Vec2::ZERO;
+        brush.at_size(pivot, Vec2::new(-1.0, 1.0), |brush| {
+            brush.at_size(inner, Vec2::splat(2.0), |brush| {
+                found = brush.world(inner + Vec2::X)
+            });
+        });
+        // Two to the right of a point 20 to the right of the mirror.
+        let there = frame().world(Vec2::new(30.0 - 20.0 - 2.0, 60.0));
+        assert!(found.distance(there) < 1e-3, "{found} {there}");
     }
 
     #[test]

@@ -22,7 +22,7 @@ use crate::window::panels::{Page, timeline};
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::calls::{Call, calls};
+use super::calls::{Call, calls, calls_in_both};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
 use super::{pointers, reach};
@@ -66,7 +66,11 @@ pub(crate) fn paint(
     }
     taken.push(reach::answer(ui, frame, shown.detail, page));
     taken.extend(kept_free(street, plan, frame));
-    let calls = calls(street, plan, shown.stage, shown.detail);
+    let second = shown.second.and_then(|spoken| spoken.views.street.as_ref());
+    let calls = match second {
+        Some(second) => calls_in_both([street, second], plan, shown.stage, shown.detail),
+        None => calls(street, plan, shown.stage, shown.detail),
+    };
     let rings = calls.iter().filter(|call| call.loud);
     taken.extend(rings.map(|call| {
         let reach = 2.0 * frame.points(RING);
@@ -181,8 +185,10 @@ fn light(painter: &Painter, frame: Frame, at: Vec2) {
     painter.circle_stroke(center, radius, Stroke::new(3.0, theme::LEAD.egui()));
 }
 
-/// The most of the scene's height that goals in two languages, or with how far they have come, may take.
+/// The most of the scene's height that the goal and how far it has come may take.
 const MOST_SKY: f32 = 0.27;
+/// The same where two languages share it: the scene is narrow beside their columns, and its sky high.
+const MOST_SKY_OF_BOTH: f32 = 0.46;
 
 /// Goal and hint, in the sky; below them the same in the second language, if there is one and room for it.
 fn goal(
@@ -206,13 +212,17 @@ fn goal(
         }
         painter.layout_job(job)
     };
-    let fits = |galley: &Arc<Galley>| galley.size().y <= scene.height() * MOST_SKY;
     // What there is no room for is in the words of the scene (F6).
-    let galley = [(true, true), (true, false)]
-        .into_iter()
-        .map(|(progress, both)| laid_out(progress, both))
-        .find(fits)
-        .unwrap_or_else(|| laid_out(false, false));
+    let galley = [
+        (true, true, MOST_SKY_OF_BOTH),
+        (false, true, MOST_SKY_OF_BOTH),
+        (true, false, MOST_SKY),
+    ]
+    .into_iter()
+    .filter(|(_, both, _)| !both || spoken.is_some())
+    .map(|(progress, both, most)| (laid_out(progress, both), most))
+    .find(|(galley, most)| galley.size().y <= scene.height() * most)
+    .map_or_else(|| laid_out(false, false), |(galley, _)| galley);
     let rect = Rect::from_min_size(
         scene.min + vec2(12.0, 10.0),
         galley.size() + vec2(22.0, 14.0),

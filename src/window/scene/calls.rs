@@ -24,6 +24,35 @@ pub(super) struct Call {
     pub(super) loud: bool,
 }
 
+impl Call {
+    /// Says the words of a second language below the first; what is a number in both stands once.
+    fn beside(&mut self, other: &Self) {
+        for (one, other) in [
+            (&mut self.title, &other.title),
+            (&mut self.text, &other.text),
+        ] {
+            if one != other && !other.contains(|c: char| c.is_ascii_digit()) {
+                one.push('\n');
+                one.push_str(other);
+            }
+        }
+    }
+}
+
+/// What is said where in two languages.
+pub(super) fn calls_in_both(
+    [street, second]: [&StreetView; 2],
+    plan: &Plan,
+    stage: Option<&StageView>,
+    detail: Detail,
+) -> Vec<Call> {
+    let mut both = calls(street, plan, stage, detail);
+    for (call, other) in both.iter_mut().zip(calls(second, plan, stage, detail)) {
+        call.beside(&other);
+    }
+    both
+}
+
 /// How many things in trouble are named at once; a mark stands at each of the others.
 const TROUBLES: usize = 3;
 
@@ -201,6 +230,20 @@ mod tests {
         assert!(calls(Detail::Live).iter().all(|c| !c.title.contains('V')));
         let numbers = calls(Detail::Numbers);
         assert!(numbers.iter().any(|c| c.title == "7 200 V"));
+    }
+
+    #[test]
+    fn two_languages_say_words_twice_and_numbers_once() {
+        let first = street();
+        let mut second = street();
+        for wire in &mut second.wires {
+            wire.word = format!("{}, in other words", wire.word);
+        }
+        let plan = Plan::new(&first);
+        let calls = calls_in_both([&first, &second], &plan, None, Detail::Numbers);
+        let utility = calls.iter().find(|c| c.title == "7 200 V");
+        let text = utility.map(|c| c.text.as_str());
+        assert_eq!(text, Some("Utility\nUtility, in other words"));
     }
 
     #[test]

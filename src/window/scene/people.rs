@@ -42,8 +42,15 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
                         theme::ROOM_LIT.alpha(0.28),
                     );
                 }
-                figure(brush, at, cloth, 1.0);
-                brush.rect(at.x + 1.0, at.y - 59.0, 6.0, 3.0, theme::YELLOW);
+                figure(brush, at, cloth, 1.0, (pose(person), Hair::Short));
+                if pose(person) == Pose::Standing {
+                    brush.round_rect(
+                        at + Vec2::new(-3.0, -66.0),
+                        Vec2::new(6.0, 4.0),
+                        1.5,
+                        theme::YELLOW,
+                    );
+                }
             }
             _ => {
                 let cloth = if person.place == "house" {
@@ -51,15 +58,21 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
                 } else {
                     outdoors(theme::CLOTH, light)
                 };
-                figure(brush, at, cloth, 0.95);
-                figure(
-                    brush,
-                    at + Vec2::new(-22.0, 0.0),
-                    cloth.mix(theme::CREAM, 0.4),
-                    0.66,
-                );
+                let pose = pose(person);
+                figure(brush, at, cloth, 0.95, (pose, Hair::Long));
+                let child = at - Vec2::X * 24.0;
+                let lighter = cloth.mix(theme::CREAM, 0.4);
+                figure(brush, child, lighter, 0.66, (pose, Hair::Short));
             }
         }
+    }
+}
+
+/// How a person is drawn on the ground or in the house.
+fn pose(person: &PersonView) -> Pose {
+    match person.state {
+        PersonState::Unwell | PersonState::Harmed => Pose::Sunk,
+        PersonState::Well | PersonState::Working | PersonState::Back => Pose::Standing,
     }
 }
 
@@ -119,45 +132,113 @@ fn crew(brush: &mut Brush, person: &PersonView, at: Vec2, light: Light) {
         | PersonState::Unwell
         | PersonState::Harmed => {
             let feet = Vec2::new(at.x - 60.0, GROUND);
-            figure(brush, feet, vest, 1.0);
-            brush.ellipse(
-                feet + Vec2::new(0.0, -62.0),
-                Vec2::new(10.5, 6.5),
-                theme::ENAMEL,
-            );
+            let pose = pose(person);
+            figure(brush, feet, vest, 1.0, (pose, Hair::Short));
+            let helmet = match pose {
+                Pose::Standing => Vec2::new(0.0, -62.0),
+                Pose::Sunk => Vec2::new(2.0, -37.0),
+            };
+            brush.ellipse(feet + helmet, Vec2::new(10.5, 6.5), theme::ENAMEL);
         }
     }
 }
 
-/// A standing figure; `at` is where its feet are.
-fn figure(brush: &mut Brush, at: Vec2, cloth: Ink, size: f32) {
-    let p = |x: f32, y: f32| at + Vec2::new(x, y) * size;
-    let legs = cloth.mix(theme::RUBBER, 0.5);
-    brush.stroke(&[p(-4.0, -28.0), p(-5.0, 0.0)], 6.0 * size, legs);
-    brush.stroke(&[p(4.0, -28.0), p(5.0, 0.0)], 6.0 * size, legs);
-    brush.round_rect(
-        p(-9.0, -50.0),
-        Vec2::new(18.0, 26.0) * size,
-        6.0 * size,
-        cloth,
-    );
-    brush.stroke(
-        &[p(-8.0, -45.0), p(-13.0, -26.0)],
-        4.5 * size,
-        cloth.mix(theme::RUBBER, 0.15),
-    );
-    brush.stroke(
-        &[p(8.0, -45.0), p(13.0, -26.0)],
-        4.5 * size,
-        cloth.mix(theme::RUBBER, 0.15),
-    );
-    brush.disk(p(0.0, -58.0), 8.5 * size, theme::PAPER);
-    // Hair: a cap over the upper half of the head.
+/// How somebody carries themselves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Pose {
+    Standing,
+    /// On the floor, the head low: not well.
+    Sunk,
+}
+
+/// How somebody wears their hair.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Hair {
+    Short,
+    Long,
+}
+
+/// A figure; `at` is where its feet are.
+fn figure(brush: &mut Brush, at: Vec2, cloth: Ink, size: f32, (pose, hair): (Pose, Hair)) {
+    brush.at_size(at, Vec2::splat(size), |brush| {
+        let p = |x: f32, y: f32| at + Vec2::new(x, y);
+        let trousers = cloth.mix(theme::RUBBER, 0.5);
+        let sleeve = cloth.mix(theme::RUBBER, 0.15);
+        match pose {
+            Pose::Standing => {
+                for side in [-1.0, 1.0] {
+                    brush.ellipse(p(6.5 * side, -1.5), Vec2::new(5.5, 2.4), theme::RUBBER);
+                    let leg = [p(4.2 * side, -28.0), p(5.2 * side, -3.0)];
+                    brush.stroke(&leg, 6.6, trousers);
+                }
+                behind(brush, p(0.0, -58.0), hair);
+                torso(brush, at, cloth);
+                for side in [-1.0, 1.0] {
+                    let arm = [
+                        p(8.0 * side, -46.0),
+                        p(12.6 * side, -36.0),
+                        p(11.4 * side, -26.0),
+                    ];
+                    brush.stroke(&arm, 4.6, sleeve);
+                    brush.disk(p(11.2 * side, -24.6), 2.6, theme::PAPER);
+                }
+                head(brush, p(0.0, -58.0));
+            }
+            Pose::Sunk => {
+                brush.ellipse(p(25.0, -2.0), Vec2::new(4.6, 2.6), theme::RUBBER);
+                let leg = [p(-2.0, -7.0), p(12.0, -15.0), p(22.0, -3.0)];
+                brush.stroke(&leg, 7.0, trousers);
+                behind(brush, p(2.0, -33.0), hair);
+                torso(brush, at + Vec2::new(-4.0, 22.0), cloth);
+                let arm = [p(-3.0, -23.0), p(5.0, -13.0), p(13.0, -13.0)];
+                brush.stroke(&arm, 4.6, sleeve);
+                brush.disk(p(14.0, -13.0), 2.6, theme::PAPER);
+                head(brush, p(2.0, -33.0));
+            }
+        }
+    });
+}
+
+/// From hips to shoulders, for feet at a place.
+fn torso(brush: &mut Brush, feet: Vec2, cloth: Ink) {
+    let p = |x: f32, y: f32| feet + Vec2::new(x, y);
+    brush.rect(feet.x - 2.6, feet.y - 53.0, 5.2, 6.0, theme::PAPER);
+    let sides = [
+        p(-7.0, -25.0),
+        p(-10.0, -45.0),
+        p(-7.0, -49.5),
+        p(-3.0, -50.5),
+        p(3.0, -50.5),
+        p(7.0, -49.5),
+        p(10.0, -45.0),
+        p(7.0, -25.0),
+    ];
+    brush.convex(&sides, cloth);
+}
+
+/// What of the hair hangs down behind shoulders and head.
+fn behind(brush: &mut Brush, head: Vec2, hair: Hair) {
+    if hair == Hair::Long {
+        let corner = head + Vec2::new(-10.0, -3.0);
+        brush.round_rect(corner, Vec2::new(20.0, 17.0), 5.0, hair_ink());
+    }
+}
+
+fn hair_ink() -> Ink {
+    theme::WOOD.mix(theme::RUBBER, 0.55)
+}
+
+/// A head with its hair: a cap over the upper half.
+fn head(brush: &mut Brush, at: Vec2) {
+    brush.disk(at, 8.5, theme::PAPER);
     let cap: Vec<Vec2> = (0..=12_u8)
         .map(|i| {
             let angle = std::f32::consts::PI * (1.0 + f32::from(i) / 12.0);
-            p(0.0, -59.0) + Vec2::from_angle(angle) * 9.2 * size
+            at - Vec2::Y + Vec2::from_angle(angle) * 9.2
         })
         .collect();
-    brush.convex(&cap, theme::WOOD.mix(theme::RUBBER, 0.55));
+    brush.convex(&cap, hair_ink());
+    for side in [-1.0, 1.0] {
+        brush.disk(at + Vec2::new(3.2 * side, 1.6), 1.0, theme::RUBBER);
+    }
 }
