@@ -9,7 +9,7 @@ use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
 use super::cause::halves;
-use super::way::{Flow, along, on_line, source};
+use super::way::{Flow, along, holds, makes_v, on_line, source};
 use super::{Stage, value};
 
 /// Amps and volts that are not worth a word.
@@ -38,7 +38,44 @@ pub fn volts(drill: &Drill, point: &str) -> Vec<Stage> {
         stages.insert(index + 1, ratio(drill));
     }
     stages.extend(halves(drill, (drill.positions(), readings)));
+    stages.extend(live(drill, point));
+    stages
+}
+
+/// What a tester shows at a point; where that is nothing, first what keeps the volts of each source from it.
+pub fn live(drill: &Drill, point: &str) -> Vec<Stage> {
+    let mut stages = if drill.readings().point(point).fed.any() {
+        Vec::new()
+    } else {
+        held_back(drill, point)
+    };
     stages.push(reading(drill, point));
+    stages
+}
+
+/// What keeps the volts of each source from a point that nothing feeds: the source, and each open contact on the way from it.
+fn held_back(drill: &Drill, point: &str) -> Vec<Stage> {
+    let readings = drill.readings();
+    let flow = Flow {
+        outward: false,
+        to_earth: false,
+    };
+    let mut stages = Vec::new();
+    for from in [Supply::Utility, Supply::Generator, Supply::Battery] {
+        let way = drill
+            .plant()
+            .way((drill.positions(), readings), from, point, &|id| {
+                holds(drill, id)
+            });
+        let way = way.filter(|_| makes_v(drill, readings, from) > LEAST);
+        let along = way.map(|way| along(drill, readings, &way, flow));
+        let open = |stage: &Stage| stage.text.id == "stage-open";
+        let held: Vec<Stage> = along.into_iter().flatten().filter(open).collect();
+        if !held.is_empty() {
+            stages.push(source(drill, readings, from));
+            stages.extend(held);
+        }
+    }
     stages
 }
 

@@ -190,7 +190,7 @@ pub(super) fn holds(drill: &Drill, id: ControlId) -> bool {
 }
 
 /// Volts that a source makes.
-fn makes_v(drill: &Drill, readings: &Readings, from: Supply) -> f64 {
+pub(super) fn makes_v(drill: &Drill, readings: &Readings, from: Supply) -> f64 {
     match from {
         Supply::Generator => readings.generator.volts,
         Supply::Battery => readings.battery.volts,

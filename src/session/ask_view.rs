@@ -270,7 +270,8 @@ fn computed(drill: &Drill, held: &Held) -> Vec<Stage> {
         Foretold::Heat(index) | Foretold::Holds(index, _) => reveal::cord(ahead, *index),
         Foretold::Ppm(_) => reveal::gas(drill, ahead),
         Foretold::LiveOf(one, other) => {
-            vec![reveal::reading(ahead, one), reveal::reading(ahead, other)]
+            let both = [one, other].into_iter();
+            both.flat_map(|point| reveal::live(ahead, point)).collect()
         }
         Foretold::Answer(
             About::SlideFit | About::HangsOn(_) | About::BreakerFits(_) | About::Bonds,
