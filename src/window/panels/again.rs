@@ -2,7 +2,7 @@
 //!
 //! It does not cover the street beside it: that is drawn as in the drill.
 
-use bevy_egui::egui::{RichText, Ui};
+use bevy_egui::egui::{RichText, Slider, Ui};
 
 use crate::session::view::AgainView;
 use crate::session::{Command, Rewind};
@@ -11,17 +11,38 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, aside, body, card, log, subheading};
+use super::{Page, body, card, follow_focus, log, outline_focus, subheading};
 
-/// The clock of the moment, and which one it is.
+/// The clock of the moment.
 pub(crate) fn head(ui: &mut Ui, view: &AgainView, page: &Page<'_>) {
     ui.horizontal_wrapped(|ui| {
         let clock = RichText::new(&view.clock).font(fonts::bold(26.0));
         ui.label(clock.color(theme::LEAD.egui()));
         body(ui, &page.say("window-watch"));
-        aside(ui, &view.said);
     });
 }
+
+/// Which moment it is, and the way to any other.
+fn moments(ui: &mut Ui, view: &AgainView, page: &mut Page<'_>) {
+    let mut place = view.place;
+    let said = RichText::new(&view.said).font(fonts::regular(14.0));
+    let room = ui.available_width() - SAID;
+    ui.spacing_mut().slider_width = room.clamp(LEAST_SLIDER, MOST_SLIDER);
+    let slider = Slider::new(&mut place, 0..=view.last)
+        .show_value(false)
+        .text(said.color(theme::CREAM.egui()));
+    let response = ui.add(slider);
+    outline_focus(ui, &response);
+    follow_focus(&response);
+    if place != view.place {
+        page.out.push(Wish::Again(Some(place)));
+    }
+}
+
+/// Room for the words beside the slider, and how long that may be, points.
+const SAID: f32 = 190.0;
+const LEAST_SLIDER: f32 = 80.0;
+const MOST_SLIDER: f32 = 520.0;
 
 /// To the moments before and after, to trying it another way, and back to the debrief.
 pub(crate) fn ways(ui: &mut Ui, view: &AgainView, plays: bool, page: &mut Page<'_>) {
@@ -51,6 +72,7 @@ pub(crate) fn ways(ui: &mut Ui, view: &AgainView, plays: bool, page: &mut Page<'
         let end = page.say("window-watch-end");
         page.button(ui, &end, || Wish::Again(None));
     });
+    moments(ui, view, page);
 }
 
 /// What was found at the moment, and below it all that had been done and had happened.
