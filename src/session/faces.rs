@@ -245,6 +245,7 @@ impl Session {
                     }],
                     sockets: self.connector(open, cord).into_iter().collect(),
                     notes: super::cords::lines(&self.words, &open.drill, (index, cord)),
+                    jacket: furnish::jacket_of(&cord.name),
                     ..FaceView::default()
                 }
             })

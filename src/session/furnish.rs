@@ -7,7 +7,7 @@
 use crate::apparatus::generator::GeneratorKind;
 use crate::site::{Appliance, Cord, FarEnd, Plug, PositionId, Positions, Site, Spot, Work};
 
-use super::view::{ApplianceKind, GeneratorForm, OutletView, Room, StandView};
+use super::view::{ApplianceKind, GeneratorForm, Jacket, OutletView, Room, StandView};
 
 /// Words of names and what is drawn for them; the first that fits is taken.
 const KINDS: [(&str, ApplianceKind); 49] = [
@@ -86,6 +86,23 @@ const ROOMS: [(&str, Room); 21] = [
     ("deck", Room::Outside),
     ("driveway", Room::Outside),
 ];
+
+/// Words of the names of cords and the jackets they speak of.
+const JACKETS: [(&str, Jacket); 8] = [
+    ("yellow", Jacket::Yellow),
+    ("orange", Jacket::Orange),
+    ("red", Jacket::Red),
+    ("blue", Jacket::Blue),
+    ("green", Jacket::Green),
+    ("brown", Jacket::Brown),
+    ("gray", Jacket::Gray),
+    ("white", Jacket::White),
+];
+
+/// The color of a cord's jacket.
+pub(super) fn jacket_of(cord: &str) -> Jacket {
+    found(&JACKETS, cord).unwrap_or_default()
+}
 
 /// What an appliance is drawn as.
 pub(super) fn kind_of(appliance: &Appliance) -> ApplianceKind {

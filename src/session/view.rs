@@ -18,7 +18,7 @@ pub use debrief::{
     PageView, Phase, PinView, SeriesView, StoodView, TrackView,
 };
 pub use face::{
-    EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, LightView, Side,
+    EndView, EquipmentKind, EquipmentView, FaceKind, FaceView, GaugeView, Jacket, LightView, Side,
     SocketView,
 };
 pub use lesson::{

@@ -8,7 +8,7 @@
 use bevy::color::{Color, ColorToComponents as _, LinearRgba};
 use bevy_egui::egui;
 
-use crate::session::view::{ApplianceState, Fed, LogKind};
+use crate::session::view::{ApplianceState, Fed, Jacket, LogKind};
 use crate::words::Unit;
 
 /// A color as three bytes and an opacity from 0 to 255, in the sRGB coding.
@@ -219,6 +219,21 @@ pub fn fed_pattern(fed: Fed) -> Pattern {
         Fed::Both => Pattern::Mixed,
         Fed::Grounded => Pattern::Ticks,
         Fed::Unknown => Pattern::Dots,
+    }
+}
+
+/// Color of a cord's jacket.
+pub fn jacket_ink(jacket: Jacket) -> Ink {
+    match jacket {
+        Jacket::Plain => RUBBER.mix(STEEL, 0.35),
+        Jacket::Yellow => YELLOW,
+        Jacket::Orange => ORANGE,
+        Jacket::Red => CLOTH.mix(VERMILION, 0.5),
+        Jacket::Blue => BLUE,
+        Jacket::Green => LEAF.mix(BLUISH_GREEN, 0.5),
+        Jacket::Brown => WOOD,
+        Jacket::Gray => STEEL,
+        Jacket::White => ENAMEL,
     }
 }
 

@@ -78,6 +78,30 @@ pub enum FaceKind {
     Cord,
 }
 
+/// The color of a cord's jacket.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum Jacket {
+    /// None that its name speaks of.
+    #[default]
+    Plain,
+    /// Yellow.
+    Yellow,
+    /// Orange.
+    Orange,
+    /// Red.
+    Red,
+    /// Blue.
+    Blue,
+    /// Green.
+    Green,
+    /// Brown.
+    Brown,
+    /// Gray.
+    Gray,
+    /// White.
+    White,
+}
+
 /// The face of a piece of equipment.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct FaceView {
@@ -101,6 +125,8 @@ pub struct FaceView {
     pub notes: Vec<String>,
     /// The words on a tag that hangs on it; empty if none does.
     pub tag: String,
+    /// Of a cord, the color of its jacket.
+    pub jacket: Jacket,
 }
 
 /// A light on a face.

@@ -1,5 +1,6 @@
 //! A cord with its ends: what it carries, whether it lies coiled or flat, and which end is plugged in.
 //!
+//! The color of the jacket is shown at both ends, as its name may speak of it.
 //! A plugged end is a filled block, a loose one an outline; the words for both stand in the rows below.
 
 use bevy_egui::egui::{
@@ -39,7 +40,15 @@ pub(super) fn strip(ui: &mut Ui, face: &FaceView, controls: &[&ControlView]) {
     let taken = face.sockets.iter().any(|s| s.taken);
     let far = plugs.next().map_or(taken, |c| plugged(c));
     end(painter, pos2(right + 9.0, y), far);
+    for sleeve in [left + SLEEVE / 2.0, right - SLEEVE / 2.0] {
+        let sleeve = Rect::from_center_size(pos2(sleeve, y), vec2(SLEEVE, 8.0));
+        let ink = theme::jacket_ink(face.jacket).egui();
+        painter.rect_filled(sleeve, CornerRadius::same(3), ink);
+    }
 }
+
+/// How far the jacket is drawn at each end, points: between them lies what feeds the cord.
+const SLEEVE: f32 = 26.0;
 
 fn plugged(control: &ControlView) -> bool {
     control.position_id != "stowed"
