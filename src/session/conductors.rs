@@ -99,6 +99,10 @@ impl Session {
             0.0
         };
         let flows = amps >= LEAST_FLOW_A;
+        if told.fed == Fed::Dead && has_fallen(&open.drill, wire) {
+            told.fed = Fed::Unknown;
+            told.said = "fed-fallen";
+        }
         if wire.from == "solar" && flows {
             // The sun's power goes out, whatever made the grid that it follows.
             told.fed = Fed::Solar;
@@ -195,6 +199,15 @@ fn fed_at(drill: &Drill, reading: PointReading, point: &str) -> Fed {
     } else {
         fed_by(reading.fed)
     }
+}
+
+/// Whether a wire lies on the ground, for somebody who is no line worker: it counts as live, whatever feeds it.
+fn has_fallen(drill: &Drill, wire: &Wire) -> bool {
+    let (site, line) = (drill.site(), &drill.site().line);
+    let span = line.spans.get(line.broken_span);
+    site.line_work.is_none()
+        && span.is_some_and(|span| span.name == wire.id)
+        && site.stands(drill.positions(), line.span_state, "broken")
 }
 
 /// Whether a source of the house feeds it, and nothing else.

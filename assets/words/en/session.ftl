@@ -174,6 +174,7 @@ fed-battery = fed by the battery
 fed-both = fed by both
 fed-grounded = grounded
 fed-unknown = not tested yet
+fed-fallen = down, to be treated as live
 fed-live = tested live
 
 state-well = well

@@ -57,6 +57,7 @@ window-met = met
 window-not-met = not met
 window-critical = No run can pass without it
 window-timeline = Timeline
+window-timeline-pin = found here
 window-findings = Findings
 window-finding = Finding
 window-no-findings = Nothing to explain: every rule was kept.

@@ -174,6 +174,7 @@ fed-battery = con voltaje de la batería
 fed-both = con voltaje de la red y del generador
 fed-grounded = con puesta a tierra
 fed-unknown = sin medir todavía
+fed-fallen = caída: cuenta como con voltaje
 fed-live = con voltaje, según el medidor
 
 state-well = bien

@@ -57,6 +57,7 @@ window-met = cumplido
 window-not-met = no cumplido
 window-critical = Sin esto no se aprueba
 window-timeline = Línea de tiempo
+window-timeline-pin = hallado aquí
 window-findings = Hallazgos
 window-finding = Hallazgo
 window-no-findings = Nada que explicar: se cumplieron todas las reglas.

@@ -1,6 +1,6 @@
 //! Phasors at a place: a dial for each point, with an arrow for the volts of each leg and a thin one for its amps, and the same in words.
 //!
-//! Volts and amps differ in ink, width and head, and a number at the tip says the leg: what a conductor is fed by has inks of its own.
+//! Volts and amps differ in ink, width and head, and what stands at the tip, the sign of the unit with the number of the leg, says which: what a conductor is fed by has inks of its own.
 //! The volts of leg 1 point to the right; what stands counterclockwise of them comes earlier.
 //! An arrow of volts that reaches the ring stands for 120 V; the larger of the two of amps reaches three quarters of it.
 
@@ -42,12 +42,12 @@ fn dial(painter: &Painter, middle: Pos2, view: &PhasorView) {
         painter.line_segment([middle - arm, middle + arm], faint);
     }
     let [one, two] = view.legs_v;
-    arrow(painter, middle, (one, 0.0), "1");
+    arrow(painter, middle, (one, 0.0), "V1");
     let turned = view.degrees.unwrap_or(if one > two { 180.0 } else { 0.0 });
-    arrow(painter, middle, (two, turned), "2");
+    arrow(painter, middle, (two, turned), "V2");
     let most = view.amps.iter().map(|a| a.amps).fold(0.0, f64::max);
     for amps in &view.amps {
-        let name = if amps.leg == 1 { "1" } else { "2" };
+        let name = if amps.leg == 1 { "A1" } else { "A2" };
         thin(painter, middle, (amps.amps / most, amps.degrees), name);
     }
 }
@@ -60,7 +60,7 @@ fn thin(painter: &Painter, from: Pos2, (share, degrees): (f64, f64), name: &str)
     let ink = theme::YELLOW.egui();
     painter.line_segment([from, tip], Stroke::new(1.6, ink));
     painter.circle_filled(tip, 3.4, ink);
-    let beside = tip + along * 11.0;
+    let beside = tip + along * 13.0;
     painter.text(
         beside,
         Align2::CENTER_CENTER,
@@ -85,9 +85,9 @@ fn arrow(painter: &Painter, from: Pos2, (volts, degrees): (f64, f64), name: &str
         painter.line_segment([tip, tip - along * 9.0 + side * 5.0], stroke);
     }
     // Two arrows on one another keep their numbers apart.
-    let aside = if name == "1" { -8.0 } else { 8.0 };
+    let aside = if name == "V1" { -8.0 } else { 8.0 };
     painter.text(
-        tip + along * 9.0 + vec2(0.0, aside),
+        tip + along * 11.0 + vec2(0.0, aside),
         Align2::CENTER_CENTER,
         name,
         fonts::bold(14.0),

@@ -15,7 +15,7 @@ use crate::window::link::Wish;
 use crate::window::theme;
 use crate::window::theme::Pattern;
 
-use super::Page;
+use super::{Page, aside};
 use super::span::Span;
 
 pub(super) const LABEL: f32 = 176.0;
@@ -49,6 +49,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page
             self::pin(ui, rect, &pin, view.length_ms, &scale, page);
         }
     }
+    legend(ui, view, span, page);
     come_into_sight(ui, rect, span);
 }
 
@@ -161,38 +162,40 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
         theme::YELLOW
     };
     let painter = ui.painter_at(rect.expand(4.0));
-    let head = pos2(pin.x, rect.top() + 11.0);
+    let middle = pos2(pin.x, rect.top() + 11.0);
     painter.line_segment(
-        [head, pos2(pin.x, scale.bars.bottom())],
+        [middle, pos2(pin.x, scale.bars.bottom())],
         Stroke::new(2.0, ink.egui()),
     );
     let count = match pin.told.len() {
         1 => String::from("!"),
         several => format!("{several}×"),
     };
-    let galley = painter.layout_no_wrap(count, fonts::bold(12.0), theme::CREAM.egui());
-    let wide = PIN.max(galley.size().x + 12.0);
-    painter.rect(
-        Rect::from_center_size(head, vec2(wide, PIN)),
-        CornerRadius::same(8),
-        theme::INK.egui(),
-        Stroke::new(2.5, ink.egui()),
-        egui::StrokeKind::Inside,
-    );
-    let at = Align2::CENTER_CENTER.anchor_size(head, galley.size());
-    painter.galley(at.min, galley, theme::CREAM.egui());
+    head(&painter, middle, &count, ink);
     let id = egui::Id::new(("pin", pin.first_ms, pin.last_ms));
-    let response = ui.interact(
-        Rect::from_center_size(head, vec2(22.0, 22.0)),
-        id,
-        Sense::CLICK,
-    );
+    let reach = Rect::from_center_size(middle, vec2(22.0, 22.0));
+    let response = ui.interact(reach, id, Sense::CLICK);
     let told = format!("{} {}", page.say("window-finding"), pin.told.join("\n"));
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &told));
     super::outline_focus(ui, &response);
     let nearer = scale.span.around(pin.first_ms, pin.last_ms, length_ms);
     page.on(&response, || Wish::Span(Some(nearer)));
     response.on_hover_text(told);
+}
+
+/// The head of a pin, with how many findings it stands for.
+fn head(painter: &Painter, middle: Pos2, count: &str, ink: theme::Ink) {
+    let galley = painter.layout_no_wrap(count.to_owned(), fonts::bold(12.0), theme::CREAM.egui());
+    let wide = PIN.max(galley.size().x + 12.0);
+    painter.rect(
+        Rect::from_center_size(middle, vec2(wide, PIN)),
+        CornerRadius::same(8),
+        theme::INK.egui(),
+        Stroke::new(2.5, ink.egui()),
+        egui::StrokeKind::Inside,
+    );
+    let at = Align2::CENTER_CENTER.anchor_size(middle, galley.size());
+    painter.galley(at.min, galley, theme::CREAM.egui());
 }
 
 /// Time to the screen.
@@ -246,50 +249,48 @@ fn row(ui: &Ui, track: &TrackView, top: f32, scale: &Scale) {
         ui.interact(rect, ui.id().with((&track.label, place)), Sense::hover())
             .on_hover_text(word);
     }
-    words(painter, &strips, scale.bars.right());
+    words(painter, &strips);
 }
 
 /// The least width of a strip, points.
 const SLIVER: f32 = 9.0;
 
-/// The word of each strip: in it where there is room; where it lasted an instant, on a flag that begins at it; where there is none, pointing tells it.
-fn words(painter: &Painter, strips: &[(Rect, Fed, &str)], end: f32) {
-    let mut free_from = f32::NEG_INFINITY;
+/// The word of each strip in it where there is room: never over another one, which it would speak of falsely.
+/// Pointing tells the others, and the legend tells them all.
+fn words(painter: &Painter, strips: &[(Rect, Fed, &str)]) {
     for (rect, fed, word) in strips {
         let ink = theme::fed_ink(*fed).egui();
         let galley = painter.layout_no_wrap((*word).to_owned(), fonts::regular(12.0), ink);
-        let width = galley.size().x;
-        let within = (rect.left() + 5.0).max(free_from);
-        let top = rect.top() + 1.0;
-        if within + width + 3.0 <= rect.right() {
-            painter.galley(pos2(within, top), galley, ink);
-            free_from = within + width + 9.0;
-            continue;
+        if galley.size().x + 8.0 <= rect.width() {
+            painter.galley(rect.min + vec2(5.0, 1.0), galley, ink);
         }
-        if rect.width() > SLIVER + 0.5 {
-            continue;
-        }
-        let size = galley.size() + vec2(10.0, 4.0);
-        let (left, right) = (rect.right() - 1.0, rect.left() + 1.0);
-        let flag = if left >= free_from && left + size.x <= end {
-            Rect::from_min_size(pos2(left, top), size)
-        } else if right - size.x >= free_from {
-            Rect::from_min_size(pos2(right - size.x, top), size)
-        } else {
-            continue;
-        };
-        let edge = Stroke::new(1.0, ink);
-        painter.rect(
-            flag,
-            CornerRadius::same(3),
-            theme::INK.egui(),
-            edge,
-            egui::StrokeKind::Inside,
-        );
-        painter.galley(flag.min + vec2(5.0, 2.0), galley, ink);
-        free_from = flag.right() + 4.0;
     }
 }
+
+/// What the strips in sight show, a sample and its word each, and what a pin is.
+fn legend(ui: &mut Ui, view: &DebriefView, span: Span, page: &Page<'_>) {
+    let stretches = || view.tracks.iter().flat_map(|track| &track.stretches);
+    let seen = |from: u64, to: u64| from <= span.to_ms && to >= span.from_ms;
+    ui.horizontal_wrapped(|ui| {
+        ui.add_space(LABEL);
+        for fed in Fed::ALL {
+            let here = stretches().find(|s| s.2 == fed && seen(s.0, s.1));
+            let Some((.., word)) = here else { continue };
+            let (rect, _) = ui.allocate_exact_size(vec2(SAMPLE, 16.0), Sense::hover());
+            pattern(ui.painter(), rect.left_center(), rect.right(), fed);
+            aside(ui, word);
+            ui.add_space(10.0);
+        }
+        if view.phase >= Phase::Why && !view.findings.is_empty() {
+            let (rect, _) = ui.allocate_exact_size(vec2(PIN, PIN), Sense::hover());
+            head(ui.painter(), rect.center(), "!", theme::PURPLE);
+            aside(ui, &page.say("window-timeline-pin"));
+        }
+    });
+}
+
+/// Length of a sample, points.
+const SAMPLE: f32 = 38.0;
 
 /// A strip: a dark ground, and the pattern along its lower part.
 fn strip(painter: &Painter, rect: Rect, fed: Fed) {

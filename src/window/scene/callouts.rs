@@ -25,7 +25,7 @@ use crate::window::theme::Ink;
 use super::calls::{Call, calls, calls_in_both};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
-use super::{pointers, reach};
+use super::{pointers, reach, wires};
 
 /// How the words are shown.
 pub(crate) struct Shown<'a> {
@@ -73,7 +73,7 @@ pub(crate) fn paint(
     };
     let rings = calls.iter().filter(|call| call.loud);
     taken.extend(rings.map(|call| {
-        let reach = 2.0 * frame.points(RING);
+        let reach = 2.0 * frame.points(ring_of(call));
         Rect::from_center_size(point(frame, call.at), vec2(reach, reach))
     }));
     let mut room = Room {
@@ -103,6 +103,16 @@ pub(crate) fn paint(
 
 /// How far the ring around what is told reaches, in the plan's units.
 const RING: f32 = 44.0;
+const RING_OF_PERSON: f32 = 68.0;
+
+/// How far the ring of a loud call reaches; one that says who as well is a person's.
+fn ring_of(call: &Call) -> f32 {
+    if call.text.is_empty() {
+        RING
+    } else {
+        RING_OF_PERSON
+    }
+}
 
 /// What callouts lie on only where nothing else is free: things in the house, its panel, the transformer.
 fn spared(street: &StreetView, plan: &Plan, frame: Frame) -> Vec<Rect> {
@@ -119,7 +129,7 @@ fn spared(street: &StreetView, plan: &Plan, frame: Frame) -> Vec<Rect> {
     things.chain(boxes).chain(transformer).collect()
 }
 
-/// What no callout may lie on: people, and the generator.
+/// What no callout may lie on: people, the generator, and the signs at broken wires.
 fn kept_free<'a>(
     street: &'a StreetView,
     plan: &'a Plan,
@@ -130,18 +140,21 @@ fn kept_free<'a>(
         .iter()
         .map(|person| (person.id.as_str(), PERSON));
     let things = std::iter::once(("generator", GENERATOR));
-    people
-        .chain(things)
-        .filter_map(move |(id, (dx, above, below))| {
-            let at = plan.anchors.get(id)?;
-            let (min, max) = (*at - Vec2::new(dx, above), *at + Vec2::new(dx, below));
-            Some(Rect::from_two_pos(point(frame, min), point(frame, max)))
-        })
+    let around = move |at: Vec2, (dx, above, below): (f32, f32, f32)| {
+        let (min, max) = (at - Vec2::new(dx, above), at + Vec2::new(dx, below));
+        Rect::from_two_pos(point(frame, min), point(frame, max))
+    };
+    let all = people.chain(things);
+    let all = all.filter_map(move |(id, reach)| Some(around(*plan.anchors.get(id)?, reach)));
+    let signs = wires::signs(street, plan);
+    all.chain(signs.into_iter().map(move |(_, at)| around(at, SIGN)))
 }
 
 /// How far a person and the generator reach from their anchors: to each side, up and down, in the plan's units.
 const PERSON: (f32, f32, f32) = (15.0, 44.0, 14.0);
 const GENERATOR: (f32, f32, f32) = (40.0, 34.0, 32.0);
+/// The same of a sign at a broken wire.
+const SIGN: (f32, f32, f32) = (17.0, 18.0, 12.0);
 
 pub(super) fn screen(frame: Frame) -> Rect {
     let r = frame.room();
@@ -538,7 +551,7 @@ impl Room {
         let galley = painter.layout_job(job);
         let size = galley.size() + vec2(18.0, 10.0);
         let at = point(self.frame, call.at);
-        let ring = self.frame.points(RING);
+        let ring = self.frame.points(ring_of(call));
         let near = if call.loud { ring + 14.0 } else { 26.0 };
         let Some(rect) = self.find(at, size, near) else {
             return;

@@ -273,7 +273,9 @@ fn moving(
     things(&mut brush, street, &drawn.plan, turn);
     wires::paint(&mut brush, street, &drawn.plan, turn * MARKS_A_SECOND);
     if let Some(at) = told(&views, &desk, &drawn.plan) {
-        brush.moving(true, |brush| ring(brush, at, turn));
+        let person = told_of_person(&views, &desk);
+        let wide = if person { 24.0 } else { 0.0 };
+        brush.moving(true, |brush| ring(brush, at, wide, turn));
     }
     lay(&mut meshes, &layers.moving, brush)
 }
@@ -286,9 +288,17 @@ fn things(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f32) {
     people::paint(brush, street, plan, light(street));
 }
 
+/// Whether the stage that is told now is a person: a ring lies around all of them, and hides nothing.
+fn told_of_person(views: &Views, desk: &Desk) -> bool {
+    let consequence = views.consequence.as_ref();
+    let stage = consequence.and_then(|c| c.stages.get(desk.stage));
+    let mut people = views.street.iter().flat_map(|street| &street.people);
+    stage.is_some_and(|stage| people.any(|person| person.id == stage.at))
+}
+
 /// The ring that says "here": two circles, so that it is no mark of anything else.
-fn ring(brush: &mut Brush, at: Vec2, turn: f32) {
-    let swell = (turn * 2.5).sin() * 2.0;
+fn ring(brush: &mut Brush, at: Vec2, wide: f32, turn: f32) {
+    let swell = wide + (turn * 2.5).sin() * 2.0;
     brush.ring(at, 30.0 + swell, 7.0, theme::INK.alpha(0.7));
     brush.ring(at, 30.0 + swell, 4.0, theme::PURPLE);
     brush.ring(at, 39.0 + swell, 2.0, theme::CREAM);

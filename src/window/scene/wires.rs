@@ -33,24 +33,30 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
             let near = (span && route.pieces.len() > 1 && i == 0)
                 .then_some(before)
                 .flatten();
+            // On the ground it is no more known to be dead than the other piece.
+            let near = near.filter(|near| near.fed != Fed::Dead || wire.fed != Fed::Unknown);
             conductor(brush, piece, near.unwrap_or(wire), phase, size);
         }
         before = (wire.kind == WireKind::Span).then_some(wire);
     }
-    for stub in street
-        .wires
-        .iter()
-        .filter(|w| street.broken_spans.contains(&w.id))
-    {
-        for piece in plan.routes.get(&stub.id).iter().flat_map(|r| &r.pieces) {
-            if let Some(end) = piece.last() {
-                frayed(brush, *end);
-                let on_ground = end.y > GROUND - NEAR_GROUND;
-                let sign = if on_ground { GROUND } else { end.y };
-                caution(brush, Vec2::new(end.x, sign - 34.0));
-            }
-        }
+    for (end, sign) in signs(street, plan) {
+        frayed(brush, end);
+        caution(brush, sign);
     }
+}
+
+/// The ends of broken wires, and the middles of the signs beside them.
+pub(super) fn signs(street: &StreetView, plan: &Plan) -> Vec<(Vec2, Vec2)> {
+    let broken = street.broken_spans.iter();
+    let pieces = broken.filter_map(|id| plan.routes.get(id));
+    let ends = pieces.flat_map(|route| &route.pieces);
+    let ends = ends.filter_map(|piece| piece.last().copied());
+    ends.map(|end| {
+        let on_ground = end.y > GROUND - NEAR_GROUND;
+        let sign = if on_ground { GROUND } else { end.y };
+        (end, Vec2::new(end.x, sign - 34.0))
+    })
+    .collect()
 }
 
 /// House wiring and other people's drops are drawn lighter than the line.
