@@ -5,15 +5,15 @@ told-way-at = El camino de la energía, minuto { $at }:
 told-way-before = El camino de la energía, justo antes del minuto { $at }:
 told-step = Por orden de tiempo, número { $step } de { $of } dentro de un segundo.
 told-chain = Cómo llegó a calentarse tanto:
-told-sum = Lo que suma:
-told-sum-at = Lo que suma, minuto { $at }:
+told-sum = La cuenta:
+told-sum-at = La cuenta, minuto { $at }:
 
 stage-generator = El generador da { $volts } y entrega { $watts }. Se le piden { $asked }.
 stage-generator-idle = El generador da { $volts }. En este momento nada toma energía de él.
 stage-cord = { $name }: lleva { $amps }.
 stage-two-plugs = Tiene un enchufe en cada punta. Si se saca de la pared, sus patas desnudas quedan a { $volts }.
-stage-jumper = Está abierto, pero un puente pasa por el lado: { $name }. Por el puente sigue la energía.
-stage-jumper-besides = Está cerrado: { $name }. Además un puente pasa por el lado, así que abrirlo solo no basta.
+stage-jumper = Está abierto, pero un puente lo rodea: { $name }. Por el puente sigue la energía.
+stage-jumper-besides = Está cerrado: { $name }. Además un puente lo rodea, así que abrirlo solo no basta.
 stage-welded = { $name }: dice abierto, pero sus contactos están soldados. Lleva { $amps } a { $volts }.
 stage-cord-wire = Cable: { $cord }. Son { $length } de calibre { $gauge } AWG; está así: { $lies }. Ida y vuelta son { $ohm }.
 stage-cord-lost = Con { $amps } pierde { $lost }. { $bad ->
@@ -34,14 +34,14 @@ stage-cord-does = { $basis ->
 }
 stage-cords-joined = Están unidos: { $first } y { $cord }. Son { $length } en total. Con { $amps } pierden { $lost }. Quedan { $volts }.
 stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito: por ahí van { $amps }. Baja el tomacorriente a { $volts }.
-stage-adapter = { $cord }: está en una sola toma de 120 V. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y la toma baja a { $near }.{ $over ->
+stage-adapter = { $cord }: está en un solo tomacorriente de 120 V. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y el tomacorriente baja a { $near }.{ $over ->
     [one] {" "}Un tomacorriente común de 120 V está hecho para { $outlet } como máximo.
    *[other] {""}
 }
 stage-inlet = Por la entrada de corriente entran { $amps }.
 stage-branch = { $name }: por ahí pasan { $amps } al revés.
 stage-breaker = { $name }: deja pasar { $amps }.
-stage-live = { $name }: tiene voltaje, sin corriente.
+stage-live = { $name }: hay voltaje, sin corriente.
 stage-main = { $name }: está encendido. Salen { $amps } de la casa.
 stage-drop = { $name }: lleva { $amps } hasta el poste.
 stage-transformer = El transformador del poste convierte { $low } en { $high }.
@@ -49,13 +49,13 @@ stage-span = { $name }: tiene { $volts }.
 stage-span-to-earth = { $name }: tiene { $volts } a tierra.
 stage-neighbor = { $name }: recibe { $volts } de su generador.
 stage-crew = Las manos de quien trabaja en la línea cierran el circuito. La tierra bajo los pies toma una parte. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
-stage-generator-still = El generador está parado ahora.
+stage-generator-still = El generador está parado.
 stage-battery = La batería da { $volts } y entrega { $watts }.
 stage-sun = El inversor solar está a { $volts }. El sol da { $watts }.
 stage-utility = La línea de la compañía está hecha para { $volts }.
-stage-carries = { $name }: lleva { $amps } a { $volts }.
-stage-carries-sides = { $name }: lleva { $amps } de un lado y { $other } del otro. Entre los dos hay { $volts }.
-stage-live-at = { $name }: tiene { $volts }, sin corriente.
+stage-carries = { $name }: por ahí pasan { $amps } a { $volts }.
+stage-carries-sides = { $name }: por ahí pasan { $amps } de un lado y { $other } del otro. Entre los dos hay { $volts }.
+stage-live-at = { $name }: hay { $volts }, sin corriente.
 stage-open = Apagado o abierto aquí: { $name }. Esto detiene la energía.
 stage-behind = Luego viene: { $name }.
 stage-behind-on = Luego viene: { $name }. Está encendido.
@@ -71,9 +71,9 @@ stage-handles = { $main-open ->
        *[other] Solo lo que está apagado aquí separó { $volts } de la calle.
     }
    *[other] { $interlock ->
-        [0] Aquí no hay candado ni traba.
-        [one] La traba no alcanza: no sujeta ninguna palanca.
-       *[other] La traba está desarmada: no sujeta ninguna palanca.
+        [0] Aquí no hay candado ni corredera.
+        [one] La corredera no alcanza: no sujeta ninguna palanca.
+       *[other] La corredera está desarmada: no sujeta ninguna palanca.
     } { $tied ->
         [one] Nada mantuvo separadas las dos fuentes.
        *[other] { $met ->
@@ -87,15 +87,15 @@ stage-handles = { $main-open ->
 }
 stage-meet = Aquí se encuentran los dos, con { $angle } de diferencia. Por el generador pasan { $amps } de golpe.
 stage-hand = La mano cierra el camino a tierra. El suelo bajo los pies toma una parte. Al cuerpo le quedan { $volts }, y por él pasan { $body } durante { $seconds }.
-stage-bare = Aquí termina el metal desnudo. { $across ->
-    [one] De una clavija a tierra, una mano encuentra { $earth }. Entre dos clavijas, { $volts }.
+stage-bare = Aquí termina el camino, en metal desnudo. { $across ->
+    [one] De una pata a tierra, una mano encuentra { $earth }. Entre dos patas, { $volts }.
    *[other] Una mano que lo toca encuentra { $volts }.
 }
 stage-wet-hand = El agua lo une con la caja y el piso. La mano encuentra { $volts }.
-stage-lug = Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
+stage-lug = Los bornes desnudos detrás de la cubierta están a { $volts }, cerca de la mano.
 stage-parts = { $carried ->
     [one] La mano separa contactos que llevan { $amps } a { $volts }. La corriente sigue saltando entre ellos como un arco, una chispa muy caliente.
-   *[other] Los bornes desnudos detrás de la tapa están a { $volts }, cerca de la mano.
+   *[other] Los bornes desnudos detrás de la cubierta están a { $volts }, cerca de la mano.
 }
 stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
 stage-plug = La mano mueve un enchufe que está a { $volts }.
@@ -108,14 +108,14 @@ stage-work = { $dead ->
     [one] Aquí se trabaja en la línea. Ahora no tiene voltaje.
    *[other] Aquí se trabaja en la línea. Tiene { $volts } a tierra.
 }
-stage-grounds = Las tierras la ponen en cortocircuito: { $amps }.
+stage-grounds = Las puestas a tierra la ponen en cortocircuito: { $amps }.
 stage-customers = Aquí los clientes reciben { $stands }. { $asked ->
     [one] No han contestado.
    *[other] Nadie les preguntó.
 }
 stage-said-dead = Esto es lo que usted dijo que no tenía voltaje: { $subject }. Está a { $stands }.
 stage-wrong-volts = Un lado de la casa recibe hasta { $volts }. Es demasiado durante { $lasted } en total.
-stage-burnt = Recibe { $volts } durante { $stood }: { $appliance }. No aguanta más de { $most }.
+stage-burnt = Le llegan { $volts } durante { $stood }: { $appliance }. Su límite es { $most }.
 stage-astray = Aquí salen { $residual } y no vuelven. El dispositivo abre en { $took }.
 stage-ground-wire = En el camino de vuelta, { $amps } toman el cable de tierra.
 stage-sun-joins = Los { $sun } del sol pueden ir ahora hacia un generador hecho para { $rated }.
@@ -126,7 +126,7 @@ stage-pushed = Entran { $watts } al generador, al revés.{ $borrowed ->
 stage-unfit = { $fault ->
     [indoor] Sus letras son { $letters }: sin W, su cubierta no es para sol ni agua.
     [no-ground] { $pin ->
-        [one] Le cortaron la clavija de tierra, así que su conductor de tierra no llega a nada.
+        [one] Le cortaron la pata de tierra, así que su conductor de tierra no llega a nada.
        *[other] Tiene dos conductores y ninguno de tierra.
     } Una falla en lo que alimenta no tiene entonces un camino seguro de regreso.
     [wet] Su conector está en el agua. De ahí se fuga corriente a tierra.
@@ -142,7 +142,7 @@ stage-plug-ohm = Los dos contactos de este enchufe tienen { $ohm } en total.
 stage-plug-heat = Con { $amps } eso da { $heat } de calor en un lugar pequeño.
 stage-plug-reached = Con eso el enchufe pasó de { $start } a { $reached } en { $time }.
 stage-plug-limit = A { $limit } un enchufe empieza a chamuscarse.
-stage-wire-adapter = Cuelga de una sola toma de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
+stage-wire-adapter = Cuelga de un solo tomacorriente de 120 V: { $cord }. Así los dos lados del tablero van al mismo paso, a { $near }.
 stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman, o casi.
 stage-wire-made = El alambre es de calibre { $gauge } AWG: así de grueso es. El interruptor más grande para él es de { $breaker }.
 stage-wire-carries = Lleva { $amps }.
@@ -152,10 +152,10 @@ stage-wire-limit = Su aislamiento aguanta { $limit }, no más. { $climbs ->
    *[other] Llegó a { $reached }.
 }
 
-stage-on-the-way = Los cables del camino vuelven calor { $watts }.
+stage-on-the-way = Los cables del camino convierten { $watts } en calor.
 stage-borrowed = Un motor también toma corriente prestada y la devuelve. Por eso usa menos vatios que sus amperios por sus voltios.
-stage-starting = { $name }: arranca. Toma { $amps } a { $volts } y usa { $watts } por un momento.
-stage-stalled = { $name }: intenta arrancar y no gira. Toma { $amps } a { $volts } y usa { $watts }.
+stage-starting = Esto arranca: { $name }. Toma { $amps } a { $volts } y usa { $watts } por un momento.
+stage-stalled = Esto intenta arrancar y no gira: { $name }. Toma { $amps } a { $volts } y usa { $watts }.
 stage-asked-street = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, la casa y la calle piden { $asked }. Está hecho para { $rated }.
 stage-asked-low = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, todo esto pide { $asked }. Está hecho para { $rated }.
 stage-asked-surge = En total se le piden { $asked } al generador. Está hecho para { $rated }, y para { $surge } en un arranque.
@@ -163,11 +163,11 @@ stage-asked-battery-low = A un voltaje tan bajo, la batería entrega { $watts }.
 stage-asked-battery = En total se le piden { $asked } a la batería. Está hecha para { $rated }.
 stage-street = { $neighbors ->
     [0] El interruptor principal deja salir { $amps } a { $volts } a la calle.
-    [one] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde un vecino también la recibe.
-   *[other] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde { $neighbors } vecinos también la reciben.
+    [one] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde un vecino también recibe de esa corriente.
+   *[other] El interruptor principal deja salir { $amps } a { $volts } a la calle, donde { $neighbors } vecinos también reciben de esa corriente.
 }
 stage-opens = { $name }: por él pasaron { $amps }, { $times } veces su capacidad. Frío, con eso abre en { $seconds }.
-stage-turning = Con tan poco voltaje el motor tiene { $torque } de su fuerza de giro.
+stage-turning = Con tan poco voltaje el motor tiene el { $torque } de su fuerza de giro.
 stage-low-volts = Así quedan { $volts } para esto: { $appliance }.
 stage-order-motor = Un orden que funciona, número { $number }: { $name }. Mientras arranca, todo lo encendido pide { $start }; luego { $then }.
 stage-order = Un orden que funciona, número { $number }: { $name }. Entonces todo lo encendido pide { $then }.
@@ -177,15 +177,15 @@ stage-leave-restart = Deje esto apagado: { $name }. Con eso se pedirían { $aske
 stage-begins-above = Empezó como se contó arriba, en el minuto { $at }.
 stage-ends-above = Lo demás es como se contó arriba, en el minuto { $at }.
 stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } por aquí: { $guard }.
-stage-leave-stands = Deje esto apagado: { $name }. Con { $share } de su voltaje un motor no giraría.
-stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo { $share } del voltaje.
+stage-leave-stands = Deje esto apagado: { $name }. Con el { $share } de su voltaje un motor no giraría.
+stage-leave-starves = Deje esto apagado: { $name }. Con eso quedaría solo el { $share } del voltaje.
 stage-frame = La carcasa del generador está unida a sus cables de neutro y de tierra. Ellos le ponen { $volts }.
 stage-generator-tied = El generador está a { $volts }, unido a otra fuente.
 stage-two-bonds = El dispositivo encuentra el neutro y la tierra unidos a sus dos lados. Abre en { $took }.
 stage-lent = El generador del vecino da { $volts } en la punta del cable que presta.
 stage-sources-meet = { $met ->
     [one] Aquí se junta con su generador, con { $angle } de diferencia. Entre los dos pasa un golpe de { $amps }.
-   *[other] Termina en las tomas de su generador. Llegan a { $volts }.
+   *[other] Termina en los tomacorrientes de su generador. Llegan a { $volts }.
 }
 stage-surge-held = Esto aguantó: { $breaker }. Frío, con un golpe así abre solo después de { $opens }. El golpe mismo dura unas pocas vueltas.
 
@@ -193,7 +193,7 @@ told-fire = Cómo se prendió:
 told-gas-at = El camino del gas, minuto { $at }:
 
 stage-exhaust = El motor lleva una carga de { $watts }. En aire fresco da { $fresh } de monóxido de carbono por hora.
-stage-exhaust-starved = Al aire que lo rodea le falta oxígeno: queda { $oxygen }. Por eso da { $gives } por hora.
+stage-exhaust-starved = Al aire que lo rodea le falta oxígeno: queda el { $oxygen }. Por eso da { $gives } por hora.
 stage-exhaust-over = El motor lleva apagado { $time }. Lo que dio sigue en el aire.
 stage-exhaust-neighbor = El motor de un vecino, junto a una abertura de esta casa, da { $grams } de monóxido de carbono por hora. Cerca del { $share } entra, y es una estimación: { $enters } por hora.
 stage-drawn-in = Está a { $feet } de una abertura. Cerca del { $share } de su gas entra, y es una estimación: { $enters } por hora. { $way ->
@@ -203,7 +203,7 @@ stage-drawn-in = Está a { $feet } de una abertura. Cerca del { $share } de su g
    *[openings] El gas entra por las aberturas cercanas.
 }
 stage-drawn-in-next-door = Está a { $feet } de una abertura de la casa de al lado. Cerca del { $share } de su gas entra allí, y es una estimación: { $enters } por hora.
-stage-garage-air = Todo va al garaje, y la puerta grande está { $door }. De ello salen al aire libre { $leaves } por hora. El aire de allí tiene { $ppm }.
+stage-garage-air = Todo va al garaje, y la puerta grande está { $door }. De ese gas salen al aire libre { $leaves } por hora. El aire de allí tiene { $ppm }.
 stage-garage-passes = { $door ->
     [open] Por la puerta abierta a la casa pasan { $enters } por hora adentro.
    *[shut] Por rendijas de puertas, paredes y piso pasan { $enters } por hora a la casa.
@@ -266,12 +266,12 @@ told-stopped = Por qué fue demasiado pronto:
 told-can = Cómo puede prenderse ese combustible:
 told-starter-at = Cómo puede girar el motor, minuto { $at }:
 
-stage-unplugged = No está enchufado aquí: { $name }.
+stage-unplugged = Sin enchufar aquí: { $name }.
 stage-gets = { $how ->
-    [unplugged] { $name }: no está enchufado en ningún lado.
-    [elsewhere] { $name }: no está enchufado ahí. Donde está enchufado recibe { $volts }.
-    [low] { $name }: ahí recibe { $volts }. Necesita { $least } o más.
-   *[gets] Así esto recibe { $volts }: { $name }.
+    [unplugged] Sin enchufar en ningún lado: { $name }.
+    [elsewhere] Sin enchufar ahí: { $name }. Donde está su enchufe llegan { $volts }.
+    [low] { $name }: ahí llegan { $volts }. Hacen falta { $least } o más.
+   *[gets] Así a esto le llegan { $volts }: { $name }.
 }
 stage-came = { $came ->
     [one] La electricidad llegó para quedarse en el minuto { $at }, { $late } tarde.
@@ -292,7 +292,7 @@ stage-last-ran = { $ran ->
     [one] Funcionó por última vez en el minuto { $at }, con { $watts }: { $name }.
    *[other] No ha funcionado desde el minuto { $at }: { $name }.
 }
-stage-can-wait = Sin electricidad, de bueno a perdido pasan { $whole }. Cuando le faltó, ya se había gastado el { $share }.
+stage-can-wait = Sin electricidad, lo que protege se pierde en { $whole }. Cuando le faltó, ya había pasado el { $share } de ese tiempo.
 stage-rest-lasted = El resto duró { $time }. En el minuto { $at } se acabó.
 stage-tank = En el minuto { $at } el tanque tenía { $held }.
 stage-burned = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Así gastó { $rate } por hora.
@@ -301,7 +301,7 @@ stage-oil = En el minuto { $at } el aceite alcanzaba para { $time } más.
 stage-oil-used = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Entonces su propio interruptor lo detuvo.
 stage-went-dark = { $loads ->
     [0] En ese momento nada tomaba energía de él. Entregaba { $watts }.
-    [one] En seguida se apagó esto: { $names }. El motor entregaba { $watts }.
+    [one] Enseguida se apagó esto: { $names }. El motor entregaba { $watts }.
    *[other] De golpe se apagó esto: { $names }. El motor entregaba { $watts }.
 }
 
@@ -320,22 +320,22 @@ stage-can-lit = Ese aire arde desde el { $burns }. { $lights ->
 
 stage-controller = { $off ->
     [one] El controlador está apagado. Basta una mano para volver a encenderlo.
-   *[other] El controlador está despierto. Actúa { $delay } después de que la calle baja del { $loss } de su voltaje.{ $weekly ->
+   *[other] El controlador está despierto. Actúa { $delay } después de que la calle baje del { $loss } de su voltaje.{ $weekly ->
         [one] {" "}Su próxima marcha semanal toca en { $next }.
        *[other] {""}
     }
 }
 stage-starter-battery = { $off ->
-    [one] La batería de arranque está desconectada, así que el arranque no puede girar.
-   *[other] La batería de arranque está conectada, así que el arranque puede girar.
+    [one] La batería de arranque está desconectada, así que el motor de arranque no puede girar.
+   *[other] La batería de arranque está conectada, así que el motor de arranque puede girar.
 }
 stage-set-breaker = { $off ->
     [one] El interruptor del generador está apagado. Separa { $volts } de los cables de la casa.
    *[other] El interruptor del generador está encendido. Con el motor en marcha, en los cables hay { $volts }.
 }
 stage-hands-in = { $runs ->
-    [one] El motor giraba, y la tapa estuvo abierta { $lasted }.
-   *[other] La tapa estuvo abierta { $lasted }. Una mano ahí dentro no tiene tiempo de apartarse.
+    [one] El motor giraba, y la cubierta estuvo abierta { $lasted }.
+   *[other] La cubierta estuvo abierta { $lasted }. Una mano ahí adentro no tiene tiempo de apartarse.
 }
 stage-start-asked = { $why ->
     [test] En el minuto { $at } el controlador estaba en prueba. Eso le ordena arrancar.
@@ -344,4 +344,4 @@ stage-start-asked = { $why ->
 }
 stage-controller-off = Apagado: el controlador. Por eso el motor no arranca solo, y el interruptor de transferencia espera.
 stage-controller-waits = El controlador esperó { $time }, como está ajustado. Luego dio la orden.
-stage-caught = El arranque hizo girar el motor { $time } después de abrirse la tapa. Había manos adentro.
+stage-caught = El motor de arranque hizo girar el motor { $time } después de abrirse la cubierta. Había manos adentro.

@@ -31,10 +31,10 @@ glossary-backfeed-source = Práctica común.
 
 glossary-interlock = bloqueo mecánico
 glossary-interlock-meaning = Una pieza de metal que deja encender solo uno de dos interruptores. Así la casa recibe una fuente o la otra, nunca las dos.
-glossary-interlock-source = NEC 702.5, revisado en una copia.
+glossary-interlock-source = NEC 702.5, verificado en una copia.
 
 glossary-slide = corredera, correderas
-glossary-slide-meaning = La parte de metal del bloqueo que se mueve. Frena una palanca mientras la otra está encendida.
+glossary-slide-meaning = La parte de metal del bloqueo que se mueve. Bloquea una palanca mientras la otra está encendida.
 glossary-slide-source = Práctica común.
 
 glossary-transfer-switch = interruptor de transferencia, interruptores de transferencia, equipo de transferencia
@@ -45,11 +45,11 @@ glossary-inlet = entrada de corriente, entradas de corriente
 glossary-inlet-meaning = Un enchufe con patas, fijo en la pared de afuera. En él va el cable del generador.
 glossary-inlet-source = Práctica común.
 
-glossary-gfci = dispositivo de falla a tierra, protección de falla a tierra, GFCI
-glossary-gfci-meaning = Un dispositivo que corta cuando parte de la corriente no vuelve. Salva a quien toca un metal con voltaje.
-glossary-gfci-source = UL 943, clase A, revisado en parte.
+glossary-gfci = dispositivo contra fallas a tierra, dispositivos contra fallas a tierra, protección contra fallas a tierra, GFCI
+glossary-gfci-meaning = Se llama también GFCI. Corta cuando parte de la corriente no vuelve. Salva a quien toca un metal con voltaje.
+glossary-gfci-source = UL 943, clase A, verificado en parte.
 
-glossary-bond = unión a tierra, unión, uniones
+glossary-bond = unión a tierra, uniones a tierra, unido a tierra, unida a tierra
 glossary-bond-meaning = El lugar donde se unen el neutro y la tierra. Debe haber solo uno por fuente.
 glossary-bond-source = NEC 250.24 y 250.30, de memoria.
 
@@ -66,12 +66,12 @@ glossary-output-breaker-meaning = El interruptor del generador mismo. Apagado, n
 glossary-output-breaker-source = Práctica común.
 
 glossary-breaker = interruptor, interruptores
-glossary-breaker-meaning = Un interruptor que se apaga solo cuando pasa demasiada corriente. Protege el cable que sigue.
-glossary-breaker-source = UL 489, revisado en parte.
+glossary-breaker-meaning = Un aparato que se apaga solo cuando pasa demasiada corriente. Protege el cable que sigue.
+glossary-breaker-source = UL 489, verificado en parte.
 
 glossary-fuse = fusible de retardo, fusible, fusibles
 glossary-fuse-meaning = Una tira de metal que se funde cuando pasa demasiada corriente. Sirve una vez y luego se cambia.
-glossary-fuse-source = UL 248, revisado en parte.
+glossary-fuse-source = UL 248, verificado en parte.
 
 glossary-panel = tablero, tableros
 glossary-panel-meaning = La caja de metal con los interruptores de la casa.
@@ -94,7 +94,7 @@ glossary-cutout-meaning = Un fusible en un poste que se abre con una pértiga.
 glossary-cutout-source = Práctica común.
 
 glossary-pole-transformer = transformador del poste, transformador
-glossary-pole-transformer-meaning = El tanque del poste que cambia el voltaje de la línea en el de una casa. Funciona en las dos direcciones.
+glossary-pole-transformer-meaning = El tanque del poste que convierte el voltaje de la línea en el de una casa. Funciona en las dos direcciones.
 glossary-pole-transformer-source = Práctica común.
 
 glossary-standby = generador fijo, planta de emergencia
@@ -106,7 +106,7 @@ glossary-inverter-meaning = Electrónica que hace corriente de casa con una bate
 glossary-inverter-source = Práctica común.
 
 glossary-volt = voltios, voltaje
-glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Su signo es V. Una casa tiene 120 V y 240 V. Desde unos 50 V puede dañarle.
+glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Su signo es V. Una casa tiene 120 V y 240 V. Desde unos 50 V puede hacerle daño.
 glossary-volt-source = 29 CFR 1910.303(g)(2), de memoria.
 
 glossary-amp = amperios, amperio
@@ -170,11 +170,11 @@ glossary-live-meaning = Que tiene voltios. Le puede dar una descarga.
 glossary-live-source = NEC, artículo 100, de memoria.
 
 glossary-proving-source = fuente de prueba
-glossary-proving-source-meaning = Una caja pequeña con voltaje conocido, para ver si el probador funciona.
-glossary-proving-source-source = NFPA 70E, probar antes y después, revisado.
+glossary-proving-source-meaning = Una caja pequeña con voltaje conocido, para ver si el detector funciona.
+glossary-proving-source-source = NFPA 70E, probar antes y después, verificado.
 
-glossary-out-of-step = fuera de paso, sin sincronía
-glossary-out-of-step-meaning = Dos fuentes cuyas ondas no coinciden. Si se unen, luchan.
+glossary-out-of-step = fuera de paso, fuera de sincronismo
+glossary-out-of-step-meaning = Dos fuentes cuyas ondas no coinciden. Si se unen, luchan. El oficio dice también: fuera de sincronismo.
 glossary-out-of-step-source = Práctica común.
 
 glossary-torque = par de giro, par
@@ -183,4 +183,4 @@ glossary-torque-source = Práctica común.
 
 glossary-ppm = ppm, partes por millón
 glossary-ppm-meaning = Cuánto gas hay en el aire: partes en un millón. Desde 70, las alarmas deben sonar a tiempo.
-glossary-ppm-source = UL 2034, revisado en una copia.
+glossary-ppm-source = UL 2034, verificado en una copia.

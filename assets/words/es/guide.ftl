@@ -6,7 +6,7 @@ guide-read-first = Lea primero lo que pasó, paso a paso. Después sigue.
 guide-answer-first = Responda primero la pregunta. Después sigue.
 guide-go-back = Alguien resultó herido. Nada de lo que haga ahora lo remedia. Vuelva a antes de eso y pruebe otra manera.
 guide-finish = Todo está como debe. Puede terminar el simulacro.
-guide-get-out = Sonó la alarma de gas. Salgan todos ahora mismo. Llame desde afuera al número de emergencia y no vuelva a entrar.
+guide-get-out = Sonó la alarma de gas. Salgan todos ahora mismo. Llame desde afuera al número de emergencias y no vuelva a entrar.
 guide-hands-off = Desde aquí no se encuentra un camino seguro de vuelta. Quite las manos, deje todo como está y aléjese. Puede volver a antes del último error.
 guide-looking = Se está buscando el camino de vuelta. No toque nada hasta que aparezca aquí.
 guide-looking-stop = Hay electricidad donde no debe haber. Pare primero el motor. Se está buscando cómo seguir.
@@ -67,7 +67,7 @@ guide-why-answer = El simulacro lo pregunta. Diga lo que encontró.
 
 guide-why-cut-off = Se abre todo camino por el que podría llegar electricidad. La abertura debe verse.
 guide-why-tag = Una etiqueta dice a los demás que alguien trabaja aquí. Así nadie lo cierra.
-guide-why-test = Un probador puede fallar. Pruébelo en una fuente conocida, luego en la línea y otra vez en la fuente.
+guide-why-test = Un detector puede fallar. Pruébelo en una fuente conocida, luego en la línea y otra vez en la fuente.
 guide-why-ground = Primero el extremo de tierra, luego la línea. Si llega electricidad, va a tierra y no pasa por usted.
 guide-why-work = La línea está separada, medida sin voltaje y puesta a tierra. Ahora se puede trabajar en ella.
 guide-why-step-clear = No es seguro tener esta línea en las manos. Suéltela antes que nada.

@@ -33,7 +33,7 @@ name-pole-5 = poste 5
 name-span-4 = línea del poste 4 al poste 5
 
 part-tag = etiqueta, { $of }
-part-jumper = puente que pasa por el lado, { $of }
+part-jumper = puente alrededor, { $of }
 part-cutout = cortacircuito del transformador, { $of }
 part-grounds = puestas a tierra, { $of }
 part-battery = batería, { $of }
@@ -74,7 +74,7 @@ finding-not-tested-what = { $lit ->
 finding-not-tested-why = Una calle oscura no prueba nada. Un solo generador en una casa puede llevar la línea a todo su voltaje por el transformador, en cualquier momento.
 finding-not-tested-now = Pare. Aléjese de la línea. Trátela como si tuviera voltaje.
 finding-not-tested-instead = Mida en su propio poste, después de la última maniobra. Pruebe el detector en la fuente de prueba antes y después. Solo entonces ponga las pinzas.
-source-not-tested = 29 CFR 1926.961: una línea cuenta como viva hasta que se mide sin voltaje y se pone a tierra (comprobado en un resumen). NIOSH FACE 90-02 (comprobado).
+source-not-tested = 29 CFR 1926.961: una línea cuenta como viva hasta que se mide sin voltaje y se pone a tierra (verificado en un resumen). NIOSH FACE 90-02 (verificado).
 
 finding-tester-unproved-what = { $why ->
     [0] El detector no se probó en la fuente de prueba antes de medir. En la mano: { $tester }.
@@ -91,24 +91,24 @@ finding-tester-unproved-what = { $why ->
 finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
 finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.
 finding-tester-unproved-instead = Mida tres veces: la fuente de prueba, la línea y otra vez la fuente. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
-source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (comprobado). NFPA 70E: probar antes y después (comprobado). El mínimo que se pide aquí: práctica común.
+source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (verificado). NFPA 70E: probar antes y después (verificado). El mínimo que se pide aquí: práctica común.
 
-finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Tiempo: { $lasted }. { $dead ->
+finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Duró { $lasted }. { $dead ->
     [one] La línea siguió sin voltaje. Nada lo aseguraba.
    *[other] Voltaje más alto a tierra en ese tiempo: { $volts }.
 }
 finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra son pinzas y un cable que unen la línea con la tierra. Así, todo lo que usted toca queda casi al mismo voltaje.
 finding-not-grounded-now = Aléjese de la línea. Mida otra vez y ponga a tierra.
 finding-not-grounded-instead = Ponga a tierra en el lugar de trabajo antes de tocar: primero el extremo de tierra, luego el de línea con pértiga.
-source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial (comprobado en un resumen).
+source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial (verificado en un resumen).
 
 finding-grounds-wrong-what = { $how ->
     [0] La pinza de la línea se puso antes que la de tierra. { $dead ->
-        [one] La línea no tenía voltaje en ese momento. Si hubiera vuelto, la pinza en su mano también lo habría tenido.
+        [one] La línea no tenía voltaje en ese momento. Si el voltaje hubiera vuelto, la pinza en su mano también lo habría tenido.
        *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
     }
     [one] La pinza de tierra se quitó antes que la de la línea. { $dead ->
-        [one] La línea no tenía voltaje en ese momento. Si hubiera vuelto, la pinza en su mano también lo habría tenido.
+        [one] La línea no tenía voltaje en ese momento. Si el voltaje hubiera vuelto, la pinza en su mano también lo habría tenido.
        *[other] La pinza libre en su mano tenía el voltaje de la línea a tierra: { $volts }.
     }
    *[other] { $sets ->
@@ -128,13 +128,13 @@ finding-grounds-wrong-now = { $how ->
     [one] Quite el extremo de línea con la pértiga y empiece de nuevo.
    *[other] Aléjese de la línea y ponga a tierra en el lugar de trabajo.
 }
-finding-grounds-wrong-instead = Poner: extremo de tierra, luego el de línea. Quitar: extremo de línea, luego el de tierra. Siempre en el poste donde trabaja.
-source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (comprobado en resúmenes).
+finding-grounds-wrong-instead = Al poner: primero el extremo de tierra, luego el de línea. Al quitar: primero el extremo de línea, luego el de tierra. Siempre en el poste donde trabaja.
+source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (verificado en resúmenes).
 
 finding-no-visible-break-what = { $jumper ->
     [0] Sus manos estuvieron { $lasted } en la línea. Ningún corte a la vista, abierto y con etiqueta, la separaba.
-    [one] Un puente pasaba por el lado de este corte abierto: { $break }. Sus manos estuvieron en esa línea durante { $lasted }.
-   *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente pasa por el lado: { $break }.
+    [one] Un puente rodeaba este corte abierto: { $break }. Sus manos estuvieron en esa línea durante { $lasted }.
+   *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente lo rodea: { $break }.
 } { $dead ->
     [one] Siguió sin voltaje en ese tiempo, por suerte.
    *[other] Voltaje más alto a tierra: { $volts }.{ $customer ->
@@ -146,9 +146,9 @@ finding-no-visible-break-what = { $jumper ->
     }
 }
 finding-no-visible-break-why = { $jumper ->
-    [0] Un corte es un hueco en la línea. Un interruptor que dice abierto puede tener contactos soldados. Un puente puede unirlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
-    [one] Las cuchillas estaban abiertas, y el puente llevaba la energía por el lado. Busque uno antes de confiar en un corte. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
-   *[other] Un interruptor que dice abierto puede tener contactos soldados. Aquí, aun con las cuchillas abiertas, un puente llevaría la energía por el lado. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+    [0] Un corte es un hueco en la línea. Un interruptor que dice abierto puede tener contactos soldados. Un puente puede saltarlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+    [one] Las cuchillas estaban abiertas, pero el puente las rodeaba y llevaba la energía. Busque uno antes de confiar en un corte. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
+   *[other] Un interruptor que dice abierto puede tener contactos soldados. Aquí, aun con las cuchillas abiertas, un puente las rodea y llevaría la energía. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
 }
 finding-no-visible-break-now = { $jumper ->
     [one] Aléjese de la línea. Quite el puente, mire el corte y cuelgue su etiqueta.
@@ -156,7 +156,7 @@ finding-no-visible-break-now = { $jumper ->
    *[other] Aléjese de la línea. Abra el corte, quite el puente, mire los dos y cuelgue su etiqueta.
 }
 finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.
-source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin mando (comprobado en un resumen).
+source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin poder accionarse (verificado en un resumen).
 
 finding-grounds-left-what = { $taken ->
     [one] Usted movió una pinza mientras pasaba la corriente de falla.{" "}
@@ -174,7 +174,7 @@ finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas par
 }
 finding-grounds-left-now = { $stands ->
     [live] No se acerque a las puestas a tierra ni a la línea: la corriente sigue entrando. Pida a la compañía que la corte.
-   *[dead] Deje abierto el reconectador y haga que no pueda cerrarse solo. Abra un corte visible y póngale etiqueta. Mida. Luego quite todas las puestas a tierra, primero la punta de la línea. Revise las puestas a tierra y la línea.
+   *[dead] Deje abierto el reconectador y haga que no pueda cerrarse solo. Abra un corte visible y póngale etiqueta. Mida. Luego quite todas las puestas a tierra, primero el extremo de línea. Revise las puestas a tierra y la línea.
 }
 finding-grounds-left-instead = { $by ->
     [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Una línea reparada une sus dos extremos.
@@ -195,7 +195,7 @@ finding-not-asked-what = { $asked ->
 finding-not-asked-why = El generador de un cliente no va al paso de la red. Si los dos se encuentran, luchan entre sí.
 finding-not-asked-now = Pregunte a cada cliente de esta línea qué tiene en marcha.
 finding-not-asked-instead = Pida a los clientes que vuelvan a la red, espere su respuesta, y cierre al final cortacircuitos y reconectador.
-source-not-asked = NEC 702.5 pide que las dos fuentes queden separadas (comprobado en una copia). Preguntar antes: práctica común.
+source-not-asked = NEC 702.5 pide que las dos fuentes queden separadas (verificado en una copia). Preguntar antes: práctica común.
 
 proof-line-found = el comienzo es como lo dejaron la tormenta y los clientes, y ninguna cuadrilla lo produce.
 proof-line-customers = en este simulacro los clientes pueden alimentar la línea en cualquier momento. De eso trata.

@@ -1,6 +1,6 @@
 # Evaluación: criterios, hallazgos, fuentes.
 
-criterion-isolation-title = Aislamiento
+criterion-isolation-title = Separación
 criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no solo una palanca.
 criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
 criterion-rule = La regla: { $rule }
@@ -35,11 +35,11 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
        *[other] { $neighbors } vecinos también recibían de su generador. Sus luces no son señal de que la red volvió. Quien trabaja en esa línea confía en que no tiene voltaje.
     } Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
-finding-line-fed-now = Apague en seguida el interruptor principal. Apague también esto en el tablero: { $breaker }. Detenga el motor y déjelo detenido. Luego desenchufe el cable, primero el extremo de la casa. Llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
+finding-line-fed-now = Apague enseguida el interruptor principal. Apague también esto en el tablero: { $breaker }. Detenga el motor y déjelo detenido. Luego desenchufe el cable, primero el extremo de la casa. Llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
 finding-line-fed-instead = { $tied ->
     [one] Apague el interruptor del generador en el tablero antes de encender el principal.
    *[other] Apague el interruptor principal antes de que el generador alimente la casa.
-} Aliméntela solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
+} Alimente la casa solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $plugs ->
@@ -80,8 +80,8 @@ finding-no-transfer-equipment-now = { $stands ->
 }
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. { $interlock ->
     [0] Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
-    [one] La traba no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
-   *[other] La traba está desarmada: no sujeta ninguna palanca. Pida a un electricista con licencia que la repare o la cambie, con permiso.
+    [one] La corredera no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
+   *[other] La corredera está desarmada: no sujeta ninguna palanca. Pida a un electricista con licencia que la repare o la cambie, con permiso.
 }
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
 
@@ -98,7 +98,7 @@ finding-collision-now = { $crew ->
     } Aleje a todos del generador. Si humea, huele o golpea: llame a los bomberos. { $engine ->
         [runs] Solo un motor que anda tranquilo se detiene con su interruptor.
        *[still] No lo arranque otra vez.
-    } Un electricista revisa generador, cable y tablero antes de volver a usarlos.
+    } Haga que un electricista revise el generador, el cable y el tablero antes de volver a usarlos.
 }
 finding-collision-instead = { $crew ->
     [one] Pida a los clientes que vuelvan a la red, espere su respuesta y cierre al final.
@@ -111,19 +111,19 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
 finding-sources-meet-what = { $met ->
-    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. El generador del vecino estuvo en las tomas del suyo durante { $lasted }.
-   *[other] El generador del vecino dio corriente a las tomas del suyo durante { $lasted }. Llegaron a { $volts }.
+    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. El generador del vecino estuvo en los tomacorrientes del suyo durante { $lasted }.
+   *[other] El generador del vecino dio corriente a los tomacorrientes del suyo durante { $lasted }. Llegaron a { $volts }.
 }
 finding-sources-meet-why = { $met ->
-    [one] Dos fuentes que no van al mismo paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que aguanta su generador. Pueden quemarse los devanados y la electrónica. Quien saque una clavija tiene en la mano patas con corriente.
-   *[other] Cuando arranque su motor, las dos luchan entre sí. Hasta entonces sus tomas tienen corriente con el motor parado. Quien saque una clavija tiene en la mano patas con corriente.
+    [one] Dos fuentes que no van al mismo paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que aguanta su generador. Pueden quemarse los devanados y la electrónica. Quien saque un enchufe tiene en la mano patas con corriente.
+   *[other] Cuando arranque su motor, las dos luchan entre sí. Hasta entonces sus tomacorrientes tienen corriente con el motor parado. Quien saque un enchufe tiene en la mano patas con corriente.
 }
 finding-sources-meet-now = { $stands ->
     [runs] Pare su motor y pida al vecino que pare el suyo.
    *[still] Deje su motor parado y pida al vecino que pare el suyo.
-} Saque la regleta primero del cable del vecino. Saque la otra clavija al final.
+} Saque la regleta primero del cable del vecino. Saque el otro enchufe al final.
 finding-sources-meet-instead = Dé las gracias al vecino y diga que no a la regleta. Enchufe una sola cosa en su cable. Enchufe lo demás en el de usted. Nunca una dos fuentes.
-source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes (comprobado en una copia). Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
+source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes (verificado en una copia). Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
 
 finding-shock-what = { $crew ->
     [one] Una persona de su cuadrilla tenía la línea en la mano, y había voltaje en ella. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
@@ -138,7 +138,7 @@ finding-shock-now = { $crew ->
     [one] Aleje a todos de la persona, de la línea y del suelo de alrededor. { $stands ->
         [live] La línea todavía tiene voltaje.
        *[dead] La línea puede volver a tener voltaje.
-    } Llame al número de emergencia. { $by ->
+    } Llame al número de emergencias. { $by ->
         [customer] Abra esto con una pértiga: { $cutout }.
        *[utility] Haga que el operador abra la línea en su cabecera.
     } Mida la línea y póngala a tierra. Luego empiece la reanimación (RCP) y mande traer un desfibrilador.
@@ -146,17 +146,17 @@ finding-shock-now = { $crew ->
         [live] Su generador todavía alimenta la línea. Apague el interruptor principal y luego detenga el motor.
         [main-on] Su generador ya no alimenta nada. Apague el interruptor principal y deje el motor detenido.
        *[main-off] Su generador ya no puede alimentar la línea. Deje apagados el interruptor principal y el motor.
-    } No se acerque ni a la persona ni a la línea. Llame al número de emergencia. Diga que quizá hay un trabajador herido y que su generador alimentó la línea. Diga que ya está apagado.
+    } No se acerque ni a la persona ni a la línea. Llame al número de emergencias. Diga que quizá hay un trabajador herido y que su generador alimentó la línea. Diga que ya está apagado.
 }
 finding-shock-instead = { $crew ->
-    [one] Corte la línea a la vista de todos, mídala con un detector probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
+    [one] Desconecte la línea con un corte que todos vean. Mídala con un detector ya probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
    *[other] Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
 }
-source-shock = IEEE Std 80: 0.116 A entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria). Primeros auxilios después de cortar: práctica común.
+source-shock = IEEE Std 80: 0.116 A dividido entre la raíz cuadrada de los segundos, para 50 kg (verificado en una copia). IEC 60479-1:2018: resistencia del cuerpo (mediana verificada, rango de memoria). Primeros auxilios después de cortar: práctica común.
 
 finding-touch-what = La mano que lo tocaba sintió corriente: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
-    [one] Un dispositivo de falla a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. Sin el dispositivo habría seguido.
+    [one] Un dispositivo contra fallas a tierra la cortó. Es el { $limit } de lo que puede parar un corazón en { $stated }. Es decir: { $zone }. Sin el dispositivo habría seguido.
    *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }{ $beside ->
         [longer] , el tiempo más largo que cubre la regla
        *[other] {""}
@@ -184,21 +184,21 @@ finding-touch-instead = { $cause ->
     [wet] Apague el interruptor de salida del generador antes de levantar un cable mojado. Luego mantenga seca su unión.
     [leak] Apague el interruptor de salida del generador. Luego saque del agua la unión mojada y manténgala seca.
     [neutral] No toque la carcasa mientras el generador lleva carga.
-   *[worn] No use nada con cables gastados o sin la clavija de tierra.
-} Use protección de falla a tierra para todo lo que se usa con la mano, afuera o en lo mojado. ¿Alguien no puede soltarse? Corte primero la corriente y nunca agarre a la persona.
-source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo de falla a tierra (verificado en parte).
+   *[worn] No use nada con cables gastados o sin la pata de tierra.
+} Use protección contra fallas a tierra (GFCI) para todo lo que se usa con la mano, afuera o en lo mojado. ¿Alguien no puede soltarse? Corte primero la corriente y nunca agarre a la persona.
+source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo contra fallas a tierra (verificado en parte).
 
 finding-live-blades-what = { $still ->
-    [one] Hay metal desnudo al alcance con voltaje desde el minuto { $since }, hasta { $volts }. Todavía lo tiene.
-   *[other] Hubo metal desnudo al alcance, con { $volts }, durante { $lasted }.
+    [one] Desde el minuto { $since } hay metal desnudo con voltaje al alcance de la mano, hasta { $volts }. Todavía lo tiene.
+   *[other] Hubo metal desnudo al alcance de la mano, con { $volts }, durante { $lasted }.
 }
-finding-live-blades-why = Las clavijas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
+finding-live-blades-why = Las patas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
 finding-live-blades-now = { $stands ->
     [own] Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido.
     [both] Aleje a todos del metal desnudo y no toque ningún cable. Llame a un electricista.
    *[utility] { $plugs ->
-        [one] Aleje a todos del metal desnudo. Apague el interruptor del tomacorriente que lo alimenta. Pruébelo antes de tocar el cable.
-       *[other] Aleje a todos del metal desnudo. Apague el interruptor del generador en el tablero. Luego pruebe las clavijas.
+        [one] Aleje a todos del metal desnudo. Apague el interruptor del tomacorriente que lo alimenta. Mídalo antes de tocar el cable.
+       *[other] Aleje a todos del metal desnudo. Apague el interruptor del generador en el tablero. Luego mida las patas con un probador de voltaje, sin tocarlas.
     }
 }
 finding-live-blades-instead = { $plugs ->
@@ -213,24 +213,24 @@ finding-wet-panel-what = { $live ->
 }
 finding-wet-panel-why = El agua une las partes con corriente con la caja y con el piso. Quien esté en el agua y toque la palanca puede morir.
 finding-wet-panel-now = Salga del cuarto por donde está seco. No deje entrar a nadie.
-finding-wet-panel-instead = No toque un tablero mojado, ni en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
+finding-wet-panel-instead = No toque un tablero mojado, ni siquiera en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
 source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones (de memoria). Partes de 50 V o más: 29 CFR 1910.303(g)(2) (de memoria).
 
 finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 finding-indoors-why = { $over ->
     [one] El aire junto al motor pasó de { $dangerous }, un peligro inmediato para la vida.
    *[other] Desde { $dangerous } hay peligro inmediato para la vida. El aire junto al motor estaba todavía por debajo. Menos también mata, solo que más despacio.
-} Al bajar el oxígeno, el motor da hasta ocho veces más gas. Una puerta abierta no cambia eso.
-finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencia desde afuera. Nadie entra hasta que los bomberos lo digan.
-finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni con las puertas abiertas.
-source-indoors = CPSC: nunca bajo techo ni en un garaje, ni con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado). UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria. Que el gas siga a la carga es un supuesto.
+} Al bajar el oxígeno, el motor da hasta ocho veces la cantidad de gas. Una puerta abierta no cambia eso.
+finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencias desde afuera. Nadie entra hasta que los bomberos lo digan.
+finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni siquiera con las puertas abiertas.
+source-indoors = CPSC: nunca bajo techo ni en un garaje, ni siquiera con puertas abiertas; a 20 pies, con el escape hacia el otro lado (verificado en una copia). NIOSH: nivel de peligro inmediato (verificado en una copia). NIST: gas de motores con poco oxígeno (verificado). UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria. Que el gas siga a la carga es un supuesto.
 
 finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
    *[no] No sonó ninguna alarma de monóxido de carbono, y debía sonar. En la casa había { $ppm }.
 }
 finding-gas-why = El gas no huele. Ya ocupaba el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí.
-finding-gas-now = Saque a todos al aire libre. Llame desde afuera al número de emergencia. Nadie vuelve a entrar hasta que los bomberos lo digan.
+finding-gas-now = Saque a todos al aire libre. Llame desde afuera al número de emergencias. Nadie vuelve a entrar hasta que los bomberos lo digan.
 finding-gas-instead = { $engine ->
     [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
    *[own] Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
@@ -239,8 +239,8 @@ source-gas = UL 2034: tiempos de alarma (verificado en una copia). CPSC: afuera,
 
 finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
 finding-overcome-why = A esta altura, las personas ya no pueden salvarse solas.
-finding-overcome-now = Llame de inmediato al número de emergencia. No entre: el gas también puede vencerlo a usted.
-finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni con las puertas abiertas.
+finding-overcome-now = Llame de inmediato al número de emergencias. No entre: el gas también puede vencerlo a usted.
+finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni siquiera con las puertas abiertas.
 source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (verificado). El nivel en que se pierde el conocimiento es de memoria. NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
@@ -256,10 +256,10 @@ finding-not-locked-out-what = { $done ->
 }
 finding-not-locked-out-why = Un generador fijo arranca solo, cuando falta la red y para su marcha semanal. No avisa. Entonces se juntan manos, correas y cables con voltaje.
 finding-not-locked-out-now = Saque las manos y cierre la cubierta.
-finding-not-locked-out-instead = Apague el controlador. Apague el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta. Una batería detrás de la cubierta se desconecta antes de tocar otra cosa. Los cables de la casa para medir y cargar siguen con voltaje adentro. Haga apagar y bloquear también su interruptor.
-source-not-locked-out = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería, el enfriamiento y los cables de la casa: práctica común.
+finding-not-locked-out-instead = Apague el controlador. Apague el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta. Una batería detrás de la cubierta se desconecta antes de tocar otra cosa. Los cables que vienen de la casa, para medir y cargar, siguen con voltaje adentro. Haga apagar y bloquear también su interruptor.
+source-not-locked-out = NEC 445.18: un seccionador que se puede bloquear en abierto y un paro del motor (verificado en una copia). Candado, etiqueta y llave: 29 CFR 1910.147 (de memoria). La batería, el enfriamiento y los cables de la casa: práctica común.
 
-finding-caught-by-engine-what = El arranque hizo girar el motor del generador solo, con manos dentro.
+finding-caught-by-engine-what = El motor de arranque hizo girar el motor del generador por sí solo, con manos adentro.
 finding-caught-by-engine-why = { $asked ->
     [weekly] El controlador empezó su marcha semanal, como está puesto. No puede ver manos.
     [test] Prueba en el controlador quiere decir arrancar ya. No puede ver manos.
@@ -269,11 +269,11 @@ finding-caught-by-engine-now = { $stands ->
     [turns] Todavía gira o puede girar otra vez. Pulse el paro o apague el controlador desde afuera. No meta las manos. Luego llame al número de emergencias.
    *[still] No meta las manos. Llame al número de emergencias.
 }
-finding-caught-by-engine-instead = Asegure el generador antes de meter una mano. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada. Los cables de la casa adentro tienen voltaje hasta que su interruptor esté apagado.
-source-caught-by-engine = NEC 445.18: un seccionador que se bloquea abierto y un paro del motor (comprobado en una copia). La batería: práctica común.
+finding-caught-by-engine-instead = Asegure el generador antes de meter una mano. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada. Los cables que vienen de la casa siguen con voltaje adentro hasta que se apague su interruptor.
+source-caught-by-engine = NEC 445.18: un seccionador que se puede bloquear en abierto y un paro del motor (verificado en una copia). La batería: práctica común.
 
 finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes, puntas desnudas de cables, a { $volts }. Los alimentaba esto: { $side }.
-finding-live-lugs-why = Nada en la casa abre los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
+finding-live-lugs-why = Nada en la casa puede cortar la corriente de los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
 finding-live-lugs-now = No meta las manos. Cierre la cubierta.
 finding-live-lugs-instead = Cuente con que los cables de la calle tienen voltaje hasta que la compañía los desconecte. Mientras tanto, deje la cubierta cerrada. Llame a la compañía o a un electricista.
 source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). Ambos de memoria.
@@ -284,14 +284,14 @@ finding-hand-transfer-live-now = Retire la mano. Cierre la cubierta.{ $carried -
     [one] {" "}Deje apagado el controlador: estos contactos hicieron arco. Llame a un electricista.
    *[other] {""}
 }
-finding-hand-transfer-live-instead = Deje los contactos al controlador. Si hay que moverlos a mano, lo hace un electricista, con ambas fuentes cortadas y probadas.{ $carried ->
+finding-hand-transfer-live-instead = Deje que el controlador mueva los contactos. Si hay que moverlos a mano, lo hace un electricista, con ambas fuentes cortadas y comprobadas sin voltaje.{ $carried ->
     [one] {" "}Estos hicieron arco. Un electricista debe revisarlos antes de volver a usarlos.
    *[other] {""}
 }
 source-hand-transfer-live = 29 CFR 1910.333(a)(1) y (b)(2): sin voltaje, bloqueado y probado antes de trabajar (de memoria). Ambas fuentes sin voltaje antes de mover un contactor a mano: práctica común.
 
 finding-plug-under-load-what = Esto se movió mientras el cable llevaba { $amps } a { $volts }: { $plug }.
-finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las clavijas, y el extremo del cable queda con voltaje.
+finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las patas, y el extremo del cable queda con voltaje.
 finding-plug-under-load-now = { $stands ->
     [utility] No toque más el enchufe: lo alimenta la red. Aleje a la gente y llame a un electricista.
     [both] No toque más el enchufe: también lo alimenta la red. Aleje a la gente y llame a un electricista.
@@ -301,7 +301,7 @@ finding-plug-under-load-instead = Apague primero las cargas y luego el interrupt
 source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. El medio amperio que hace arco es de memoria.
 
 finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
-finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus clavijas. Puede dar un choque a la mano que lo sujeta.
+finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus patas. Puede dar un choque a la mano que lo sujeta.
 finding-live-plug-now = { $stands ->
     [utility] Deje los enchufes como están: los alimenta la red. Aleje a la gente y llame a un electricista.
     [both] Deje los enchufes como están: también los alimenta la red. Aleje a la gente y llame a un electricista.
@@ -312,16 +312,16 @@ source-live-plug = Práctica común; está en muchos manuales de fabricantes.
 
 finding-wrong-end-first-what = { $fault ->
     [one] Se sacó el extremo del generador mientras el de la casa seguía en la pared: { $cord }.
-    [2] Se sacó el extremo de la casa con el interruptor de esa toma aún encendido: { $cord }.
+    [2] Se sacó el extremo de la casa con el interruptor de ese tomacorriente aún encendido: { $cord }.
    *[3] Se sacó el extremo de la casa con la salida del generador aún encendida: { $cord }.
 }
 finding-wrong-end-first-why = { $fault ->
-    [one] Las clavijas desnudas cuelgan entonces de la casa. Tienen voltaje en cuanto la toma lo tiene.
-    [2] Las clavijas están en su mano. Tienen voltaje en cuanto vuelve la luz.
-   *[3] Las clavijas están en su mano. Tienen voltaje en cuanto gira el motor.
+    [one] Las patas desnudas cuelgan entonces de la casa. Tienen voltaje en cuanto el tomacorriente lo tiene.
+    [2] Las patas están en su mano. Tienen voltaje en cuanto vuelve la luz.
+   *[3] Las patas están en su mano. Tienen voltaje en cuanto gira el motor.
 }
-finding-wrong-end-first-now = No se acerque a las clavijas. Detenga el motor y apague el interruptor de esa toma.
-finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el interruptor de la toma. Saque el extremo de la casa y luego el del generador.
+finding-wrong-end-first-now = No se acerque a las patas. Detenga el motor y apague el interruptor de ese tomacorriente.
+finding-wrong-end-first-instead = Detenga el motor y apague su salida. Apague el interruptor del tomacorriente. Saque el extremo de la casa y luego el del generador.
 source-wrong-end-first = Práctica común.
 
 finding-nothing-bonds-what = Durante { $lasted } el generador alimentó la casa a { $volts }. Nada unía a tierra su neutro, el cable de regreso.
@@ -349,8 +349,8 @@ finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo t
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire. El registro da a cada uno en su primer instante. Aquí todos se muestran en el mismo.
 finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
 finding-all-at-once-instead = { $leaves ->
-    [one] Primero apague todo, con el interruptor o con la palanca. Deje esto apagado: { $leave }. Luego encienda el resto de uno en uno, primero su motor más grande.
-   *[other] Primero apague todo, por interruptor o por palanca. Luego encienda una cosa cada vez, con el motor más grande primero.
+    [one] Primero apague todo, con su interruptor o su palanca. Deje esto apagado: { $leave }. Luego encienda el resto de uno en uno, primero su motor más grande.
+   *[other] Primero apague todo, con su interruptor o su palanca. Luego encienda una cosa a la vez, el motor más grande primero.
 }
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
@@ -432,9 +432,9 @@ finding-overload-instead = { $short ->
        *[none] Sume los vatios de lo que quiere usar y enciéndalo de uno en uno.
     }
 }
-source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de ella (verificado en una copia).
+source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de esa capacidad (verificado en una copia).
 
-finding-too-small-for-motor-what = El generador no pudo hacer girar este motor: { $appliance }. Se intentó { $starts } veces, con apenas { $torque } de su fuerza de giro.
+finding-too-small-for-motor-what = El generador no pudo hacer girar este motor: { $appliance }. Se intentó { $starts } veces, con apenas el { $torque } de su fuerza de giro.
 finding-too-small-for-motor-why = Un motor que zumba y no gira se calienta rápido. Cada intento baja el voltaje de todo lo demás.
 finding-too-small-for-motor-now = Apague ese motor y déjelo apagado.
 finding-too-small-for-motor-instead = Después de un intento fallido, deje ese motor fuera del plan. Necesita una fuente más grande o el consejo de un electricista.
@@ -456,7 +456,7 @@ finding-ran-dry-what = { $oil ->
 finding-ran-dry-why = Un generador que se detiene con carga la suelta toda de golpe. Un motor sin aceite se arruina pronto.
 finding-ran-dry-now = Apague las cargas. Deje enfriar el motor antes de verter nada.
 finding-ran-dry-instead = Mire el aceite en cada arranque, y el combustible cada hora.
-source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado y frío: una agencia estatal de emergencias (comprobado en una copia).
+source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado y frío: una agencia estatal de emergencias (verificado en una copia).
 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
 finding-tripped-why = { $short ->
@@ -492,15 +492,15 @@ finding-fuse-blown-instead = Encienda las cargas una por una. Un motor necesita 
 source-fuse-blown = UL 248: corrientes que un fusible aguanta y con las que se abre (verificado en parte). NEC 240.4: el cable decide el tamaño (verificado).
 
 finding-ground-fault-what = Una corriente de { $residual } salió de un cable activo y no volvió. Cortó la electricidad: { $device }.
-finding-ground-fault-why = Un aislante gastado o un cuerpo le dio otro camino. La protección necesita { $took }. La regla le da como máximo { $longest }. No ve un cuerpo entre el cable activo y el neutro.
-finding-ground-fault-now = Desenchufe lo que cuelga de ella. Actívela de nuevo solo cuando la parte gastada esté fuera.
+finding-ground-fault-why = Un aislante gastado o un cuerpo le dio otro camino. El dispositivo necesita { $took }. La regla le da como máximo { $longest }. No ve un cuerpo entre el cable activo y el neutro.
+finding-ground-fault-now = Desenchufe lo que cuelga de él. Actívelo de nuevo solo cuando la parte gastada esté fuera.
 finding-ground-fault-instead = Mire los cables y enchufes antes de usarlos. Deje fuera lo que esté mojado, roto o gastado.
 source-ground-fault = UL 943, clase A: aguanta debajo de 4 mA y se dispara desde 6 mA (verificado). Tiempo máximo de una fuente del oficio; 25 ms es lo usual (verificado).
 
-finding-reset-into-fault-what = Usted la activó de nuevo con la falla todavía presente: { $device }. Otra vez { $residual } tomaron otro camino.
-finding-reset-into-fault-why = Cada intento vuelve a poner la carcasa con voltaje. Solo los { $took } que la protección necesita separan una mano de una descarga.
-finding-reset-into-fault-now = Déjela abierta. Desenchufe lo que cuelga de ella, una cosa tras otra, y busque la gastada.
-finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarla de nuevo. Si se abre dos veces, no la active más.
+finding-reset-into-fault-what = Usted lo activó de nuevo con la falla todavía presente: { $device }. Otra vez { $residual } tomaron otro camino.
+finding-reset-into-fault-why = Cada intento vuelve a poner la carcasa con voltaje. Solo los { $took } que el dispositivo necesita separan una mano de una descarga.
+finding-reset-into-fault-now = Déjelo abierto. Desenchufe lo que cuelga de él, una cosa tras otra, y busque la gastada.
+finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarlo de nuevo. Si se abre dos veces, no lo active más.
 source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) (de memoria).
 
 finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
@@ -508,20 +508,20 @@ finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
    *[other] Envía una pequeña señal de prueba. La señal halló el neutro y la tierra unidos más allá.
 }
 finding-two-bonds-why = El neutro, el cable de regreso, está unido a tierra en el generador. En el tablero lo está otra vez. { $load ->
-    [one] Así la corriente vuelve además por el cable de tierra. La protección lo toma por una falla.
-   *[other] Así la corriente volvería además por el cable de tierra. La protección abre antes de que haya carga.
+    [one] Así la corriente vuelve además por el cable de tierra. El dispositivo lo toma por una falla.
+   *[other] Así la corriente volvería además por el cable de tierra. El dispositivo abre antes de que haya carga.
 }
-finding-two-bonds-now = Usted no hizo nada malo. No puentee la protección y no corte ninguna unión. Use extensiones hasta lo más necesario.
+finding-two-bonds-now = Usted no hizo nada malo. No puentee el dispositivo y no corte ninguna unión a tierra. Use extensiones hasta lo más necesario.
 finding-two-bonds-instead = Lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
-source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir la protección (de una fuente del oficio).
+source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir el dispositivo (de una fuente del oficio).
 
 finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
 finding-ground-carries-why = El neutro y la tierra están unidos en el generador y en el tablero. Así la corriente de vuelta toma los dos cables. La carcasa del generador es entonces parte del circuito.
 finding-ground-carries-now = No toque la carcasa mientras la prueba. Si tiene algunos voltios, pare el motor.
-finding-ground-carries-instead = Pida a un electricista una sola unión. O el interruptor de transferencia cambia también el neutro, o el neutro no está unido a la carcasa del generador.
-source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión (de memoria).
+finding-ground-carries-instead = Pida a un electricista que deje una sola unión a tierra. O el interruptor de transferencia cambia también el neutro, o el neutro no está unido a la carcasa del generador.
+source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión a tierra (de memoria).
 
-finding-damaged-what = Demasiado voltaje lo quemó: { $appliance }. Recibió { $volts } durante { $stood }.
+finding-damaged-what = Se quemó por demasiado voltaje: { $appliance }. Llegaron { $volts } durante { $stood }.
 finding-damaged-why = Su electrónica no aguanta más de { $most }. Según la curva publicada, { $volts } pueden durar { $allowed }. { $neutral ->
     [one] El neutro que viene a la casa está roto. Por eso el lado con poca carga recibe lo que le toca al otro.
    *[other] El lado con poca carga recibió lo que le toca al otro.
@@ -530,7 +530,7 @@ finding-damaged-now = { $stands ->
     [fed] Párese en piso seco, con zapatos secos. Apague el interruptor principal con una sola mano seca y solo por su palanca de plástico. No toque tubos ni carcasas de metal, tampoco la del tablero. Llame a la compañía.
    *[over] Desenchufe lo que se quemó o apague su interruptor. Déjelo así hasta que alguien lo revise.
 } Si algo humea o huele: todos afuera, llame a los bomberos.
-finding-damaged-instead = Si unas lámparas brillan de más y otras casi se apagan, apague en seguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal.
+finding-damaged-instead = Si unas lámparas brillan de más y otras casi se apagan, apague enseguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal.
 source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura un aparato por encima de ella es una suposición.
 
 finding-starved-what = { $cause ->
@@ -546,13 +546,13 @@ finding-starved-what = { $cause ->
 }
 finding-starved-why = { $cause ->
     [halved] { $motor ->
-        [one] Un adaptador cambia la clavija, nunca los voltios. Con la mitad, un motor tiene { $torque } de su fuerza de giro. Zumba y no gira. Sus devanados se calientan.
-       *[other] Un adaptador cambia la clavija, nunca los voltios. Con la mitad da { $torque } de su potencia.
+        [one] Un adaptador cambia el enchufe, nunca los voltios. Con la mitad, un motor tiene el { $torque } de su fuerza de giro. Zumba y no gira. Sus devanados se calientan.
+       *[other] Un adaptador cambia el enchufe, nunca los voltios. Con la mitad da el { $torque } de su potencia.
     }
    *[other] { $motor ->
         [one] { $turns ->
-            [one] Con este voltaje un motor arranca con { $torque } de su fuerza de giro. En marcha toma { $running } de su corriente y se calienta.
-           *[other] Con este voltaje un motor tiene { $torque } de su fuerza de giro. Zumba y no gira, y sus devanados se calientan.
+            [one] Con este voltaje un motor arranca con el { $torque } de su fuerza de giro. En marcha toma el { $running } de su corriente y se calienta.
+           *[other] Con este voltaje un motor tiene el { $torque } de su fuerza de giro. Zumba y no gira, y sus devanados se calientan.
         }
        *[other] Lo que está hecho para el voltaje completo trabaja mal por debajo de nueve décimos.
     }
@@ -567,15 +567,15 @@ finding-starved-now = { $cause ->
    *[other] Apáguelo hasta que el generador lleve menos carga.
 }
 finding-starved-instead = { $cause ->
-    [halved] Déjelo apagado y desenchufado, o dele una toma con todo su voltaje.
+    [halved] Déjelo apagado y desenchufado, o dele un tomacorriente con todo su voltaje.
     [cord] { $does ->
         [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
         [same] Extienda el cable, para que quede fresco. Un conductor caliente pierde más.
        *[other] { $has ->
             [one] Use otro cable, de calibre { $fit-gauge } AWG, extendido, que pierde menos: { $fit }.
            *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
-        } { $long ->
-            [one] Un cable de { $length } tiene que ser de calibre { $does } AWG o más grueso para esta carga. Este bastaría hasta { $would }.
+        }{ $long ->
+            [one] {" "}Un cable de { $length } tiene que ser de calibre { $does } AWG o más grueso para esta carga. Este bastaría hasta { $would }.
            *[other] {""}
         }
     }
@@ -584,12 +584,12 @@ finding-starved-instead = { $cause ->
        *[other] Use un solo cable de calibre { $does } AWG para todo el camino, extendido. Las uniones y los conductores delgados se llevan el voltaje.
     }
     [neutral] Si unas lámparas brillan de más y otras casi se apagan, apague el interruptor principal y llame a la compañía eléctrica. Usar menos no lo mejora.
-    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar la toma de cuatro conductores. Así cada lado tiene su propio conductor.
+    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar el tomacorriente de cuatro hilos. Así cada lado tiene su propio conductor.
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
 source-starved = { $motor ->
-    [one] NEMA MG 1-12.44: hasta 10 % del voltaje nominal (verificado en parte). El par sigue el cuadrado del voltaje (de memoria).
+    [one] NEMA MG 1-12.44: a no más de 10 % por encima o por debajo del voltaje nominal (verificado en parte). El par sigue el cuadrado del voltaje (de memoria).
    *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 (verificado en parte). Los vatios siguen el cuadrado del voltaje: ley de Ohm.{ $cause ->
         [adapter] {" "}Tomacorrientes de 120 V de 30 A como máximo: NEMA L5-30 y TT-30 (de memoria).
        *[other] {""}
@@ -631,7 +631,7 @@ source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores (verificada
 
 finding-cord-fire-what = Se prendió fuego lo que tocaba el cable: { $cord }. El cable estaba así: { $lies }. Temperatura: { $reached }.
 finding-cord-fire-why = Un aislamiento carbonizado ya no separa los conductores. Se tocaron, y el arco prendió fuego a lo que tocaba el cable.
-finding-cord-fire-now = Saque a todos de la casa. Llame al número de emergencia. No toque el cable.
+finding-cord-fire-now = Saque a todos de la casa. Llame al número de emergencias. No toque el cable.
 finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y enchufe cada hora, y apague la carga si alguno está tibio.
 source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras (verificado en parte). Las temperaturas de carbonización y de fuego son supuestos.
 
@@ -654,25 +654,25 @@ finding-wire-hot-now = { $stands ->
     }
 } Luego toque la pared con el dorso de la mano, { $runs ->
     [inlet] desde la entrada de corriente hasta el tablero.
-   *[circuit] desde el tablero hasta las tomas de ese cable.
+   *[circuit] desde el tablero hasta los tomacorrientes de ese cable.
 } Si humea, huele o está caliente: todos afuera, llame a los bomberos.
 finding-wire-hot-instead = { $cause ->
     [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que revise el cable, que sufrió, y ponga el interruptor que soporta.
-    [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar la toma de cuatro conductores y revisar el neutro recalentado.
+    [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar el tomacorriente de cuatro hilos y revisar el neutro recalentado.
    *[other] Pida a un electricista que revise el neutro recalentado y pase uno de los dos circuitos al otro lado del tablero.
 }
 source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
 
 finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a chamuscarse.
 finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
-finding-plug-hot-now = Corte la corriente del enchufe y sáquelo solo cuando esté frío. No use ni este cable ni esa toma hasta que la reparen. Si algo humea: todos afuera, llame a los bomberos.
-finding-plug-hot-instead = Deseche este cable y haga cambiar la toma quemada. Use un enchufe que entre firme en el tomacorriente.
+finding-plug-hot-now = Corte la corriente del enchufe y sáquelo solo cuando esté frío. No use ni este cable ni ese tomacorriente hasta que lo reparen. Si algo humea: todos afuera, llame a los bomberos.
+finding-plug-hot-instead = Deseche este cable y haga cambiar el tomacorriente quemado. Use un enchufe que entre firme.
 source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria). Cuánto peor es uno flojo es práctica común.
 
 finding-cord-unfit-what = { $fault ->
     [indoor] Se usó al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
     [no-ground] { $pin ->
-        [one] Con la clavija de tierra cortada, y en uso durante { $lasted } en total: { $cord }.
+        [one] Con la pata de tierra cortada, y en uso durante { $lasted } en total: { $cord }.
        *[other] Sin conductor de tierra, y en uso durante { $lasted } en total: { $cord }.
     }
     [wet] Con el conector en un charco, y en uso durante { $lasted }: { $cord }.
@@ -687,7 +687,7 @@ finding-cord-unfit-why = { $fault ->
     [no-ground] Una falla del aparato queda sin camino de regreso. Su metal puede quedar con voltaje sin que ningún interruptor lo corte.
     [wet] La corriente se fuga por el agua hacia el suelo. La mano que levanta el conector queda en su camino.
     [damaged] { $damage ->
-        [strands] Los hilos rotos forman un punto caliente. Cada doblez rompe más, hasta que los últimos arden. Donde la cubierta está gastada, la mano que la toca recibe una descarga.
+        [strands] Los hilos rotos forman un punto caliente. Cada doblez rompe más, hasta que los últimos se ponen al rojo. Donde la cubierta está gastada, la mano que la toca recibe una descarga.
        *[crushed] Un aislamiento aplastado deja que los conductores se toquen al calentarse. Donde está abierto, la mano que lo toca recibe una descarga.
     }
    *[joined] Cada unión es un lugar más que puede calentarse. El cable más delgado decide por todos.
@@ -699,8 +699,8 @@ finding-cord-unfit-now = { $fault ->
 finding-cord-unfit-instead = { $fault ->
     [wet] Primero corte la corriente y luego saque la unión del agua. Mantenga secas las uniones de los cables.
     [damaged] Deseche un cable dañado. Use uno sano, con tres conductores y una W en la cubierta.
-    [joined] Use un solo cable, bastante largo y grueso para todo el camino.
-   *[other] Use un solo cable sano, con tres conductores y una W en la cubierta, largo y grueso según la carga.
+    [joined] Use un solo cable, lo bastante largo y grueso para todo el camino.
+   *[other] Use un solo cable sano, con tres conductores y una W en la cubierta, lo bastante largo y grueso para la carga.
 }
 source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
 
@@ -734,7 +734,7 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = La meta de este simulacro.
 
 finding-lost-what = Demasiado tiempo sin electricidad: { $appliance }.
-finding-lost-why = Lo que mantiene no espera a la electricidad. Esta vez se perdió.
+finding-lost-why = Lo que este aparato protege no puede esperar. Esta vez se perdió.
 finding-lost-now = Siga, con seguridad.
 finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.
@@ -742,26 +742,26 @@ source-lost = La meta de este simulacro.
 finding-not-restored-what = { $harm ->
     [fire] { $after ->
         [one] El trabajo siguió después de empezar el incendio.
-       *[other] El trabajo terminó con el incendio, como debe ser. Por eso no se vio lo demás.
+       *[other] El trabajo se detuvo con el incendio. Así debe ser. Por eso no se vio lo demás.
     }
     [hurt] { $after ->
         [one] El trabajo siguió cuando alguien ya estaba herido.
-       *[other] El trabajo terminó cuando alguien resultó herido, como debe ser. Por eso no se vio lo demás.
+       *[other] El trabajo se detuvo cuando alguien resultó herido. Así debe ser. Por eso no se vio lo demás.
     }
     [engine] { $after ->
         [one] El trabajo siguió cuando alguien ya estaba herido.
-       *[other] El trabajo terminó cuando alguien resultó herido, como debe ser. Por eso no se vio lo demás.
+       *[other] El trabajo se detuvo cuando alguien resultó herido. Así debe ser. Por eso no se vio lo demás.
     }
     [gas] { $after ->
         [one] El trabajo siguió cuando ya había personas sin conocimiento.
-       *[other] El trabajo terminó cuando hubo personas sin conocimiento, como debe ser. Por eso no se vio lo demás.
+       *[other] El trabajo se detuvo cuando hubo personas sin conocimiento. Así debe ser. Por eso no se vio lo demás.
     }
     [neutral] Sin terminar: la casa todavía depende del neutro roto de la calle. Hasta que lo reparen, el generador y sus cables se quedan afuera.
    *[none] { $welded ->
-        [one] Sus contactos están soldados y nadie lo avisó: { $control } ({ $stands }).
+        [one] Sus contactos están soldados y nadie avisó de ello: { $control } (dice { $stands }).
        *[other] { $first ->
-            [one] Quedó sin hacer: { $control } ({ $stands }). Debe quedar así: { $wanted }.
-           *[other] Después de eso: { $control } ({ $stands }). Debe quedar así: { $wanted }.
+            [one] Quedó sin hacer: { $control } ({ $stands }). Posición correcta: { $wanted }.
+           *[other] Luego falta: { $control } ({ $stands }). Posición correcta: { $wanted }.
         }
     }
 }
@@ -778,7 +778,7 @@ finding-not-restored-now = { $harm ->
     [neutral] Deje el motor y sus cables como están hasta que la compañía repare los cables de la calle.
    *[none] { $crew ->
         [one] { $live ->
-            [one] La línea tiene voltaje. Apártese y no toque nada. Haga que la corten más arriba, mida y póngala a tierra. Solo entonces siga.
+            [one] La línea tiene voltaje. Apártese y no toque nada. Haga que la desconecten del lado de la fuente, mida y póngala a tierra. Solo entonces siga.
            *[other] Termine mientras la línea está abierta, etiquetada y medida.
         }
        *[other] Termine en el orden que se muestra.
@@ -791,7 +791,7 @@ finding-not-restored-instead = { $harm ->
     [gas] Si hay personas sin conocimiento, pida ayuda y no entre. Deje lo demás como está.
     [neutral] Apague el interruptor principal. Use el generador, y guárdelo solo cuando la compañía haya reparado el neutro.
    *[none] { $welded ->
-        [one] Avise de un aparato con contactos soldados. Déjelo aislado con cortes visibles y con etiqueta.
+        [one] Avise de un aparato con contactos soldados. Déjelo separado con cortes visibles y con etiqueta.
        *[other] { $crew ->
             [one] Antes de cerrar una línea, recórrala toda: personas, puestas a tierra, etiquetas, cortes, cortacircuitos. Si ya tiene voltaje, primero haga que la desconecten y mida.
            *[other] { $loaded ->
@@ -819,7 +819,7 @@ finding-not-back-why = La vuelta es parte del trabajo. Ahí se equivoca la gente
 finding-not-back-now = { $crew ->
     [one] Vea quién sigue en la línea. Luego cierre lo que queda abierto.
    *[other] { $lit ->
-        [one] Detenga su generador: él ilumina la calle. Luego pregunte a la compañía eléctrica si la red volvió.
+        [one] Detenga su generador: es él quien ilumina la calle. Luego pregunte a la compañía eléctrica si la red volvió.
        *[other] { $stands ->
             [automatic] La red está ahí. Termine lo que quedó sin hacer y deje que el controlador regrese a ella.
             [moved] Deje apagado el controlador. Llame a un electricista para que revise los contactos.
@@ -832,11 +832,11 @@ finding-not-back-now = { $crew ->
 finding-not-back-instead = { $crew ->
     [one] Con todos lejos, sin puestas a tierra y con los clientes avisados, cierre cortes y cortacircuitos. El reconectador, al final.
    *[other] { $lit ->
-        [one] Primero detenga su generador: él ilumina la calle. Pregunte a la compañía eléctrica si la red volvió. Luego devuélvale la casa.
+        [one] Primero detenga su generador: es él quien ilumina la calle. Pregunte a la compañía eléctrica si la red volvió. Luego devuelva la casa a la red.
        *[other] { $stands ->
             [own] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
             [automatic] La red está ahí. Termine lo que quedó sin hacer. El controlador le devuelve la casa por sí solo. No mueva contactos a mano.
-            [moved] No mueva contactos a mano. Después de eso, un electricista los revisa antes de poner el controlador en automático.
+            [moved] No mueva contactos a mano. Si ya se movieron, un electricista los revisa antes de poner el controlador en automático.
             [main] La red está ahí. Termine lo que quedó sin hacer y luego encienda el interruptor principal.
             [tripped] Apague lo que era demasiado. Luego encienda otra vez el interruptor de salida, y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
             [stalled] Apague el interruptor de salida y luego los de todas las cargas. Deje apagado lo que era demasiado. Arranque el motor, encienda el interruptor de salida y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
@@ -858,7 +858,7 @@ finding-said-dead-why = Quien confía en esa palabra pone la mano encima.
 finding-said-dead-now = Retire lo dicho. Avise a todos que no se acerquen.
 finding-said-dead-instead = Diga que no hay voltaje solo después de medir con un probador hecho para ese voltaje. Pruébelo en algo con voltaje, antes y después.
 source-said-dead = Lo que no se midió sin voltaje se toma por algo que lo tiene: { $line ->
-    [one] 29 CFR 1926.961 (comprobado en un resumen).
+    [one] 29 CFR 1926.961 (verificado en un resumen).
    *[other] 29 CFR 1910.333(b)(2), de memoria.
 }
 finding-said-fit-what = Usted confió en esto: { $subject }. No bloquea.
@@ -880,8 +880,8 @@ finding-unanswered-instead = { $tested ->
 }
 source-unanswered = Práctica común.
 finding-wrong-volts-what = { $neutral ->
-    [one] El neutro que viene a la casa se rompió en el minuto { $broke }. Con la red, un lado tuvo demasiado durante { $lasted }, hasta { $volts }.
-   *[other] Un lado de la casa tuvo demasiado durante { $lasted }, { $volts } como máximo.
+    [one] El neutro que viene a la casa se soltó en el minuto { $broke }. Con la red, un lado tuvo demasiado voltaje durante { $lasted }, hasta { $volts }.
+   *[other] Un lado de la casa tuvo demasiado voltaje durante { $lasted }, { $volts } como máximo.
 }
 finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 V. Con este voltaje la electrónica se quema en segundos o minutos, y los motores se recalientan. Lo que se quema puede causar un incendio.{ $neutral ->
     [one] {" "}Lo que volvía por el neutro va ahora por cables de tierra y tubos. Pueden tener voltaje.
@@ -892,8 +892,8 @@ finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 
    *[other] {" "}En el lado bajo { $stalled } motores zumban y no giran. Con poca corriente se calientan despacio: el primer protector se abriría después de { $opens }.
 }
 finding-wrong-volts-now = Párese en piso seco, con zapatos secos. Apague el interruptor principal con una sola mano seca y solo por su palanca de plástico. No toque tubos ni carcasas de metal, tampoco la del tablero. Donde no se pueda, aléjese. Llame a la compañía eléctrica. Si algo humea o huele: todos afuera, llame a los bomberos.
-finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague en seguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal. Llame a la compañía y déjelo apagado hasta que reparen los cables. Luego enciéndalo con todo lo demás apagado, y mire primero una sola lámpara.
-source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (comprobada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
+finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague enseguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal. Llame a la compañía y déjelo apagado hasta que reparen los cables. Luego enciéndalo con todo lo demás apagado, y mire primero una sola lámpara.
+source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo (verificada en una copia). Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
 finding-gas-next-door-why = El motor del generador funcionó a { $feet } de una abertura de ellos. El gas va adonde lo lleva el aire, y una pared en común no lo detiene en la ventana.
@@ -913,15 +913,15 @@ finding-stayed-in-what = { $how ->
 }
 finding-stayed-in-why = El gas ya ocupaba hasta el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
-finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Pida ayuda desde afuera. Nadie vuelve a entrar, tampoco por el motor. Deje que los bomberos lo detengan y busquen a quien falte.
-source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción por la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
+finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Pida ayuda desde afuera. Nadie vuelve a entrar, ni siquiera por el motor. Deje que los bomberos lo detengan y busquen a quien falte.
+source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve (verificado). Absorción según la ecuación de Coburn, Forster y Kane (verificado). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
 finding-fuel-indoors-what = Una lata de gasolina estuvo dentro de la casa { $lasted }.
 finding-fuel-indoors-why = { $lights ->
     [flame] Una taza derramada da { $times } veces el vapor que hace falta para que arda el aire junto al piso. En ese cuarto arde una llama.
    *[spark] Una taza derramada da { $times } veces el vapor que hace falta para que arda el aire junto al piso. Cualquier chispa lo enciende.
 }
-finding-fuel-indoors-now = ¿Huele a combustible? Entonces no toque nada, saque a todos y llame a los bomberos. ¿No huele? Entonces lleve la lata afuera, lejos de toda llama.
+finding-fuel-indoors-now = ¿Huele a combustible? Entonces no toque nada, saque a todos y llame desde afuera a los bomberos. ¿No huele? Entonces lleve la lata afuera, lejos de toda llama.
 finding-fuel-indoors-instead = Guarde el combustible afuera, en su lata, en un cobertizo lejos de la casa.
 source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro (verificado). Límites de combustión: referencia de bomberos (verificado). La taza es un supuesto.
 

@@ -73,7 +73,7 @@ place-house-about = Apagadores, enchufes, la ventana y las personas que están a
 place-line = Calle
 place-line-about = Mire la línea, la cuadrilla y las luces de los vecinos.
 place-phone = Teléfono
-place-phone-about = Llame a la compañía eléctrica, a un electricista o al número de emergencia.
+place-phone-about = Llame a la compañía eléctrica, a un electricista o al número de emergencias.
 
 close-panel-interlock = Entre el interruptor principal y el del generador hay una corredera de metal. Solo deja que uno de los dos esté encendido.
 close-panel-no-interlock = Alguien agregó un interruptor del generador. No hay corredera. Nada impide que los dos interruptores estén encendidos.
@@ -345,7 +345,7 @@ skill-choose-cords = Elegir, tender y revisar los cables
 skill-run-engine = Arrancar, cargar, reabastecer, enfriar y parar el motor
 skill-go-back = Volver a la red sin que se crucen las fuentes
 skill-recognize = Reconocer una instalación insegura, rechazarla y dejarla segura
-skill-grounding = Combinar bien neutro, tierra y protectores de falla a tierra
+skill-grounding = Combinar bien neutro, tierra y protección contra fallas a tierra
 skill-emergency = Actuar en una emergencia
 skill-explain-harm = Explicar cómo llega el daño a otros
 skill-lock-out = Bloquear y probar antes de dar servicio a un generador

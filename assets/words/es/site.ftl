@@ -50,8 +50,8 @@ name-generator-cover = cubierta del generador
 name-backup = tablero de la batería
 name-backup-transfer = interruptor de transferencia de la batería
 name-essentials = tablero de lo esencial
-name-essentials-transfer = transferencia de lo esencial
-name-house-transfer = transferencia de la casa
+name-essentials-transfer = interruptor de transferencia de lo esencial
+name-house-transfer = interruptor de transferencia de la casa
 name-house-transfer-cover = cubierta del interruptor de transferencia
 name-generator-frame = carcasa del generador
 name-inlet-cord = cable del generador
@@ -123,8 +123,8 @@ name-battery-outlet = bornes de la batería
 # Posiciones. “Cerrada” y “abierta” se dicen solo de la ventana.
 name-off = apagado
 name-line-open = abierto
-name-line-on = en la línea
-name-line-off = fuera de la línea
+name-line-on = en su lugar
+name-line-off = fuera
 name-on = encendido
 name-removed = quitado
 name-fitted = puesto
@@ -163,8 +163,9 @@ name-down = bajando en la varilla
 name-low = bajo
 name-auto = automático
 name-test = prueba
-name-connected = conectado
-name-disconnected = desconectado
+# Se dice solo de la batería de arranque.
+name-connected = conectada
+name-disconnected = desconectada
 name-pad = base junto a la casa
 
 # Lugares que mirar, personas a quienes llamar.
@@ -174,7 +175,7 @@ name-cords = cables
 name-house = casa
 name-utility = compañía eléctrica
 name-electrician = electricista
-name-emergency = número de emergencia
+name-emergency = número de emergencias
 name-neighbors = vecinos
 
 # Puntos que medir, y conductores.
@@ -240,14 +241,14 @@ part-breaker = interruptor, { $of }
 part-fuse = fusible, { $of }
 part-circuit = { $of }
 part-outlet = tomacorriente, { $of }
-part-gfci = protección de falla a tierra, { $of }
+part-gfci = dispositivo contra fallas a tierra, { $of }
 part-neutral = neutro compartido, { $of }
 part-branch = cables, { $of }
 part-feeder = alimentador, { $of }
 part-bus = barras, { $of }
 part-drop = acometida, { $of }
 part-generator-end = { $of }, extremo del generador
-part-second-plug = { $of }, segunda clavija
+part-second-plug = { $of }, segundo enchufe
 part-house-end = { $of }, extremo de la casa
 part-far-end = { $of }, extremo lejano
 part-near-end = { $of }, extremo cercano

@@ -8,7 +8,7 @@ unit-ohms = { $number }{"\u00A0Ω"}
 unit-hertz = { $number }{"\u00A0Hz"}
 unit-ppm = { $number }{"\u00A0ppm"}
 unit-percent = { $number }{"\u00A0%"}
-unit-gallons = { $number }{"\u00A0gal"}
+unit-gallons = { $number }{"\u00A0galones"}
 unit-grams = { $number }{"\u00A0g"}
 unit-degrees = { $number }°
 unit-seconds = { $number }{"\u00A0s"}
@@ -16,7 +16,7 @@ unit-plain = { $number }
 
 unit-celsius = { $number }{"\u00A0°C"} ({ $fahrenheit }{"\u00A0°F"})
 
-unit-feet = { $meters }{"\u00A0m"} ({ $number }{"\u00A0ft"})
+unit-feet = { $meters }{"\u00A0m"} ({ $number }{"\u00A0pies"})
 
 range = de { $low } a { $high }
 

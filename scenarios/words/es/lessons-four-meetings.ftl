@@ -1,7 +1,7 @@
 # El curso para aprendices: cuatro reuniones de dos horas.
 
 lesson-four-meetings-title = Cuatro reuniones para aprendices
-lesson-four-meetings-about = Estados y aislamiento, hallazgos inseguros, servicio y segundas fuentes, la línea. Lo cierra una prueba en la línea. Después viene el trabajo, con supervisión.
+lesson-four-meetings-about = Estados y separación, hallazgos inseguros, servicio y segundas fuentes, la línea. Lo cierra una prueba en la línea. Después viene el trabajo, con supervisión.
 sitting-states = Primera reunión: qué alimenta qué
 sitting-unsafe-finds = Segunda reunión: lo que no está como debe
 sitting-service = Tercera reunión: servicio y segundas fuentes
@@ -42,7 +42,7 @@ moment-what-do-you-see = ¿Qué le dicen las lámparas? ¿Qué hace primero?
 moment-will-it-start = La compañía falla mientras usted trabaja. ¿Arrancará el motor? ¿Qué lo detiene?
 moment-who-made-it-live = La línea no tenía voltaje hace un minuto. ¿Quién se lo puso, y qué hace usted ahora?
 
-objective-bond-and-fault = Combinar neutro, tierra y protección de falla a tierra, y decir por qué una se dispara o no.
+objective-bond-and-fault = Combinar neutro, tierra y protección contra fallas a tierra, y decir por qué un dispositivo se dispara o no.
 objective-lost-neutral = Leer las señales de un neutro perdido y actuar.
 objective-lock-and-test = Apagar, poner candado y medir antes de un servicio.
 objective-second-source = Encontrar una segunda fuente y separarla también.

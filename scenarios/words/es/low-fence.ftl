@@ -1,2 +1,2 @@
 name-lent-cord = cable del vecino
-name-strip = regleta con dos clavijas
+name-strip = regleta con dos enchufes

@@ -1,2 +1,2 @@
-name-house-socket = toma de cuatro hilos del generador
+name-house-socket = tomacorriente de cuatro hilos del generador
 name-washer = lavadora

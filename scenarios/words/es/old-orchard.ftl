@@ -1,3 +1,3 @@
 name-neighbor-3 = casa de la esquina
-name-range = cocina eléctrica
-name-range-outlet = toma de la cocina eléctrica
+name-range = estufa
+name-range-outlet = tomacorriente de la estufa
