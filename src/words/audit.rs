@@ -176,10 +176,20 @@ pub fn compare(reference: &Entries, language: &str, entries: &Entries) -> Vec<Fa
     for (id, entry) in entries
         .iter()
         .filter(|(id, _)| !id.starts_with('-') && !reference.contains_key(*id))
+        .filter(|(id, _)| !is_joined(id))
     {
         faults.push(fault(entry, format!("`{id}` is not in the reference")));
     }
     faults
+}
+
+/// The attribute that says how a name follows another: “del calefactor” where the name alone is “calefactor”.
+/// A language that joins them without a change has none.
+pub const JOINED: &str = "of";
+
+fn is_joined(id: &str) -> bool {
+    id.split_once('.')
+        .is_some_and(|(_, attribute)| attribute == JOINED)
 }
 
 /// All arguments that a message needs, those of messages it refers to among them.
@@ -407,6 +417,13 @@ mod tests {
             "a = { $z }\n    .b = { $y } { $w }\n",
         );
         assert_eq!(faults.len(), 2, "{faults:?}");
+    }
+
+    #[test]
+    fn how_a_name_follows_another_is_each_languages_own_affair() {
+        let faults = whats("a = lamp\n", "a = lámpara\n    .of = de la lámpara\n");
+        assert_eq!(faults, Vec::<String>::new());
+        assert_eq!(whats("a = lamp\n", "a = lámpara\n    .x = X\n").len(), 1);
     }
 
     #[test]

@@ -1,6 +1,7 @@
 # Una línea en la que trabaja una cuadrilla: nombres, negativas, lo que muestran los detectores, lo que pasa, hallazgos.
 
 name-feeder = reconectador de cabecera
+    .of = del reconectador de cabecera
 name-feeder-contacts = contactos del reconectador
 name-broken-span = el tramo roto
 name-away = fuera de la línea
@@ -22,21 +23,35 @@ name-good = buena
 name-spent = agotada
 name-working = trabajando
 name-tester = detector en la mano
+    .of = del detector en la mano
 name-detector = detector desde 720 voltios
+    .of = del detector desde 720 voltios
 name-low-range = detector con escala baja
+    .of = del detector con escala baja
 name-tall-detector = detector para una línea de 138 kilovoltios
+    .of = del detector para una línea de 138 kilovoltios
 name-old-detector = detector viejo del camión
+    .of = del detector viejo del camión
 name-proving-source = fuente de prueba
+    .of = de la fuente de prueba
 name-second-crew = segunda cuadrilla
 name-disconnect = seccionador
+    .of = del seccionador
 name-pole-5 = poste 5
+    .of = del poste 5
 name-span-4 = línea del poste 4 al poste 5
+    .of = de la línea del poste 4 al poste 5
 
 part-tag = etiqueta, { $of }
+    .of = etiqueta { $of }
 part-jumper = puente alrededor, { $of }
+    .of = puente alrededor { $of }
 part-cutout = cortacircuito del transformador, { $of }
+    .of = cortacircuito del transformador { $of }
 part-grounds = puestas a tierra, { $of }
+    .of = puestas a tierra { $of }
 part-battery = batería, { $of }
+    .of = batería { $of }
 
 close-line-work = La línea en la que usted trabaja, desde la cabecera hasta el último poste. El reconectador se ordena por radio. Lo demás se maniobra con pértiga.
 

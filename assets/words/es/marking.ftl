@@ -334,7 +334,7 @@ finding-nothing-bonds-instead = Lleve extensiones del generador a lo que más im
 source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
 
 finding-start-under-load-what = El motor del generador arrancó con una carga de { $watts }.
-finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo. Los motores eléctricos conectados se quejan y se calientan.
+finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo y desigual. Los motores eléctricos conectados se quejan y se calientan.
 finding-start-under-load-now = Apague el interruptor de salida del generador y deje que el motor se estabilice.
 finding-start-under-load-instead = Arranque el motor con el interruptor de salida del generador apagado.
 source-start-under-load = Práctica común. Consejo de compañías eléctricas: arrancar sin carga (verificado).

@@ -1,1 +1,2 @@
 name-yard-pump = bomba del patio
+    .of = de la bomba del patio

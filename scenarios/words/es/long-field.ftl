@@ -1,8 +1,11 @@
 name-well-pump = bomba de pozo
+    .of = de la bomba de pozo
 name-outlet-well-pump = desconectador de la bomba de pozo
 name-heat-strips = resistencias de calefacción
+    .of = de las resistencias de calefacción
 name-outlet-heat-strips = resistencias de calefacción
 name-barn = granero
 name-outlet-barn = tomacorriente del granero
 name-barn-lights = luces del granero
+    .of = de las luces del granero
 event-lost-well-pump = El tanque de presión está vacío. No sale agua de los grifos.

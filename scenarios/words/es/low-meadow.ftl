@@ -1,1 +1,2 @@
 name-septic = bomba séptica
+    .of = de la bomba séptica

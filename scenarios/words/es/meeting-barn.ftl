@@ -1,9 +1,16 @@
 name-hall-lamps = lámparas del salón
+    .of = de las lámparas del salón
 name-urn-a = cafetera A
+    .of = de la cafetera A
 name-urn-b = cafetera B
+    .of = de la cafetera B
 name-urn-c = cafetera C
+    .of = de la cafetera C
 name-phone-table = mesa de teléfonos
+    .of = de la mesa de teléfonos
 name-stage = calefactores del escenario
+    .of = de los calefactores del escenario
 name-porch-lamp = lámpara del porche
+    .of = de la lámpara del porche
 name-gravel-lot = patio de grava
 name-side-door = puerta lateral

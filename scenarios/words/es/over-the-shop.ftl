@@ -1,5 +1,7 @@
 name-green-cord = cable verde
+    .of = del cable verde
 name-kettle = hervidor
+    .of = del hervidor
 name-kitchen = cocina
 name-under-window = bajo la ventana
 name-back-lot = terreno de atrás
@@ -10,3 +12,4 @@ name-boiler-closet = cuarto de la caldera de gas de la tienda
 name-half = a medias
 name-sealed = abierta una rendija, sellada en torno a los cables
 name-bedroom-heater = calefactor del dormitorio
+    .of = del calefactor del dormitorio
