@@ -86,8 +86,8 @@ finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
 
 finding-collision-what = { $crew ->
-    [one] La red y el generador de un cliente se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
-   *[other] La red y su generador se encontraron fuera de paso, a { $angle } una de otro. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+    [one] La red y el generador de un cliente se encontraron fuera de paso, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+   *[other] La red y su generador se encontraron fuera de paso, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
 }
 finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje se tuerce con hasta { $torque } veces la fuerza para la que está hecho. Se pueden romper ejes, quemar devanados e incendiar cosas.
 finding-collision-now = { $crew ->
