@@ -10,7 +10,7 @@ use super::view::{
     ApplianceState, ApplianceView, GeneratorView, NeighborView, PersonState, PersonView, PlaceView,
     PoleView, StreetView,
 };
-use super::{Open, Session, furnish};
+use super::{Open, Practice, Session, furnish};
 
 /// Volts below which nothing glows.
 const GLOW_V: f64 = 30.0;
@@ -41,7 +41,7 @@ impl Session {
         let hint = self.hint_said(open);
         let minutes = u32::try_from(drill.now().millis() / 60_000).unwrap_or_default();
         Some(StreetView {
-            title: about("title"),
+            title: self.title_said(open, about("title")),
             goal: about("goal"),
             hint: hint.text,
             hint_line: hint.line,
@@ -133,6 +133,17 @@ impl Session {
             id: id.to_owned(),
             label: self.words.say_id(&format!("place-{id}")),
             sentence: self.words.say_id(&format!("place-{id}-about")),
+        }
+    }
+
+    /// The drill's title; of a test it says that it is one.
+    fn title_said(&self, open: &Open, title: String) -> String {
+        if open.practice == Practice::Assessed {
+            let title = Arg::Verbatim(title);
+            self.words
+                .say(&Message::new("street-title-test").with("title", title))
+        } else {
+            title
         }
     }
 

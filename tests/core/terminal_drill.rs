@@ -61,7 +61,7 @@ fn the_main_breaker_left_on_is_explained_in_both_languages_with_volts_and_amps_a
             "en",
             [
                 "Not passed",
-                "The way the energy takes",
+                "The path of the energy",
                 "Why it matters",
                 "Next time",
             ],
@@ -162,11 +162,11 @@ fn a_tested_learner_is_told_nothing_about_the_line_until_the_end() {
     let answered = drill_in(here, &typed, &["play", "no-slide", "--assessed"]);
     let (before, after) = answered.out.split_once("1. What happened").unwrap();
     assert!(
-        !before.contains("The way the energy takes") && !before.contains("line worker has"),
+        !before.contains("The path of the energy") && !before.contains("line worker has"),
         "{before}"
     );
     assert_says(before, &["not tested yet: ", "  on: Main breaker; "]);
-    assert_says(after, &["The way the energy takes"]);
+    assert_says(after, &["The path of the energy"]);
 }
 
 #[test]

@@ -1,8 +1,8 @@
 # How a finding came about: ways of energy, chains of heat, sums of loads.
 
-told-way = The way the energy takes:
-told-way-at = The way the energy takes, at { $at }:
-told-way-before = The way the energy takes, just before { $at }:
+told-way = The path of the energy:
+told-way-at = The path of the energy, at { $at }:
+told-way-before = The path of the energy, just before { $at }:
 told-step = Number { $step } of { $of } in order of time, all within one second.
 told-chain = How it got so hot:
 told-sum = What it adds up to:
@@ -48,7 +48,7 @@ stage-transformer = The pole transformer turns { $low } into { $high }.
 stage-span = The { $name } stands at { $volts }.
 stage-span-to-earth = The { $name } stands at { $volts } to earth.
 stage-neighbor = The { $name } gets { $volts } from your generator.
-stage-crew = The line worker's hands close the circuit. The earth underfoot takes a part. Across the body are { $volts }, and { $amps } go through it.
+stage-crew = The line worker's hands close the circuit. The way down to the earth takes a part of the volts. Across the body are { $volts }, and { $amps } go through it.
 stage-generator-still = The generator stands still now.
 stage-battery = The battery makes { $volts } and delivers { $watts }.
 stage-sun = The solar inverter stands at { $volts }. The sun gives { $watts }.
@@ -190,7 +190,7 @@ stage-sources-meet = { $met ->
 stage-surge-held = This stayed closed: { $breaker }. Cold, it opens at such a surge only after { $opens }. The surge itself is over in a few turns.
 
 told-fire = How it caught fire:
-told-gas-at = The way the gas takes, at { $at }:
+told-gas-at = The path of the gas, at { $at }:
 
 stage-exhaust = The engine carries a load of { $watts }. In fresh air it gives off { $fresh } of carbon monoxide an hour.
 stage-exhaust-starved = The air around it is short of oxygen: { $oxygen } is left. So it gives off { $gives } an hour.
@@ -257,7 +257,7 @@ stage-half-tries = { $opened ->
    *[other] The first time it hummed for { $each }. Then its own protector opened, { $opened } times in all.
 }
 
-told-cut-at = The way that power should take, at { $at }:
+told-cut-at = The path that power should take, at { $at }:
 told-left-at = How it stood at { $at }:
 told-lost = How it was lost:
 told-fuel = Where the fuel went:

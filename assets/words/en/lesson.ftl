@@ -38,7 +38,7 @@ local-permit-office = Permits for wiring
 local-utility = Your utility
 local-outage-number = To report an outage
 local-line-down-number = To report a line that is down
-local-generator-notice = Does the utility want to hear of a generator
+local-generator-notice = Must the utility know of a generator
 local-emergency-number = In an emergency
 
 handout-title = To take home: { $lesson }

@@ -38,7 +38,7 @@ part-cutout = cutout over the transformer, { $of }
 part-grounds = grounds, { $of }
 part-battery = battery, { $of }
 
-close-line-work = The line that you work, from the head to the last pole. You order the recloser by radio. All else you work with a stick.
+close-line-work = The line that you work, from the head to the last pole. You order the recloser by radio. You work everything else with a stick.
 
 refused-blades-closed = You stand under it and look up. The blades are closed. A tag says that they are open.
 refused-jumper-there = You stand under it and look up. A jumper bridges the open blades. Take it off first.

@@ -141,8 +141,8 @@ plug-feels-warm = { $cord }: its plug is warm
 plug-feels-hot = { $cord }: its plug is too hot to hold
 plug-feels-scorched = { $cord }: its plug is scorched
 generator-load = Load: { $watts } of { $rated }
-generator-place = It stands here: { $place }. Nearest opening: { $feet }.
-generator-place-indoors = It stands here: { $place }, indoors.
+generator-place = Place: { $place }. Nearest opening: { $feet }.
+generator-place-indoors = Place: { $place }, indoors.
 generator-sentence = Generator: { $state }. { $place } { $load }.
 
 goal-had = { $thing }: got power
@@ -166,6 +166,7 @@ street-neighbor-lit = { $name }: lights on
 street-neighbor-dark = { $name }: dark
 street-air = Carbon monoxide indoors: { $ppm }
 
+street-title-test = Test: { $title }
 fed-dead = no voltage
 fed-utility = fed by the utility
 fed-generator = fed by the generator

@@ -74,6 +74,7 @@ window-slide-free = The slide stands in the middle. It holds neither breaker.
 window-fed-dead = no voltage
 window-fed-utility = fed by the utility
 window-fed-generator = fed by a generator
+window-fed-at-rest = the same, no current flows
 window-fed-solar = fed by solar panels
 window-fed-battery = fed by a battery
 window-fed-both = fed by two sources
@@ -117,7 +118,7 @@ window-another = A variation
 
 # The debrief.
 window-onward = Go on
-window-page-back = Page before
+window-page-back = Previous page
 window-said = Write here, if you like. It is not marked.
 window-stood = At the start › at the end
 
@@ -137,7 +138,7 @@ window-room-hold = Hold the drill
 window-room-size = Size of the text
 window-room-turns = Let it happen now
 window-room-no-turns = Nothing can be changed here. In a test nothing ever can.
-window-room-light = Light on
+window-room-light = Spotlight on
 window-room-lesson = Lesson
 window-room-to-lesson = Back to the lesson
 window-room-held = Hands off
@@ -168,7 +169,7 @@ window-lesson-prebrief = Say this first
 window-lesson-ask = Ask the room
 window-lesson-minutes = Minutes
 window-lesson-next = Next page
-window-lesson-back = Page before
+window-lesson-back = Previous page
 window-lesson-drill = Open the drill
 window-lesson-leave = End the lesson
 

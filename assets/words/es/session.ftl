@@ -141,8 +141,8 @@ plug-feels-warm = { $cord }: el enchufe está tibio
 plug-feels-hot = { $cord }: el enchufe está demasiado caliente para sostenerlo
 plug-feels-scorched = { $cord }: el enchufe está quemado
 generator-load = Carga: { $watts } de { $rated }
-generator-place = Está aquí: { $place }. Abertura más cercana: a { $feet }.
-generator-place-indoors = Está aquí: { $place }, bajo techo.
+generator-place = Lugar: { $place }. Abertura más cercana: a { $feet }.
+generator-place-indoors = Lugar: { $place }, bajo techo.
 generator-sentence = Generador: { $state }. { $place } { $load }.
 
 goal-had = { $thing }: ya recibió corriente
@@ -166,6 +166,7 @@ street-neighbor-lit = { $name }: con luces encendidas
 street-neighbor-dark = { $name }: a oscuras
 street-air = Monóxido de carbono en la casa: { $ppm }
 
+street-title-test = Prueba: { $title }
 fed-dead = sin voltaje
 fed-utility = con voltaje de la red
 fed-generator = con voltaje del generador

@@ -1,7 +1,7 @@
 # The lesson for a class of two hours.
 
 lesson-two-hours-title = Two hours with a class
-lesson-two-hours-about = What gas and the street line do, then hands on, then a short test. For a hall with one screen or many.
+lesson-two-hours-about = What exhaust gas and a street line do, then hands on, then a short test. For a hall with one screen or many.
 sitting-evening = One evening
 
 step-what-tonight = Let each write two lines, alone. Don't correct anything: you read them again at the end.

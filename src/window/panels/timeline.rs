@@ -15,8 +15,8 @@ use crate::window::link::Wish;
 use crate::window::theme;
 use crate::window::theme::Pattern;
 
-use super::{Page, aside};
 use super::span::Span;
+use super::{Page, aside};
 
 pub(super) const LABEL: f32 = 176.0;
 const ROW: f32 = 38.0;
@@ -92,7 +92,7 @@ fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
         }
         if span != all {
             let (from, to) = (clock(span.from_ms), clock(span.to_ms));
-            super::aside(ui, &format!("{from} – {to}"));
+            aside(ui, &format!("{from} – {to}"));
         }
     });
 }

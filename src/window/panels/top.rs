@@ -37,10 +37,14 @@ pub(crate) fn bar(
     });
 }
 
-/// What the drill asks for, how far it has come, and the next step where it is shown: in words, where the sky has no room for them.
-pub(crate) fn aim(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
+/// The next step where it is shown, the clock with what lets time pass, what the drill asks for and how far it has come: where the sky has no room for words.
+pub(crate) fn aim(ui: &mut Ui, street: &StreetView, log: &LogView, page: &mut Page<'_>) {
+    if !street.hint.is_empty() {
+        subheading(ui, &page.say("window-hint"));
+        body(ui, &street.hint);
+    }
+    ui.horizontal_wrapped(|ui| time(ui, log, page));
     for (id, text) in [
-        ("window-hint", &street.hint),
         ("window-goal", &street.goal),
         ("window-progress", &street.progress),
     ] {

@@ -1,31 +1,28 @@
-//! Words on the scene: goal and hint in the sky, numbers where they arise, names under the ground, the legend, and sentences for the pointer.
+//! Words on the scene: goal and hint in the sky, numbers where they arise, names under the ground, and sentences for the pointer.
 //!
 //! Callouts keep out of each other's way: each tries places around what it speaks of and takes the first that is free.
 //! It does not cover the same sentences for keys and screen readers: see [`crate::window::panels::words`].
-
-use std::sync::Arc;
 
 use bevy::math::Vec2;
 use bevy_egui::egui;
 use bevy_egui::egui::layers::ShapeIdx;
 use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
-    Align2, CornerRadius, Galley, Painter, Pos2, Rect, RichText, Sense, Stroke, StrokeKind,
-    TextFormat, Ui, pos2, vec2,
+    Align2, CornerRadius, Painter, Pos2, Rect, Stroke, StrokeKind, TextFormat, Ui, pos2, vec2,
 };
 
 use crate::session::Detail;
-use crate::session::view::{Fed, StageView, StreetView};
+use crate::session::view::{StageView, StreetView};
 use crate::window::fonts;
 use crate::window::link::Spoken;
-use crate::window::panels::{Page, timeline};
+use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
 use super::calls::{Call, calls, calls_in_both};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
-use super::{pointers, reach, wires};
+use super::{legend, pointers, reach, wires};
 
 /// How the words are shown.
 pub(crate) struct Shown<'a> {
@@ -51,7 +48,7 @@ pub(crate) fn paint(
 ) {
     let painter = ui.painter().clone();
     let mut taken = Vec::new();
-    let legend = legend(&painter, street, frame, shown.second, page);
+    let legend = legend::corner(&painter, street, frame, shown.second, page);
     // The legend lies over the ground when only a part of the street is seen.
     let over = legend.filter(|_| frame.sight().is_part());
     let free_from = over.map_or(f32::NEG_INFINITY, |rect| rect.right() + 6.0);
@@ -365,108 +362,13 @@ fn yard_card(
 }
 
 /// A ground from which words stand out, whatever is behind it.
-fn ground(painter: &Painter, rect: Rect) {
+pub(super) fn ground(painter: &Painter, rect: Rect) {
     let ink = theme::INK.alpha(0.98).egui();
     painter.rect_filled(rect, CornerRadius::same(8), ink);
 }
 
-/// What the legend explains: what is on the street now.
-fn legend_of(street: &StreetView) -> Vec<Fed> {
-    let there = |fed: &Fed| street.wires.iter().any(|wire| wire.fed == *fed);
-    Fed::ALL.into_iter().filter(there).collect()
-}
-
 /// The smallest type on the scene, points.
-const LEAST_TYPE: f32 = 9.5;
-/// Length of a sample, and of the gap to its word, points.
-const SAMPLE: f32 = 38.0;
-const SAMPLE_GAP: f32 = 8.0;
-
-/// What feeds the conductors of this street, as samples with their words, in the lower corner; says what it covers.
-/// Not where it would be too small to read, or where it has a bar of its own.
-fn legend(
-    painter: &Painter,
-    street: &StreetView,
-    frame: Frame,
-    second: Option<&Spoken>,
-    page: &Page<'_>,
-) -> Option<Rect> {
-    let whole = frame.whole();
-    let kinds = legend_of(street);
-    let pitch = whole.points(if kinds.len() > 6 { 18.4 } else { 25.0 });
-    let size = (pitch * 0.92).min(13.5);
-    if size < LEAST_TYPE || whole.is_narrow() || kinds.is_empty() {
-        return None;
-    }
-    let words = |both: bool| -> Vec<Arc<Galley>> {
-        let say = |fed: &Fed| {
-            let id = theme::fed_word(*fed);
-            let own = page.say(id);
-            match second.filter(|_| both) {
-                Some(spoken) => format!("{own} · {}", spoken.session.say(id)),
-                None => own,
-            }
-        };
-        let layout = |text| painter.layout_no_wrap(text, fonts::regular(size), theme::CREAM.egui());
-        kinds.iter().map(say).map(layout).collect()
-    };
-    let widest = |words: &[Arc<Galley>]| words.iter().map(|g| g.size().x).fold(0.0, f32::max);
-    // Two languages stand here only where there is room for both of every line; the columns have both anyway.
-    let room = screen(frame);
-    let both = words(true);
-    let words = if widest(&both) <= room.width() * 0.4 {
-        both
-    } else {
-        words(false)
-    };
-    let left = point(whole, Vec2::new(whole.bounds().min.x + 14.0, 0.0)).x;
-    let lines = words.iter().fold(0.0, |n, _| n + 1.0);
-    let top = room.bottom() - 8.0 - pitch * lines;
-    let width = SAMPLE + SAMPLE_GAP + widest(&words);
-    let ink_rect = Rect::from_min_size(pos2(left, top), vec2(width, pitch * lines));
-    let rect = ink_rect.expand2(vec2(8.0, 3.0)).intersect(room);
-    if frame.sight().is_part() {
-        ground(painter, rect);
-    }
-    let mut y = top + pitch / 2.0;
-    for (fed, galley) in kinds.into_iter().zip(words) {
-        sample(painter, pos2(left, y), fed);
-        let at = pos2(left + SAMPLE + SAMPLE_GAP, y);
-        let at = Align2::LEFT_CENTER.anchor_size(at, galley.size());
-        painter.galley(at.min, galley, theme::CREAM.egui());
-        y += pitch;
-    }
-    Some(rect)
-}
-
-/// A sample of a conductor; a generator's has both its marks: at rest, and where current flows.
-fn sample(painter: &Painter, from: Pos2, fed: Fed) {
-    timeline::pattern(painter, from, from.x + SAMPLE, fed);
-    if fed == Fed::Generator {
-        let at = from + vec2(5.0, 0.0);
-        let ink = theme::fed_ink(fed).egui();
-        let corners = [(-6.5, 0.0), (0.0, -5.0), (6.5, 0.0), (0.0, 5.0)];
-        let corners = corners.map(|(x, y)| at + vec2(x, y)).to_vec();
-        painter.add(egui::Shape::convex_polygon(corners, ink, Stroke::NONE));
-    }
-}
-
-/// What feeds the conductors of this street, as samples with their words in rows: where the sky has no room for the legend.
-pub(crate) fn legend_row(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
-    ui.spacing_mut().item_spacing = vec2(6.0, 2.0);
-    ui.spacing_mut().interact_size.y = 16.0;
-    ui.horizontal_wrapped(|ui| {
-        for fed in legend_of(street) {
-            ui.horizontal(|ui| {
-                let (rect, _) = ui.allocate_exact_size(vec2(SAMPLE, 16.0), Sense::hover());
-                sample(ui.painter(), rect.left_center(), fed);
-                let word = RichText::new(page.say(theme::fed_word(fed)));
-                ui.label(word.font(fonts::regular(12.5)).color(theme::CREAM.egui()));
-                ui.add_space(6.0);
-            });
-        }
-    });
-}
+pub(super) const LEAST_TYPE: f32 = 9.5;
 
 /// Places around a point, the nearest first; `dx` and `dy` lead just past it.
 fn around(dx: f32, dy: f32) -> [egui::Vec2; 15] {

@@ -11,6 +11,7 @@ mod calls;
 mod equipment;
 pub(super) mod frame;
 mod house;
+pub(crate) mod legend;
 mod paint;
 mod people;
 mod plan;

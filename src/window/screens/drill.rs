@@ -14,8 +14,8 @@ use crate::window::mirror;
 use crate::window::panels::{
     Page, again, asked, body, close, consequence, lesson, log, room, top, words,
 };
-use crate::window::scene::callouts;
 use crate::window::scene::frame::{BOTTOM_BAR, LEGEND_BAR, TOP_BAR};
+use crate::window::scene::{callouts, legend};
 
 use super::{Scene, edge, faces, sheet};
 
@@ -163,7 +163,7 @@ fn legend(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
         .show_separator_line(false)
         .exact_size(LEGEND_BAR)
         .frame(edge(6))
-        .show(ui, |ui| callouts::legend_row(ui, street, page));
+        .show(ui, |ui| legend::row(ui, street, page));
 }
 
 fn bottom(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
@@ -243,7 +243,7 @@ fn start(
         .auto_shrink([false, false])
         .show(ui, |ui| {
             ui.horizontal_wrapped(|ui| top::answer(ui, scene.desk.notice.as_ref(), page));
-            top::aim(ui, street, page);
+            top::aim(ui, street, &views.log, page);
             top::wrapped_places(ui, street, None, page);
             log::whole(ui, &views.log, views.branched, page);
         });
