@@ -35,12 +35,23 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .with("truth", said_in_words(answer_said(&truth)));
         if let (About::Live(point), Rule::SaidDead) = (&question.about, rule) {
             let line = scenario.site.line_work.is_some();
-            let finding = finding.with("line", Arg::Count(i64::from(line)));
+            let finding = finding
+                .with("line", Arg::Count(i64::from(line)))
+                .with("where", Arg::Verbatim(place(line, point).to_owned()));
             return Some(finding.reaching(point));
         }
         Some(finding)
     };
     scenario.questions.iter().filter_map(wrong).collect()
+}
+
+/// Where a point lies that was called dead: on a line that a crew tests, ahead of the main, where nobody of a household has anything to test, or in the house.
+fn place(line: bool, point: &str) -> &'static str {
+    match (line, point) {
+        (true, _) => "line",
+        (false, "service") => "street",
+        (false, _) => "house",
+    }
 }
 
 /// Questions that were never answered, which only the end can tell.
@@ -50,10 +61,12 @@ pub(super) fn unanswered(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         .iter()
         .filter(|q| said(trace, q).is_none());
     let last = trace.moments.len().saturating_sub(1);
+    let crew = scenario.site.line_work.is_some();
     open.map(|question| {
         Finding::breach(Rule::Unanswered, trace.end(), last)
             .with("asked", Arg::Said(Box::new(question.asked(&scenario.site))))
             .with("tested", Arg::Count(i64::from(tested(trace, question))))
+            .with("crew", Arg::Count(i64::from(crew)))
     })
     .collect()
 }

@@ -397,6 +397,14 @@ const UNGUARDED: [Rule; 3] = [Rule::LineFed, Rule::NoTransferEquipment, Rule::Co
 /// What is found where a device opens for a fault or for how grounds are joined.
 const OPENED: [Rule; 3] = [Rule::TwoBonds, Rule::NothingBonds, Rule::GroundFault];
 
+/// What is found where more was asked of a set than it gives.
+const TOO_MUCH: [Rule; 4] = [
+    Rule::Overload,
+    Rule::Tripped,
+    Rule::TooSmallForMotor,
+    Rule::ShutOff,
+];
+
 /// Why there was no power by a moment: an outage that has not come, a set that stood open or off, a device that opened, too much at once, a set that ran with nothing brought on, or nothing of that.
 fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'static str {
     let before = trace.moments.get(..=until).unwrap_or_default();
@@ -412,6 +420,8 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
             "cover"
         } else if lock_out.controller_off {
             "off"
+        } else if found(&TOO_MUCH) {
+            "shed"
         } else {
             "standby"
         };
@@ -421,12 +431,7 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
         "before"
     } else if before.iter().any(runs) && found(&UNGUARDED) || found(&OPENED) {
         "device"
-    } else if found(&[
-        Rule::Overload,
-        Rule::Tripped,
-        Rule::TooSmallForMotor,
-        Rule::ShutOff,
-    ]) {
+    } else if found(&TOO_MUCH) {
         "load"
     } else if before.iter().any(runs) {
         "waits"

@@ -138,10 +138,10 @@ finding-shock-now = { $crew ->
     [one] Keep everyone away from the worker, the line and the ground around. { $stands ->
         [live] The line is still live.
        *[dead] The line can come alive again.
-    } Call the emergency number. { $by ->
-        [customer] Open this with a stick: { $cutout }.
+    } Call the emergency number, and send for a defibrillator. { $by ->
+        [customer] Have the operator keep the line open at its head. Open this with a stick: { $cutout }.
        *[utility] Have the operator open the line at its head.
-    } Test the line and ground it. Then start CPR, and send for a defibrillator.
+    } Test the line and ground it. Then start CPR.
    *[other] { $stands ->
         [live] Your generator still feeds the line. Turn the main breaker off, then stop the engine.
         [main-on] Your generator feeds nothing now. Turn the main breaker off and keep the engine off.
@@ -274,13 +274,13 @@ source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop fo
 
 finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it, bare metal ends of wires, stood at { $volts }. This fed them: { $side }.
 finding-live-lugs-why = Nothing in the house opens the wires that come from the street. They stay live with the main off and the generator locked out. One slip of a hand or a tool is enough.
-finding-live-lugs-now = Keep your hands out. Shut the cover.
+finding-live-lugs-now = Keep your hands out. Push the cover shut from outside if it hangs on hinges. If it does not, leave it, keep others away and call an electrician.
 finding-live-lugs-instead = Take the street's wires for live until the utility has cut them off. Until then leave the cover shut. Call the utility or an electrician.
 source-live-lugs = 29 CFR 1910.333(a)(1): live parts are made dead before work on them. From 50 volts on: 1910.303(g)(2). Both from memory.
 
 finding-hand-transfer-live-what = The contacts of the transfer switch were moved by hand beside { $volts }. This fed them: { $side }.
 finding-hand-transfer-live-why = A controller moves them fast and shut up in a box. A hand is slow, and it is in front of the spark. The contacts can burn and the arc can reach you.
-finding-hand-transfer-live-now = Take your hand away. Shut the cover.{ $carried ->
+finding-hand-transfer-live-now = Take your hand away, and reach for nothing behind the cover. Push it shut from outside if it hangs on hinges.{ $carried ->
     [one] {" "}Leave the controller off: these contacts have drawn an arc. Call an electrician.
    *[other] {""}
 }
@@ -723,7 +723,8 @@ finding-goal-late-why = { $cause ->
 finding-goal-late-now = Carry on, safely.
 finding-goal-late-instead = { $cause ->
     [cover] Finish the service with the generator locked out. Then close the cover and put the controller back to auto.
-    [off] No start within a minute of an outage? Look at the controller first, and put it to auto. After each service, do the same.
+    [off] No start within a minute of an outage? Look at the controller from outside. Is there a lock, a tag, an open cover or a person at it? Then leave it off, and ask whoever works there. If there is none, turn off what is too much for the generator. Stand clear and put the controller to auto: the engine starts at once. After each service, see that it is on auto.
+    [shed] Turn off what is too much for the generator before it has to run again. If its controller gave up, clear the fault as the manual says. Then leave it on auto.
     [standby] Have the generator serviced, and leave its controller on auto. Look at it after each weekly run.
     [load] Bring on first what matters most, one thing at a time. Leave off what is too large for the generator.
     [device] Run an extension cord from the generator to what matters most.
@@ -856,7 +857,11 @@ name-zone-ac-4-3 = the heart may stop, in more than half of people
 finding-said-dead-what = You called it dead: { $subject }. It was live.
 finding-said-dead-why = Someone who trusts that word puts a hand on it.
 finding-said-dead-now = Take the word back. Tell everyone to stay clear of it.
-finding-said-dead-instead = Say dead only after a test with a tester that is made for these volts. Prove it on something live, before the test and after it.
+finding-said-dead-instead = { $where ->
+    [line] Say dead only after a test with a tester that is made for these volts. Prove it on something live, before the test and after it.
+    [street] These wires are live until the utility has cut them off. Open nothing to test them: that is work for an electrician.
+   *[house] Say dead only after a test from outside, with a tester that is made for these volts. Prove it on something live, before the test and after it. Open no panel and no machine for it.
+}
 source-said-dead = What has not been tested dead is taken for live: { $line ->
     [one] 29 CFR 1926.961 (checked in a digest).
    *[other] 29 CFR 1910.333(b)(2), from memory.
@@ -876,7 +881,10 @@ finding-unanswered-why = What is not said, the next person does not know.
 finding-unanswered-now = Open the answers and say what you found.
 finding-unanswered-instead = { $tested ->
     [one] You tested it. Say what you found.
-   *[other] Look and test until you can say it.
+   *[other] { $crew ->
+        [one] Look and test until you can say it.
+       *[other] Look, and test from outside, until you can say it. Open no panel and no machine for it.
+    }
 }
 source-unanswered = Common practice.
 finding-wrong-volts-what = { $neutral ->

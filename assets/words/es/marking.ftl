@@ -138,10 +138,10 @@ finding-shock-now = { $crew ->
     [one] Aleje a todos de la persona, de la línea y del suelo de alrededor. { $stands ->
         [live] La línea todavía tiene voltaje.
        *[dead] La línea puede volver a tener voltaje.
-    } Llame al número de emergencias. { $by ->
-        [customer] Abra esto con una pértiga: { $cutout }.
+    } Llame al número de emergencias y mande traer un desfibrilador. { $by ->
+        [customer] Haga que el operador mantenga la línea abierta en su cabecera. Abra esto con una pértiga: { $cutout }.
        *[utility] Haga que el operador abra la línea en su cabecera.
-    } Mida la línea y póngala a tierra. Luego empiece la reanimación (RCP) y mande traer un desfibrilador.
+    } Mida la línea y póngala a tierra. Luego empiece la reanimación (RCP).
    *[other] { $stands ->
         [live] Su generador todavía alimenta la línea. Apague el interruptor principal y luego detenga el motor.
         [main-on] Su generador ya no alimenta nada. Apague el interruptor principal y deje el motor detenido.
@@ -274,13 +274,13 @@ source-caught-by-engine = NEC 445.18: un seccionador que se puede bloquear en ab
 
 finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes, puntas desnudas de cables, a { $volts }. Los alimentaba esto: { $side }.
 finding-live-lugs-why = Nada en la casa puede cortar la corriente de los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
-finding-live-lugs-now = No meta las manos. Cierre la cubierta.
+finding-live-lugs-now = No meta las manos. Empuje la cubierta desde afuera si cuelga de bisagras. Si va suelta, déjela, no deje que nadie se acerque y llame a un electricista.
 finding-live-lugs-instead = Cuente con que los cables de la calle tienen voltaje hasta que la compañía los desconecte. Mientras tanto, deje la cubierta cerrada. Llame a la compañía o a un electricista.
 source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). Ambos de memoria.
 
 finding-hand-transfer-live-what = Los contactos del interruptor de transferencia se movieron a mano junto a { $volts }, alimentados por esta fuente: { $side }.
 finding-hand-transfer-live-why = Un controlador los mueve rápido y dentro de una caja. Una mano es lenta y está delante de la chispa. Los contactos pueden quemarse y el arco puede alcanzarle.
-finding-hand-transfer-live-now = Retire la mano. Cierre la cubierta.{ $carried ->
+finding-hand-transfer-live-now = Retire la mano y no busque nada detrás de la cubierta. Empújela desde afuera si cuelga de bisagras.{ $carried ->
     [one] {" "}Deje apagado el controlador: estos contactos hicieron arco. Llame a un electricista.
    *[other] {""}
 }
@@ -723,7 +723,8 @@ finding-goal-late-why = { $cause ->
 finding-goal-late-now = Siga, con seguridad.
 finding-goal-late-instead = { $cause ->
     [cover] Termine la revisión con el generador asegurado. Luego cierre la cubierta y vuelva a poner el controlador en automático.
-    [off] ¿No arranca en el primer minuto de un apagón? Mire primero el controlador y póngalo en automático. Haga lo mismo después de cada revisión.
+    [off] ¿No arranca en el primer minuto de un apagón? Mire el controlador desde afuera. ¿Hay un candado, una etiqueta, una cubierta abierta o una persona? Entonces déjelo apagado y pregunte a quien trabaja ahí. Si no hay nada de eso, apague lo que es demasiado para el generador. Apártese y póngalo en automático: el motor arranca enseguida. Después de cada revisión, vea que esté en automático.
+    [shed] Apague lo que es demasiado para el generador antes de que tenga que funcionar otra vez. Si su controlador se rindió, borre la falla como dice el manual. Luego déjelo en automático.
     [standby] Haga revisar el generador fijo y deje su controlador en automático. Mírelo después de cada marcha semanal.
     [load] Encienda primero lo que más importa, de uno en uno. Deje apagado lo que es demasiado grande para el generador.
     [device] Lleve una extensión del generador a lo que más importa.
@@ -856,7 +857,11 @@ name-zone-ac-4-3 = el corazón puede pararse, en más de la mitad de las persona
 finding-said-dead-what = Usted dijo que no tenía voltaje: { $subject }. Sí lo tenía.
 finding-said-dead-why = Quien confía en esa palabra pone la mano encima.
 finding-said-dead-now = Retire lo dicho. Avise a todos que no se acerquen.
-finding-said-dead-instead = Diga que no hay voltaje solo después de medir con un probador hecho para ese voltaje. Pruébelo en algo con voltaje, antes y después.
+finding-said-dead-instead = { $where ->
+    [line] Diga que no hay voltaje solo después de medir con un probador hecho para ese voltaje. Pruébelo en algo con voltaje, antes y después.
+    [street] Estos cables tienen voltaje hasta que la compañía los desconecte. No abra nada para medirlos: eso es trabajo de un electricista.
+   *[house] Diga que no hay voltaje solo después de medir desde afuera, con un probador hecho para ese voltaje. Pruébelo en algo con voltaje, antes y después. Para eso no abra ningún tablero ni máquina.
+}
 source-said-dead = Lo que no se midió sin voltaje se toma por algo que lo tiene: { $line ->
     [one] 29 CFR 1926.961 (verificado en un resumen).
    *[other] 29 CFR 1910.333(b)(2), de memoria.
@@ -876,7 +881,10 @@ finding-unanswered-why = Lo que no se dice, el siguiente no lo sabe.
 finding-unanswered-now = Abra las respuestas y diga lo que encontró.
 finding-unanswered-instead = { $tested ->
     [one] Usted lo midió. Diga lo que encontró.
-   *[other] Mire y mida hasta que pueda decirlo.
+   *[other] { $crew ->
+        [one] Mire y mida hasta que pueda decirlo.
+       *[other] Mire, y mida desde afuera, hasta que pueda decirlo. Para eso no abra ningún tablero ni máquina.
+    }
 }
 source-unanswered = Práctica común.
 finding-wrong-volts-what = { $neutral ->
