@@ -9,7 +9,7 @@ use crate::site::Automatic;
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit};
 
-use super::{Stage, value};
+use super::{Stage, no_value, value};
 
 /// The stages of a finding about hands in a set, and their heading with the one moment that they show.
 pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) {
@@ -140,6 +140,13 @@ impl Own<'_> {
             stages.push(timed(at, text, Arg::lasting(waited)));
         }
         stages.push(self.battery());
+        if self.moment.conditions.machine.oil_h <= 0.0 {
+            stages.push(Stage {
+                at: "generator".to_owned(),
+                text: Message::new("stage-oil-kept"),
+                value: no_value(),
+            });
+        }
         let open = |m: &&Moment| self.automatic.open(&m.positions);
         let since = before.iter().rev().take_while(open).last();
         let since = since.map_or(DrillTime::ZERO, |m| finding.at.since(m.at));

@@ -19,9 +19,16 @@ pub const SUPPLIED_PU: f64 = 0.9;
 /// What is left at the end; `so_far` is all that was found before.
 pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {
     let stopped = scenario.goal.safe_stop && stopped_safely(scenario, trace);
+    let harm = so_far.iter().find(|f| f.breach && f.rule.harms());
     let mut found = Vec::new();
+    let mut waits = false;
     if !stopped {
-        found.extend(goal_late(scenario, trace, so_far));
+        let (late, later) = goal_late(scenario, trace, so_far)
+            .into_iter()
+            .partition(|f| harm.is_none_or(|harm| harm.at > f.at));
+        found = late;
+        // Once somebody is hurt, power can wait.
+        waits = !Vec::is_empty(&later);
         found.extend(lost(scenario, trace));
     }
     let Some(last) = trace.moments.len().checked_sub(1) else {
@@ -38,16 +45,28 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -
             undone.retain(|(id, _)| !id.is_some_and(|id| of_way_back(&scenario.site, id)));
         }
         if arced(so_far) {
-            undone.retain(|(id, _)| !id.is_some_and(|id| wakes(&scenario.site, id)));
+            undone.retain(|(id, _)| !id.is_some_and(|id| locked_out(&scenario.site, id)));
         }
         undone.push((None, not_back(scenario, so_far, (last, end), early)));
     }
-    let undone: Vec<Finding> = undone.into_iter().map(|(_, finding)| finding).collect();
-    match so_far.iter().find(|f| f.breach && f.rule.harms()) {
-        Some(harm) if !undone.is_empty() => {
-            found.push(after_harm(&scenario.site, harm, trace, last, end));
+    let Some(harm) = harm else {
+        if let Some(sign) = so_far.iter().find(|f| f.breach && f.rule == Rule::StayedIn) {
+            let n_all = undone.len();
+            undone.retain(|(id, _)| id.is_some_and(|id| of_people(&scenario.site, id)));
+            if undone.len() < n_all || moved_since(&scenario.site, sign, trace) {
+                let aside = unfinished("air", sign.moment, sign.at);
+                found.push(Finding {
+                    breach: false,
+                    ..aside
+                });
+            }
         }
-        _ => found.extend(undone),
+        found.extend(undone.into_iter().map(|(_, finding)| finding));
+        return found;
+    };
+    let after = after_harm(&scenario.site, harm, trace);
+    if after.breach || waits || !undone.is_empty() {
+        found.push(after);
     }
     found
 }
@@ -93,10 +112,10 @@ fn arced(so_far: &[Finding]) -> bool {
         .any(|f| f.rule == Rule::HandTransferLive && f.evidence.contains(&carried))
 }
 
-/// Whether a control wakes the controller that moves the contacts of a transfer switch.
-fn wakes(site: &Site, id: ControlId) -> bool {
+/// Whether a control is one of those by which a set that moves the contacts of a transfer switch is locked out.
+fn locked_out(site: &Site, id: ControlId) -> bool {
     let automatic = site.generator.machine.automatic;
-    automatic.is_some_and(|own| [own.switch, own.battery].contains(&id))
+    automatic.is_some_and(|own| [own.switch, own.battery, site.generator.output].contains(&id))
 }
 
 /// What stands otherwise than it should, in an order that is safe to follow, each with its control.
@@ -117,7 +136,7 @@ fn left_undone(
     if on_broken_neutral(site, end) {
         wrong.retain(|(control, _)| !of_own_source(site, *control));
     }
-    let kept = (wrong.len() < all).then(|| unfinished("neutral", last, end));
+    let kept = (wrong.len() < all).then(|| unfinished("neutral", last, end.at));
     wrong.sort_by_key(|(control, wanted)| turn(site, *control, wanted));
     let told = wrong.iter().enumerate().map(|(index, (id, wanted))| {
         let control = site.control(*id);
@@ -153,7 +172,12 @@ fn fed_by(site: &Site, end: &Moment, so_far: &[Finding]) -> &'static str {
     let set = &site.generator;
     let mut appliances = end.readings.appliances.iter();
     if appliances.any(|r| r.fed.customer()) {
-        "own"
+        // A source that endangers people is off as soon as that is seen: nobody waits on it for the street.
+        if so_far.iter().any(ends_own_source) {
+            "dark"
+        } else {
+            "own"
+        }
     } else if end.readings.point("service").fed.utility {
         if set.machine.automatic.is_none() {
             "there"
@@ -192,9 +216,34 @@ fn of_own_source(site: &Site, control: ControlId) -> bool {
     matches!(kind, Some(Kind::Engine | Kind::Plug))
 }
 
+/// Whether a finding asks for the household's own source to be taken away at once.
+fn ends_own_source(finding: &Finding) -> bool {
+    let hurts = finding.rule.criterion().is_critical() || finding.harm.is_some();
+    finding.breach && (hurts || finding.rule == Rule::PushedBack)
+}
+
+/// Whether a control says where people are.
+fn of_people(site: &Site, id: ControlId) -> bool {
+    site.control(id).map(|c| c.kind) == Some(Kind::People)
+}
+
+/// Whether a handle was moved after a finding, and not only somebody brought out.
+fn moved_since(site: &Site, finding: &Finding, trace: &Trace) -> bool {
+    let mut later = trace.moments.iter().skip(finding.moment + 1);
+    later.any(|m| {
+        let What::Did(Action::Set(id, _)) = &m.what else {
+            return false;
+        };
+        !of_people(site, *id)
+    })
+}
+
+/// Seconds in which whoever sees harm has called for help: assumption.
+const CALLED_IN: DrillTime = DrillTime::from_secs(60);
+
 /// Told in place of all that was left undone, once somebody is hurt or something burns.
-/// To leave the rest as it stood is right, and so is to take away power; only what else was moved counts.
-fn after_harm(site: &Site, harm: &Finding, trace: &Trace, last: usize, end: &Moment) -> Finding {
+/// To leave the rest as it stood is right, and so is to take away power; what else was moved counts, and what somebody tried to move.
+fn after_harm(site: &Site, harm: &Finding, trace: &Trace) -> Finding {
     let harms = if harm.rule.burns() {
         "fire"
     } else if harm.rule == Rule::Overcome {
@@ -204,30 +253,43 @@ fn after_harm(site: &Site, harm: &Finding, trace: &Trace, last: usize, end: &Mom
     } else {
         "hurt"
     };
-    let later = trace.moments.iter().enumerate().skip(harm.moment + 1);
-    let mut moved = later.filter_map(|(index, m)| {
-        let What::Did(Action::Set(control, position)) = m.what else {
-            return None;
-        };
-        let control = site.control(control)?;
-        let to = control.positions.get(usize::from(position.0))?;
-        (!CUTS.contains(&to.as_str())).then_some((index, m))
-    });
-    let first = moved.next();
-    let (index, moment) = first.unwrap_or((last, end));
+    let mut later = trace.moments.iter().enumerate().skip(harm.moment + 1);
+    let called = |(_, m): (usize, &Moment)| m.what == What::Did(Action::Call(Callee::Emergency));
+    let called = later.clone().any(called);
+    let soon_over = trace.end() <= harm.at + CALLED_IN;
+    let first = later.find(|(_, m)| went_on(site, harm, m));
+    let (index, at) = first.map_or((harm.moment, harm.at), |(index, m)| (index, m.at));
     Finding {
         breach: first.is_some(),
-        ..unfinished(harms, index, moment)
+        ..unfinished(harms, index, at)
     }
     .with("after", Arg::Count(i64::from(first.is_some())))
+    .with("called", Arg::Count(i64::from(called || soon_over)))
+}
+
+/// Whether somebody moved or tried to move, after harm was done, what does not end it.
+/// From fuel that burns on a set everybody goes away, and no handle is worth a moment there.
+fn went_on(site: &Site, harm: &Finding, moment: &Moment) -> bool {
+    let (What::Did(action) | What::Refused(action, _)) = &moment.what else {
+        return false;
+    };
+    let Action::Set(id, position) = action else {
+        return *action == Action::Refuel;
+    };
+    site.control(*id).is_some_and(|control| {
+        let to = control.positions.get(usize::from(position.0));
+        let cuts = to.is_some_and(|to| CUTS.contains(&to.as_str()));
+        let leaves = of_people(site, *id);
+        !(cuts && (leaves || harm.rule != Rule::FuelFire))
+    })
 }
 
 /// Positions that take power away or bring somebody out of danger, whoever moves a handle there.
 const CUTS: [&str; 6] = ["off", "stopped", "open", "outside", "clear", "away"];
 
 /// Work that is rightly left undone, and what forbids it.
-fn unfinished(why: &str, last: usize, end: &Moment) -> Finding {
-    Finding::breach(Rule::NotRestored, end.at, last).with("harm", Arg::Verbatim(why.to_owned()))
+fn unfinished(why: &str, index: usize, at: DrillTime) -> Finding {
+    Finding::breach(Rule::NotRestored, at, index).with("harm", Arg::Verbatim(why.to_owned()))
 }
 
 /// Whether power from the utility stands on a line whose head is welded: no handle takes it off.
@@ -351,8 +413,6 @@ fn has_power(moment: &Moment, appliance: usize) -> bool {
 fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Finding> {
     let site = &scenario.site;
     let outage = trace.outage_at();
-    let mut harms = so_far.iter().filter(|f| f.breach && f.rule.harms());
-    let harmed = harms.next().map(|f| f.at);
     let mut found = Vec::new();
     for index in &scenario.goal.appliances {
         let supplied = supplied_since(trace, *index);
@@ -360,10 +420,6 @@ fn goal_late(scenario: &Scenario, trace: &Trace, so_far: &[Finding]) -> Vec<Find
         if supplied.is_none_or(|at| at > due) {
             let name = site.appliances.get(*index).map_or("", |a| a.name.as_str());
             let at = due.min(trace.end());
-            // Once somebody is hurt, power can wait.
-            if harmed.is_some_and(|then| then <= at) {
-                continue;
-            }
             let ended = match outage {
                 None => 2,
                 Some(_) => i64::from(trace.end() < due),

@@ -120,7 +120,8 @@ fn only_a_house_on_its_own_source_is_told_to_leave_it() {
             }
             let told = words.say(&explain(drill, finding).instead);
             let leaves = told.contains("off the generator");
-            assert_eq!(leaves, own, "{name}: {told}");
+            // A source that endangers people is off by then, so its house waits in the dark.
+            assert!(own || !leaves, "{name}: {told}");
             let waits = told.contains("the street is lit");
             let there = end.readings.point("service").fed.utility;
             assert!(own || waits != there, "{name}: {told}");

@@ -344,4 +344,5 @@ stage-start-asked = { $why ->
 }
 stage-controller-off = Off: the controller. So the engine does not start by itself, and the transfer switch waits.
 stage-controller-waits = The controller waited { $time }, as it is set to. Then it gave its order.
+stage-oil-kept = The oil was low. So a switch in the engine kept it from running, but not the starter from turning it.
 stage-caught = The starter turned the engine { $time } after the cover was opened. Hands were in it.

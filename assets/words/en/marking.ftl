@@ -245,7 +245,7 @@ source-overcome = Uptake by the Coburn, Forster and Kane equation (checked). The
 
 finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
-finding-fuel-fire-now = Get away from it, and touch nothing on it. Get everyone out of the house. Call the fire department from afar. Put no water on burning fuel: it spreads the fire.
+finding-fuel-fire-now = Get away from it, touch nothing on it, and leave the can. Clothes on fire: stop, drop and roll. Get everyone out of the house. Call the fire department from afar. Put no water on burning fuel: it spreads the fire.
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
 source-fuel-fire = OSHA 3277: shut down and cool before refueling (checked). The 15 minutes, and no water on burning fuel: common practice. Flash point and lowest ignition temperature: fire service reference (checked). The muffler's cooling is an assumption.
 
@@ -742,28 +742,53 @@ source-lost = The goal of this drill.
 
 finding-not-restored-what = { $harm ->
     [fire] { $after ->
-        [one] Work went on after the fire began.
-       *[other] Work ended with the fire, as it should. So the rest was not shown.
+        [one] Work went on after the fire began.{ $called ->
+            [one] {""}
+           *[other] {" "}Nobody called for help.
+        }
+       *[other] { $called ->
+            [one] Work ended with the fire, as it should. So the rest was not shown.
+           *[other] Work ended with the fire, but nobody called for help. So the rest was not shown.
+        }
     }
-    [neutral] Not finished: the house still hangs on the street's broken neutral. Until that is mended, the generator and its cords stay out.
+    [air] After the first sign of gas nobody should have been inside. So what was done from then on is not judged.
+    [neutral] Not finished: the house still hangs on the street's broken neutral. Until that is mended, the generator and its cords stay where they are.
    *[none] { $welded ->
-        [one] The { $control } stands { $stands }, but its contacts are welded. Nobody has reported it.
+        [one] The { $control } shows { $stands }, but its contacts are welded. Nobody has reported it.
        *[other] { $first ->
             [one] Left undone: { $control } ({ $stands }). It should be: { $wanted }.
            *[other] After that: { $control } ({ $stands }). It should be: { $wanted }.
         }
     }
     [hurt] { $after ->
-        [one] Work went on after somebody was hurt.
-       *[other] Work ended when somebody was hurt, as it should. So the rest was not shown.
+        [one] Work went on after somebody was hurt.{ $called ->
+            [one] {""}
+           *[other] {" "}Nobody called for help.
+        }
+       *[other] { $called ->
+            [one] Work ended when somebody was hurt, as it should. So the rest was not shown.
+           *[other] Work ended when somebody was hurt, but nobody called for help. So the rest was not shown.
+        }
     }
     [engine] { $after ->
-        [one] Work went on after somebody was hurt.
-       *[other] Work ended when somebody was hurt, as it should. So the rest was not shown.
+        [one] Work went on after somebody was hurt.{ $called ->
+            [one] {""}
+           *[other] {" "}Nobody called for help.
+        }
+       *[other] { $called ->
+            [one] Work ended when somebody was hurt, as it should. So the rest was not shown.
+           *[other] Work ended when somebody was hurt, but nobody called for help. So the rest was not shown.
+        }
     }
     [gas] { $after ->
-        [one] Work went on after people had passed out.
-       *[other] Work ended when people passed out, as it should. So the rest was not shown.
+        [one] Work went on after people had passed out.{ $called ->
+            [one] {""}
+           *[other] {" "}Nobody called for help.
+        }
+       *[other] { $called ->
+            [one] Work ended when people passed out, as it should. So the rest was not shown.
+           *[other] Work ended when people passed out, but nobody called for help. So the rest was not shown.
+        }
     }
 }
 finding-not-restored-why = { $harm ->
@@ -776,6 +801,7 @@ finding-not-restored-now = { $harm ->
     [hurt] Help comes first. Take power away where that is safe, and move nothing else.
     [engine] Help comes first. Keep the engine from turning, from outside, and move nothing else.
     [gas] Help comes first. Stay out of the house, and move nothing in it.
+    [air] Everyone goes out and stays out until the fire department says so. Move nothing in the house.
     [neutral] Leave the engine and its cords as they are until the utility has mended the wires.
    *[none] { $crew ->
         [one] { $live ->
@@ -786,10 +812,11 @@ finding-not-restored-now = { $harm ->
     }
 }
 finding-not-restored-instead = { $harm ->
-    [fire] After a fire, leave all as it stands. Go back only when the fire department allows it.
-    [hurt] When somebody is hurt by current, cut its source first, from a safe place. Touch nobody before that. Call for help. Then leave all else as it stands.
+    [fire] At a fire, go away at once and call the fire department from afar. Leave all as it stands. Go back only when the fire department allows it.
+    [hurt] When somebody is hurt by current, have help called and the source cut, both at once. Cut it from a safe place, and touch nobody before that. Then leave all else as it stands.
     [engine] When an engine has hurt somebody, stop it from outside. Call for help. Then leave all else as it stands.
     [gas] When people pass out, call for help and stay out. Leave all else as it stands.
+    [air] At the first sign of gas everyone goes out. Call for help from outside, and leave all else as it stands. The fire department stops the engine.
     [neutral] Turn the main breaker off. Run on the generator, and put it away only when the utility has mended the neutral.
    *[none] { $welded ->
         [one] Report a switch with welded contacts. Leave it cut off by breaks that you can see, with tags on them.
@@ -823,8 +850,8 @@ finding-not-back-now = { $crew ->
         [one] Stop your generator: it lights the street. Then ask the utility whether it is back.
        *[other] { $stands ->
             [automatic] The utility is there. Finish what is left undone, and let the controller switch back.
-            [moved] Leave the controller off. Call an electrician to look at the contacts.
-            [main] The utility is there. Finish what is left undone, then turn the main breaker on.
+            [moved] Leave the set locked out. Call an electrician to look at the contacts.
+            [main] The utility is there. Finish what is left undone, in the order that is shown.
             [there] The utility is there. Finish what is left undone, then switch back.
            *[other] Look for a sign that the utility is back. Then switch back.
         }
@@ -837,8 +864,8 @@ finding-not-back-instead = { $crew ->
        *[other] { $stands ->
             [own] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
             [automatic] The utility is there. Finish what is left undone. The controller then gives the house back by itself. Move no contacts by hand.
-            [moved] Move no contacts by hand. After that, an electrician looks at them before the controller goes back to auto.
-            [main] The utility is there. Finish what is left undone, then turn the main breaker on.
+            [moved] Move no contacts by hand. These were moved, and drew an arc. The set stays locked out until an electrician has looked at them.
+            [main] The utility is there. Finish what is left undone, in the order that is shown.
             [tripped] Turn off what was too much. Then turn the output breaker on again, and bring the rest on one by one. Give the house back once the street is lit.
             [stalled] Turn the output breaker off, then the breakers of all loads. Leave off what was too much. Start the engine, turn the output breaker on, and bring the rest on one by one. Give the house back once the street is lit.
             [there] The utility is there, and nothing feeds the house. Finish what is left undone. Then give the house back to the utility.

@@ -344,4 +344,5 @@ stage-start-asked = { $why ->
 }
 stage-controller-off = Apagado: el controlador. Por eso el motor no arranca solo, y el interruptor de transferencia espera.
 stage-controller-waits = El controlador esperó { $time }, como está ajustado. Luego dio la orden.
+stage-oil-kept = El aceite estaba bajo. Por eso un interruptor del motor no lo dejó funcionar, pero el motor de arranque sí lo hizo girar.
 stage-caught = El motor de arranque hizo girar el motor { $time } después de abrirse la cubierta. Había manos adentro.

@@ -245,7 +245,7 @@ source-overcome = Absorción según la ecuación de Coburn, Forster y Kane (veri
 
 finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
-finding-fuel-fire-now = Aléjese y no toque nada del generador. Saque a todos de la casa. Llame a los bomberos desde lejos. No eche agua al combustible que arde: extiende el fuego.
+finding-fuel-fire-now = Aléjese, no toque nada del generador y deje la lata. Si arde la ropa: deténgase, tírese al suelo y ruede. Saque a todos de la casa. Llame a los bomberos desde lejos. No eche agua al combustible que arde: extiende el fuego.
 finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
 source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible (verificado). Los 15 minutos y nada de agua sobre combustible que arde: práctica común. Punto de inflamación y menor temperatura de ignición: obra de referencia de bomberos (verificado). El enfriamiento del silenciador es un supuesto.
 
@@ -742,24 +742,49 @@ source-lost = La meta de este simulacro.
 
 finding-not-restored-what = { $harm ->
     [fire] { $after ->
-        [one] El trabajo siguió después de empezar el incendio.
-       *[other] El trabajo se detuvo con el incendio. Así debe ser. Por eso no se vio lo demás.
+        [one] El trabajo siguió después de empezar el incendio.{ $called ->
+            [one] {""}
+           *[other] {" "}Nadie pidió ayuda.
+        }
+       *[other] { $called ->
+            [one] El trabajo se detuvo con el incendio. Así debe ser. Por eso no se vio lo demás.
+           *[other] El trabajo se detuvo con el incendio, pero nadie pidió ayuda. Por eso no se vio lo demás.
+        }
     }
     [hurt] { $after ->
-        [one] El trabajo siguió cuando alguien ya estaba herido.
-       *[other] El trabajo se detuvo cuando alguien resultó herido. Así debe ser. Por eso no se vio lo demás.
+        [one] El trabajo siguió cuando alguien ya estaba herido.{ $called ->
+            [one] {""}
+           *[other] {" "}Nadie pidió ayuda.
+        }
+       *[other] { $called ->
+            [one] El trabajo se detuvo cuando alguien resultó herido. Así debe ser. Por eso no se vio lo demás.
+           *[other] El trabajo se detuvo cuando alguien resultó herido, pero nadie pidió ayuda. Por eso no se vio lo demás.
+        }
     }
     [engine] { $after ->
-        [one] El trabajo siguió cuando alguien ya estaba herido.
-       *[other] El trabajo se detuvo cuando alguien resultó herido. Así debe ser. Por eso no se vio lo demás.
+        [one] El trabajo siguió cuando alguien ya estaba herido.{ $called ->
+            [one] {""}
+           *[other] {" "}Nadie pidió ayuda.
+        }
+       *[other] { $called ->
+            [one] El trabajo se detuvo cuando alguien resultó herido. Así debe ser. Por eso no se vio lo demás.
+           *[other] El trabajo se detuvo cuando alguien resultó herido, pero nadie pidió ayuda. Por eso no se vio lo demás.
+        }
     }
     [gas] { $after ->
-        [one] El trabajo siguió cuando ya había personas sin conocimiento.
-       *[other] El trabajo se detuvo cuando hubo personas sin conocimiento. Así debe ser. Por eso no se vio lo demás.
+        [one] El trabajo siguió cuando ya había personas sin conocimiento.{ $called ->
+            [one] {""}
+           *[other] {" "}Nadie pidió ayuda.
+        }
+       *[other] { $called ->
+            [one] El trabajo se detuvo cuando hubo personas sin conocimiento. Así debe ser. Por eso no se vio lo demás.
+           *[other] El trabajo se detuvo cuando hubo personas sin conocimiento, pero nadie pidió ayuda. Por eso no se vio lo demás.
+        }
     }
-    [neutral] Sin terminar: la casa todavía depende del neutro roto de la calle. Hasta que lo reparen, el generador y sus cables se quedan afuera.
+    [air] Después de la primera señal de gas nadie debía estar adentro. Por eso no se juzga lo que se hizo desde entonces.
+    [neutral] Sin terminar: la casa todavía depende del neutro roto de la calle. Hasta que lo reparen, el generador y sus cables se quedan donde están.
    *[none] { $welded ->
-        [one] Sus contactos están soldados y nadie avisó de ello: { $control } (dice { $stands }).
+        [one] Marca { $stands }, pero sus contactos están soldados, y nadie avisó de ello: { $control }.
        *[other] { $first ->
             [one] Quedó sin hacer: { $control } ({ $stands }). Posición correcta: { $wanted }.
            *[other] Luego falta: { $control } ({ $stands }). Posición correcta: { $wanted }.
@@ -776,6 +801,7 @@ finding-not-restored-now = { $harm ->
     [hurt] Primero la ayuda. Corte la corriente donde sea seguro y no mueva nada más.
     [engine] Primero la ayuda. Impida desde afuera que el motor gire y no mueva nada más.
     [gas] Primero la ayuda. Quédese fuera de la casa y no mueva nada en ella.
+    [air] Todos salen y se quedan afuera hasta que los bomberos lo permitan. No mueva nada en la casa.
     [neutral] Deje el motor y sus cables como están hasta que la compañía repare los cables de la calle.
    *[none] { $crew ->
         [one] { $live ->
@@ -786,10 +812,11 @@ finding-not-restored-now = { $harm ->
     }
 }
 finding-not-restored-instead = { $harm ->
-    [fire] Después de un incendio, deje todo como está. Vuelva solo cuando los bomberos lo permitan.
-    [hurt] Si la corriente hirió a alguien, corte primero su fuente desde un lugar seguro. Antes de eso no toque a nadie. Pida ayuda. Luego deje lo demás como está.
+    [fire] Ante un incendio, aléjese enseguida y llame a los bomberos desde lejos. Deje todo como está. Vuelva solo cuando los bomberos lo permitan.
+    [hurt] Si la corriente hirió a alguien, haga a la vez dos cosas: pedir ayuda y cortar la fuente. Córtela desde un lugar seguro, y antes no toque a nadie. Luego deje lo demás como está.
     [engine] Si un motor hirió a alguien, deténgalo desde afuera. Pida ayuda. Luego deje lo demás como está.
     [gas] Si hay personas sin conocimiento, pida ayuda y no entre. Deje lo demás como está.
+    [air] A la primera señal de gas, todos salen. Pida ayuda desde afuera y deje lo demás como está. Los bomberos detienen el motor.
     [neutral] Apague el interruptor principal. Use el generador, y guárdelo solo cuando la compañía haya reparado el neutro.
    *[none] { $welded ->
         [one] Avise de un aparato con contactos soldados. Déjelo separado con cortes visibles y con etiqueta.
@@ -823,8 +850,8 @@ finding-not-back-now = { $crew ->
         [one] Detenga su generador: es él quien ilumina la calle. Luego pregunte a la compañía eléctrica si la red volvió.
        *[other] { $stands ->
             [automatic] La red está ahí. Termine lo que quedó sin hacer y deje que el controlador regrese a ella.
-            [moved] Deje apagado el controlador. Llame a un electricista para que revise los contactos.
-            [main] La red está ahí. Termine lo que quedó sin hacer y luego encienda el interruptor principal.
+            [moved] Deje asegurado el generador. Llame a un electricista para que revise los contactos.
+            [main] La red está ahí. Termine lo que quedó sin hacer, en el orden que se muestra.
             [there] La red está ahí. Termine lo que quedó sin hacer y regrese a ella.
            *[other] Busque una señal de que la red ha vuelto. Luego regrese a ella.
         }
@@ -837,8 +864,8 @@ finding-not-back-instead = { $crew ->
        *[other] { $stands ->
             [own] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
             [automatic] La red está ahí. Termine lo que quedó sin hacer. El controlador le devuelve la casa por sí solo. No mueva contactos a mano.
-            [moved] No mueva contactos a mano. Si ya se movieron, un electricista los revisa antes de poner el controlador en automático.
-            [main] La red está ahí. Termine lo que quedó sin hacer y luego encienda el interruptor principal.
+            [moved] No mueva contactos a mano. Estos se movieron e hicieron arco. El generador queda asegurado hasta que un electricista los haya revisado.
+            [main] La red está ahí. Termine lo que quedó sin hacer, en el orden que se muestra.
             [tripped] Apague lo que era demasiado. Luego encienda otra vez el interruptor de salida, y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
             [stalled] Apague el interruptor de salida y luego los de todas las cargas. Deje apagado lo que era demasiado. Arranque el motor, encienda el interruptor de salida y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
             [there] La red está ahí, y nada alimenta la casa. Termine lo que quedó sin hacer. Luego devuelva la casa a la red.
