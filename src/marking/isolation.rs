@@ -118,7 +118,7 @@ fn sources_meet_finding(site: &Site, trace: &Trace, episode: &Episode) -> Findin
     .with("amps", Arg::Quantity(amps.low, Unit::Amps))
     .with("worst", Arg::Quantity(amps.high, Unit::Amps))
     .with("times", Arg::Quantity(amps.high / rated, Unit::Plain))
-    .with("lasted", Arg::lasting(lasted))
+    .with("lasted", Arg::lasting(episode.length()))
     .reaching("generator-outlet");
     match held(site, moments, amps.low) {
         Some((breaker, opens)) if met.is_some() => finding

@@ -8,7 +8,7 @@ use std::collections::BTreeSet;
 use crate::apparatus::generator::{EXHAUST_COOL_C, exhaust_c, exhaust_hot_s};
 use crate::drill::{Action, Event, Known, Moment, Trace, What, whole_millis};
 use crate::scenario::Scenario;
-use crate::site::{CARRIES_A, Control, ControlId, Kind, Place, Site, Spot};
+use crate::site::{CARRIES_A, Control, ControlId, FarEnd, Kind, Place, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -208,11 +208,14 @@ fn live_plug(
     } else {
         volts
     };
+    // A plug that was dead until it went in is safe in the hand; what it makes live is the other plug of its strip.
+    let passes_on = matches!(cord.far, FarEnd::Strip(_)) && live(before) < LIVE_V;
     (volts >= LIVE_V).then(|| {
         Finding::breach(rule, after.at, index)
             .with("plug", Arg::Said(Box::new(name_of(&moved.name))))
             .with("volts", Arg::Quantity(told, Unit::Volts))
             .with("amps", Arg::Quantity(amps, Unit::Amps))
+            .with("strip", Arg::Count(i64::from(passes_on)))
             .reaching(point)
     })
 }

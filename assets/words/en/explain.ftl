@@ -98,7 +98,10 @@ stage-parts = { $carried ->
    *[other] The bare lugs behind the cover stand at { $volts }, close to the hand.
 }
 stage-plug-load = The hand moves a plug that carries { $amps } at { $volts }.
-stage-plug = The hand moves a plug that stands at { $volts }.
+stage-plug = { $strip ->
+    [one] Here the hand plugs it in. From now on the blades of its other plug stand at { $volts } too.
+   *[other] The hand moves a plug that stands at { $volts }.
+}
 stage-blades = The blades hang on this. They stand at { $stands } now.
 stage-no-bond = Neutral and ground are joined nowhere. { $worn ->
     [one] A worn hot wire touches this case: { $machine }. The earth rod keeps the case at { $frame } to earth. So the neutral is lifted to { $leg }, and the other hot wire to { $other }. No breaker trips.

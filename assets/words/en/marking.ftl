@@ -1,7 +1,7 @@
 # Marking: criteria, findings, sources.
 
 criterion-isolation-title = Isolation
-criterion-isolation-text = No power from the house ever reaches the utility's line. Proper equipment keeps the two apart, and not a handle alone.
+criterion-isolation-text = No power from the house ever reaches the utility's line, and no two sources ever meet. Proper equipment keeps them apart, and not a handle alone.
 criterion-isolation-line = Before hands go on the line, every way from the utility is open for all to see. No generator meets the utility.
 criterion-rule = The rule: { $rule }
 criterion-against = See what was found at { $times }.
@@ -111,7 +111,7 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
 finding-sources-meet-what = { $met ->
-    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. The neighbor's generator stood on the outlets of yours for { $lasted }.
+    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. In all, the strip joined the two for { $lasted }.
    *[other] The neighbor's generator made the outlets of yours live for { $lasted }. They stood at { $volts }.
 }
 finding-sources-meet-why = { $met ->
@@ -300,14 +300,23 @@ finding-plug-under-load-now = { $stands ->
 finding-plug-under-load-instead = Turn the loads off first, then the output breaker on the generator. Move plugs only on a dead cord.
 source-plug-under-load = Common practice, found in many makers' manuals: never connect or disconnect under load. The half amp that draws an arc is from memory.
 
-finding-live-plug-what = This was moved while it was live at { $volts }: { $plug }.
-finding-live-plug-why = A plug that is moved under voltage can arc and burn its blades. It can shock the hand that holds it.
+finding-live-plug-what = { $strip ->
+    [one] This went into a live outlet, at { $volts }: { $plug }. It made the blades of its other plug live.
+   *[other] This was moved while it was live at { $volts }: { $plug }.
+}
+finding-live-plug-why = { $strip ->
+    [one] A strip with two plugs passes the volts on to the blades of its other plug. Nothing but an outlet covers them. Whoever pulls that plug has live metal in hand.
+   *[other] A plug that is moved under voltage can arc and burn its blades. It can shock the hand that holds it.
+}
 finding-live-plug-now = { $stands ->
     [utility] Leave the plugs as they are: the utility feeds them. Keep people away and call an electrician.
     [both] Leave the plugs as they are: the utility feeds them too. Keep people away and call an electrician.
    *[own] Leave the plugs as they are. Turn the output breaker on the generator off, then stop the engine.
 }
-finding-live-plug-instead = Connect both ends of a proper cord before the engine starts. Take them apart after it has stopped.
+finding-live-plug-instead = { $strip ->
+    [one] Leave the strip with two plugs stowed. Give each thing a cord with one plug, from one source.
+   *[other] Connect both ends of a proper cord before your own engine starts. Take them apart after it has stopped.
+}
 source-live-plug = Common practice, found in many makers' manuals.
 
 finding-wrong-end-first-what = { $fault ->

@@ -98,7 +98,10 @@ stage-parts = { $carried ->
    *[other] Los bornes desnudos detrás de la cubierta están a { $volts }, cerca de la mano.
 }
 stage-plug-load = La mano mueve un enchufe que lleva { $amps } a { $volts }.
-stage-plug = La mano mueve un enchufe que está a { $volts }.
+stage-plug = { $strip ->
+    [one] Aquí la mano lo enchufa. Desde ahora las clavijas de su otro enchufe también están a { $volts }.
+   *[other] La mano mueve un enchufe que está a { $volts }.
+}
 stage-blades = Las patas cuelgan de esto. Ahora están a { $stands }.
 stage-no-bond = El neutro y la tierra no se unen en ningún lado. { $worn ->
     [one] Una fase gastada toca esta carcasa: { $machine }. La varilla de tierra la mantiene a { $frame } respecto a tierra. Así el neutro sube a { $leg }, y la otra fase a { $other }. No salta ningún interruptor.

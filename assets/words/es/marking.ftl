@@ -1,7 +1,7 @@
 # Evaluación: criterios, hallazgos, fuentes.
 
 criterion-isolation-title = Separación
-criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía. Un equipo adecuado separa las dos, y no solo una palanca.
+criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía, y nunca se juntan dos fuentes. Un equipo adecuado las separa, y no solo una palanca.
 criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
 criterion-rule = La regla: { $rule }
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
@@ -111,7 +111,7 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
 finding-sources-meet-what = { $met ->
-    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. El generador del vecino estuvo en los tomacorrientes del suyo durante { $lasted }.
+    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. En total, la regleta unió los dos durante { $lasted }.
    *[other] El generador del vecino dio corriente a los tomacorrientes del suyo durante { $lasted }. Llegaron a { $volts }.
 }
 finding-sources-meet-why = { $met ->
@@ -300,14 +300,23 @@ finding-plug-under-load-now = { $stands ->
 finding-plug-under-load-instead = Apague primero las cargas y luego el interruptor de salida del generador. Mueva enchufes solo con el cable sin voltaje.
 source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. El medio amperio que hace arco es de memoria.
 
-finding-live-plug-what = Esto se movió mientras tenía { $volts }: { $plug }.
-finding-live-plug-why = Un enchufe que se mueve con voltaje puede hacer arco y quemar sus patas. Puede dar un choque a la mano que lo sujeta.
+finding-live-plug-what = { $strip ->
+    [one] Esto entró en un tomacorriente con { $volts }: { $plug }. Dio voltaje a las patas de su otro enchufe.
+   *[other] Esto se movió mientras tenía { $volts }: { $plug }.
+}
+finding-live-plug-why = { $strip ->
+    [one] Una regleta con dos enchufes pasa el voltaje a las patas del otro. Solo un tomacorriente las cubre. Quien saque ese enchufe tiene en la mano metal con voltaje.
+   *[other] Un enchufe que se mueve con voltaje puede hacer arco y quemar sus patas. Puede dar un choque a la mano que lo sujeta.
+}
 finding-live-plug-now = { $stands ->
     [utility] Deje los enchufes como están: los alimenta la red. Aleje a la gente y llame a un electricista.
     [both] Deje los enchufes como están: también los alimenta la red. Aleje a la gente y llame a un electricista.
    *[own] Deje los enchufes como están. Apague el interruptor de salida del generador y luego detenga el motor.
 }
-finding-live-plug-instead = Conecte los dos extremos de un cable adecuado antes de arrancar el motor. Desconéctelos después de detenerlo.
+finding-live-plug-instead = { $strip ->
+    [one] Deje guardada la regleta con dos enchufes. Dé a cada cosa un cable con un solo enchufe, desde una sola fuente.
+   *[other] Conecte los dos extremos de un cable adecuado antes de arrancar su propio motor. Desconéctelos después de detenerlo.
+}
 source-live-plug = Práctica común; está en muchos manuales de fabricantes.
 
 finding-wrong-end-first-what = { $fault ->
