@@ -14,7 +14,7 @@ stage-cord = The { $name } carries { $amps }.
 stage-two-plugs = It has a plug at each end. Pull it out of the wall, and its bare blades stand at { $volts }.
 stage-jumper = The { $name } stands open, but a jumper goes around it. The jumper carries the energy on.
 stage-jumper-besides = The { $name } is closed. A jumper goes around it as well, so opening it alone would not help.
-stage-welded = The { $name } says open, but its contacts are welded. It carries { $amps } at { $volts }.
+stage-welded = The { $name } shows open, but its contacts are welded. It carries { $amps } at { $volts }.
 stage-cord-wire = The { $cord }: { $length } of { $gauge } AWG, { $lies }. That is { $ohm } there and back.
 stage-cord-lost = At { $amps } it loses { $lost }. { $bad ->
     [one] Its bad plug takes { $plug } of that. { $volts } are left at its end.

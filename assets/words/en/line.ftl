@@ -93,9 +93,12 @@ finding-tester-unproved-now = Take your hands away. Prove a tester with a low ra
 finding-tester-unproved-instead = Test three times: the proving source, the line, the proving source again. Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
 source-tester-unproved = NIOSH 88-104: a tester that missed low volts (checked). NFPA 70E: test before and after (checked). The least volts asked here: common practice.
 
-finding-not-grounded-what = For { $lasted } your hands were on the line with no grounds on it. { $dead ->
+finding-not-grounded-what = For { $lasted } your crew's hands were on the line with no grounds on it. { $dead ->
     [one] It stayed dead in that time. Nothing made sure of that.
-   *[other] It stood at up to { $volts } to earth in that time.
+   *[other] It stood at up to { $volts } to earth in that time.{ $pulled ->
+        [one] {" "}Just before the touch it was { $untouched }: the body pulled it down.
+       *[other] {""}
+    }
 }
 finding-not-grounded-why = A tested line can become live the next second: a generator starts, a switch closes. Grounds are clamps and a lead that join line and earth. So all that you touch stays at about the same volts.
 finding-not-grounded-now = Get clear of the line. Test again and ground it.
@@ -132,18 +135,27 @@ finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, the
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
 
 finding-no-visible-break-what = { $jumper ->
-    [0] For { $lasted } your hands were on the line. No break that you could see cut it off, open and tagged.
-    [one] A jumper went around the open break: { $break }. For { $lasted } your hands were on that line.
-   *[other] For { $lasted } your hands were on a line with no open break. The { $break } was never opened, and a jumper goes around it.
+    [0] For { $lasted } your crew's hands were on the line. No break that you could see cut it off, open and tagged.
+    [one] A jumper went around the open break: { $break }. For { $lasted } your crew's hands were on that line.
+   *[other] For { $lasted } your crew's hands were on a line with no open break. The { $break } was never opened, and a jumper goes around it.
 } { $dead ->
     [one] It stayed dead in that time, by luck.
-   *[other] At its highest it stood at { $volts } to earth.{ $customer ->
+   *[other] At its highest it stood at { $volts } to earth.{ $pulled ->
+        [one] {" "}Just before the touch it was { $untouched }: the body pulled it down.
+       *[other] {""}
+    }{ $customer ->
         [one] {" "}That came from a customer's generator, and not from the utility.
        *[other] {""}
     }{ $zone ->
         [one] {" "}The grounds at your pole kept the volts from your hands there. They guard nothing beyond a break in the wire.
        *[other] {""}
     }
+}{ $joins ->
+    [one] {" "}The other end of the broken wire stood at { $other-end } to earth all along. { $tested ->
+        [one] Whoever took it in hand to join the two could be killed.
+       *[other] Nobody had tested it. Whoever took it in hand to join the two could be killed.
+    }
+   *[other] {""}
 }
 finding-no-visible-break-why = { $jumper ->
     [0] A break is a gap in the line. A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
@@ -155,7 +167,10 @@ finding-no-visible-break-now = { $jumper ->
     [0] Get clear of the line. Open the breaks, look at them, and hang your tags.
    *[other] Get clear of the line. Open the break, take the jumper off, look at both, and hang your tag.
 }
-finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag. Each customer can be a source too: open and tag the cutouts.
+finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag. Each customer can be a source too: open and tag the cutouts.{ $joins ->
+    [one] {" "}Any broken wire has two ends. Test and ground both before anybody takes hold of either.
+   *[other] {""}
+}
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 
 finding-grounds-left-what = { $taken ->
@@ -174,10 +189,10 @@ finding-grounds-left-why = Grounds are a short circuit, made to be one. The lead
 }
 finding-grounds-left-now = { $stands ->
     [live] Stay away from the grounds and the line: power still flows into them. Have the utility cut it off.
-   *[dead] Leave the recloser open, and have it kept from closing by itself. Open a break that you can see, and tag it. Test. Then take all grounds off, line end first. Look over the grounds and the line.
+   *[dead] Look for people near the grounds. Anyone hurt: call the emergency number. Leave the recloser open, and have it kept from closing by itself. Open a break that you can see, and tag it. Test. Then take all grounds off, line end first. Look over the grounds and the line.
 }
 finding-grounds-left-instead = { $by ->
-    [mended] Open a break that you can see, and tag it, before you mend the line. A mended line joins its two ends.
+    [mended] Open a break that you can see, and tag it, before you mend the line. Mending joins its two ends: test and ground both first.
    *[closed] Count the sets that go on and the sets that come off. Close only when none is left.
 } Grounds that have carried a fault go out of service, even if they look whole.
 source-grounds-left = DOE handbook on line work, removal of grounds (from memory). ASTM F855: grounds are not used again after a fault (from memory). The amps are computed from the impedances of line and source.

@@ -108,9 +108,12 @@ finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala ba
 finding-tester-unproved-instead = Mida tres veces: la fuente de prueba, la línea y otra vez la fuente. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
 source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (verificado). NFPA 70E: probar antes y después (verificado). El mínimo que se pide aquí: práctica común.
 
-finding-not-grounded-what = Sus manos estuvieron en la línea sin puestas a tierra. Duró { $lasted }. { $dead ->
+finding-not-grounded-what = Las manos de su cuadrilla estuvieron en la línea sin puestas a tierra. Duró { $lasted }. { $dead ->
     [one] La línea siguió sin voltaje. Nada lo aseguraba.
-   *[other] Voltaje más alto a tierra en ese tiempo: { $volts }.
+   *[other] Voltaje más alto a tierra en ese tiempo: { $volts }.{ $pulled ->
+        [one] {" "}Justo antes del contacto eran { $untouched }: el cuerpo lo bajó.
+       *[other] {""}
+    }
 }
 finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra son pinzas y un cable que unen la línea con la tierra. Así, todo lo que usted toca queda casi al mismo voltaje.
 finding-not-grounded-now = Aléjese de la línea. Mida otra vez y ponga a tierra.
@@ -147,18 +150,27 @@ finding-grounds-wrong-instead = Al poner: primero el extremo de tierra, luego el
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (verificado en resúmenes).
 
 finding-no-visible-break-what = { $jumper ->
-    [0] Sus manos estuvieron { $lasted } en la línea. Ningún corte a la vista, abierto y con etiqueta, la separaba.
-    [one] Un puente rodeaba este corte abierto: { $break }. Sus manos estuvieron en esa línea durante { $lasted }.
-   *[other] Sus manos estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente lo rodea: { $break }.
+    [0] Las manos de su cuadrilla estuvieron { $lasted } en la línea. Ningún corte a la vista, abierto y con etiqueta, la separaba.
+    [one] Un puente rodeaba este corte abierto: { $break }. Las manos de su cuadrilla estuvieron en esa línea durante { $lasted }.
+   *[other] Las manos de su cuadrilla estuvieron { $lasted } en una línea sin un corte abierto. Nunca se abrió, y un puente lo rodea: { $break }.
 } { $dead ->
     [one] Siguió sin voltaje en ese tiempo, por suerte.
-   *[other] Voltaje más alto a tierra: { $volts }.{ $customer ->
+   *[other] Voltaje más alto a tierra: { $volts }.{ $pulled ->
+        [one] {" "}Justo antes del contacto eran { $untouched }: el cuerpo lo bajó.
+       *[other] {""}
+    }{ $customer ->
         [one] {" "}Venía del generador de un cliente, y no de la red.
        *[other] {""}
     }{ $zone ->
         [one] {" "}La puesta a tierra en su poste protegió allí sus manos. No protege nada más allá de una rotura del cable.
        *[other] {""}
     }
+}{ $joins ->
+    [one] {" "}El otro extremo del cable roto tuvo { $other-end } a tierra todo el tiempo. { $tested ->
+        [one] Quien lo tomó en la mano para unir los dos podía morir.
+       *[other] Nadie lo había medido. Quien lo tomó en la mano para unir los dos podía morir.
+    }
+   *[other] {""}
 }
 finding-no-visible-break-why = { $jumper ->
     [0] Un corte es un hueco en la línea. Un interruptor que dice abierto puede tener contactos soldados. Un puente puede saltarlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
@@ -170,7 +182,10 @@ finding-no-visible-break-now = { $jumper ->
     [0] Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
    *[other] Aléjese de la línea. Abra el corte, quite el puente, mire los dos y cuelgue su etiqueta.
 }
-finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.
+finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.{ $joins ->
+    [one] {" "}Un cable roto tiene dos extremos. Mida y ponga a tierra los dos antes de que alguien tome uno.
+   *[other] {""}
+}
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin poder accionarse (verificado en un resumen).
 
 finding-grounds-left-what = { $taken ->
@@ -189,10 +204,10 @@ finding-grounds-left-why = Las puestas a tierra son un cortocircuito, hechas par
 }
 finding-grounds-left-now = { $stands ->
     [live] No se acerque a las puestas a tierra ni a la línea: la corriente sigue entrando. Pida a la compañía que la corte.
-   *[dead] Deje abierto el reconectador y haga que no pueda cerrarse solo. Abra un corte visible y póngale etiqueta. Mida. Luego quite todas las puestas a tierra, primero el extremo de línea. Revise las puestas a tierra y la línea.
+   *[dead] Busque personas cerca de las puestas a tierra. Si hay heridos, llame al número de emergencias. Deje abierto el reconectador y haga que no pueda cerrarse solo. Abra un corte visible y póngale etiqueta. Mida. Luego quite todas las puestas a tierra, primero el extremo de línea. Revise las puestas a tierra y la línea.
 }
 finding-grounds-left-instead = { $by ->
-    [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Una línea reparada une sus dos extremos.
+    [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Reparar une sus dos extremos: mida y ponga a tierra los dos primero.
    *[closed] Cuente los juegos que se ponen y los que se quitan. Cierre solo cuando no quede ninguno.
 } Un juego que llevó una falla sale de servicio, aunque parezca entero.
 source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra (de memoria). ASTM F855: un juego no se usa otra vez tras una falla (de memoria). La corriente se calcula con las impedancias de línea y fuente.
