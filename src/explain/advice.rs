@@ -51,7 +51,7 @@ pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message
     message.with("stands", Arg::Verbatim(word.to_owned()))
 }
 
-/// The message with the handles that it may name: the breaker by which the household's own power enters, the cutout of the house on a line that is worked, and whose power was on that line.
+/// The message with the handles that it may name: the breaker by which the household's own power enters, the cutout of the house on a line that is worked, whose power was on that line, and whether the utility feeds the house by now.
 fn with_names(drill: &Drill, finding: &Finding, message: Message) -> Message {
     let site = drill.site();
     let name = |control: ControlId| site.control(control).map_or("", |c| c.name.as_str());
@@ -60,7 +60,9 @@ fn with_names(drill: &Drill, finding: &Finding, message: Message) -> Message {
     let reached = finding.reaches.as_deref().unwrap_or_default();
     let by_customer = shown.is_some_and(|m| m.readings.point(reached).fed.customer());
     let by = if by_customer { "customer" } else { "utility" };
+    let later = drill.readings().point("bus").fed.utility;
     message
+        .with("later", Arg::Count(i64::from(later)))
         .name("breaker", name(entry(drill)))
         .name("cutout", cutout)
         .with("by", Arg::Verbatim(by.to_owned()))

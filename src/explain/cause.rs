@@ -5,7 +5,7 @@
 
 use crate::drill::{Drill, Moment};
 use crate::site::{FarEnd, PositionId, Positions, Readings, Spot};
-use crate::words::{Message, Unit};
+use crate::words::{Arg, Message, Unit};
 
 use super::{Stage, value};
 
@@ -47,6 +47,9 @@ fn hidden(drill: &Drill, moment: &Moment, stage: &Stage) -> Option<&'static str>
     (carries && open && welded).then_some("stage-welded")
 }
 
+/// Share of the volts between the hots from which those of the two sides plainly add up to more: a motor's lie out of step.
+const SHIFTED: f64 = 1.005;
+
 /// What a broken neutral of the drop makes of the two sides of the house, while more than nothing stands between the hots.
 pub(super) fn halves(
     drill: &Drill,
@@ -55,12 +58,15 @@ pub(super) fn halves(
     let line = &drill.site().line;
     let broken = positions.get(line.drop_neutral) != PositionId(0);
     let house = readings.point("bus");
+    let rest = house.legs_v[0].min(house.legs_v[1]);
+    let more = house.volts + rest > SHIFTED * house.volts_across;
     (broken && house.volts_across > house.volts).then(|| Stage {
         at: "drop".to_owned(),
         text: Message::new("stage-halves")
             .quantity("across", house.volts_across, Unit::Volts)
             .quantity("high", house.volts, Unit::Volts)
-            .quantity("rest", house.legs_v[0].min(house.legs_v[1]), Unit::Volts),
+            .with("more", Arg::Count(i64::from(more)))
+            .quantity("rest", rest, Unit::Volts),
         value: value(house.volts, Unit::Volts),
     })
 }

@@ -4,11 +4,12 @@
 //! A way that no transfer equipment guards is never told as one that power should take: of a house that has no other, the way from the utility is told.
 //! Not covered: a plug that would have to be moved to another outlet, and wires swapped inside a panel.
 
-use crate::drill::{Drill, Moment};
+use crate::drill::{Drill, Event, Moment, What};
 use crate::marking::{Finding, Rule, SUPPLIED_PU, supplied_since};
 use crate::site::{
     Control, ControlId, Cord, FarEnd, Kind, Passed, Plug, Positions, Site, Supply, Transfer,
 };
+use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::cause::named;
@@ -265,6 +266,15 @@ fn unguarded(site: &Site) -> Vec<ControlId> {
     main.chain(pairs.map(|p| p.generator)).collect()
 }
 
+/// When an engine that stands still in a moment stalled under its load; none where somebody stopped it since, or it never did.
+fn stalled_at(drill: &Drill, moment: &Moment) -> Option<DrillTime> {
+    let stopped = moment.conditions.engine.stopped_at?;
+    let moments = drill.trace().moments.iter().rev();
+    let mut then = moments.filter(|m| m.at == stopped);
+    let stalls = |m: &Moment| matches!(m.what, What::Happened(Event::EngineStalled { .. }));
+    then.any(stalls).then_some(stopped)
+}
+
 /// Of a way: its source, the last thing before the first open contact that still stands under volts, each open contact, and where it `ends` at a handle, that.
 fn told(
     drill: &Drill,
@@ -285,6 +295,11 @@ fn told(
     let end = passed.len().checked_sub(1).filter(|_| ends);
     let cords = || drill.site().cords.iter();
     let mut stages = vec![source(drill, readings, from)];
+    if let (Some(still), Some(at)) = (stages.first_mut(), stalled_at(drill, moment))
+        && still.text.id == "stage-generator-still"
+    {
+        still.text = Message::new("stage-generator-stalled").with("at", Arg::Clock(at));
+    }
     for (index, mut stage) in passed.into_iter().enumerate() {
         let before = Some(index) == before && live(&stage);
         let kept = is_open(&stage) || before || Some(index) == end;

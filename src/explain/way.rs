@@ -52,10 +52,11 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) 
     {
         stages.extend(neighbors(drill, &way.moment.readings));
     }
-    stages.extend(harm::stage(
-        finding,
-        found.as_ref().map(|way| &*way.moment.readings),
-    ));
+    let readings = found.as_ref().map(|way| &*way.moment.readings);
+    if let (Rule::PushedBack, Some(readings)) = (finding.rule, readings) {
+        stages.extend(used(finding, readings));
+    }
+    stages.extend(harm::stage(finding, readings));
     if finding.rule == Rule::SourcesMeet {
         stages.extend(of_evidence(
             finding,
@@ -65,6 +66,30 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) 
         ));
     }
     (heading(finding, found.as_ref()), stages)
+}
+
+/// What becomes of the sun's watts before the rest goes into a set: a battery that charges, and what is on.
+fn used(finding: &Finding, readings: &Readings) -> Option<Stage> {
+    let pushed = finding.evidence.iter().find_map(|(name, arg)| match arg {
+        Arg::Quantity(watts, Unit::Watts) if *name == "watts" => Some(*watts),
+        Arg::Quantity(..)
+        | Arg::Range(..)
+        | Arg::Count(_)
+        | Arg::Clock(_)
+        | Arg::Verbatim(_)
+        | Arg::Said(_) => None,
+    })?;
+    let charge = readings.battery.charge_w;
+    let rest = readings.solar_w - charge - pushed;
+    let text = Message::new("stage-sun-used")
+        .with("charges", Arg::Count(i64::from(charge >= LEAST_W)))
+        .quantity("charge", charge, Unit::Watts)
+        .quantity("rest", rest, Unit::Watts);
+    Some(Stage {
+        at: "house".to_owned(),
+        text,
+        value: value(rest, Unit::Watts),
+    })
 }
 
 /// Whether a set and the utility were one in the moment of a finding about what the set feeds: then it is the utility that drives the current, down to the set.

@@ -123,10 +123,10 @@ mod tests {
 
     #[test]
     fn a_cup_of_gasoline_can_make_a_whole_garage_floor_burnable() {
-        // A quarter of a liter, 185 g, on the floor of a garage of 36 m².
-        let share = share_of_burnable(185.0, 36.0);
+        // A U.S. cup, 237 mL of 0.74 g each, on the floor of a garage of 36 m².
+        let share = share_of_burnable(175.0, 36.0);
         assert!((0.4..1.0).contains(&share), "{share}");
-        assert!(share_of_burnable(2.5 * 185.0, 36.0) > 1.0);
+        assert!(share_of_burnable(2.7 * 175.0, 36.0) > 1.0);
     }
 
     #[test]

@@ -19,8 +19,8 @@ use super::finding::{Finding, Rule};
 const OUT_WITHIN: DrillTime = DrillTime::from_secs(180);
 /// Time in which help has to be called after a sign of gas: common practice.
 const CALL_WITHIN: DrillTime = DrillTime::from_secs(600);
-/// What a can that tips over spills, grams of gasoline: a cup of 0.25 L, an assumption.
-const SPILL_G: f64 = 185.0;
+/// What a can that tips over spills, grams of gasoline: a U.S. cup of 237 mL, at 0.74 g each, an assumption.
+const SPILL_G: f64 = 175.0;
 
 pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     let site = &scenario.site;

@@ -166,11 +166,12 @@ fn faults(words: &[Words], drill: &Drill, finding: &Finding) -> Vec<String> {
 }
 
 /// Stages that a way begins with.
-const SOURCES: [&str; 8] = [
+const SOURCES: [&str; 9] = [
     "stage-generator",
     "stage-generator-idle",
     "stage-generator-tied",
     "stage-generator-still",
+    "stage-generator-stalled",
     "stage-battery",
     "stage-sun",
     "stage-utility",

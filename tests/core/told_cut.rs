@@ -134,7 +134,8 @@ fn what_gets_no_power_is_told_with_the_volts_that_it_reads_and_an_open_contact()
         let reading = shown(drill, finding).readings.appliance(index);
         assert_eq!(number(gets, "volts", Unit::Volts), Some(reading.volts));
         let open = told.path.iter().any(|s| OPEN.contains(&s.text.id.as_str()));
-        let still = by_id(&told, "stage-generator-still").is_some();
+        let still = ["stage-generator-still", "stage-generator-stalled"];
+        let still = still.iter().any(|id| by_id(&told, id).is_some());
         let low = gets
             .text
             .args
@@ -395,7 +396,7 @@ fn what_was_left_under_volts_is_told_from_what_feeds_it_and_with_nothing_that_ho
         let feeds = match first.text.id.as_str() {
             "stage-utility" => reading.fed.utility,
             "stage-lent" => reading.fed.lent,
-            "stage-generator-still" => false,
+            "stage-generator-still" | "stage-generator-stalled" => false,
             id => id.starts_with("stage-generator") && reading.fed.generator,
         };
         assert!(feeds, "{name}: {told:#?}");

@@ -245,7 +245,7 @@ fn gas_is_told_from_the_engine_on_once_and_then_only_by_what_it_has_come_to() {
         assert_eq!(n_told(&told, "In fresh air it gives off"), 1, "{actions}");
         assert!(n_told(&told, "% of the blood of") >= air, "{actions}");
         assert_eq!(
-            n_told(&told, "It began as told above"),
+            n_told(&told, "The first steps are as told above"),
             air - 1,
             "{actions}"
         );

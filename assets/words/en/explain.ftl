@@ -50,8 +50,9 @@ stage-span-to-earth = The { $name } stands at { $volts } to earth.
 stage-neighbor = The { $name } gets { $volts } from your generator.
 stage-crew = The line worker's hands close the circuit. The way down to the earth takes a part of the volts. Across the body are { $volts }, and { $amps } go through it.
 stage-generator-still = The generator stands still now.
+stage-generator-stalled = The generator stalled at { $at }, and stands still now.
 stage-battery = The battery makes { $volts } and delivers { $watts }.
-stage-sun = The solar inverter stands at { $volts }. The sun gives { $watts }.
+stage-sun = The solar inverter stands at { $volts } and gives { $watts }.
 stage-utility = The utility's line is made for { $volts }.
 stage-carries = The { $name } carries { $amps } at { $volts }.
 stage-carries-sides = The { $name } carries { $amps } on one side and { $other } on the other. Between the two are { $volts }.
@@ -122,6 +123,10 @@ stage-burnt = It gets { $volts } for { $stood }: { $appliance }. It can take { $
 stage-astray = Here { $residual } go out and do not come back. The device opens in { $took }.
 stage-ground-wire = On the way back, { $amps } take the ground wire.
 stage-sun-joins = The sun's { $sun } can now flow toward a generator made for { $rated }.
+stage-sun-used = { $charges ->
+    [one] Of that, the battery takes { $charge } to charge. What is on in the house takes { $rest }.
+   *[other] Of that, what is on in the house takes { $rest }.
+}
 stage-pushed = { $watts } go into the generator, the wrong way.{ $borrowed ->
     [one] {" "}Motors borrow current from it as well. So the cord's amps times volts are more.
    *[other] {""}
@@ -149,7 +154,7 @@ stage-wire-adapter = The { $cord } hangs on one 120 V outlet. So both sides of t
 stage-wire-shared = This neutral brings back { $one-amps } of the { $one } and { $other-amps } of the { $other }. On opposite sides they cancel. On one side they add up, or nearly so.
 stage-wire-made = The wire is { $gauge } AWG, which is how thick it is. The largest breaker for it is { $breaker }.
 stage-wire-carries = It carries { $amps }.
-stage-wire-reached = That took it from { $start } to its limit in { $time }, inside the wall.
+stage-wire-reached = From the first load on it went from { $start } to its limit, inside the wall. That took { $time }.
 stage-wire-limit = Its insulation can take { $limit }, no more. { $climbs ->
     [one] It was still climbing.
    *[other] It got to { $reached }.
@@ -159,8 +164,8 @@ stage-on-the-way = The wires on the way turn { $watts } into heat.
 stage-borrowed = A motor also borrows current and gives it back. So its watts are less than its amps times its volts.
 stage-starting = The { $name } starts: { $amps } at { $volts }. It uses { $watts } for a moment.
 stage-stalled = The { $name } tries to start and does not turn: { $amps } at { $volts }. It uses { $watts }.
-stage-asked-street = At such low volts the generator delivers { $watts }. At full volts, house and street ask for { $asked }. It is made for { $rated }.
-stage-asked-low = At such low volts the generator delivers { $watts }. At full volts, all this asks for { $asked }. It is made for { $rated }.
+stage-asked-street = At such low volts the generator delivers { $watts }. At full volts, house and street ask for { $asked }. Here it can give { $rated }.
+stage-asked-low = At such low volts the generator delivers { $watts }. At full volts, all this asks for { $asked }. Here it can give { $rated }.
 stage-asked-surge = All in all the generator is asked for { $asked }. It is made for { $rated }, and for { $surge } during a start.
 stage-asked-battery-low = At such low volts the battery delivers { $watts }. At full volts, all this asks for { $asked }. It is made for { $rated }.
 stage-asked-battery = All in all the battery is asked for { $asked }. It is made for { $rated }.
@@ -177,7 +182,7 @@ stage-order = An order that works, number { $number }: { $name }. Then all that 
 stage-order-utility = An order that works, number { $number }: { $name }.
 stage-leave-asked = Leave this off: { $name }. With it, { $asked } would be asked for.
 stage-leave-restart = Leave this off: { $name }. With it, { $asked } would be asked for whenever this starts by itself: { $starts }.
-stage-begins-above = It began as told above, at { $at }.
+stage-begins-above = The first steps are as told above, at { $at }.
 stage-ends-above = The rest is as told above, at { $at }.
 stage-leave-through = Leave this off: { $name }. With it, { $amps } would go through the { $guard }.
 stage-leave-stands = Leave this off: { $name }. At { $share } of its volts a motor would not turn.
@@ -243,8 +248,8 @@ stage-fuel-metal = { $how ->
 }
 stage-fuel-vapor = Above { $flash }, gasoline gives off vapor that can catch fire. The air here is at { $air }.
 stage-fuel-lit = { $by ->
-    [engine] An engine that runs lights the vapor by its sparks and its exhaust. Metal lights it from { $least } on.
-    [metal] Metal lights the vapor from { $least } on, and this muffler is hotter.
+    [engine] An engine that runs lights the vapor by its sparks and its exhaust. Metal can light it from { $least } on.
+    [metal] Metal can light the vapor from { $least } on, and this muffler is hotter.
    *[margin] By the lowest published figure, metal lights the vapor from { $least } on. The drill counts cooler metal too, to be on the safe side.
 }
 stage-one-side = All of these hang on one side of the panel. Together they put { $amps } through the { $name }.{ $less ->
@@ -315,7 +320,7 @@ stage-muffler-cools = Standing still, the muffler stays hotter than { $cooled } 
 
 stage-can = The can stood here: { $place }. It was there for { $lasted }.
 stage-cup = A can may tip over. One spilled cup gives off { $grams } of vapor.
-stage-floor-air = The vapor is heavier than air and stays low. It makes { $mix } of the air at the floor.
+stage-floor-air = The vapor is heavier than air and stays low. Once it has all dried, it makes { $mix } of the lowest foot (30 cm) of air in that room.
 stage-can-lit = Such air burns from { $burns } on. { $lights ->
     [flame] A flame burns in that room, and it lights the vapor.
    *[spark] Any spark lights it, such as that of a light switch.

@@ -226,8 +226,8 @@ finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from
 source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away (checked in a copy). NIOSH: immediately dangerous level (checked in a copy). NIST: gas from engines short of oxygen (checked). UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory. That its gas goes with the load is an assumption.
 
 finding-gas-what = { $heard ->
-    [yes] The carbon monoxide alarm went off. There were { $ppm } in the house.
-   *[no] No carbon monoxide alarm went off, and one should have. There were { $ppm } in the house.
+    [yes] The carbon monoxide alarm sounded. There were { $ppm } in the house.
+   *[no] No carbon monoxide alarm sounded, and one should have. There were { $ppm } in the house.
 }
 finding-gas-why = The gas has no smell. It had taken { $cohb } of the blood of those inside. No share is safe. It climbs for as long as you stay.
 finding-gas-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes back in until the fire department says so.
@@ -343,7 +343,7 @@ finding-nothing-bonds-instead = Run extension cords from the generator to what m
 source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11, from memory.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
-finding-start-under-load-why = While it comes up to speed its voltage is low. Motors on it groan and heat up.
+finding-start-under-load-why = While it comes up to speed its voltage is low. Motors on it groan and heat up. The numbers here are of the first instant, before the voltage sags.
 finding-start-under-load-now = Turn the output breaker on the generator off and let the engine settle.
 finding-start-under-load-instead = Start the engine with the output breaker on the generator off.
 source-start-under-load = Common practice. Utility advice: start with no load (checked).
@@ -366,7 +366,7 @@ source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
 finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. Oil, seals and windings age fast then. First it should run without load for { $cool }.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
-finding-no-cool-down-instead = Turn the output breaker on the generator off. Let the engine run on for { $cool } without load. Then stop it.
+finding-no-cool-down-instead = Give the house back to the utility, or turn off what runs. Then turn the output breaker on the generator off. Let the engine run on for { $cool } without load. Then stop it.
 source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes (checked in part). The heat of the muffler is an assumption.
 
 finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
@@ -386,7 +386,10 @@ finding-pushed-back-what = { $watts } from the sun were pushed back into the gen
    *[other] {""}
 }
 finding-pushed-back-why = A generator is made to give power, not to take it. Its engine speeds up, or its electronics fail for good.
-finding-pushed-back-now = Turn the solar breaker off. Keep the engine off, and have the generator checked before it runs again. Touch no wire that comes from the roof: it stays live in daylight.
+finding-pushed-back-now = { $later ->
+    [one] Before any generator runs again, turn the solar breaker off.
+   *[other] Turn the solar breaker off.
+} Keep the engine off, and have the generator checked before it runs again. Touch no wire that comes from the roof: it stays live in daylight.
 finding-pushed-back-instead = Turn the solar breaker off before the generator feeds the panel: only one of the two at a time. Wires from the roof stay live in daylight, whatever is off.
 source-pushed-back = Common practice, also for wires of the roof in daylight; what a generator stands is not published for household sets.
 
@@ -411,7 +414,7 @@ finding-too-near-instead = { $far ->
 }
 source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times (checked in a copy). Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 
-finding-overload-what = Too much was asked of the generator: { $watts }. It is made for { $rated }.{ $times ->
+finding-overload-what = Too much was asked of the generator: { $watts }. Here it can give { $rated }.{ $times ->
     [one] {""}
    *[other] {" "}This happened { $times } times.
 }
@@ -420,9 +423,12 @@ finding-overload-now = { $short ->
     [one] Turn the output breaker on the generator off. Do not touch the cord.
    *[other] { $cause ->
         [street] Turn the output breaker on the generator off. Then turn the main breaker off.
-        [load] { $leaves ->
-            [one] Turn this off: { $leave }.
-           *[other] Turn this off: { $most }.
+        [load] { $later ->
+            [one] Before the generator runs again, turn this off:{" "}
+           *[other] Turn this off:{" "}
+        }{ $leaves ->
+            [one] { $leave }.
+           *[other] { $most }.
         }
        *[none] Turn the largest load off.
     }
@@ -512,7 +518,7 @@ finding-reset-into-fault-now = Leave it off. Unplug what hangs on it, one after 
 finding-reset-into-fault-instead = Find out why it opened before you set it again. If it opens twice, do not set it again.
 source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CFR 1926.416(e) and 1926.302(a) (from memory).
 
-finding-two-bonds-what = With no fault at all this opened: { $device }. { $load ->
+finding-two-bonds-what = Nothing was broken, and still this opened: { $device }. { $load ->
     [one] It saw { $residual } go another way.
    *[other] It sends out a small test signal. The signal found neutral and ground joined past it.
 }
@@ -521,7 +527,7 @@ finding-two-bonds-why = The neutral, the return wire, is joined to ground in the
    *[other] So current would come back on the ground wire too. The device opens before any load is on.
 }
 finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
-finding-two-bonds-instead = Run an extension cord from the generator to what matters most. Then ask an electrician. A transfer switch that switches the neutral too is one cure. A generator whose neutral is not joined to its frame is another, if its maker allows it.
+finding-two-bonds-instead = Do not set it again: it opens each time until the wiring is changed. Run an extension cord from the generator to what matters most. Then ask an electrician. A transfer switch that switches the neutral too is one cure. A generator whose neutral is not joined to its frame is another, if its maker allows it.
 source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded (from memory). UL 943: a grounded neutral must open the device (from a trade source).
 
 finding-ground-carries-what = The ground wire carried up to { $amps } for { $lasted }: { $cord }.
@@ -939,7 +945,7 @@ finding-wrong-volts-now = Stand on a dry floor in dry shoes. Turn the main break
 finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off at once. Use one dry hand, on its plastic handle only. Touch no other metal. Call the utility, and leave it off until the wires are mended. Then turn it on with all else off, and look at one lamp first.
 source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good (checked in a copy). The drill allows a minute. That, and hands off pipes and cases: common practice.
 
-finding-gas-next-door-what = The carbon monoxide alarm went off next door. There were { $ppm } in that home.
+finding-gas-next-door-what = The carbon monoxide alarm sounded next door. There were { $ppm } in that home.
 finding-gas-next-door-why = The engine ran { $feet } from their opening. Gas goes where the air takes it, and walls that are shared do not stop it at the window.
 finding-gas-next-door-now = Stop the engine. Knock at their door and get them out. Call the emergency number.
 finding-gas-next-door-instead = Count the distance to every opening, your own and your neighbors'. Keep at least 20 feet (6 meters).
@@ -965,9 +971,9 @@ finding-fuel-indoors-why = { $lights ->
     [flame] One spilled cup gives off { $times } times the vapor it takes for the air at the floor to burn. A flame burns in that room.
    *[spark] One spilled cup gives off { $times } times the vapor it takes for the air at the floor to burn. Any spark lights it.
 }
-finding-fuel-indoors-now = Does it smell of fuel? Then touch nothing, get everyone out, and call the fire department. No smell? Then carry the can outside, away from every flame.
+finding-fuel-indoors-now = Does it smell of fuel? Then touch nothing, get everyone out, and call the fire department from outside. No smell? Then carry the can outside, away from every flame.
 finding-fuel-indoors-instead = Keep fuel outdoors in its own can, in a shed away from the house.
-source-fuel-indoors = OSHA 3277: never store fuel indoors (checked). Limits of burning: fire service reference (checked). The cup is an assumption.
+source-fuel-indoors = OSHA 3277: never store fuel indoors (checked). Limits of burning: fire service reference (checked). The cup, and that all of it dries up low in that room, are assumptions.
 
 finding-not-called-what = Nobody called the emergency number within ten minutes of the first sign of gas.
 finding-not-called-why = People with gas in their blood need oxygen. The fire department can measure the air and go in safely.

@@ -29,7 +29,10 @@ predict-too-shy = You know more than you think.
 predict-fits = You know well what you know.
 
 stage-ratio = The line has { $ratio } times the volts of the house’s side.
-stage-halves = Here the neutral wire is broken. The loads share the { $across } between the hot wires: { $high } on one side, { $rest } on the other. The difference between the two sides comes back through the earth.
+stage-halves = Here the neutral wire is broken. The loads share the { $across } between the hot wires: { $high } on one side, { $rest } on the other. { $more ->
+    [one] A motor shifts the wave, so the two add up to a little more.{" "}
+   *[other] {""}
+}The difference between the two sides comes back through the earth.
 stage-reading = At the { $name } a tester shows { $volts }. What feeds it: { $fed }.
 stage-load = The { $name }: { $amps } at { $volts }. It uses { $watts }.
 stage-asked = All in all the generator is asked for { $asked }. It is made for { $rated }.

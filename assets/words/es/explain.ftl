@@ -50,8 +50,9 @@ stage-span-to-earth = { $name }: tiene { $volts } a tierra.
 stage-neighbor = { $name }: recibe { $volts } de su generador.
 stage-crew = Las manos de quien trabaja en la línea cierran el circuito. El camino hasta la tierra toma una parte del voltaje. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
 stage-generator-still = El generador está parado.
+stage-generator-stalled = El generador se apagó por exceso de carga en el minuto { $at }, y sigue parado.
 stage-battery = La batería da { $volts } y entrega { $watts }.
-stage-sun = El inversor solar está a { $volts }. El sol da { $watts }.
+stage-sun = El inversor solar está a { $volts } y da { $watts }.
 stage-utility = La línea de la compañía está hecha para { $volts }.
 stage-carries = { $name }: por ahí pasan { $amps } a { $volts }.
 stage-carries-sides = { $name }: por ahí pasan { $amps } de un lado y { $other } del otro. Entre los dos hay { $volts }.
@@ -122,6 +123,10 @@ stage-burnt = Le llegan { $volts } durante { $stood }: { $appliance }. Su límit
 stage-astray = Aquí salen { $residual } y no vuelven. El dispositivo abre en { $took }.
 stage-ground-wire = En el camino de vuelta, { $amps } toman el cable de tierra.
 stage-sun-joins = Los { $sun } del sol pueden ir ahora hacia un generador hecho para { $rated }.
+stage-sun-used = { $charges ->
+    [one] De eso, la batería toma { $charge } para cargarse. Lo que está encendido en la casa toma { $rest }.
+   *[other] De eso, lo que está encendido en la casa toma { $rest }.
+}
 stage-pushed = Entran { $watts } al generador, al revés.{ $borrowed ->
     [one] {" "}Los motores además toman de él corriente prestada. Por eso los amperios por los voltios del cable dan más.
    *[other] {""}
@@ -149,7 +154,7 @@ stage-wire-adapter = Cuelga de un solo tomacorriente de 120 V: { $cord }. Así l
 stage-wire-shared = Por este neutro vuelven { $one-amps } ({ $one }) y { $other-amps } ({ $other }). En lados opuestos se anulan. En un mismo lado se suman, o casi.
 stage-wire-made = El alambre es de calibre { $gauge } AWG: así de grueso es. El interruptor más grande para él es de { $breaker }.
 stage-wire-carries = Lleva { $amps }.
-stage-wire-reached = Con eso pasó de { $start } a su límite en { $time }, dentro de la pared.
+stage-wire-reached = Desde la primera carga pasó de { $start } a su límite, dentro de la pared. Tardó { $time }.
 stage-wire-limit = Su aislamiento aguanta { $limit }, no más. { $climbs ->
     [one] Y seguía subiendo.
    *[other] Llegó a { $reached }.
@@ -159,8 +164,8 @@ stage-on-the-way = Los cables del camino convierten { $watts } en calor.
 stage-borrowed = Un motor también toma corriente prestada y la devuelve. Por eso usa menos vatios que sus amperios por sus voltios.
 stage-starting = Esto arranca: { $name }. Toma { $amps } a { $volts } y usa { $watts } por un momento.
 stage-stalled = Esto intenta arrancar y no gira: { $name }. Toma { $amps } a { $volts } y usa { $watts }.
-stage-asked-street = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, la casa y la calle piden { $asked }. Está hecho para { $rated }.
-stage-asked-low = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, todo esto pide { $asked }. Está hecho para { $rated }.
+stage-asked-street = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, la casa y la calle piden { $asked }. Aquí puede dar { $rated }.
+stage-asked-low = A un voltaje tan bajo, el generador entrega { $watts }. A voltaje pleno, todo esto pide { $asked }. Aquí puede dar { $rated }.
 stage-asked-surge = En total se le piden { $asked } al generador. Está hecho para { $rated }, y para { $surge } en un arranque.
 stage-asked-battery-low = A un voltaje tan bajo, la batería entrega { $watts }. A voltaje pleno, todo esto pide { $asked }. Está hecha para { $rated }.
 stage-asked-battery = En total se le piden { $asked } a la batería. Está hecha para { $rated }.
@@ -177,7 +182,7 @@ stage-order = Un orden que funciona, número { $number }: { $name }. Entonces to
 stage-order-utility = Un orden que funciona, número { $number }: { $name }.
 stage-leave-asked = Deje esto apagado: { $name }. Con eso se pedirían { $asked }.
 stage-leave-restart = Deje esto apagado: { $name }. Con eso se pedirían { $asked } cada vez que esto arranque solo: { $starts }.
-stage-begins-above = Empezó como se contó arriba, en el minuto { $at }.
+stage-begins-above = Los primeros pasos son como se contó arriba, en el minuto { $at }.
 stage-ends-above = Lo demás es como se contó arriba, en el minuto { $at }.
 stage-leave-through = Deje esto apagado: { $name }. Con eso pasarían { $amps } por aquí: { $guard }.
 stage-leave-stands = Deje esto apagado: { $name }. Con el { $share } de su voltaje un motor no giraría.
@@ -243,8 +248,8 @@ stage-fuel-metal = { $how ->
 }
 stage-fuel-vapor = A más de { $flash }, la gasolina da un vapor que puede encenderse. Aquí el aire está a { $air }.
 stage-fuel-lit = { $by ->
-    [engine] Un motor en marcha enciende el vapor con sus chispas y su escape. El metal lo enciende desde { $least }.
-    [metal] El metal enciende el vapor desde { $least }, y este silenciador está más caliente.
+    [engine] Un motor en marcha enciende el vapor con sus chispas y su escape. El metal puede encenderlo desde { $least }.
+    [metal] El metal puede encender el vapor desde { $least }, y este silenciador está más caliente.
    *[margin] Según la cifra publicada más baja, el metal enciende el vapor desde { $least }. El simulacro cuenta también metal menos caliente, para mayor seguridad.
 }
 stage-one-side = Todo esto está de un mismo lado del tablero. Junto hace pasar { $amps } por aquí: { $name }.{ $less ->
@@ -315,7 +320,7 @@ stage-muffler-cools = Parado, el silenciador sigue a más de { $cooled } durante
 
 stage-can = La lata estaba aquí: { $place }. Estuvo ahí { $lasted }.
 stage-cup = Una lata puede volcarse. Una taza derramada da { $grams } de vapor.
-stage-floor-air = El vapor pesa más que el aire y se queda abajo. Es el { $mix } del aire junto al piso.
+stage-floor-air = El vapor pesa más que el aire y se queda abajo. Cuando toda se ha secado, es el { $mix } de los 30 cm más bajos de aire (un pie) de ese cuarto.
 stage-can-lit = Ese aire arde desde el { $burns }. { $lights ->
     [flame] En ese cuarto arde una llama, y ella enciende el vapor.
    *[spark] Cualquier chispa lo enciende, como la de un interruptor de luz.

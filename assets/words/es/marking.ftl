@@ -343,7 +343,7 @@ finding-nothing-bonds-instead = Lleve extensiones del generador a lo que más im
 source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11, de memoria.
 
 finding-start-under-load-what = El motor del generador arrancó con una carga de { $watts }.
-finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo y desigual. Los motores eléctricos conectados se quejan y se calientan.
+finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo y desigual. Los motores eléctricos conectados se quejan y se calientan. Los números son del primer instante, antes de que baje el voltaje.
 finding-start-under-load-now = Apague el interruptor de salida del generador y deje que el motor se estabilice.
 finding-start-under-load-instead = Arranque el motor con el interruptor de salida del generador apagado.
 source-start-under-load = Práctica común. Consejo de compañías eléctricas: arrancar sin carga (verificado).
@@ -366,7 +366,7 @@ source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (ve
 finding-no-cool-down-what = El motor del generador todavía llevaba carga { $rested } antes de detenerse.
 finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. El aceite, los sellos y los devanados envejecen pronto así. Primero debe andar sin carga durante { $cool }.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
-finding-no-cool-down-instead = Apague el interruptor de salida del generador. Deje andar el motor sin carga durante { $cool }. Luego deténgalo.
+finding-no-cool-down-instead = Devuelva la casa a la red, o apague lo que funciona. Luego apague el interruptor de salida del generador. Deje andar el motor sin carga durante { $cool }. Luego deténgalo.
 source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos (verificado en parte). El calor del silenciador es un supuesto.
 
 finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
@@ -386,7 +386,10 @@ finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generado
    *[other] {""}
 }
 finding-pushed-back-why = Un generador está hecho para dar electricidad, no para recibirla. Su motor se acelera, o su electrónica se daña para siempre.
-finding-pushed-back-now = Apague el interruptor solar. Deje el motor detenido y haga revisar el generador antes de usarlo. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
+finding-pushed-back-now = { $later ->
+    [one] Antes de que funcione otra vez un generador, apague el interruptor solar.
+   *[other] Apague el interruptor solar.
+} Deje el motor detenido y haga revisar el generador antes de usarlo. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
 finding-pushed-back-instead = Apague el interruptor solar antes de que el generador alimente el tablero: solo uno de los dos a la vez. Los cables del techo siguen con voltaje de día, aunque todo esté apagado.
 source-pushed-back = Práctica común, también sobre los cables del techo de día; no se publica lo que soporta un generador doméstico.
 
@@ -411,7 +414,7 @@ finding-too-near-instead = { $far ->
 }
 source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma (verificado en una copia). Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
-finding-overload-what = Se le pidió demasiado al generador: { $watts }. Está hecho para { $rated }.{ $times ->
+finding-overload-what = Se le pidió demasiado al generador: { $watts }. Aquí puede dar { $rated }.{ $times ->
     [one] {""}
    *[other] {" "}Ocurrió { $times } veces.
 }
@@ -420,9 +423,12 @@ finding-overload-now = { $short ->
     [one] Apague el interruptor de salida del generador. No toque el cable.
    *[other] { $cause ->
         [street] Apague el interruptor de salida del generador. Luego apague el interruptor principal.
-        [load] { $leaves ->
-            [one] Apague esto: { $leave }.
-           *[other] Apague esto: { $most }.
+        [load] { $later ->
+            [one] Antes de que el generador funcione otra vez, apague esto:{" "}
+           *[other] Apague esto:{" "}
+        }{ $leaves ->
+            [one] { $leave }.
+           *[other] { $most }.
         }
        *[none] Apague la carga más grande.
     }
@@ -512,7 +518,7 @@ finding-reset-into-fault-now = Déjelo abierto. Desenchufe lo que cuelga de él,
 finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarlo de nuevo. Si se abre dos veces, no lo active más.
 source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) (de memoria).
 
-finding-two-bonds-what = Sin falla alguna se abrió: { $device }. { $load ->
+finding-two-bonds-what = Nada estaba roto, y aun así se abrió: { $device }. { $load ->
     [one] Vio que { $residual } tomaron otro camino.
    *[other] Envía una pequeña señal de prueba. La señal halló el neutro y la tierra unidos más allá.
 }
@@ -521,7 +527,7 @@ finding-two-bonds-why = El neutro, el cable de regreso, está unido a tierra en 
    *[other] Así la corriente volvería además por el cable de tierra. El dispositivo abre antes de que haya carga.
 }
 finding-two-bonds-now = Usted no hizo nada malo. No puentee el dispositivo y no corte ninguna unión a tierra. Use extensiones hasta lo más necesario.
-finding-two-bonds-instead = Lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
+finding-two-bonds-instead = No lo rearme: se abre cada vez hasta que se cambie el cableado. Lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
 source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro (de memoria). UL 943: un neutro a tierra debe abrir el dispositivo (de una fuente del oficio).
 
 finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
@@ -967,7 +973,7 @@ finding-fuel-indoors-why = { $lights ->
 }
 finding-fuel-indoors-now = ¿Huele a combustible? Entonces no toque nada, saque a todos y llame desde afuera a los bomberos. ¿No huele? Entonces lleve la lata afuera, lejos de toda llama.
 finding-fuel-indoors-instead = Guarde el combustible afuera, en su lata, en un cobertizo lejos de la casa.
-source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro (verificado). Límites de combustión: referencia de bomberos (verificado). La taza es un supuesto.
+source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro (verificado). Límites de combustión: referencia de bomberos (verificado). La taza, y que toda se seque abajo en ese cuarto, son supuestos.
 
 finding-not-called-what = Nadie llamó al número de emergencias en los diez minutos tras la primera señal de gas.
 finding-not-called-why = Quien tiene gas en la sangre necesita oxígeno. Los bomberos pueden medir el aire y entrar con seguridad.

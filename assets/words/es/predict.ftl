@@ -29,7 +29,10 @@ predict-too-shy = Sabe más de lo que cree.
 predict-fits = Sabe bien lo que sabe.
 
 stage-ratio = La línea tiene { $ratio } veces el voltaje del lado de la casa.
-stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre las dos fases: { $high } de un lado, { $rest } del otro. La diferencia entre los dos lados vuelve por la tierra.
+stage-halves = Aquí el neutro está roto. Las cargas se reparten los { $across } entre las dos fases: { $high } de un lado, { $rest } del otro. { $more ->
+    [one] Un motor corre la onda, así que los dos suman un poco más.{" "}
+   *[other] {""}
+}La diferencia entre los dos lados vuelve por la tierra.
 stage-reading = El probador marca { $volts } aquí: { $name }. Lo alimenta: { $fed }.
 stage-load = Esto toma { $amps } a { $volts } y usa { $watts }: { $name }.
 stage-asked = En total se le piden { $asked } al generador. Está hecho para { $rated }.
