@@ -125,6 +125,8 @@ mod told_orders;
 #[cfg(test)]
 mod told_plainly;
 #[cfg(test)]
+mod told_safely;
+#[cfg(test)]
 mod touch;
 #[cfg(test)]
 mod training;
