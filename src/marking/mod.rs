@@ -156,6 +156,7 @@ pub fn pressing(site: &Site, trace: &Trace, findings: &[Finding]) -> Option<usiz
             || of(Rule::PushedBack, true)
             || of(Rule::SunOnGenerator, now(solar_joined))
             || of(Rule::GroundsLeft, now(grounds_on))
+            || of(Rule::NoAlarm, now(alarm_is_mute))
             || of(Rule::Overload, now(given_up))
             || of(Rule::WrongVolts, now(on_broken_neutral))
             || of(
@@ -188,6 +189,11 @@ fn solar_joined(site: &Site, moment: &Moment) -> bool {
 /// Whether the controller of a set that is built in has given up, so that the next outage finds it dead.
 fn given_up(_: &Site, moment: &Moment) -> bool {
     matches!(moment.conditions.controller.phase, Phase::Failed(_))
+}
+
+/// Whether a carbon monoxide alarm is there and can't sound.
+fn alarm_is_mute(site: &Site, moment: &Moment) -> bool {
+    site.indoors.alarm.is_some() && !site.alarm_works(&moment.positions)
 }
 
 /// Whether grounds still hang on a line that a crew works.

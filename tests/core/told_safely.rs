@@ -4,7 +4,7 @@
 
 use outage_drill::drill::{Action, Callee, Drill, Learnt, Moment, What};
 use outage_drill::explain::explain;
-use outage_drill::marking::{Finding, Rule, mark, supplied_since};
+use outage_drill::marking::{Finding, Rule, mark, pressing, supplied_since};
 use outage_drill::scenario::Criterion;
 use outage_drill::site::{Kind, PositionId};
 use outage_drill::units::DrillTime;
@@ -221,7 +221,38 @@ fn who_should_be_out_of_the_house_is_asked_for_no_handle_in_it() {
             let people = control.map(|c| c.kind) == Some(Kind::People);
             assert!(asked.is_none() || people, "{name}: {other:?}");
         }
-        seen += 1;
+        let stayed = findings.iter().find(|f| f.rule == Rule::StayedIn).unwrap();
+        let later = &drill.trace().moments[stayed.moment + 1..];
+        if later
+            .iter()
+            .any(|m| matches!(m.what, What::Did(Action::Set(..))) && handled(drill, m))
+        {
+            let met = |(c, met): &(Criterion, bool)| *c == Criterion::Restoration && *met;
+            let verdict = mark(drill.scenario(), drill.trace());
+            assert!(!verdict.criteria.iter().any(met), "{name}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 0);
+}
+
+#[test]
+fn an_alarm_that_still_cannot_sound_at_the_end_has_its_order_now() {
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        let site = drill.site();
+        let mute = !site.alarm_works(drill.positions());
+        if !mute || !findings.iter().any(|f| f.rule == Rule::NoAlarm) {
+            continue;
+        }
+        let asked = pressing(site, drill.trace(), findings);
+        let now = asked.map(|i| say(&explain(drill, &findings[i]).now));
+        let now = now.unwrap_or_else(|| panic!("{name}: nothing now"));
+        let runs = drill.conditions().engine.running_since.is_some();
+        if now.contains("fresh battery") {
+            assert_eq!(now.contains("Stop the engine"), runs, "{name}: {now}");
+            seen += 1;
+        }
     }
     assert!(seen > 0);
 }

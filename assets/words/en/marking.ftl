@@ -953,7 +953,10 @@ source-gas-next-door = CPSC: outdoors, at least 20 feet from the house (checked 
 
 finding-no-alarm-what = The engine ran for { $lasted } and the carbon monoxide alarm could not sound: { $stands }.
 finding-no-alarm-why = The gas has no smell. This time the air stayed at { $ppm } or less. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
-finding-no-alarm-now = Stop the engine. Put a fresh battery in the alarm and press its test button.
+finding-no-alarm-now = { $engine ->
+    [runs] Stop the engine.{" "}
+   *[still] {""}
+}Put a fresh battery in the alarm and press its test button.
 finding-no-alarm-instead = Put a fresh battery in the alarm and press its test button before you start the engine. Never take the battery out to make it quiet.
 source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms (checked). UL 2034: alarm times (checked in a copy). NIST: gas from engines (checked); that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation (checked). Symptoms, and that a child takes the gas up faster: published tables, from memory.
 

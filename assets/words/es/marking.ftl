@@ -953,7 +953,10 @@ source-gas-next-door = CPSC: afuera, al menos a 20 pies de la casa (verificado e
 
 finding-no-alarm-what = El motor del generador funcionó { $lasted } y la alarma de monóxido de carbono no podía sonar: { $stands }.
 finding-no-alarm-why = El gas no huele. Esta vez el aire no pasó de { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
-finding-no-alarm-now = Apague el motor. Ponga una pila nueva en la alarma y oprima su botón de prueba.
+finding-no-alarm-now = { $engine ->
+    [runs] Apague el motor.{" "}
+   *[still] {""}
+}Ponga una pila nueva en la alarma y oprima su botón de prueba.
 finding-no-alarm-instead = Ponga una pila nueva en la alarma y oprima su botón de prueba antes de encender el motor. Nunca quite la pila para callarla.
 source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios (verificado). UL 2034: tiempos de alarma (verificado en una copia). NIST: gas de los motores (verificado); que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane (verificado). Síntomas, y que un niño toma el gas más rápido: tablas publicadas, de memoria.
 
