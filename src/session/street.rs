@@ -50,6 +50,7 @@ impl Session {
             poles: self.poles(site),
             wires: self.wires(open),
             broken_spans: broken_spans(drill),
+            line_work: site.line_work.is_some(),
             people: self.people(open),
             neighbors: site
                 .neighbors

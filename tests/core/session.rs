@@ -1,7 +1,7 @@
 //! The boundary that both front ends share: commands in, notices and views out.
 
 use outage_drill::file::Library;
-use outage_drill::session::view::{Fed, LogKind};
+use outage_drill::session::view::{Fed, LogKind, WireKind};
 use outage_drill::session::{Command, Notice, Practice, Rewind, Session, offered};
 use outage_drill::units::DrillTime;
 use outage_drill::units::portable::phasor;
@@ -75,6 +75,30 @@ fn a_tester_tells_live_from_dead_and_nothing_of_the_source() {
     assert_eq!(bus.fed, Fed::Unknown);
     assert_eq!(bus.word, session.say("fed-live"));
     assert!(!bus.volts.is_empty());
+}
+
+#[test]
+fn a_wire_on_the_ground_is_never_told_to_be_dead_but_to_a_line_worker() {
+    let mut session = opened("there-and-back", Practice::Coached);
+    do_all(&mut session, &["wait 2m", "look street"]);
+    let street = session.street().expect("open");
+    let fallen = street.broken_spans.first().expect("the storm broke a span");
+    assert_ne!(wire(&session, fallen).fed, Fed::Dead);
+    let beside = street.wires.iter().filter(|w| w.kind == WireKind::Span);
+    assert!(
+        beside
+            .filter(|w| w.id != *fallen)
+            .all(|w| w.fed == Fed::Dead)
+    );
+    let told = wire(&session, fallen).word;
+    assert!(told.contains("treated as live"), "{told}");
+
+    let mut session = opened("visible-break", Practice::Coached);
+    do_all(&mut session, &["set feeder open"]);
+    let street = session.street().expect("open");
+    assert!(street.line_work && !street.broken_spans.is_empty());
+    let told = street.broken_spans.iter().map(|id| wire(&session, id).word);
+    assert!(told.into_iter().all(|word| !word.contains("treated")));
 }
 
 #[test]

@@ -33,9 +33,17 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
             let near = (span && route.pieces.len() > 1 && i == 0)
                 .then_some(before)
                 .flatten();
-            // On the ground it is no more known to be dead than the other piece.
-            let near = near.filter(|near| near.fed != Fed::Dead || wire.fed != Fed::Unknown);
-            conductor(brush, piece, near.unwrap_or(wire), phase, size);
+            let shown = near.unwrap_or(wire);
+            let fallen = street.broken_spans.contains(&wire.id) && !street.line_work;
+            if fallen && shown.fed == Fed::Dead {
+                let not_known = WireView {
+                    fed: Fed::Unknown,
+                    ..shown.clone()
+                };
+                conductor(brush, piece, &not_known, phase, size);
+            } else {
+                conductor(brush, piece, shown, phase, size);
+            }
         }
         before = (wire.kind == WireKind::Span).then_some(wire);
     }
