@@ -151,8 +151,9 @@ impl Session {
                 speaks_against(f, criterion)
             }
         };
-        let against = found.filter(speaks);
-        let times: BTreeSet<DrillTime> = against.map(|f| f.at).collect();
+        let (counted, aside): (Vec<&Finding>, Vec<&Finding>) =
+            found.filter(speaks).partition(|f| met || f.breach);
+        let times: BTreeSet<DrillTime> = counted.iter().map(|f| f.at).collect();
         let id = if met {
             "criterion-better"
         } else {
@@ -162,7 +163,17 @@ impl Session {
         let filed_elsewhere = |f: &&Finding| people && f.breach && f.harm == Some(Harm::CanHurt);
         let can_hurt = verdict.findings.iter().filter(filed_elsewhere);
         self.at_times(id, times)
+            + &self.not_shown(aside.first())
             + &self.at_times("criterion-can-hurt", can_hurt.map(|f| f.at).collect())
+    }
+
+    /// Why something was rightly not done, in place of a moment at which nothing stood in the way; nothing where nothing was left so.
+    fn not_shown(&self, left: Option<&&Finding>) -> String {
+        let harm = left.and_then(|f| f.evidence.iter().find(|(name, _)| *name == "harm"));
+        harm.map_or_else(String::new, |(name, harm)| {
+            let message = Message::new("criterion-not-shown").with(name, harm.clone());
+            format!(" {}", self.words.say(&message))
+        })
     }
 
     /// A sentence about some moments; nothing where there are none.

@@ -9,7 +9,7 @@ use outage_drill::explain::explain;
 use outage_drill::file::{Library, Source};
 use outage_drill::marking::{Finding, Rule};
 use outage_drill::session::play;
-use outage_drill::session::view::DebriefView;
+use outage_drill::session::view::{CriterionView, DebriefView};
 use outage_drill::words::{Arg, Message, REFERENCE, Words};
 
 use crate::explained;
@@ -52,6 +52,34 @@ fn a_criterion_that_was_missed_names_when_and_one_that_was_met_names_nothing() {
             assert_eq!(named, !criterion.met, "{actions}: {text}");
         }
     }
+}
+
+#[test]
+fn what_did_not_stand_in_the_way_is_never_pointed_to_as_why_a_criterion_was_missed() {
+    let mut seen = 0;
+    for (name, drill, findings) in all() {
+        let left = findings.iter().find(|f| f.rule == Rule::NotRestored);
+        if left.is_none_or(|f| f.breach) {
+            continue;
+        }
+        let actions = name.trim_end_matches(".actions");
+        let actions = actions.rsplit('/').next().unwrap();
+        let told = debrief(&drill.scenario().name, actions);
+        let asides = told.findings.iter().filter(|f| f.aside);
+        let asides: BTreeSet<&str> = asides.map(|f| f.clock.as_str()).collect();
+        let counted = told.findings.iter().filter(|f| !f.aside);
+        let counted: BTreeSet<&str> = counted.map(|f| f.clock.as_str()).collect();
+        for criterion in told.criteria.iter().filter(|c| !c.met) {
+            for clock in asides.difference(&counted) {
+                let text = &criterion.text;
+                assert!(!text.contains(clock), "{name}: {text}");
+            }
+        }
+        let says = |c: &CriterionView| c.text.contains("So this was not shown");
+        assert!(told.criteria.iter().any(says), "{name}");
+        seen += 1;
+    }
+    assert!(seen > 3, "{seen}");
 }
 
 #[test]
@@ -179,6 +207,8 @@ fn states_of_one_second_that_are_told_with_other_numbers_are_told_in_their_order
     let places: BTreeSet<&str> = steps.into_iter().collect();
     assert_eq!(places.len(), 3, "{steps:?}");
     assert!(steps.is_sorted() && !steps[0].is_empty(), "{steps:?}");
+    // A number counts instants and not findings: two findings of one instant have one number.
+    assert!(steps[0].contains("instant 1 of 3"), "{steps:?}");
     assert_eq!(step("not-restored"), "");
     let (_, drill, findings) = all()
         .find(|(n, ..)| n.contains("deadly-main-left-on"))

@@ -3,7 +3,7 @@
 told-way = The path of the energy:
 told-way-at = The path of the energy, at { $at }:
 told-way-before = The path of the energy, just before { $at }:
-told-step = Number { $step } of { $of } in order of time, all within one second.
+told-step = Much happens within that one second. This shows instant { $step } of { $of } in it.
 told-chain = How it got so hot:
 told-sum = What it adds up to:
 told-sum-at = What it adds up to, at { $at }:

@@ -5,6 +5,13 @@ criterion-isolation-text = No power from the house ever reaches the utility's li
 criterion-isolation-line = Before hands go on the line, every way from the utility is open for all to see. No generator meets the utility.
 criterion-rule = The rule: { $rule }
 criterion-against = See what was found at { $times }.
+# Beside what the drill asks, where work rightly stopped before it was done.
+criterion-not-shown = { $harm ->
+    [fire] Work stops at a fire. So this was not shown, and nobody holds it against you.
+    [air] After an alarm nobody goes back in. So this was not shown, and nobody holds it against you.
+    [gas] Work stops when people pass out. So this was not shown, and nobody holds it against you.
+   *[hurt] Work stops when somebody is hurt. So this was not shown, and nobody holds it against you.
+}
 # Beside a criterion that is met.
 criterion-better = Still, it could go better: see { $times }.
 # Beside people who are met, for what is filed under another criterion.

@@ -3,7 +3,7 @@
 told-way = El camino de la energía:
 told-way-at = El camino de la energía, minuto { $at }:
 told-way-before = El camino de la energía, justo antes del minuto { $at }:
-told-step = Por orden de tiempo, número { $step } de { $of } dentro de un segundo.
+told-step = En ese segundo pasa mucho. Esto muestra el instante { $step } de { $of }.
 told-chain = Cómo llegó a calentarse tanto:
 told-sum = La cuenta:
 told-sum-at = La cuenta, minuto { $at }:

@@ -5,6 +5,13 @@ criterion-isolation-text = La electricidad de la casa nunca llega a la línea de
 criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
 criterion-rule = La regla: { $rule }
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
+# Junto a lo que pide el simulacro, si el trabajo se detuvo con razón antes de hacerlo.
+criterion-not-shown = { $harm ->
+    [fire] El trabajo se detiene ante un incendio. Por eso no se vio, y nadie se lo reprocha.
+    [air] Después de una alarma nadie vuelve adentro. Por eso no se vio, y nadie se lo reprocha.
+    [gas] El trabajo se detiene cuando hay personas sin conocimiento. Por eso no se vio, y nadie se lo reprocha.
+   *[hurt] El trabajo se detiene cuando alguien está herido. Por eso no se vio, y nadie se lo reprocha.
+}
 # Beside a criterion that is met.
 criterion-better = Con todo, podría ir mejor: vea { $times }.
 # Beside people who are met, for what is filed under another criterion.
