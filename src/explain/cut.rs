@@ -93,7 +93,13 @@ pub(super) fn to_appliance(drill: &Drill, moment: &Moment, index: usize) -> Vec<
     let moved = cord.is_some() && plugged;
     let mut stages = cord.map_or_else(
         || to_point(drill, moment, &to),
-        |(from, way)| told(drill, moment, (from, &way), false),
+        |(from, way)| {
+            let mut stages = told(drill, moment, (from, &way), false);
+            if !unguarded(site).is_empty() {
+                stages.insert(1, no_safe_way());
+            }
+            stages
+        },
     );
     let reading = moment.readings.appliance(index);
     let how = if !plugged {

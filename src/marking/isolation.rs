@@ -276,6 +276,7 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         (false, _) => 0,
     };
     let lasted = joined.filter(|_| plugs == 0).unwrap_or(episode.length());
+    let later = main_on_later(site, moments);
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
@@ -291,9 +292,25 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("interlock", Arg::Count(relied_on(site)))
     .with("plugs", Arg::Count(plugs))
     .reaching("service")
+    .with("came", came(episode))
+    .with("later", Arg::Count(i64::from(later.is_some())))
+    .with("then", Arg::Clock(later.unwrap_or(episode.from)))
 }
 
 /// How long the bars of a panel were fed past all transfer equipment, and not only the pins before its breaker; none if they never were.
+/// Whether a stretch was there when the learner came, as a count for the words: then it is no deed of theirs.
+pub(super) fn came(episode: &Episode) -> Arg {
+    Arg::Count(i64::from(episode.from == DrillTime::ZERO))
+}
+
+/// When the main came on after the bars had been fed for the last time; none where it was on before that.
+fn main_on_later(site: &Site, moments: &[Moment]) -> Option<DrillTime> {
+    let last = moments.iter().rposition(|m| on_bars(site, m))?;
+    let mut after = moments.iter().skip(last);
+    let on = |m: &&Moment| site.stands(&m.positions, site.panel.main, "on");
+    after.find(on).map(|m| m.at)
+}
+
 fn joined(site: &Site, moments: &[Moment]) -> Option<DrillTime> {
     let pairs = moments.windows(2).filter_map(|pair| {
         let [a, b] = pair else { return None };

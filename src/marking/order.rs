@@ -15,6 +15,7 @@ use crate::words::{Arg, Unit, name_of};
 use super::episode::episodes;
 use super::finding::{Finding, Rule};
 use super::isolation::{line_fed, unguarded_volts};
+use super::load::BRIEF;
 
 /// Watts from which a generator counts as loaded.
 const LOADED_W: f64 = 50.0;
@@ -141,7 +142,7 @@ fn of_move(
     };
     let mut found = Vec::new();
     found.extend(live_plug(site, index, before, after, control, moved));
-    found.extend(all_at_once(trace, index, after, moved));
+    found.extend(all_at_once(site, trace, (index, after), moved));
     let now = site.position_name(&after.positions, control);
     match (moved.kind, now) {
         (Kind::Engine, "running") => found.extend(start_under_load(trace, index, after)),
@@ -244,7 +245,15 @@ fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> 
     Some(
         Finding::breach(Rule::AllAtOnce, after.at, shown)
             .with("motors", count)
-            .with("amps", Arg::Quantity(amps, Unit::Amps)),
+            .with("amps", Arg::Quantity(amps, Unit::Amps))
+            .with(
+                "well",
+                Arg::Count(i64::from(!at_once_gave_way(trace, index, after))),
+            )
+            .with(
+                "unguarded",
+                Arg::Count(i64::from(unguarded_volts(site, after).is_some())),
+            ),
     )
 }
 

@@ -20,6 +20,8 @@ use super::load::BRIEF;
 const LOW_PU: f64 = 0.9;
 /// Amps of the largest outlet for 120 V in common use: NEMA L5-30 and TT-30, from memory.
 const LARGEST_OUTLET_A: f64 = 30.0;
+/// Share of its rating up to which a breaker may hold for an hour: UL 489, checked.
+const HOLDS_AN_HOUR: f64 = 1.35;
 /// Below this there is no power at all, and nothing is starved.
 const DEAD_PU: f64 = 0.1;
 
@@ -190,7 +192,7 @@ fn at_low_volts(
         let amps = amps.map_or(0.0, |c| moment.readings.amps_of(&c.name));
         let finding = finding
             .with("cause", cause("adapter"))
-            .with("over", Arg::Count(i64::from(amps > LARGEST_OUTLET_A)))
+            .with("over", Arg::Count(over_outlet(amps)))
             .with("outlet", Arg::Quantity(LARGEST_OUTLET_A, Unit::Amps));
         return lost_on_the_way(finding, site, moment, &[cord]);
     }
@@ -199,6 +201,21 @@ fn at_low_volts(
 
 /// Whether a motor on a source of the household is at a stand and draws what a start takes; one whose protector opens just now still does.
 fn motor_starts(moment: &Moment) -> bool {
+/// Whether an outlet is given more than the largest is made for: 1 so little more that its breaker may hold it, 2 more than that.
+fn over_outlet(amps: f64) -> i64 {
+    let above = |share: f64| i64::from(amps > share * LARGEST_OUTLET_A);
+    above(1.0) + above(HOLDS_AN_HOUR)
+}
+
+/// Whether a cord that lay in a way that keeps its heat in would have left volts enough laid out flat.
+fn held_its_heat(finding: &Finding, rated_v: f64) -> bool {
+    let lay = ("basis", Arg::Verbatim("lay".to_owned()));
+    finding.evidence.contains(&lay)
+        && finding.evidence.iter().any(|(name, arg)| {
+            matches!((*name, arg), ("flat", Arg::Quantity(volts, _)) if *volts >= LOW_PU * rated_v)
+        })
+}
+
     let phases = moment.conditions.appliances.iter().enumerate();
     phases.into_iter().any(|(index, condition)| {
         let reading = moment.readings.appliance(index);

@@ -35,7 +35,8 @@ stage-cord-does = { $basis ->
 stage-cords-joined = The { $first } and the { $cord } are joined: { $length } in all. At { $amps } they lose { $lost }. { $volts } are left.
 stage-cord-short = The wires of the { $name } have met. That is a short circuit: { $amps } go that way. It drags the outlet down to { $volts }.
 stage-adapter = The { $cord } hangs on one 120 V outlet. One wire of it feeds both sides of the panel: { $amps }. So the outlet sags to { $near }.{ $over ->
-    [one] {" "}Common outlets for 120 V are made for { $outlet } at most.
+    [one] {" "}Common outlets for 120 V are made for { $outlet } at most. So plug and outlet get hot. A breaker may hold so little too much for an hour.
+    [2] {" "}Common outlets for 120 V are made for { $outlet } at most. So plug and outlet get hot.
    *[other] {""}
 }
 stage-inlet = The power inlet takes in { $amps }.

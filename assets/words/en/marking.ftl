@@ -44,9 +44,9 @@ finding-line-fed-why = The pole transformer works both ways. It turns each volt 
 }
 finding-line-fed-now = Turn the main breaker off at once. Turn this off in the panel too: { $breaker }. Stop the engine and keep it off. Then unplug the cord, its house end first. Call the utility and say that the line may have been live.
 finding-line-fed-instead = { $tied ->
-    [one] Turn the generator's breaker in the panel off before the main breaker goes on.
-   *[other] Turn the main breaker off before the generator feeds the house.
-} Feed it only with an interlock or a transfer switch in place. If there is none, use extension cords only.
+    [one] Turn the generator's breaker in the panel off before the main breaker goes on.{" "}
+   *[other] {""}
+}Feed no panel by a generator without an interlock or a transfer switch. Until one is in, use extension cords only.
 source-line-fed = NEC 702.5: transfer equipment (checked in a copy). NIOSH FACE 90-02: a worker killed because a main breaker was left on (checked).
 
 finding-no-transfer-equipment-what = { $plugs ->
@@ -70,7 +70,10 @@ finding-no-transfer-equipment-why = { $plugs ->
     }
    *[other] { $main-open ->
         [one] The main breaker was off, but nothing holds it off. Only handles kept { $volts } off the street. One wrong move by anyone makes the line live.
-        [2] The main breaker was off all that time, but nothing holds it off. Before or after that it was on. Then only the handle of the generator breaker kept { $volts } off the street.
+        [2] The main breaker was off all that time, but nothing holds it off. { $later ->
+            [one] At { $then } it went on, while the generator still made power.
+           *[other] Before that it was on, while the generator made power already.
+        } Then only the handle of the generator breaker kept { $volts } off the street.
        *[other] The main breaker was on for at least part of that time. { $met ->
             [one] { $tied ->
                 [one] Nothing then kept the generator and the utility apart.
@@ -364,9 +367,12 @@ source-not-settled = Common practice. Small generators need 5 to 15 seconds or m
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
 finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns. The log gives each at its own first instant. Here all are shown at one.
 finding-all-at-once-now = Switch the loads off. Then bring them on again one by one.
-finding-all-at-once-instead = { $leaves ->
-    [one] Switch everything off first, by breaker or by handle. Leave this off: { $leave }. Then bring on the rest one by one, its largest motor first.
-   *[other] Switch everything off first, by breaker or by handle. Then bring it on one thing at a time, the largest motor first.
+finding-all-at-once-instead = { $unguarded ->
+    [one] Do not feed this panel at all until an interlock or a transfer switch is in. Run extension cords, and plug in one thing at a time, the largest motor first.
+   *[other] { $leaves ->
+        [one] Switch everything off first, by breaker or by handle. Leave this off: { $leave }. Then bring on the rest one by one, its largest motor first.
+       *[other] Switch everything off first, by breaker or by handle. Then bring it on one thing at a time, the largest motor first.
+    }
 }
 source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters (checked in a copy). The order is common practice.
 
@@ -446,7 +452,7 @@ finding-overload-now = { $short ->
 finding-overload-instead = { $short ->
     [one] Throw away a cord whose skin was hot, soft or crushed. No generator can feed a short circuit.
    *[other] { $cause ->
-        [street] Turn the main breaker off before the generator feeds the house. Here the whole street hung on it.
+        [street] Here the whole street hung on it. Do not feed this panel by it again until an interlock or a transfer switch is in. Run extension cords.
         [load] { $leaves ->
             [one] Leave this off: { $leave }. Add up the running watts of the rest, and bring it on one by one.
            *[other] This was one too many: { $most }. Leave it off. Add up the running watts of the rest, and bring it on one by one.
@@ -606,7 +612,7 @@ finding-starved-instead = { $cause ->
        *[other] Use one cord of { $does } AWG for the whole way, laid out flat. Joints and thin wire take the volts.
     }
     [neutral] When some lamps flare and others go dim, turn the main breaker off and call the utility. Running less makes it no better.
-    [adapter] Run few things at a time through an adapter. Better, have the four-wire outlet mended. Then each side has a wire of its own.
+    [adapter] Feed no panel by such an adapter. Run extension cords, or have the large outlet of the generator mended. It has a wire for each side.
     [start] Start the largest motor first, alone. Leave out what the generator cannot start.
    *[other] Run less at a time. Leave out what the generator cannot carry.
 }
@@ -680,7 +686,7 @@ finding-wire-hot-now = { $stands ->
 } If it smokes, smells or is hot: everyone out, call the fire department.
 finding-wire-hot-instead = { $cause ->
     [breaker] Leave that breaker off. Run what matters most on an extension cord from the generator. Have an electrician look at the wire, which has suffered, and fit the breaker that it can stand.
-    [adapter] On an adapter, use only one of two circuits that share a neutral. Better, have the four-wire outlet mended, and the overheated neutral looked at.
+    [adapter] Feed no panel by such an adapter: nobody can see which circuits share a neutral. Run extension cords, or have the large outlet of the generator mended. Have an electrician look at the overheated neutral.
    *[other] Have an electrician look at the overheated neutral. One of the two circuits has to move to the other side of the panel.
 }
 source-wire-hot = NEC 240.4(D): breakers of small wires (checked). NEC 334.112: 90 °C insulation (from memory).

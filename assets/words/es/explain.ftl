@@ -35,7 +35,8 @@ stage-cord-does = { $basis ->
 stage-cords-joined = Están unidos: { $first } y { $cord }. Son { $length } en total. Con { $amps } pierden { $lost }. Quedan { $volts }.
 stage-cord-short = Se tocaron los conductores de este cable: { $name }. Es un cortocircuito: por ahí van { $amps }. Baja el tomacorriente a { $volts }.
 stage-adapter = { $cord }: está en un solo tomacorriente de 120 V. Un solo conductor alimenta los dos lados del tablero. Lleva { $amps }, y el tomacorriente baja a { $near }.{ $over ->
-    [one] {" "}Un tomacorriente común de 120 V está hecho para { $outlet } como máximo.
+    [one] {" "}Un tomacorriente común de 120 V está hecho para { $outlet } como máximo. Así enchufe y tomacorriente se calientan. Un interruptor puede aguantar tan poco de más durante una hora.
+    [2] {" "}Un tomacorriente común de 120 V está hecho para { $outlet } como máximo. Así enchufe y tomacorriente se calientan.
    *[other] {""}
 }
 stage-inlet = Por la entrada de corriente entran { $amps }.

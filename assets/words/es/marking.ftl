@@ -44,9 +44,9 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
 }
 finding-line-fed-now = Apague enseguida el interruptor principal. Apague también esto en el tablero: { $breaker }. Detenga el motor y déjelo detenido. Luego desenchufe el cable, primero el extremo de la casa. Llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
 finding-line-fed-instead = { $tied ->
-    [one] Apague el interruptor del generador en el tablero antes de encender el principal.
-   *[other] Apague el interruptor principal antes de que el generador alimente la casa.
-} Alimente la casa solo con un bloqueo mecánico o un interruptor de transferencia instalado. Si no hay ninguno, use solo extensiones.
+    [one] Apague el interruptor del generador en el tablero antes de encender el principal.{" "}
+   *[other] {""}
+}No alimente un tablero con un generador sin un bloqueo mecánico o un interruptor de transferencia. Mientras no lo haya, use solo extensiones.
 source-line-fed = NEC 702.5: equipo de transferencia (verificado en una copia). NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido (verificado).
 
 finding-no-transfer-equipment-what = { $plugs ->
@@ -70,7 +70,10 @@ finding-no-transfer-equipment-why = { $plugs ->
     }
    *[other] { $main-open ->
         [one] El interruptor principal estaba apagado, pero nada lo sujeta así. Solo unas palancas separaban { $volts } de la calle. Basta un movimiento en falso de cualquiera para que la línea tenga voltaje.
-        [2] El interruptor principal estuvo apagado todo ese tiempo, pero nada lo sujeta así. Antes o después estuvo encendido. Entonces solo la palanca del interruptor del generador separaba { $volts } de la calle.
+        [2] El interruptor principal estuvo apagado todo ese tiempo, pero nada lo sujeta así. { $later ->
+            [one] En el minuto { $then } se encendió, con el generador todavía dando voltaje.
+           *[other] Antes estaba encendido, con el generador ya dando voltaje.
+        } Entonces solo la palanca del interruptor del generador separaba { $volts } de la calle.
        *[other] El interruptor principal estuvo encendido por lo menos una parte de ese tiempo. { $met ->
             [one] { $tied ->
                 [one] Entonces nada separaba el generador de la red.
@@ -364,9 +367,12 @@ source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 
 finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo tiempo y tomaron { $amps } entre todos.
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire. El registro da a cada uno en su primer instante. Aquí todos se muestran en el mismo.
 finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
-finding-all-at-once-instead = { $leaves ->
-    [one] Primero apague todo, con su interruptor o su palanca. Deje esto apagado: { $leave }. Luego encienda el resto de uno en uno, primero su motor más grande.
-   *[other] Primero apague todo, con su interruptor o su palanca. Luego encienda una cosa a la vez, el motor más grande primero.
+finding-all-at-once-instead = { $unguarded ->
+    [one] No alimente este tablero hasta que haya un bloqueo mecánico o un interruptor de transferencia. Use extensiones y enchufe una cosa a la vez, el motor más grande primero.
+   *[other] { $leaves ->
+        [one] Primero apague todo, con su interruptor o su palanca. Deje esto apagado: { $leave }. Luego encienda el resto de uno en uno, primero su motor más grande.
+       *[other] Primero apague todo, con su interruptor o su palanca. Luego encienda una cosa a la vez, el motor más grande primero.
+    }
 }
 source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado (verificado en una copia). El orden es práctica común.
 
@@ -446,7 +452,7 @@ finding-overload-now = { $short ->
 finding-overload-instead = { $short ->
     [one] Deseche un cable que estuvo caliente, blando o aplastado. Ningún generador puede alimentar un cortocircuito.
    *[other] { $cause ->
-        [street] Apague el interruptor principal antes de que el generador alimente la casa. Aquí toda la calle dependía de él.
+        [street] Aquí toda la calle dependía de él. No alimente más este tablero con él hasta que haya un bloqueo mecánico o un interruptor de transferencia. Use extensiones.
         [load] { $leaves ->
             [one] Deje esto apagado: { $leave }. Sume los vatios del resto y enciéndalo de uno en uno.
            *[other] Esto ya fue demasiado: { $most }. Déjelo apagado. Sume los vatios del resto y enciéndalo de uno en uno.
@@ -606,7 +612,7 @@ finding-starved-instead = { $cause ->
        *[other] Use un solo cable de calibre { $does } AWG para todo el camino, extendido. Las uniones y los conductores delgados se llevan el voltaje.
     }
     [neutral] Si unas lámparas brillan de más y otras casi se apagan, apague el interruptor principal y llame a la compañía eléctrica. Usar menos no lo mejora.
-    [adapter] Use pocas cosas a la vez con un adaptador. Mejor, haga reparar el tomacorriente de cuatro hilos. Así cada lado tiene su propio conductor.
+    [adapter] No alimente ningún tablero con un adaptador así. Use extensiones, o haga reparar el tomacorriente grande del generador, que tiene un conductor para cada lado.
     [start] Arranque primero el motor más grande, solo. Deje fuera lo que el generador no puede arrancar.
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
@@ -680,7 +686,7 @@ finding-wire-hot-now = { $stands ->
 } Si humea, huele o está caliente: todos afuera, llame a los bomberos.
 finding-wire-hot-instead = { $cause ->
     [breaker] Deje apagado ese interruptor. Lleve una extensión del generador a lo que más importa. Pida a un electricista que revise el cable, que sufrió, y ponga el interruptor que soporta.
-    [adapter] Con un adaptador, use solo uno de dos circuitos que comparten el neutro. Mejor, haga reparar el tomacorriente de cuatro hilos y revisar el neutro recalentado.
+    [adapter] No alimente ningún tablero con un adaptador así: nadie puede ver qué circuitos comparten el neutro. Use extensiones, o haga reparar el tomacorriente grande del generador. Pida a un electricista que revise el neutro recalentado.
    *[other] Pida a un electricista que revise el neutro recalentado y pase uno de los dos circuitos al otro lado del tablero.
 }
 source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). NEC 334.112: aislamiento de 90 °C (de memoria).
