@@ -8,6 +8,8 @@ use crate::marking::{Finding, Rule, on_broken_neutral, still_joined};
 use crate::site::{ControlId, FarEnd, Fed, PositionId};
 use crate::words::{Arg, Message};
 
+use super::cut::named_in;
+
 /// The message of what to do now, with how things stand.
 pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message {
     let rule = finding.rule;
@@ -36,6 +38,8 @@ pub(super) fn now(drill: &Drill, finding: &Finding, message: Message) -> Message
         if joined { "joined" } else { "apart" }
     } else if rule == Rule::Overload {
         if drill.gave_up() { "failed" } else { "works" }
+    } else if [Rule::CordHot, Rule::PlugHot].contains(&rule) {
+        hot_cord(drill, finding)
     } else if rule == Rule::SourcesMeet {
         engine(drill)
     } else if rule == Rule::Touch {
@@ -107,6 +111,24 @@ fn engine(drill: &Drill) -> &'static str {
         "runs"
     } else {
         "still"
+    }
+}
+
+/// How a cord that got hot stands now: under volts, plugged in without any, or put away.
+fn hot_cord(drill: &Drill, finding: &Finding) -> &'static str {
+    let site = drill.site();
+    let names = site.cords.iter().map(|c| c.name.as_str());
+    let name = named_in(finding, "cord", names);
+    let Some(cord) = site.cords.iter().find(|c| Some(c.name.as_str()) == name) else {
+        return "live";
+    };
+    let near = drill.readings().point(&format!("{}-near-end", cord.name));
+    if near.fed.any() {
+        "live"
+    } else if site.stands(drill.positions(), cord.near, "stowed") {
+        "away"
+    } else {
+        "dead"
     }
 }
 

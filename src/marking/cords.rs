@@ -76,6 +76,7 @@ fn of_event(
     Some(
         Finding::breach(Rule::PlugHot, moment.at, index)
             .with("cord", said(&cord.name))
+            .with("outlet", said(outlet(site, moment, cord)))
             .with(
                 "start",
                 Arg::Quantity(from.conditions.cord(which).plug_c, Unit::Celsius),
@@ -87,6 +88,13 @@ fn of_event(
             .with("amps", Arg::Quantity(amps, Unit::Amps))
             .with("heat", Arg::Quantity(plug.heat_w(amps), Unit::Watts)),
     )
+}
+
+/// The outlet that a cord's plug is in, as people call it.
+fn outlet<'a>(site: &'a Site, moment: &Moment, cord: &Cord) -> &'a str {
+    let position = site.position_name(&moment.positions, cord.near);
+    site.control(cord.near)
+        .map_or(position, |control| control.said(position))
 }
 
 /// The moment from which something has held without a break up to the one at `index`.

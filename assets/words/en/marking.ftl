@@ -635,7 +635,7 @@ finding-cord-hot-now = { $ruined ->
 }
 finding-cord-hot-instead = { $ruined ->
     [one] Throw this cord away: the heat has spoiled it.{" "}
-   *[other] {""}
+   *[other] Look this cord over once it is cold. If it is soft or stiff, throw it away.{" "}
 }{ $basis ->
     [thin] { $has ->
         [one] Use the { $fit } for this load, { $fit-gauge } AWG, laid out flat with nothing on it.
@@ -693,7 +693,11 @@ source-wire-hot = NEC 240.4(D): breakers of small wires (checked). NEC 334.112: 
 
 finding-plug-hot-what = The plug of the { $cord } reached { $reached }. At { $limit } a plug begins to scorch.
 finding-plug-hot-why = Loose or burnt contacts turn { $heat } into heat in one small place, at { $amps }.
-finding-plug-hot-now = Cut the power to the plug, and pull it only when it is cool. Use neither this cord nor that outlet until the outlet is mended. If anything smokes: everyone out, call the fire department.
+finding-plug-hot-now = { $stands ->
+    [live] Cut the power to the plug, and pull it only when it is cool.
+    [dead] It has no power any more. Pull the plug only when it is cool.
+   *[away] It has no power any more. Do not touch the plug until it is cool.
+} Never use this cord again. Do not use the outlet it was in until that has been replaced: { $outlet }. If anything smokes: everyone out, call the fire department.
 finding-plug-hot-instead = Throw this cord away, and have the scorched outlet replaced. Use a plug that sits tight in its outlet.
 source-plug-hot = UL 498: what a sound plug may warm up (from memory). How much worse a loose one is comes from common practice.
 

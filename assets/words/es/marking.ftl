@@ -630,12 +630,16 @@ finding-cord-hot-why = { $basis ->
    *[other] El calor que no puede salir de un cable ablanda su aislamiento.
 } Entonces los conductores pueden tocarse y causar un incendio.
 finding-cord-hot-now = { $ruined ->
-    [one] Corte la corriente del cable y luego desenchúfelo. Déjelo donde está hasta que se enfríe. Busque quemaduras y humo alrededor y debajo. Su aislamiento se ablandó: deséchelo. Si algo humea: todos afuera, llame a los bomberos.
+    [one] { $stands ->
+        [live] Corte la corriente del cable y luego desenchúfelo. Déjelo donde está hasta que se enfríe.
+        [dead] Ya no tiene corriente. Desenchúfelo y déjelo donde está hasta que se enfríe.
+       *[away] Ya no tiene corriente. No lo toque ni lo enrolle hasta que se enfríe.
+    } Busque quemaduras y humo donde estuvo. Su aislamiento se ablandó: deséchelo. Si algo humea: todos afuera, llame a los bomberos.
    *[other] Apague la carga y deje enfriar el cable. Si se siente blando, deséchelo.
 }
 finding-cord-hot-instead = { $ruined ->
     [one] Deseche este cable: el calor lo dañó.{" "}
-   *[other] {""}
+   *[other] Revise este cable cuando esté frío. Si está blando o tieso, deséchelo.{" "}
 }{ $basis ->
     [thin] { $has ->
         [one] Para esta carga use otro, de calibre { $fit-gauge } AWG, extendido y sin nada encima: { $fit }.
@@ -693,8 +697,12 @@ source-wire-hot = NEC 240.4(D): interruptores de cables delgados (verificado). N
 
 finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a chamuscarse.
 finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
-finding-plug-hot-now = Corte la corriente del enchufe y sáquelo solo cuando esté frío. No use ni este cable ni ese tomacorriente hasta que lo reparen. Si algo humea: todos afuera, llame a los bomberos.
-finding-plug-hot-instead = Deseche este cable y haga cambiar el tomacorriente quemado. Use un enchufe que entre firme.
+finding-plug-hot-now = { $stands ->
+    [live] Corte la corriente del enchufe y sáquelo solo cuando esté frío.
+    [dead] Ya no tiene corriente. Saque el enchufe solo cuando esté frío.
+   *[away] Ya no tiene corriente. No toque el enchufe hasta que esté frío.
+} No use nunca más este cable. No use el tomacorriente donde estaba hasta que lo cambien: { $outlet }. Si algo humea: todos afuera, llame a los bomberos.
+finding-plug-hot-instead = Deseche este cable y haga cambiar el tomacorriente quemado. Use un enchufe que entre firme en el tomacorriente.
 source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria). Cuánto peor es uno flojo es práctica común.
 
 finding-cord-unfit-what = { $fault ->
