@@ -200,8 +200,12 @@ pub(super) fn lost_on_the_way(
     let most_lost = need.drop * near_v;
     let alone = cords.len() == 1 && plugs_ohm <= 0.0 && does != Arg::Verbatim("same".to_owned());
     let long = alone && amps <= cord.make.ampacity_a() && lost > most_lost;
-    let would_do = length_ft * most_lost / lost.max(most_lost);
+    // Laid out flat, as it is to be laid: a cord that lies hot loses more.
+    let flat = delivery(&cord.make, amps, near_v, need.ambient_c, Lay::Straight);
+    let would_do = whole_ft(length_ft * most_lost / flat.lost_v.max(most_lost));
     let finding = finding
+        .with("flat", Arg::Quantity(near_v - flat.lost_v, Unit::Volts))
+        .with("drop", Arg::Quantity(100.0 * need.drop, Unit::Percent))
         .with("long", Arg::Count(i64::from(long)))
         .with("would", Arg::Quantity(would_do, Unit::Feet))
         .with("cord", said(&cord.name))
@@ -231,6 +235,11 @@ pub(super) fn lost_on_the_way(
             .with("fit-gauge", awg(other.make.awg())),
         None => finding,
     }
+}
+
+/// Feet in fives, rounded down, as nobody cuts a cord to the inch.
+fn whole_ft(feet: f64) -> f64 {
+    (feet / 5.0).floor() * 5.0
 }
 
 /// A cord of this site that would do in place of another: sound, grounded, for outdoors, heavy enough as long as it is.

@@ -182,7 +182,9 @@ fn at_low_volts(
             1 => finding.with("cause", cause("cord")),
             _ => finding.with("cause", cause("joined")),
         };
-        return lost_on_the_way(finding, site, moment, &cords);
+        let finding = lost_on_the_way(finding, site, moment, &cords);
+        let held = i64::from(held_its_heat(&finding, volts / pu));
+        return finding.with("held", Arg::Count(held));
     }
     if motor_starts(moment) {
         return finding.with("cause", cause("start"));
@@ -199,8 +201,6 @@ fn at_low_volts(
     finding.with("cause", cause("load"))
 }
 
-/// Whether a motor on a source of the household is at a stand and draws what a start takes; one whose protector opens just now still does.
-fn motor_starts(moment: &Moment) -> bool {
 /// Whether an outlet is given more than the largest is made for: 1 so little more that its breaker may hold it, 2 more than that.
 fn over_outlet(amps: f64) -> i64 {
     let above = |share: f64| i64::from(amps > share * LARGEST_OUTLET_A);
@@ -216,6 +216,8 @@ fn held_its_heat(finding: &Finding, rated_v: f64) -> bool {
         })
 }
 
+/// Whether a motor on a source of the household is at a stand and draws what a start takes; one whose protector opens just now still does.
+fn motor_starts(moment: &Moment) -> bool {
     let phases = moment.conditions.appliances.iter().enumerate();
     phases.into_iter().any(|(index, condition)| {
         let reading = moment.readings.appliance(index);

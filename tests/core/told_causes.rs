@@ -71,7 +71,7 @@ fn a_coiled_cord_is_to_be_laid_out_first_and_only_a_thin_one_is_called_too_thin(
     );
     let does = stage(&coiled, "stage-cord-does");
     assert!(
-        does.contains("13\u{a0}A") && does.contains("not too thin"),
+        does.contains("13\u{a0}A") && does.contains("thick enough"),
         "{does}"
     );
     assert!(say(&coiled.instead).contains("out flat, with nothing on it"));

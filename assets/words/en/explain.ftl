@@ -28,7 +28,10 @@ stage-cord-heated = { $shorted ->
 stage-cord-limit = Its insulation is made for { $rated }.
 stage-cord-does = { $basis ->
     [thin] The table lets it carry { $carries }, laid out flat. That is too little.
-    [lay] Laid out flat it may carry { $carries }. So its wire is not too thin: its heat could not leave.
+    [lay] Laid out flat it may carry { $carries }. So for its heat its wire is thick enough. Here its heat could not leave.{ $long ->
+        [one] {" "}For the volts at this length it is too thin.
+       *[other] {""}
+    }
     [damage] Laid out flat it may carry { $carries }. So its wire is not too thin: the damaged place made the heat.
    *[other] Laid out flat it may carry { $carries }. So its wire is not too thin: the place is too hot.
 }

@@ -563,9 +563,12 @@ source-damaged = ITI (CBEMA) curve, 2000 (checked in a copy). How long a device 
 
 finding-starved-what = { $cause ->
     [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
-    [cord] { $long ->
-        [one] Its cord is too long for so thin a wire. That left only { $volts } of { $rated }: { $appliance }.
-       *[other] Its cord left it too little voltage, only { $volts } of { $rated }: { $appliance }.
+    [cord] { $held ->
+        [one] Its cord could not give off its heat, and heat makes a wire take more of the volts. That left only { $volts } of { $rated }: { $appliance }.
+       *[other] { $long ->
+            [one] Its cord is too long for so thin a wire. That left only { $volts } of { $rated }: { $appliance }.
+           *[other] Its cord left it too little voltage, only { $volts } of { $rated }: { $appliance }.
+        }
     }
     [joined] Cords joined one after the other left it too little voltage, only { $volts } of { $rated }: { $appliance }.
     [neutral] The neutral wire from the street is broken. This side of the house got only { $volts }: { $appliance }.
@@ -603,7 +606,7 @@ finding-starved-instead = { $cause ->
             [one] Use the { $fit }, { $fit-gauge } AWG, laid out flat. It loses less.
            *[other] Use a shorter cord, or one of { $does } AWG, laid out flat. It loses less.
         } { $long ->
-            [one] A cord of { $length } has to be { $does } AWG or thicker for this load. This one would do up to { $would }.
+            [one] No more than { $drop } of the volts should be lost on the way. For that, a cord of { $length } has to be { $does } AWG or thicker here. Laid out flat, this one would do up to about { $would }.
            *[other] {""}
         }
     }
@@ -647,6 +650,7 @@ finding-cord-hot-instead = { $ruined ->
     [lay] { $does ->
         [none] Lay a cord out flat, with nothing on it. Even so this length loses too many volts: use less at its end.
         [same] Lay a cord out flat, with nothing on it. This gauge is heavy enough for this load.
+        [cord] {" "}At most 5 % lost on the way: NEC 210.19 and 215.2, informational notes (checked).
        *[other] Lay a cord out flat, with nothing on it. Then its heat can leave. { $has ->
             [one] For this load, use the { $fit }, { $fit-gauge } AWG: it keeps the volts up as well.
            *[other] To keep the volts up at this length as well, use { $does } AWG.

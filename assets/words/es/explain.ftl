@@ -28,7 +28,10 @@ stage-cord-heated = { $shorted ->
 stage-cord-limit = Su aislamiento está hecho para { $rated }.
 stage-cord-does = { $basis ->
     [thin] La tabla le permite { $carries }, extendido. Es muy poco.
-    [lay] Extendido puede llevar { $carries }. Así que no es muy delgado: su calor no podía salir.
+    [lay] Extendido puede llevar { $carries }. Así que para su calor es bastante grueso. Aquí su calor no podía salir.{ $long ->
+        [one] {" "}Para el voltaje a este largo es muy delgado.
+       *[other] {""}
+    }
     [damage] Extendido puede llevar { $carries }. Así que no es muy delgado: el calor salió del lugar dañado.
    *[other] Extendido puede llevar { $carries }. Así que no es muy delgado: el lugar es demasiado caliente.
 }

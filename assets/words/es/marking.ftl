@@ -563,9 +563,12 @@ source-damaged = Curva ITI (CBEMA), 2000 (verificado en una copia). Cuánto dura
 
 finding-starved-what = { $cause ->
     [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
-    [cord] { $long ->
-        [one] Su cable es demasiado largo para un conductor tan delgado. Quedaron solo { $volts } de { $rated }: { $appliance }.
-       *[other] Su cable le dejó muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
+    [cord] { $held ->
+        [one] El calor de su cable no podía salir, y con calor un conductor se lleva más voltaje. Quedaron solo { $volts } de { $rated }: { $appliance }.
+       *[other] { $long ->
+            [one] Su cable es demasiado largo para un conductor tan delgado. Quedaron solo { $volts } de { $rated }: { $appliance }.
+           *[other] Su cable le dejó muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
+        }
     }
     [joined] Cables unidos uno tras otro le dejaron muy poco voltaje, solo { $volts } de { $rated }: { $appliance }.
     [neutral] El neutro que viene de la calle está roto. Este lado de la casa recibió solo { $volts }: { $appliance }.
@@ -647,6 +650,7 @@ finding-cord-hot-instead = { $ruined ->
             [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
            *[other] Extienda un cable de calibre { $does } AWG para esta carga, sin nada encima.
         }
+        [cord] {" "}A lo sumo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas (verificado).
     }
     [lay] { $does ->
         [none] Extienda el cable que use, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
