@@ -53,7 +53,7 @@ pub struct Verdict {
     pub passed: bool,
     /// Each criterion and whether it is met.
     pub criteria: Vec<(Criterion, bool)>,
-    /// Findings: what harms somebody first, then what fails a run alone, then the rest; each in order of time.
+    /// Findings: what harms somebody first, then what fails a run alone, then the rest; each in order of time, but for what asks for something now, which comes first of its kind.
     pub findings: Vec<Finding>,
 }
 
@@ -66,7 +66,16 @@ pub fn mark(scenario: &Scenario, trace: &Trace) -> Verdict {
     findings.extend(answers::unanswered(scenario, trace));
     let harms = |f: &Finding| f.breach && f.rule.harms();
     let critical = |f: &Finding| f.breach && f.rule.criterion().is_critical();
-    findings.sort_by_key(|f| (!harms(f), !critical(f), f.at, f.rule));
+    let class = |f: &Finding| (!harms(f), !critical(f));
+    findings.sort_by_key(|f| (class(f), f.at, f.rule));
+    // Of its class, what asks for something now comes first: nobody reads on to find it.
+    if let Some(index) = pressing(&scenario.site, trace, &findings)
+        && let Some(own) = findings.get(index).map(class)
+        && let Some(first) = findings.iter().position(|f| class(f) == own)
+        && let Some(of_class) = findings.get_mut(first..=index)
+    {
+        of_class.rotate_right(1);
+    }
     let criteria = criteria(scenario, &findings);
     let passed = passes(&criteria, scenario.share);
     Verdict {
@@ -90,6 +99,7 @@ fn criteria(scenario: &Scenario, findings: &[Finding]) -> Vec<(Criterion, bool)>
 
 /// Whether a finding leaves a criterion unmet: a breach does, and so does what was rightly left undone, which was not shown all the same.
 /// Two sources that fight, wrong volts and a fault through grounds strain machines too, whatever else they break.
+/// What a step out of turn brought about speaks against the order too: a handle that joined two sources, a plug that was moved under load.
 pub fn speaks_against(finding: &Finding, criterion: Criterion) -> bool {
     let strains = [
         Rule::Collision,
@@ -98,8 +108,15 @@ pub fn speaks_against(finding: &Finding, criterion: Criterion) -> bool {
         Rule::GroundsLeft,
     ];
     let of_machines = criterion == Criterion::Load && strains.contains(&finding.rule);
+    let by = |name: &str| {
+        finding
+            .evidence
+            .contains(&("by", Arg::Verbatim(name.to_owned())))
+    };
+    let joined = finding.rule == Rule::Collision && (by("main") || by("set"));
+    let of_order = criterion == Criterion::Order && (joined || finding.rule == Rule::PlugUnderLoad);
     let own = finding.rule.criterion() == criterion;
-    (own || of_machines) && (finding.breach || finding.rule == Rule::NotRestored)
+    (own || of_machines || of_order) && (finding.breach || finding.rule == Rule::NotRestored)
 }
 
 /// What a trace shows before its end, in order of time: all findings but those of restoration and what stands at the end, which only the end can judge.
