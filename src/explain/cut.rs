@@ -132,6 +132,15 @@ pub(super) fn to_appliance(drill: &Drill, moment: &Moment, index: usize) -> Vec<
     stages
 }
 
+/// Why the way by a cord is told of a house whose panel a generator could be joined to by a handle alone.
+fn no_safe_way() -> Stage {
+    Stage {
+        at: "panel".to_owned(),
+        text: Message::new("stage-by-cord"),
+        value: no_value(),
+    }
+}
+
 /// The point that an appliance is plugged in at, and whether it is plugged in at all.
 fn place(site: &Site, positions: &Positions, index: usize) -> (String, bool) {
     let Some(appliance) = site.appliances.get(index) else {

@@ -60,6 +60,7 @@ pub(super) fn lost(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) {
     let whole = whole_millis(3600.0 / reservoir.rise_per_h);
     let goes = Message::new("stage-can-wait")
         .with("whole", Arg::lasting(whole))
+        .with("at", Arg::Clock(since.at))
         .quantity("share", 100.0 * level, Unit::Percent);
     let rest = at.at.since(since.at);
     let lasts = Message::new("stage-rest-lasted")

@@ -7,7 +7,7 @@ use crate::drill::{Action, Callee, Event, Moment, Trace, What};
 use crate::scenario::Scenario;
 use crate::site::{ControlId, Cord, FarEnd, Kind, PositionId, Site};
 use crate::units::DrillTime;
-use crate::words::{Arg, name_of};
+use crate::words::{Arg, Message, name_of};
 
 use super::finding::{Finding, Rule};
 use super::load::BRIEF;
@@ -507,9 +507,15 @@ fn lost(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .map_or("", |a| a.name.as_str());
             found.push(
                 Finding::breach(Rule::Lost, moment.at, index)
-                    .with("appliance", Arg::Said(Box::new(name_of(name)))),
+                    .with("appliance", Arg::Said(Box::new(name_of(name))))
+                    .with("came", Arg::Said(Box::new(came_of(name)))),
             );
         }
     }
     found
+}
+
+/// What came of it, in the words of the log.
+fn came_of(appliance: &str) -> Message {
+    Message::new(format!("event-lost-{appliance}"))
 }

@@ -281,6 +281,7 @@ told-starter-at = How the engine can turn, at { $at }:
 stage-unplugged = Not plugged in here: the { $name }.
 stage-gets = { $how ->
     [unplugged] The { $name } is plugged in nowhere.
+stage-by-cord = No safe way leads through this panel. So the way by an extension cord is shown.
     [elsewhere] The { $name } is not plugged in there. Where it is plugged in, it gets { $volts }.
     [low] The { $name } gets { $volts } there. It needs { $least } or more.
    *[gets] So this gets { $volts }: { $name }.
@@ -304,7 +305,7 @@ stage-last-ran = { $ran ->
     [one] It ran last at { $at }, with { $watts }: { $name }.
    *[other] It has not run since { $at }: { $name }.
 }
-stage-can-wait = Without power it goes from good to lost in { $whole }. When it went without, { $share } of that was used up already.
+stage-can-wait = At its best, what it guards can do without power for { $whole }. At { $at }, { $share } of that was used up already.
 stage-rest-lasted = The rest lasted { $time }. At { $at } it was all gone.
 stage-tank = At { $at } the tank held { $held }.
 stage-burned = The engine then ran for { $time }, with { $watts } on average. So it burned { $rate } an hour.

@@ -771,7 +771,7 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = The goal of this drill.
 
 finding-lost-what = Too long without power: { $appliance }.
-finding-lost-why = What it keeps up does not wait for power. This time it was lost.
+finding-lost-why = What it guards does not wait for power. { $came }
 finding-lost-now = Carry on, safely.
 finding-lost-instead = Power what cannot wait first.
 source-lost = The goal of this drill.

@@ -279,6 +279,7 @@ told-can = Cómo puede prenderse ese combustible:
 told-starter-at = Cómo puede girar el motor, minuto { $at }:
 
 stage-unplugged = Sin enchufar aquí: { $name }.
+stage-by-cord = Por este tablero no hay un camino seguro. Por eso se muestra el camino por una extensión.
 stage-gets = { $how ->
     [unplugged] Sin enchufar en ningún lado: { $name }.
     [elsewhere] Sin enchufar ahí: { $name }. Donde está su enchufe llegan { $volts }.
@@ -304,7 +305,7 @@ stage-last-ran = { $ran ->
     [one] Funcionó por última vez en el minuto { $at }, con { $watts }: { $name }.
    *[other] No ha funcionado desde el minuto { $at }: { $name }.
 }
-stage-can-wait = Sin electricidad, lo que protege se pierde en { $whole }. Cuando le faltó, ya había pasado el { $share } de ese tiempo.
+stage-can-wait = En el mejor caso, lo que protege aguanta { $whole } sin electricidad. En el minuto { $at } ya se había gastado el { $share } de ese tiempo.
 stage-rest-lasted = El resto duró { $time }. En el minuto { $at } se acabó.
 stage-tank = En el minuto { $at } el tanque tenía { $held }.
 stage-burned = Luego el motor estuvo en marcha { $time }, con { $watts } en promedio. Así gastó { $rate } por hora.

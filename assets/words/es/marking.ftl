@@ -775,7 +775,7 @@ finding-goal-late-instead = { $cause ->
 source-goal-late = La meta de este simulacro.
 
 finding-lost-what = Demasiado tiempo sin electricidad: { $appliance }.
-finding-lost-why = Lo que este aparato protege no puede esperar. Esta vez se perdió.
+finding-lost-why = Lo que este aparato protege no espera a la electricidad. { $came }
 finding-lost-now = Siga, con seguridad.
 finding-lost-instead = Dé electricidad primero a lo que no puede esperar.
 source-lost = La meta de este simulacro.
