@@ -282,7 +282,7 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
             Some(Interlock::Missing) => "close-panel-no-interlock",
             Some(Interlock::Misfitted) => "close-panel-misfitted",
             Some(Interlock::Defeated) => "close-panel-defeated",
-            None => "close-panel-plain",
+            None => plain_panel(site),
         }),
         "line" if site.line_work.is_some() => Message::new("close-line-work"),
         "subpanel" if site.subpanels.iter().any(|s| s.pair.is_some()) => {
@@ -298,6 +298,24 @@ pub(super) fn seen_there(site: &Site, place: &str) -> Message {
             Message::new("close-generator-standby")
         }
         other => Message::new(format!("close-{other}")),
+    }
+}
+
+/// What is seen of a panel whose main bars no generator feeds: where a generator comes in instead, and what keeps it from the street.
+fn plain_panel(site: &Site) -> &'static str {
+    let mut pairs = site.subpanels.iter().filter_map(|s| s.pair).peekable();
+    if pairs.peek().is_none() {
+        let none = site.transfers.is_empty();
+        return if none {
+            "close-panel-plain"
+        } else {
+            "close-panel-transfer"
+        };
+    }
+    if pairs.all(|p| p.interlock.blocks()) {
+        "close-panel-pair"
+    } else {
+        "close-panel-pair-loose"
     }
 }
 
