@@ -115,6 +115,8 @@ mod told_cut;
 #[cfg(test)]
 mod told_danger;
 #[cfg(test)]
+mod told_fitting;
+#[cfg(test)]
 mod told_gas;
 #[cfg(test)]
 mod told_numbers;
