@@ -234,6 +234,7 @@ fn line_fed_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     )
     .with("lasted", Arg::lasting(episode.length()))
     .with("tied", Arg::Count(i64::from(tied)))
+    .with("came", came(episode))
     .reaching(peak.map_or("service", |m| line_point(site, m)))
 }
 
@@ -275,8 +276,8 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
         (false, Some(_)) if off_when_joined && plugs == 0 => 2,
         (false, _) => 0,
     };
-    let lasted = joined.filter(|_| plugs == 0).unwrap_or(episode.length());
     let later = main_on_later(site, moments);
+    let lasted = joined.filter(|_| plugs == 0).unwrap_or(episode.length());
     Finding {
         lasted: episode.length(),
         breach: !episode.found_and_ended(),
@@ -291,13 +292,12 @@ fn unguarded_finding(site: &Site, trace: &Trace, episode: &Episode) -> Finding {
     .with("main-open", Arg::Count(main_open))
     .with("interlock", Arg::Count(relied_on(site)))
     .with("plugs", Arg::Count(plugs))
-    .reaching("service")
     .with("came", came(episode))
     .with("later", Arg::Count(i64::from(later.is_some())))
     .with("then", Arg::Clock(later.unwrap_or(episode.from)))
+    .reaching("service")
 }
 
-/// How long the bars of a panel were fed past all transfer equipment, and not only the pins before its breaker; none if they never were.
 /// Whether a stretch was there when the learner came, as a count for the words: then it is no deed of theirs.
 pub(super) fn came(episode: &Episode) -> Arg {
     Arg::Count(i64::from(episode.from == DrillTime::ZERO))
@@ -311,6 +311,7 @@ fn main_on_later(site: &Site, moments: &[Moment]) -> Option<DrillTime> {
     after.find(on).map(|m| m.at)
 }
 
+/// How long the bars of a panel were fed past all transfer equipment, and not only the pins before its breaker; none if they never were.
 fn joined(site: &Site, moments: &[Moment]) -> Option<DrillTime> {
     let pairs = moments.windows(2).filter_map(|pair| {
         let [a, b] = pair else { return None };

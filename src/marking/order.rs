@@ -8,7 +8,7 @@ use std::collections::BTreeSet;
 use crate::apparatus::generator::{EXHAUST_COOL_C, exhaust_c, exhaust_hot_s};
 use crate::drill::{Action, Event, Known, Moment, Trace, What, whole_millis};
 use crate::scenario::Scenario;
-use crate::site::{CARRIES_A, Control, ControlId, FarEnd, Kind, Place, Site, Spot};
+use crate::site::{CARRIES_A, Control, ControlId, Cord, FarEnd, Kind, Place, Site, Spot};
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
@@ -217,12 +217,25 @@ fn live_plug(
             .with("volts", Arg::Quantity(told, Unit::Volts))
             .with("amps", Arg::Quantity(amps, Unit::Amps))
             .with("strip", Arg::Count(i64::from(passes_on)))
+            .with("transfer", Arg::Count(i64::from(by_hand(site, cord))))
             .reaching(point)
     })
 }
 
+/// Whether what a cord feeds is taken off it by the handles of a transfer switch.
+fn by_hand(site: &Site, cord: &Cord) -> bool {
+    let automatic = site.generator.machine.automatic.is_some();
+    matches!(cord.far, FarEnd::Inlet(_)) && !site.transfers.is_empty() && !automatic
+}
+
 /// Motors that start at the same instant because the learner closed one switch on all of them.
-fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> Option<Finding> {
+/// A house that is fed past all transfer equipment is not to be fed so again, one by one or not.
+fn all_at_once(
+    site: &Site,
+    trace: &Trace,
+    (index, after): (usize, &Moment),
+    moved: &Control,
+) -> Option<Finding> {
     if !(moved.is_breaker() || moved.kind == Kind::Engine) {
         return None;
     }
@@ -255,6 +268,14 @@ fn all_at_once(trace: &Trace, index: usize, after: &Moment, moved: &Control) -> 
                 Arg::Count(i64::from(unguarded_volts(site, after).is_some())),
             ),
     )
+}
+
+/// Whether something stalled, tripped or stopped while several motors started.
+fn at_once_gave_way(trace: &Trace, index: usize, after: &Moment) -> bool {
+    let moments = trace.moments.iter().skip(index);
+    let mut moments = moments.take_while(|m| m.at <= after.at + BRIEF);
+    let stalls = |event: &Event| event.gives_way() || matches!(event, Event::Stalled { .. });
+    moments.any(|m| matches!(&m.what, What::Happened(event) if stalls(event)))
 }
 
 /// The moments from `index` on that are of the same instant, with their indices.

@@ -12,6 +12,7 @@ use crate::words::{Arg, Unit, name_of};
 
 use super::episode::episodes;
 use super::finding::{Finding, Harm, Rule};
+use super::isolation::came;
 
 /// Volts from which bare contacts within reach count as a hazard.
 const GUARDED_V: f64 = 50.0;
@@ -53,6 +54,11 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .with("since", Arg::Clock(episode.from))
             .with("still", Arg::Count(i64::from(still)))
             .with("plugs", Arg::Count(i64::from(of_two_plugs(site, &point))))
+            .with(
+                "inlet",
+                Arg::Count(i64::from(site.inlets.iter().any(|i| i.name == point))),
+            )
+            .with("came", came(&episode))
             .reaching(point),
         );
     }

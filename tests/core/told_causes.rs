@@ -357,7 +357,7 @@ fn bare_metal_that_still_is_live_is_told_so_and_since_when() {
     let still = told("no-slide", "live-inlet-pins", Rule::LiveBlades);
     let what = say(&still.what);
     assert!(
-        what.contains("since 0:10") && what.contains("It still is."),
+        what.contains("since 0:10") && what.contains("They still are."),
         "{what}"
     );
     let over = told("inlet-surprise", "inlet-surprise-late", Rule::LiveBlades);

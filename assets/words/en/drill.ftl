@@ -33,7 +33,7 @@ learnt-told = Now they know what is going on: { $who }.
 
 event-outage = The power goes out. The street is dark.
 event-crew-arrived = The line crew arrives and tests the line.
-event-crew-took-hold = The line crew has found the line dead. They have it in their hands.
+event-crew-took-hold = The line crew has found the line dead. They have it in their hands, before any grounds are on it.
 event-crew-found-live = The line crew tests the line and finds { $volts }. They stand back and wait.
 event-crew-left = The line crew has mended the line. They are clear of it.
 event-utility-returned = The utility is back on the street.

@@ -91,8 +91,11 @@ stage-handles = { $main-open ->
     }
 }
 stage-meet = Here the two meet, { $angle } apart. { $amps } surge through the generator.
-stage-hand = The hand closes the way to the ground. The earth underfoot takes a part. { $volts } are left across the body, and { $body } go through it for { $seconds }.
-stage-bare = The bare metal ends here. { $across ->
+stage-hand = The hand closes the way to the ground. { $cause ->
+    [wet] The wet joint and the earth underfoot take a part.
+   *[other] The earth underfoot takes a part.
+} { $volts } are left across the body, and { $body } go through it for { $seconds }.
+stage-bare = The way ends here, at bare metal. { $across ->
     [one] From one pin to earth a hand meets { $earth }. Across two pins it meets { $volts }.
    *[other] A hand that touches it meets { $volts }.
 }
@@ -184,7 +187,7 @@ stage-low-volts = That leaves { $volts } for this: { $appliance }.
 stage-order-motor = An order that works, number { $number }: { $name }. While it starts, all that is on asks for { $start }, then for { $then }.
 stage-order = An order that works, number { $number }: { $name }. Then all that is on asks for { $then }.
 stage-order-utility = An order that works, number { $number }: { $name }.
-stage-leave-asked = Leave this off: { $name }. With it, { $asked } would be asked for.
+stage-leave-asked = Leave this off: { $name }. With it beside the rest, { $asked } would be asked for.
 stage-leave-restart = Leave this off: { $name }. With it, { $asked } would be asked for whenever this starts by itself: { $starts }.
 stage-begins-above = The first steps are as told above, at { $at }.
 stage-ends-above = The rest is as told above, at { $at }.
@@ -232,7 +235,7 @@ stage-blood = { $who ->
     [next-door] The gas has taken { $cohb } of the blood of anyone who has sat in there.
    *[sleeper] The gas has taken { $cohb } of the blood of the { $name }, counted like a grown-up asleep.
 } At the start it was { $start }. { $felt ->
-    [none] Nobody feels it, and that is the danger: heads ache only from { $level } on.
+    [none] Most people feel nothing yet, and that is the danger: heads ache only from { $level } on.
     [headache] From { $level } on, heads ache.
     [nausea] From { $level } on, heads throb and stomachs turn.
     [confusion] From { $level } on, people are dizzy and may not find the way out.
@@ -257,7 +260,7 @@ stage-fuel-lit = { $by ->
    *[margin] By the lowest published figure, metal lights the vapor from { $least } on. The drill counts cooler metal too, to be on the safe side.
 }
 stage-one-side = All of these hang on one side of the panel. Together they put { $amps } through the { $name }.{ $less ->
-    [one] {" "}Motors draw a little out of step, so this is less than the plain sum.
+    [one] {" "}A motor's current comes a little later than that of a lamp. So this is less than the plain sum.
    *[other] {""}
 }
 names-and = { $name } and { $rest }
@@ -278,10 +281,10 @@ told-stopped = Why that was too soon:
 told-can = How that fuel can catch fire:
 told-starter-at = How the engine can turn, at { $at }:
 
+stage-by-cord = No safe way leads through this panel. So the way by an extension cord is shown.
 stage-unplugged = Not plugged in here: the { $name }.
 stage-gets = { $how ->
     [unplugged] The { $name } is plugged in nowhere.
-stage-by-cord = No safe way leads through this panel. So the way by an extension cord is shown.
     [elsewhere] The { $name } is not plugged in there. Where it is plugged in, it gets { $volts }.
     [low] The { $name } gets { $volts } there. It needs { $least } or more.
    *[gets] So this gets { $volts }: { $name }.

@@ -33,6 +33,9 @@ criterion-restoration-asked = At the end all is as this drill asks.
 finding-line-fed-what = { $tied ->
     [one] Your generator and the utility were on the line together for { $lasted }. At its highest the line stood at { $volts }.
    *[other] Your generator fed the street for { $lasted }. At its highest the line stood at { $volts }.
+}{ $came ->
+    [one] {" "}It was so when you came.
+   *[other] {""}
 }
 finding-line-fed-why = The pole transformer works both ways. It turns each volt of the house into many on the line. { $tied ->
     [one] The utility fed the line too. When it drops out again, your generator alone keeps the line live. Whoever works there trusts that it is dead.
@@ -42,7 +45,7 @@ finding-line-fed-why = The pole transformer works both ways. It turns each volt 
        *[other] { $neighbors } neighbors were on your generator too. Lights there are no sign that the utility is back. Whoever works on that line trusts that it is dead.
     } At most the engine was asked for { $asked }. It is made for { $rated }. If it stalls, that is luck, not protection.
 }
-finding-line-fed-now = Turn the main breaker off at once. Turn this off in the panel too: { $breaker }. Stop the engine and keep it off. Then unplug the cord, its house end first. Call the utility and say that the line may have been live.
+finding-line-fed-now = Turn the main breaker off at once. Turn this off in the panel too: { $breaker }. Stop the engine and keep it off. Then unplug the cord, its house end first. Call the utility. Say that your generator made the line live, and that it is off now.
 finding-line-fed-instead = { $tied ->
     [one] Turn the generator's breaker in the panel off before the main breaker goes on.{" "}
    *[other] {""}
@@ -62,6 +65,9 @@ finding-no-transfer-equipment-what = { $plugs ->
         [one] The interlock in between does not fit.
        *[other] The interlock in between was taken apart.
     }
+}{ $came ->
+    [one] {" "}It was so when you came.
+   *[other] {""}
 }
 finding-no-transfer-equipment-why = { $plugs ->
     [one] Such a cord kills twice. Pull it out of the wall, and its bare blades stand at { $volts } in your hand. { $main-open ->
@@ -90,7 +96,7 @@ finding-no-transfer-equipment-now = { $stands ->
 }
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. { $interlock ->
     [0] Have a licensed electrician fit an interlock or a transfer switch, under a permit.
-    [one] The slide does not reach: it holds neither handle. Have a licensed electrician replace it, under a permit.
+    [one] Look at a slide and try it before you trust it. This one does not reach: it holds neither handle. Have a licensed electrician replace it, under a permit.
    *[other] The slide was taken apart: it holds neither handle. Have a licensed electrician repair or replace it, under a permit.
 }
 source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
@@ -107,7 +113,7 @@ finding-collision-now = { $crew ->
        *[apart] Stand back and touch no cord. Turn the main breaker off, if you can reach it safely.
     } Keep everyone away from the generator. If it smokes, smells or rattles: call the fire department. { $engine ->
         [runs] Only an engine that runs quietly is stopped at its switch.
-       *[still] Do not start it again.
+       *[still] The engine has stopped. Do not start it again.
     } An electrician looks at generator, cord and panel before they are used again.
 }
 finding-collision-instead = { $crew ->
@@ -142,7 +148,10 @@ finding-shock-what = { $crew ->
 finding-shock-why = { $stated ->
     [shorter] However short it was, even for { $seconds } that is at least { $times } times what can stop a heart.
     [longer] It went on for more than { $seconds }. In that time it is at least { $times } times what can stop a heart.
-   *[within] It lasted { $seconds }. That is at least { $times } times what can stop a heart in that time.
+   *[within] { $crew ->
+        [one] It lasted { $seconds }.
+       *[other] It lasted at least { $seconds }. A real engine may stall later, which is worse.
+    } That is at least { $times } times what can stop a heart in that time.
 } It means: { $zone }.
 finding-shock-now = { $crew ->
     [one] Keep everyone away from the worker, the line and the ground around. { $stands ->
@@ -170,7 +179,7 @@ finding-touch-why = { $cleared ->
    *[other] That is { $limit } of what can stop a heart in { $stated }{ $beside ->
         [longer] , the longest time that the rule covers
        *[other] {""}
-    }. It means: { $zone }. { $cause ->
+    }. It means: { $zone }. Through wetter skin, or with both hands, it is more. { $cause ->
         [wet] Water in the joint of the cords carried the voltage of the wire to its outside. The person was the way to earth.
         [leak] Current leaks to earth at a cord joint that lies in the wet. It comes back by the frame of the generator, and lifts it.
         [neutral] The frame is joined to the neutral. The load's current lifts the neutral a little, and the frame with it.
@@ -198,24 +207,36 @@ finding-touch-instead = { $cause ->
 } Use ground-fault protection for all that is used by hand, outdoors or in the wet. Is a hand held fast? Cut the power first, and never grab the person.
 source-touch = IEC 60479-1:2018: body and zones (checked in part). IEEE Std 80: limit of the heart for 50 kg (checked in a copy). UL 943: what a ground-fault device cuts off (checked in part).
 
-finding-live-blades-what = { $still ->
-    [one] Bare metal within reach has been live since { $since }, at up to { $volts }. It still is.
-   *[other] Bare metal within reach was live at { $volts } for { $lasted }.
+finding-live-blades-what = { $inlet ->
+    [one] { $still ->
+        [one] The bare pins of the power inlet have been live since { $since }, at up to { $volts }. They still are.
+       *[other] The bare pins of the power inlet were live at { $volts } for { $lasted }.
+    }
+   *[other] { $still ->
+        [one] The bare blades of a cord have been live since { $since }, at up to { $volts }. They still are.
+       *[other] The bare blades of a cord were live at { $volts } for { $lasted }.
+    }
+}{ $came ->
+    [one] {" "}It was so when you came.
+   *[other] {""}
 }
 finding-live-blades-why = Bare blades and pins are made to be dead when nothing is plugged onto them. Anyone who touches them closes the circuit.
 finding-live-blades-now = { $stands ->
-    [own] Keep everyone away from the bare metal. Stop the engine and keep it off.
-    [both] Keep everyone away from the bare metal, and touch no cord. Call an electrician.
+    [own] Keep everyone away from these. Stop the engine and keep it off.
+    [both] Keep everyone away from these, and touch no cord. Call an electrician.
    *[utility] { $plugs ->
-        [one] Keep everyone away from the bare metal. Turn off the breaker of the outlet that feeds it. Test it before you touch the cord.
-       *[other] Keep everyone away from the bare metal. Turn the generator breaker in the panel off. Then test the pins.
+        [one] Keep everyone away from these blades. Turn off the breaker of the outlet that feeds it. Test it before you touch the cord.
+       *[other] Keep everyone away from these pins. Turn the generator breaker in the panel off. Then test the pins.
     }
 }
 finding-live-blades-instead = { $plugs ->
     [one] Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage.
    *[other] Keep the generator breaker off while the utility feeds the house. Connect the cord before anything feeds it.
 }
-source-live-blades = OSHA 3277: never plug a generator into an outlet (checked). 29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
+source-live-blades = { $plugs ->
+    [one] OSHA 3277: never plug a generator into an outlet (checked).{" "}
+   *[other] {""}
+}29 CFR 1910.303(g)(2): guard live parts of 50 V or more (from memory).
 
 finding-wet-panel-what = { $live ->
     [one] A hand went to a panel that stands in water, with { $volts } in it: { $control }.
@@ -307,7 +328,10 @@ finding-plug-under-load-now = { $stands ->
     [both] Do not touch the plug again: the utility feeds it too. Keep people away and call an electrician.
    *[own] Do not touch the plug again. Turn the output breaker on the generator off, then stop the engine.
 }
-finding-plug-under-load-instead = Turn the loads off first, then the output breaker on the generator. Move plugs only on a dead cord.
+finding-plug-under-load-instead = { $transfer ->
+    [one] Take every handle of the transfer switch off the generator first. Then turn the output breaker on the generator off.
+   *[other] Turn the loads off first, then the output breaker on the generator.
+} Move plugs only on a dead cord.
 source-plug-under-load = Common practice, found in many makers' manuals: never connect or disconnect under load. The half amp that draws an arc is from memory.
 
 finding-live-plug-what = { $strip ->
@@ -365,7 +389,10 @@ finding-not-settled-instead = Let the engine settle before you turn its output b
 source-not-settled = Common practice. Small generators need 5 to 15 seconds or more (checked in a copy).
 
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
-finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns. The log gives each at its own first instant. Here all are shown at one.
+finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns. { $well ->
+    [one] This time all of them turned. One more, or a larger one, and they might not.{" "}
+   *[other] {""}
+}The log gives each at its own first instant. Here all are shown at one.
 finding-all-at-once-now = Switch the loads off. Then bring them on again one by one.
 finding-all-at-once-instead = { $unguarded ->
     [one] Do not feed this panel at all until an interlock or a transfer switch is in. Run extension cords, and plug in one thing at a time, the largest motor first.
@@ -465,7 +492,7 @@ source-overload = The rating of the generator. A public power district's guide: 
 finding-too-small-for-motor-what = The generator could not turn this motor: { $appliance }. It was tried { $starts } times, with as little as { $torque } of its turning force.
 finding-too-small-for-motor-why = A motor that hums and does not turn heats up fast. Each try pulls down the voltage for all else.
 finding-too-small-for-motor-now = Turn that motor off and leave it off.
-finding-too-small-for-motor-instead = After one failed start, leave that motor out of the plan. It needs a larger source or an electrician's advice.
+finding-too-small-for-motor-instead = After one failed start, leave that motor out of the plan. Let it cool, and have it looked at before it runs again. It needs a larger source or an electrician's advice.
 source-too-small-for-motor = Turning force goes with the square of the voltage: theory of the induction motor (from memory). One try at most: common practice.
 
 finding-shut-off-what = { $leg ->
@@ -598,7 +625,7 @@ finding-starved-now = { $cause ->
    *[other] Turn it off until less runs on the generator.
 }
 finding-starved-instead = { $cause ->
-    [halved] Leave it off and unplugged, or give it an outlet with its full voltage.
+    [halved] Have it looked at before you use it again. Then give it an outlet with its full voltage, or leave it unplugged.
     [cord] { $does ->
         [none] No single cord of this length loses little enough. Put the load nearer, or use less.
         [same] Lay the cord out flat, so that it stays cool. A warm wire loses more.
@@ -623,6 +650,7 @@ source-starved = { $motor ->
     [one] NEMA MG 1-12.44: within 10 % of rated voltage (checked in part). Torque goes with the square of the volts (from memory).
    *[other] Nine tenths of the volts as the least: taken over from motors, NEMA MG 1-12.44 (checked in part). Watts go with the square of the volts: Ohm's law.{ $cause ->
         [adapter] {" "}Outlets for 120 V of 30 A at most: NEMA L5-30 and TT-30 (from memory).
+        [cord] {" "}At most 5 % lost on the way: NEC 210.19 and 215.2, informational notes (checked).
        *[other] {""}
     }
 }
@@ -633,7 +661,11 @@ finding-cord-hot-why = { $basis ->
    *[other] Heat that cannot leave a cord softens its insulation.
 } Then the wires can touch and start a fire.
 finding-cord-hot-now = { $ruined ->
-    [one] Cut the power to the cord, then pull its plug. Leave it where it is until it is cold. Look for scorch and smoke around and under it. Its insulation has gone soft: throw it away. If anything smokes: everyone out, call the fire department.
+    [one] { $stands ->
+        [live] Cut the power to the cord, then pull its plug. Leave it where it is until it is cold.
+        [dead] It has no power any more. Pull its plug, and leave it where it is until it is cold.
+       *[away] It has no power any more. Do not touch it or roll it up until it is cold.
+    } Look for scorch and smoke where it lay. Its insulation has gone soft: throw it away. If anything smokes: everyone out, call the fire department.
    *[other] Turn the load off and let the cord cool. If it feels soft, throw it away.
 }
 finding-cord-hot-instead = { $ruined ->
@@ -650,7 +682,6 @@ finding-cord-hot-instead = { $ruined ->
     [lay] { $does ->
         [none] Lay a cord out flat, with nothing on it. Even so this length loses too many volts: use less at its end.
         [same] Lay a cord out flat, with nothing on it. This gauge is heavy enough for this load.
-        [cord] {" "}At most 5 % lost on the way: NEC 210.19 and 215.2, informational notes (checked).
        *[other] Lay a cord out flat, with nothing on it. Then its heat can leave. { $has ->
             [one] For this load, use the { $fit }, { $fit-gauge } AWG: it keeps the volts up as well.
            *[other] To keep the volts up at this length as well, use { $does } AWG.
@@ -706,7 +737,7 @@ finding-plug-hot-instead = Throw this cord away, and have the scorched outlet re
 source-plug-hot = UL 498: what a sound plug may warm up (from memory). How much worse a loose one is comes from common practice.
 
 finding-cord-unfit-what = { $fault ->
-    [indoor] The { $cord } was in use outdoors for { $lasted }. Its letters are { $letters }, without a W.
+    [indoor] A part of the { $cord } ran outdoors for { $lasted }. Its letters are { $letters }, without a W.
     [no-ground] { $pin ->
         [one] The ground pin of the { $cord } is cut off. It was in use for { $lasted } in all.
        *[other] The { $cord } has no ground wire. It was in use for { $lasted } in all.
@@ -736,13 +767,18 @@ finding-cord-unfit-instead = { $fault ->
     [wet] Turn the power off first, then lift the joint out of the water. Keep the joints of cords dry.
     [damaged] Throw a damaged cord away. Use a sound one with three wires and a W on its skin.
     [joined] Use one cord that is long and heavy enough for the whole way.
+    [no-ground] Throw such a cord away. Use one sound cord with three wires and a W on its skin, long and heavy enough for the load.
    *[other] Use one sound cord with three wires and a W on its skin, long and heavy enough for the load.
 }
-source-cord-unfit = NEC Table 400.4: letter W (checked). OSHA 3277: undamaged, grounded cords (checked). CPSC: one cord and not several (from memory).
+source-cord-unfit = { $fault ->
+    [indoor] NEC Table 400.4: letter W (checked).
+    [joined] CPSC: one cord and not several (from memory).
+   *[other] OSHA 3277: undamaged, grounded cords (checked). NEC Table 400.4: letter W (checked).
+}
 
 finding-goal-late-what = { $ended ->
     [2] The run ended before the outage came. So this was not shown: power within { $within } of it for the { $appliance }.
-    [one] Without power when the run ended: { $appliance }. The goal was { $within } after the outage.{ $had ->
+    [one] Without power when the run ended: { $appliance }. The goal was { $within } after the outage, so there was still time.{ $had ->
         [one] {" "}It had power before, but that did not last.
        *[other] {""}
     }
@@ -860,7 +896,7 @@ finding-not-restored-instead = { $harm ->
             [one] Before you close a line, walk all of it: people, grounds, tags, breaks, cutouts. If it is live already, have it cut off and test it first.
            *[other] { $loaded ->
                 [engine] Turn its output breaker off, then the breakers of all loads. Leave off what was too much. Then start it, and turn its output breaker on once it runs evenly. Bring the rest on one by one.
-                [tripped] Turn off what was too much before you set it again. Bring the rest on one by one.
+                [tripped] Turn off all loads first, by breaker or by handle. Push the output breaker fully off, then on. Bring the loads on one by one, and leave off what was too much.
                *[none] { $back ->
                     [standby] Look over the whole unit: covers, breakers, transfer switch, starter battery, controller.
                     [back] Walk the whole way once more: the panel, and all that was brought out for the outage.
@@ -896,13 +932,13 @@ finding-not-back-now = { $crew ->
 finding-not-back-instead = { $crew ->
     [one] When all are clear, grounds off and customers asked, close breaks and cutouts. Close the recloser last.
    *[other] { $lit ->
-        [one] Stop your generator first: it lights the street. Ask the utility whether it is back. Then give the house back to it.
+        [one] Turn the main breaker off and stop your generator: it lights the street. Take its cord away. Ask the utility whether it is back. Then turn the main breaker on.
        *[other] { $stands ->
             [own] Wait until the street is lit. Take the house off the generator first. Then give it back to the utility.
             [automatic] The utility is there. Finish what is left undone. The controller then gives the house back by itself. Move no contacts by hand.
             [moved] Move no contacts by hand. These were moved, and drew an arc. The set stays locked out until an electrician has looked at them.
             [main] The utility is there. Finish what is left undone, in the order that is shown.
-            [tripped] Turn off what was too much. Then turn the output breaker on again, and bring the rest on one by one. Give the house back once the street is lit.
+            [tripped] Turn off all loads first, by breaker or by handle. Push the output breaker fully off, then on. Bring the loads on one by one, and leave off what was too much. Give the house back once the street is lit.
             [stalled] Turn the output breaker off, then the breakers of all loads. Leave off what was too much. Start the engine, turn the output breaker on, and bring the rest on one by one. Give the house back once the street is lit.
             [there] The utility is there, and nothing feeds the house. Finish what is left undone. Then give the house back to the utility.
            *[dark] Wait until the street is lit. Then give the house back to the utility.
@@ -939,7 +975,7 @@ finding-said-wrong-why = A wrong picture of the house leads to a wrong move late
 finding-said-wrong-now = Look or test again. The right answer was: { $truth }.
 finding-said-wrong-instead = Look, and test from outside, before you say. Open no panel and no machine for it: read the plate, or ask an electrician.
 source-said-wrong = Common practice.
-finding-unanswered-what = Not answered: { $asked }
+finding-unanswered-what = The drill asked you this, and you gave no answer. { $asked }
 finding-unanswered-why = What is not said, the next person does not know.
 finding-unanswered-now = Open the answers and say what you found.
 finding-unanswered-instead = { $tested ->

@@ -33,7 +33,7 @@ learnt-told = Ahora saben lo que pasa: { $who }.
 
 event-outage = Se va la luz. La calle queda a oscuras.
 event-crew-arrived = La cuadrilla llega y mide la línea.
-event-crew-took-hold = La cuadrilla midió la línea y la halló sin voltaje. Ya trabaja con las manos en ella.
+event-crew-took-hold = La cuadrilla midió la línea y la halló sin voltaje. Ya trabaja con las manos en ella, sin puestas a tierra todavía.
 event-crew-found-live = La cuadrilla mide la línea y halla { $volts }. Se aparta y espera.
 event-crew-left = La cuadrilla reparó la línea. Ya no está en ella.
 event-utility-returned = La red volvió a la calle.

@@ -91,7 +91,10 @@ stage-handles = { $main-open ->
     }
 }
 stage-meet = Aquí se encuentran los dos, con { $angle } de diferencia. Por el generador pasan { $amps } de golpe.
-stage-hand = La mano cierra el camino a tierra. El suelo bajo los pies toma una parte. Al cuerpo le quedan { $volts }, y por él pasan { $body } durante { $seconds }.
+stage-hand = La mano cierra el camino a tierra. { $cause ->
+    [wet] La unión mojada y el suelo bajo los pies toman una parte.
+   *[other] El suelo bajo los pies toma una parte.
+} Al cuerpo le quedan { $volts }, y por él pasan { $body } durante { $seconds }.
 stage-bare = Aquí termina el camino, en metal desnudo. { $across ->
     [one] De una pata a tierra, una mano encuentra { $earth }. Entre dos patas, { $volts }.
    *[other] Una mano que lo toca encuentra { $volts }.
@@ -184,7 +187,7 @@ stage-low-volts = Así quedan { $volts } para esto: { $appliance }.
 stage-order-motor = Un orden que funciona, número { $number }: { $name }. Mientras arranca, todo lo encendido pide { $start }; luego { $then }.
 stage-order = Un orden que funciona, número { $number }: { $name }. Entonces todo lo encendido pide { $then }.
 stage-order-utility = Un orden que funciona, número { $number }: { $name }.
-stage-leave-asked = Deje esto apagado: { $name }. Con eso se pedirían { $asked }.
+stage-leave-asked = Deje esto apagado: { $name }. Con eso junto a lo demás se pedirían { $asked }.
 stage-leave-restart = Deje esto apagado: { $name }. Con eso se pedirían { $asked } cada vez que esto arranque solo: { $starts }.
 stage-begins-above = Los primeros pasos son como se contó arriba, en el minuto { $at }.
 stage-ends-above = Lo demás es como se contó arriba, en el minuto { $at }.
@@ -232,7 +235,7 @@ stage-blood = { $who ->
     [next-door] El gas ocupa el { $cohb } de la sangre de quien ha estado allí adentro.
    *[sleeper] El gas ocupa el { $cohb } de la sangre de esta persona, contada como un adulto que duerme: { $name }.
 } Al principio era el { $start }. { $felt ->
-    [none] Nadie lo siente, y ese es el peligro: la cabeza duele solo desde el { $level }.
+    [none] La mayoría no siente nada todavía, y ese es el peligro: la cabeza duele solo desde el { $level }.
     [headache] Desde el { $level } duele la cabeza.
     [nausea] Desde el { $level } la cabeza late y el estómago se revuelve.
     [confusion] Desde el { $level } la gente se marea y quizá no halle la salida.
@@ -257,7 +260,7 @@ stage-fuel-lit = { $by ->
    *[margin] Según la cifra publicada más baja, el metal enciende el vapor desde { $least }. El simulacro cuenta también metal menos caliente, para mayor seguridad.
 }
 stage-one-side = Todo esto está de un mismo lado del tablero. Junto hace pasar { $amps } por aquí: { $name }.{ $less ->
-    [one] {" "}Un motor toma su corriente un poco a destiempo, así que es menos que la simple suma.
+    [one] {" "}La corriente de un motor llega un poco después que la de una lámpara. Así que es menos que la simple suma.
    *[other] {""}
 }
 names-and = { $name } y { $rest }

@@ -33,6 +33,9 @@ criterion-restoration-asked = Al final, todo está como pide este simulacro.
 finding-line-fed-what = { $tied ->
     [one] Su generador y la red estuvieron juntos en la línea durante { $lasted }. En su punto más alto la línea tuvo { $volts }.
    *[other] Su generador alimentó la calle durante { $lasted }. En su punto más alto la línea tuvo { $volts }.
+}{ $came ->
+    [one] {" "}Ya estaba así cuando usted llegó.
+   *[other] {""}
 }
 finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. Convierte cada voltio de la casa en muchos en la línea. { $tied ->
     [one] La red también alimentaba la línea. Si se va otra vez, su generador solo la mantiene con voltaje. Quien trabaja allí confía en que no lo tiene.
@@ -42,7 +45,7 @@ finding-line-fed-why = El transformador del poste trabaja en los dos sentidos. C
        *[other] { $neighbors } vecinos también recibían de su generador. Sus luces no son señal de que la red volvió. Quien trabaja en esa línea confía en que no tiene voltaje.
     } Lo más que se le pidió al motor fueron { $asked }. Está hecho para { $rated }. Si se apaga, eso es suerte y no protección.
 }
-finding-line-fed-now = Apague enseguida el interruptor principal. Apague también esto en el tablero: { $breaker }. Detenga el motor y déjelo detenido. Luego desenchufe el cable, primero el extremo de la casa. Llame a la compañía eléctrica y diga que la línea pudo tener voltaje.
+finding-line-fed-now = Apague enseguida el interruptor principal. Apague también esto en el tablero: { $breaker }. Detenga el motor y déjelo detenido. Luego desenchufe el cable, primero el extremo de la casa. Llame a la compañía eléctrica. Diga que su generador le dio voltaje a la línea y que ya está apagado.
 finding-line-fed-instead = { $tied ->
     [one] Apague el interruptor del generador en el tablero antes de encender el principal.{" "}
    *[other] {""}
@@ -62,6 +65,9 @@ finding-no-transfer-equipment-what = { $plugs ->
         [one] El bloqueo mecánico de por medio no ajusta.
        *[other] El bloqueo mecánico de por medio estaba desarmado.
     }
+}{ $came ->
+    [one] {" "}Ya estaba así cuando usted llegó.
+   *[other] {""}
 }
 finding-no-transfer-equipment-why = { $plugs ->
     [one] Un cable así mata de dos maneras. Si lo saca de la pared, sus patas desnudas quedan a { $volts } en su mano. { $main-open ->
@@ -90,7 +96,7 @@ finding-no-transfer-equipment-now = { $stands ->
 }
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. { $interlock ->
     [0] Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
-    [one] La corredera no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
+    [one] Mire una corredera y pruébela antes de confiar en ella. Esta no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
    *[other] La corredera está desarmada: no sujeta ninguna palanca. Pida a un electricista con licencia que la repare o la cambie, con permiso.
 }
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
@@ -107,7 +113,7 @@ finding-collision-now = { $crew ->
        *[apart] Apártese y no toque ningún cable. Apague el interruptor principal, si puede llegar a él sin peligro.
     } Aleje a todos del generador. Si humea, huele o golpea: llame a los bomberos. { $engine ->
         [runs] Solo un motor que anda tranquilo se detiene con su interruptor.
-       *[still] No lo arranque otra vez.
+       *[still] El motor está detenido. No lo arranque otra vez.
     } Haga que un electricista revise el generador, el cable y el tablero antes de volver a usarlos.
 }
 finding-collision-instead = { $crew ->
@@ -142,7 +148,10 @@ finding-shock-what = { $crew ->
 finding-shock-why = { $stated ->
     [shorter] Por corto que fuera, aun en { $seconds } es por lo menos { $times } veces lo que puede parar un corazón.
     [longer] Duró más de { $seconds }. En ese tiempo es por lo menos { $times } veces lo que puede parar un corazón.
-   *[within] Duró { $seconds }. Es por lo menos { $times } veces lo que puede parar un corazón en ese tiempo.
+   *[within] { $crew ->
+        [one] Duró { $seconds }.
+       *[other] Duró por lo menos { $seconds }. Un motor real quizá se detenga más tarde, y eso es peor.
+    } Es por lo menos { $times } veces lo que puede parar un corazón en ese tiempo.
 } Es decir: { $zone }.
 finding-shock-now = { $crew ->
     [one] Aleje a todos de la persona, de la línea y del suelo de alrededor. { $stands ->
@@ -170,7 +179,7 @@ finding-touch-why = { $cleared ->
    *[other] Es el { $limit } de lo que puede parar un corazón en { $stated }{ $beside ->
         [longer] , el tiempo más largo que cubre la regla
        *[other] {""}
-    }. Es decir: { $zone }. { $cause ->
+    }. Es decir: { $zone }. Con la piel más mojada, o con las dos manos, es más. { $cause ->
         [wet] El agua en la unión de los cables llevó el voltaje a su parte de afuera. La persona fue el camino a tierra.
         [leak] En una unión de cables mojada la corriente se fuga a tierra. Vuelve por la carcasa del generador y le da voltaje.
         [neutral] La carcasa está unida al neutro. La corriente de la carga sube un poco el neutro, y con él la carcasa.
@@ -198,24 +207,36 @@ finding-touch-instead = { $cause ->
 } Use protección contra fallas a tierra (GFCI) para todo lo que se usa con la mano, afuera o en lo mojado. ¿Alguien no puede soltarse? Corte primero la corriente y nunca agarre a la persona.
 source-touch = IEC 60479-1:2018: cuerpo y zonas (verificado en parte). IEEE Std 80: límite del corazón para 50 kg (verificado en una copia). UL 943: lo que corta un dispositivo contra fallas a tierra (verificado en parte).
 
-finding-live-blades-what = { $still ->
-    [one] Desde el minuto { $since } hay metal desnudo con voltaje al alcance de la mano, hasta { $volts }. Todavía lo tiene.
-   *[other] Hubo metal desnudo al alcance de la mano, con { $volts }, durante { $lasted }.
+finding-live-blades-what = { $inlet ->
+    [one] { $still ->
+        [one] Las patas desnudas de la entrada de corriente tienen voltaje desde el minuto { $since }, hasta { $volts }. Todavía lo tienen.
+       *[other] Las patas desnudas de la entrada de corriente tuvieron { $volts } durante { $lasted }.
+    }
+   *[other] { $still ->
+        [one] Las patas desnudas de un cable tienen voltaje desde el minuto { $since }, hasta { $volts }. Todavía lo tienen.
+       *[other] Las patas desnudas de un cable tuvieron { $volts } durante { $lasted }.
+    }
+}{ $came ->
+    [one] {" "}Ya estaba así cuando usted llegó.
+   *[other] {""}
 }
 finding-live-blades-why = Las patas desnudas están hechas para no tener voltaje cuando nada las cubre. Quien las toca cierra el circuito.
 finding-live-blades-now = { $stands ->
-    [own] Aleje a todos del metal desnudo. Detenga el motor y déjelo detenido.
-    [both] Aleje a todos del metal desnudo y no toque ningún cable. Llame a un electricista.
+    [own] Aleje a todos de ahí. Detenga el motor y déjelo detenido.
+    [both] Aleje a todos de ahí y no toque ningún cable. Llame a un electricista.
    *[utility] { $plugs ->
-        [one] Aleje a todos del metal desnudo. Apague el interruptor del tomacorriente que lo alimenta. Mídalo antes de tocar el cable.
-       *[other] Aleje a todos del metal desnudo. Apague el interruptor del generador en el tablero. Luego mida las patas con un probador de voltaje, sin tocarlas.
+        [one] Aleje a todos de esas patas. Apague el interruptor del tomacorriente que lo alimenta. Mídalo antes de tocar el cable.
+       *[other] Aleje a todos de esas patas. Apague el interruptor del generador en el tablero. Luego mida las patas con un probador de voltaje, sin tocarlas.
     }
 }
 finding-live-blades-instead = { $plugs ->
     [one] Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje.
    *[other] Deje apagado el interruptor del generador mientras la red alimente la casa. Conecte el cable antes de darle voltaje.
 }
-source-live-blades = OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado). 29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
+source-live-blades = { $plugs ->
+    [one] OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado).{" "}
+   *[other] {""}
+}29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más (de memoria).
 
 finding-wet-panel-what = { $live ->
     [one] Una mano fue a un tablero que está en agua, con { $volts } adentro: { $control }.
@@ -307,7 +328,10 @@ finding-plug-under-load-now = { $stands ->
     [both] No toque más el enchufe: también lo alimenta la red. Aleje a la gente y llame a un electricista.
    *[own] No toque más el enchufe. Apague el interruptor de salida del generador y luego detenga el motor.
 }
-finding-plug-under-load-instead = Apague primero las cargas y luego el interruptor de salida del generador. Mueva enchufes solo con el cable sin voltaje.
+finding-plug-under-load-instead = { $transfer ->
+    [one] Quite primero del generador cada palanca del interruptor de transferencia. Luego apague el interruptor de salida del generador.
+   *[other] Apague primero las cargas y luego el interruptor de salida del generador.
+} Mueva enchufes solo con el cable sin voltaje.
 source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. El medio amperio que hace arco es de memoria.
 
 finding-live-plug-what = { $strip ->
@@ -365,7 +389,10 @@ finding-not-settled-instead = Deje que el motor se estabilice antes de encender 
 source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más (verificado en una copia).
 
 finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo tiempo y tomaron { $amps } entre todos.
-finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire. El registro da a cada uno en su primer instante. Aquí todos se muestran en el mismo.
+finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire. { $well ->
+    [one] Esta vez giraron todos. Con uno más, o uno más grande, quizá no.{" "}
+   *[other] {""}
+}El registro da a cada uno en su primer instante. Aquí todos se muestran en el mismo.
 finding-all-at-once-now = Apague las cargas. Luego enciéndalas otra vez, una por una.
 finding-all-at-once-instead = { $unguarded ->
     [one] No alimente este tablero hasta que haya un bloqueo mecánico o un interruptor de transferencia. Use extensiones y enchufe una cosa a la vez, el motor más grande primero.
@@ -465,7 +492,7 @@ source-overload = La capacidad del generador. Guía de una empresa eléctrica p�
 finding-too-small-for-motor-what = El generador no pudo hacer girar este motor: { $appliance }. Se intentó { $starts } veces, con apenas el { $torque } de su fuerza de giro.
 finding-too-small-for-motor-why = Un motor que zumba y no gira se calienta rápido. Cada intento baja el voltaje de todo lo demás.
 finding-too-small-for-motor-now = Apague ese motor y déjelo apagado.
-finding-too-small-for-motor-instead = Después de un intento fallido, deje ese motor fuera del plan. Necesita una fuente más grande o el consejo de un electricista.
+finding-too-small-for-motor-instead = Después de un intento fallido, deje ese motor fuera del plan. Deje que se enfríe y hágalo revisar antes de usarlo otra vez. Necesita una fuente más grande o el consejo de un electricista.
 source-too-small-for-motor = La fuerza de giro va con el cuadrado del voltaje: teoría del motor de inducción (de memoria). Un intento como máximo: práctica común.
 
 finding-shut-off-what = { $leg ->
@@ -598,15 +625,15 @@ finding-starved-now = { $cause ->
    *[other] Apáguelo hasta que el generador lleve menos carga.
 }
 finding-starved-instead = { $cause ->
-    [halved] Déjelo apagado y desenchufado, o dele un tomacorriente con todo su voltaje.
+    [halved] Hágalo revisar antes de usarlo otra vez. Luego dele un tomacorriente con todo su voltaje, o déjelo desenchufado.
     [cord] { $does ->
         [none] Ningún cable solo de este largo pierde tan poco. Acerque la carga, o use menos.
         [same] Extienda el cable, para que quede fresco. Un conductor caliente pierde más.
        *[other] { $has ->
             [one] Use otro cable, de calibre { $fit-gauge } AWG, extendido, que pierde menos: { $fit }.
            *[other] Use un cable más corto, o uno de calibre { $does } AWG, extendido. Pierde menos.
-        }{ $long ->
-            [one] {" "}Un cable de { $length } tiene que ser de calibre { $does } AWG o más grueso para esta carga. Este bastaría hasta { $would }.
+        } { $long ->
+            [one] En el camino no debe perderse más del { $drop } del voltaje. Para eso, un cable de { $length } tiene que ser aquí de calibre { $does } AWG o más grueso. Extendido, este bastaría hasta unos { $would }.
            *[other] {""}
         }
     }
@@ -623,6 +650,7 @@ source-starved = { $motor ->
     [one] NEMA MG 1-12.44: a no más de 10 % por encima o por debajo del voltaje nominal (verificado en parte). El par sigue el cuadrado del voltaje (de memoria).
    *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 (verificado en parte). Los vatios siguen el cuadrado del voltaje: ley de Ohm.{ $cause ->
         [adapter] {" "}Tomacorrientes de 120 V de 30 A como máximo: NEMA L5-30 y TT-30 (de memoria).
+        [cord] {" "}A lo sumo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas (verificado).
        *[other] {""}
     }
 }
@@ -650,7 +678,6 @@ finding-cord-hot-instead = { $ruined ->
             [none] Reparta la carga entre varios cables. Ningún cable de este largo la lleva solo.
            *[other] Extienda un cable de calibre { $does } AWG para esta carga, sin nada encima.
         }
-        [cord] {" "}A lo sumo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas (verificado).
     }
     [lay] { $does ->
         [none] Extienda el cable que use, sin nada encima. Aun así este largo pierde demasiado voltaje: use menos en su punta.
@@ -710,7 +737,7 @@ finding-plug-hot-instead = Deseche este cable y haga cambiar el tomacorriente qu
 source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano (de memoria). Cuánto peor es uno flojo es práctica común.
 
 finding-cord-unfit-what = { $fault ->
-    [indoor] Se usó al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
+    [indoor] Una parte estuvo en uso al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
     [no-ground] { $pin ->
         [one] Con la pata de tierra cortada, y en uso durante { $lasted } en total: { $cord }.
        *[other] Sin conductor de tierra, y en uso durante { $lasted } en total: { $cord }.
@@ -740,13 +767,18 @@ finding-cord-unfit-instead = { $fault ->
     [wet] Primero corte la corriente y luego saque la unión del agua. Mantenga secas las uniones de los cables.
     [damaged] Deseche un cable dañado. Use uno sano, con tres conductores y una W en la cubierta.
     [joined] Use un solo cable, lo bastante largo y grueso para todo el camino.
+    [no-ground] Deseche un cable así. Use un solo cable sano, con tres conductores y una W en la cubierta, lo bastante largo y grueso para la carga.
    *[other] Use un solo cable sano, con tres conductores y una W en la cubierta, lo bastante largo y grueso para la carga.
 }
-source-cord-unfit = NEC, tabla 400.4: letra W (verificada). OSHA 3277: cables sin daños y con tierra (verificado). CPSC: un cable y no varios (de memoria).
+source-cord-unfit = { $fault ->
+    [indoor] NEC, tabla 400.4: letra W (verificada).
+    [joined] CPSC: un cable y no varios (de memoria).
+   *[other] OSHA 3277: cables sin daños y con tierra (verificado). NEC, tabla 400.4: letra W (verificada).
+}
 
 finding-goal-late-what = { $ended ->
     [2] El simulacro acabó antes del apagón. Así que no se vio si esto recibe electricidad en { $within }: { $appliance }.
-    [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón.{ $had ->
+    [one] Sin electricidad cuando acabó el simulacro: { $appliance }. La meta era { $within } después del apagón, así que aún había tiempo.{ $had ->
         [one] {" "}La tuvo antes, pero no duró.
        *[other] {""}
     }
@@ -864,7 +896,7 @@ finding-not-restored-instead = { $harm ->
             [one] Antes de cerrar una línea, recórrala toda: personas, puestas a tierra, etiquetas, cortes, cortacircuitos. Si ya tiene voltaje, primero haga que la desconecten y mida.
            *[other] { $loaded ->
                 [engine] Apague su interruptor de salida y luego los de todas las cargas. Deje apagado lo que era demasiado. Luego arránquelo, y encienda su interruptor de salida cuando marche parejo. Encienda lo demás de uno en uno.
-                [tripped] Apague lo que era demasiado antes de volver a encenderlo. Encienda lo demás de uno en uno.
+                [tripped] Apague primero todas las cargas, por interruptor o por palanca. Lleve el interruptor de salida del todo a apagado y luego a encendido. Encienda las cargas de una en una, y deje apagado lo que era demasiado.
                *[none] { $back ->
                     [standby] Revise todo el equipo: cubiertas, interruptores, transferencia, batería de arranque, controlador.
                     [back] Recorra todo el camino otra vez: el tablero y todo lo que se sacó para el apagón.
@@ -900,13 +932,13 @@ finding-not-back-now = { $crew ->
 finding-not-back-instead = { $crew ->
     [one] Con todos lejos, sin puestas a tierra y con los clientes avisados, cierre cortes y cortacircuitos. El reconectador, al final.
    *[other] { $lit ->
-        [one] Primero detenga su generador: es él quien ilumina la calle. Pregunte a la compañía eléctrica si la red volvió. Luego devuelva la casa a la red.
+        [one] Apague el interruptor principal y detenga su generador: él ilumina la calle. Quite su cable. Pregunte a la compañía eléctrica si la red volvió. Luego encienda el principal.
        *[other] { $stands ->
             [own] Espere a que la calle tenga luz. Primero quite la casa del generador. Luego devuélvala a la red.
             [automatic] La red está ahí. Termine lo que quedó sin hacer. El controlador le devuelve la casa por sí solo. No mueva contactos a mano.
             [moved] No mueva contactos a mano. Estos se movieron e hicieron arco. El generador queda asegurado hasta que un electricista los haya revisado.
             [main] La red está ahí. Termine lo que quedó sin hacer, en el orden que se muestra.
-            [tripped] Apague lo que era demasiado. Luego encienda otra vez el interruptor de salida, y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
+            [tripped] Apague primero todas las cargas, con su interruptor o su palanca. Lleve el interruptor de salida del todo a apagado y luego a encendido. Encienda las cargas de una en una, y deje apagado lo que era demasiado. Devuelva la casa cuando la calle tenga luz.
             [stalled] Apague el interruptor de salida y luego los de todas las cargas. Deje apagado lo que era demasiado. Arranque el motor, encienda el interruptor de salida y lo demás de uno en uno. Devuelva la casa cuando la calle tenga luz.
             [there] La red está ahí, y nada alimenta la casa. Termine lo que quedó sin hacer. Luego devuelva la casa a la red.
            *[dark] Espere a que la calle tenga luz. Luego devuelva la casa a la red.
@@ -943,7 +975,7 @@ finding-said-wrong-why = Una idea equivocada de la casa lleva después a un paso
 finding-said-wrong-now = Mire o mida otra vez. La respuesta correcta era: { $truth }.
 finding-said-wrong-instead = Antes de decirlo, mire y mida desde afuera. Para eso no abra ningún tablero ni máquina: lea la placa o pregunte a un electricista.
 source-said-wrong = Práctica común.
-finding-unanswered-what = Sin respuesta: { $asked }
+finding-unanswered-what = El simulacro le preguntó esto, y usted no respondió. { $asked }
 finding-unanswered-why = Lo que no se dice, el siguiente no lo sabe.
 finding-unanswered-now = Abra las respuestas y diga lo que encontró.
 finding-unanswered-instead = { $tested ->
