@@ -260,7 +260,7 @@ stage-fuel-lit = { $by ->
    *[margin] By the lowest published figure, metal lights the vapor from { $least } on. The drill counts cooler metal too, to be on the safe side.
 }
 stage-one-side = All of these hang on one side of the panel. Together they put { $amps } through the { $name }.{ $less ->
-    [one] {" "}A motor's current comes a little later than that of a lamp. So this is less than the plain sum.
+    [one] {" "}The current of a motor comes a little later than that of a lamp. So this is less than the plain sum.
    *[other] {""}
 }
 names-and = { $name } and { $rest }

@@ -650,7 +650,7 @@ source-starved = { $motor ->
     [one] NEMA MG 1-12.44: a no más de 10 % por encima o por debajo del voltaje nominal (verificado en parte). El par sigue el cuadrado del voltaje (de memoria).
    *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 (verificado en parte). Los vatios siguen el cuadrado del voltaje: ley de Ohm.{ $cause ->
         [adapter] {" "}Tomacorrientes de 120 V de 30 A como máximo: NEMA L5-30 y TT-30 (de memoria).
-        [cord] {" "}A lo sumo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas (verificado).
+        [cord] {" "}Como máximo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas (verificado).
        *[other] {""}
     }
 }
