@@ -49,7 +49,9 @@ fn a_criterion_that_was_missed_names_when_and_one_that_was_met_names_nothing() {
         for criterion in &told.criteria {
             let text = &criterion.text;
             let named = clocks.iter().any(|clock| text.contains(clock));
-            assert_eq!(named, !criterion.met, "{actions}: {text}");
+            // What was left off for good reason has no time at which it went wrong.
+            let left_off = text.contains("So this was not shown");
+            assert_eq!(named, !criterion.met && !left_off, "{actions}: {text}");
         }
     }
 }
@@ -67,6 +69,10 @@ fn what_did_not_stand_in_the_way_is_never_pointed_to_as_why_a_criterion_was_miss
         let told = debrief(&drill.scenario().name, actions);
         let asides = told.findings.iter().filter(|f| f.aside);
         let asides: BTreeSet<&str> = asides.map(|f| f.clock.as_str()).collect();
+        // Some lists go wrong in a variant alone, and are played here as written.
+        if asides.is_empty() {
+            continue;
+        }
         let counted = told.findings.iter().filter(|f| !f.aside);
         let counted: BTreeSet<&str> = counted.map(|f| f.clock.as_str()).collect();
         for criterion in told.criteria.iter().filter(|c| !c.met) {
