@@ -218,7 +218,7 @@ pub(super) enum WhatFile {
     NeighborRuns,
     /// The neutral of the drop comes loose.
     NeutralLost,
-    /// One hot of the drop comes loose.
+    /// One live wire of the drop comes loose.
     LegLost,
     /// The drop is mended.
     DropMended,

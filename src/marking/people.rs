@@ -65,6 +65,15 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
     found
 }
 
+/// A ratio as it is told with "at least": rounded down, as a body is known no better.
+fn at_least(times: f64) -> f64 {
+    if times >= 2.0 {
+        times.floor()
+    } else {
+        (times * 10.0).floor() / 10.0
+    }
+}
+
 fn of_event(
     site: &Site,
     trace: &Trace,
@@ -85,7 +94,7 @@ fn of_event(
             .with("amps", Arg::Range(amps.low, amps.high, Unit::Amps))
             .with("seconds", Arg::Quantity(seconds, Unit::Seconds))
             .with("stated", Arg::Verbatim(beside_stated(lasted).to_owned()))
-            .with("times", Arg::Quantity(times, Unit::Plain))
+            .with("times", Arg::Quantity(at_least(times), Unit::Plain))
             .with("crew", Arg::Count(i64::from(site.line_work.is_some())))
             .with("zone", Arg::Said(Box::new(name_of(zone.name()))))
             .reaching(
