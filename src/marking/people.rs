@@ -59,6 +59,10 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 Arg::Count(i64::from(site.inlets.iter().any(|i| i.name == point))),
             )
             .with("came", came(&episode))
+            .with(
+                "unguarded",
+                Arg::Count(i64::from(site.backfed().any(|(_, held)| !held.blocks()))),
+            )
             .reaching(point),
         );
     }

@@ -483,7 +483,9 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
         };
     }
     let runs = |m: &Moment| m.readings.point("generator-outlet").fed.generator;
-    if trace.outage_at().is_none() {
+    if trace.outage_at().is_none() && site.backfed().any(|(_, held)| !held.blocks()) {
+        "before-unguarded"
+    } else if trace.outage_at().is_none() {
         "before"
     } else if before.iter().any(runs) && found(&UNGUARDED) || found(&OPENED) {
         "device"

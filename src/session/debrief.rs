@@ -247,6 +247,7 @@ impl Session {
             shown_ms: shown_at(drill, finding).millis(),
             critical,
             aside: !finding.breach,
+            after_harm: !finding.breach && finding.rule == Rule::NotRestored,
             what: self.words.say(&what),
             now: if presses {
                 self.words.say(&now)

@@ -316,7 +316,12 @@ fn finding_lines(words: &Words, number: usize, finding: &FindingView) -> Vec<Str
         lines.push(text(words, "terminal-finding-critical"));
     }
     if finding.aside {
-        lines.push(text(words, "terminal-finding-aside"));
+        let id = if finding.after_harm {
+            "terminal-finding-failed-already"
+        } else {
+            "terminal-finding-aside"
+        };
+        lines.push(text(words, id));
     }
     if !finding.now.is_empty() {
         lines.push(with(words, "terminal-now", "text", &finding.now));

@@ -244,7 +244,7 @@ stage-blood = { $who ->
 }{ $who ->
     [up] {""}
     [next-door] {""}
-   *[sleeper] {" "}The drill has no figures for children. A child takes the gas up faster for its size. Children and the sick suffer from less.
+   *[sleeper] {" "}Children take the gas up faster for their size. They and the sick suffer from less.
 }
 stage-helpless = At { $at } it had taken { $level }. From there on, people cannot save themselves.
 stage-helpless-ahead = If the air stays like this, it takes { $level } in { $time }. From there on, people cannot save themselves.

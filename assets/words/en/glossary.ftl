@@ -106,7 +106,7 @@ glossary-inverter-meaning = Electronics that make house power from a battery, th
 glossary-inverter-source = Common practice.
 
 glossary-volt = volts, volt
-glossary-volt-meaning = How hard power pushes. Its sign is V. A house has 120 V and 240 V. From about 50 V on it can hurt you.
+glossary-volt-meaning = How hard power pushes. Its sign is V. A house has 120 V and 240 V. From about 50 V on it can hurt you. In the wet, less is enough.
 glossary-volt-source = 29 CFR 1910.303(g)(2), from memory.
 
 glossary-amp = amps, amp

@@ -90,7 +90,12 @@ finding-tester-unproved-what = { $why ->
 }
 finding-tester-unproved-why = A dark tester can mean a dead line, a flat battery or the wrong range. Low volts from a small generator kill too.
 finding-tester-unproved-now = Take your hands away. Prove a tester with a low range, test, and prove it again.
-finding-tester-unproved-instead = Test three times: the proving source, the line, the proving source again. Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
+finding-tester-unproved-instead = { $why ->
+    [0] Test three times: the proving source, the line, the proving source again.
+    [one] Test three times: the proving source, the line, the proving source again.
+    [2] Test three times: the proving source, the line, the proving source again. Leave a tester that fails.
+   *[other] The order of the tests was right. The tester was not.
+} Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
 source-tester-unproved = NIOSH 88-104: a tester that missed low volts (checked). NFPA 70E: test before and after (checked). The least volts asked here: common practice.
 
 finding-not-grounded-what = For { $lasted } your crew's hands were on the line with no grounds on it. { $dead ->
@@ -131,7 +136,7 @@ finding-grounds-wrong-now = { $how ->
     [one] Take the line end off with the stick, and start the order anew.
    *[other] Get clear of the line, and ground at the work.
 }
-finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, then earth end. Always at the pole where you work.
+finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, then earth end. Always at the pole where you work. At a broken wire, test and ground both of its ends.
 source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work (checked in digests).
 
 finding-no-visible-break-what = { $jumper ->

@@ -1,7 +1,7 @@
 # Marking: criteria, findings, sources.
 
 criterion-isolation-title = Isolation
-criterion-isolation-text = No power from the house ever reaches the utility's line, and no two sources ever meet. Proper equipment keeps them apart, and not a handle alone.
+criterion-isolation-text = No power from the house ever reaches the utility's line, and no two sources ever meet out of step. Proper equipment keeps them apart, and not a handle alone.
 criterion-isolation-line = Before hands go on the line, every way from the utility is open for all to see. No generator meets the utility.
 criterion-rule = The rule: { $rule }
 criterion-against = See what was found at { $times }.
@@ -96,7 +96,7 @@ finding-no-transfer-equipment-now = { $stands ->
 }
 finding-no-transfer-equipment-instead = Run extension cords from the generator to what matters. { $interlock ->
     [0] Have a licensed electrician fit an interlock or a transfer switch, under a permit.
-    [one] Look at a slide and try it before you trust it. This one does not reach: it holds neither handle. Have a licensed electrician replace it, under a permit.
+    [one] Look at a slide before you trust it. Move only the slide, by hand: it must block one handle all the way. Push no breaker to test it. This one does not reach: it holds neither handle. Have a licensed electrician replace it, under a permit.
    *[other] The slide was taken apart: it holds neither handle. Have a licensed electrician repair or replace it, under a permit.
 }
 source-no-transfer-equipment = NEC 702.5: transfer equipment (checked in a copy). OSHA 3277 and CPSC advice: never connect without transfer equipment (checked).
@@ -127,7 +127,7 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: transfer equipment (checked in a copy). IEEE 1547, Table 5: closing in step (checked in a copy). Current and torque are computed from both impedances.
 
 finding-sources-meet-what = { $met ->
-    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. In all, the strip joined the two for { $lasted }.
+    [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. In all, the strip was plugged into both for { $lasted }.
    *[other] The neighbor's generator made the outlets of yours live for { $lasted }. They stood at { $volts }.
 }
 finding-sources-meet-why = { $met ->
@@ -181,7 +181,7 @@ finding-touch-why = { $cleared ->
        *[other] {""}
     }. It means: { $zone }. Through wetter skin, or with both hands, it is more. { $cause ->
         [wet] Water in the joint of the cords carried the voltage of the wire to its outside. The person was the way to earth.
-        [leak] Current leaks to earth at a cord joint that lies in the wet. It comes back by the frame of the generator, and lifts it.
+        [leak] Current leaks to earth at a cord joint that lies in the wet. It comes back by the frame of the generator, and puts volts on it.
         [neutral] The frame is joined to the neutral. The load's current lifts the neutral a little, and the frame with it.
        *[worn] Worn insulation puts metal at the voltage of the wire. With no ground wire, the person is the way to earth.
     }
@@ -231,7 +231,10 @@ finding-live-blades-now = { $stands ->
 }
 finding-live-blades-instead = { $plugs ->
     [one] Never use a cord with a plug at both ends. Connect a proper cord before the generator makes voltage.
-   *[other] Keep the generator breaker off while the utility feeds the house. Connect the cord before anything feeds it.
+   *[other] { $unguarded ->
+        [one] Keep the generator breaker off. Nothing sound keeps it apart from the main breaker. Connect no generator to this inlet until an electrician has put that right. Use extension cords.
+       *[other] Keep the generator breaker off while the utility feeds the house. Connect the cord before anything feeds it.
+    }
 }
 source-live-blades = { $plugs ->
     [one] OSHA 3277: never plug a generator into an outlet (checked).{" "}
@@ -801,6 +804,7 @@ finding-goal-late-instead = { $cause ->
     [load] Bring on first what matters most, one thing at a time. Leave off what is too large for the generator.
     [device] Run an extension cord from the generator to what matters most.
     [waits] The generator ran. Plug in or switch on first what matters most, one thing at a time.
+    [before-unguarded] Make the house safe, then carry on. When the outage comes, run extension cords from the generator to what matters most.
     [before] Make the house safe, then carry on. When the outage comes, bring on first what matters most.
    *[other] Get ready before the storm: cords, fuel, and a card beside the panel with the steps.
 }
@@ -823,7 +827,7 @@ finding-not-restored-what = { $harm ->
            *[other] Work ended with the fire, but nobody called for help. So the rest was not shown.
         }
     }
-    [air] After the first sign of gas nobody should have been inside. So what was done from then on is not judged.
+    [air] After the first sign of gas nobody should have been inside. So the switching done from then on is not judged. The call for help still counts.
     [neutral] Not finished: the house still hangs on the street's broken neutral. Until that is mended, the generator and its cords stay where they are.
    *[none] { $welded ->
         [one] The { $control } shows { $stands }, but its contacts are welded. Nobody has reported it.

@@ -39,6 +39,7 @@ terminal-instead = Next time: { $text }
 terminal-source = Source: { $text }
 terminal-finding-critical = This alone fails the run.
 terminal-finding-aside = This did not stand in the way of a pass.
+terminal-finding-failed-already = The run had failed already. This is not counted besides.
 
 # The debrief. $title names a criterion.
 terminal-criteria = What counted:

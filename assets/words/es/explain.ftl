@@ -244,7 +244,7 @@ stage-blood = { $who ->
 }{ $who ->
     [up] {""}
     [next-door] {""}
-   *[sleeper] {" "}El simulacro no tiene cifras para niños. Un niño toma el gas más rápido por su tamaño. Los niños y los enfermos sufren con menos.
+   *[sleeper] {" "}Un niño toma el gas más rápido por su tamaño. Los niños y los enfermos sufren con menos.
 }
 stage-helpless = En el minuto { $at } ya ocupaba el { $level }. Desde ahí nadie puede salvarse solo.
 stage-helpless-ahead = Si el aire sigue así, ocupará el { $level } en { $time }. Desde ahí nadie puede salvarse solo.

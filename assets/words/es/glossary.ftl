@@ -106,7 +106,7 @@ glossary-inverter-meaning = Electrónica que hace corriente de casa con una bate
 glossary-inverter-source = Práctica común.
 
 glossary-volt = voltios, voltaje
-glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Su signo es V. Una casa tiene 120 V y 240 V. Desde unos 50 V puede hacerle daño.
+glossary-volt-meaning = Con cuánta fuerza empuja la electricidad. Su signo es V. Una casa tiene 120 V y 240 V. Desde unos 50 V puede hacerle daño. En lo mojado basta menos.
 glossary-volt-source = 29 CFR 1910.303(g)(2), de memoria.
 
 glossary-amp = amperios, amperio

@@ -105,7 +105,12 @@ finding-tester-unproved-what = { $why ->
 }
 finding-tester-unproved-why = Un detector apagado puede querer decir línea sin voltaje, batería agotada o escala equivocada. El voltaje bajo de un generador pequeño también mata.
 finding-tester-unproved-now = Retire las manos. Pruebe un detector con escala baja, mida y pruébelo otra vez.
-finding-tester-unproved-instead = Mida tres veces: la fuente de prueba, la línea y otra vez la fuente. Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
+finding-tester-unproved-instead = { $why ->
+    [0] Mida tres veces: la fuente de prueba, la línea y otra vez la fuente.
+    [one] Mida tres veces: la fuente de prueba, la línea y otra vez la fuente.
+    [2] Mida tres veces: la fuente de prueba, la línea y otra vez la fuente. Deje el detector que falla.
+   *[other] El orden de las pruebas era correcto. El detector no lo era.
+} Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
 source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo (verificado). NFPA 70E: probar antes y después (verificado). El mínimo que se pide aquí: práctica común.
 
 finding-not-grounded-what = Las manos de su cuadrilla estuvieron en la línea sin puestas a tierra. Duró { $lasted }. { $dead ->
@@ -146,7 +151,7 @@ finding-grounds-wrong-now = { $how ->
     [one] Quite el extremo de línea con la pértiga y empiece de nuevo.
    *[other] Aléjese de la línea y ponga a tierra en el lugar de trabajo.
 }
-finding-grounds-wrong-instead = Al poner: primero el extremo de tierra, luego el de línea. Al quitar: primero el extremo de línea, luego el de tierra. Siempre en el poste donde trabaja.
+finding-grounds-wrong-instead = Al poner: primero el extremo de tierra, luego el de línea. Al quitar: primero el extremo de línea, luego el de tierra. Siempre en el poste donde trabaja. En un cable roto, mida y ponga a tierra sus dos extremos.
 source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo (verificado en resúmenes).
 
 finding-no-visible-break-what = { $jumper ->

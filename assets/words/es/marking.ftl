@@ -1,7 +1,7 @@
 # Evaluación: criterios, hallazgos, fuentes.
 
 criterion-isolation-title = Separación
-criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía, y nunca se juntan dos fuentes. Un equipo adecuado las separa, y no solo una palanca.
+criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía, y nunca se juntan dos fuentes fuera de paso. Un equipo adecuado las separa, y no solo una palanca.
 criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
 criterion-rule = La regla: { $rule }
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
@@ -96,7 +96,7 @@ finding-no-transfer-equipment-now = { $stands ->
 }
 finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que importa. { $interlock ->
     [0] Pida a un electricista con licencia que instale un bloqueo mecánico o un interruptor de transferencia, con permiso.
-    [one] Mire una corredera y pruébela antes de confiar en ella. Esta no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
+    [one] Mire una corredera antes de confiar en ella. Mueva solo la corredera, con la mano: debe bloquear del todo una palanca. No empuje ningún interruptor para probarla. Esta no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
    *[other] La corredera está desarmada: no sujeta ninguna palanca. Pida a un electricista con licencia que la repare o la cambie, con permiso.
 }
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia (verificado en una copia). OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia (verificado).
@@ -127,7 +127,7 @@ finding-collision-instead = { $crew ->
 source-collision = NEC 702.5: equipo de transferencia (verificado en una copia). IEEE 1547, tabla 5: cierre en paso (verificado en una copia). Corriente y par se calculan con las dos impedancias.
 
 finding-sources-meet-what = { $met ->
-    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. En total, la regleta unió los dos durante { $lasted }.
+    [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. En total, la regleta estuvo enchufada a los dos durante { $lasted }.
    *[other] El generador del vecino dio corriente a los tomacorrientes del suyo durante { $lasted }. Llegaron a { $volts }.
 }
 finding-sources-meet-why = { $met ->
@@ -231,7 +231,10 @@ finding-live-blades-now = { $stands ->
 }
 finding-live-blades-instead = { $plugs ->
     [one] Nunca use un cable con enchufe en los dos extremos. Conecte un cable adecuado antes de que el generador dé voltaje.
-   *[other] Deje apagado el interruptor del generador mientras la red alimente la casa. Conecte el cable antes de darle voltaje.
+   *[other] { $unguarded ->
+        [one] Deje apagado el interruptor del generador. Nada seguro lo separa del principal. No conecte ningún generador a esta entrada hasta que un electricista lo arregle. Use extensiones.
+       *[other] Deje apagado el interruptor del generador mientras la red alimente la casa. Conecte el cable antes de darle voltaje.
+    }
 }
 source-live-blades = { $plugs ->
     [one] OSHA 3277: nunca enchufar un generador a un tomacorriente (verificado).{" "}
@@ -801,6 +804,7 @@ finding-goal-late-instead = { $cause ->
     [load] Encienda primero lo que más importa, de uno en uno. Deje apagado lo que es demasiado grande para el generador.
     [device] Lleve una extensión del generador a lo que más importa.
     [waits] El generador funcionaba. Enchufe o encienda primero lo que más importa, de uno en uno.
+    [before-unguarded] Deje la casa segura y siga. Cuando llegue el apagón, lleve extensiones del generador a lo que más importa.
     [before] Deje la casa segura y siga. Cuando llegue el apagón, encienda primero lo que más importa.
    *[other] Prepárese antes de la tormenta: cables, combustible y una tarjeta con los pasos junto al tablero.
 }
@@ -853,7 +857,7 @@ finding-not-restored-what = { $harm ->
            *[other] El trabajo se detuvo cuando hubo personas sin conocimiento, pero nadie pidió ayuda. Por eso no se vio lo demás.
         }
     }
-    [air] Después de la primera señal de gas nadie debía estar adentro. Por eso no se juzga lo que se hizo desde entonces.
+    [air] Después de la primera señal de gas nadie debía estar adentro. Por eso no se juzga qué se movió desde entonces. Pedir ayuda sí cuenta.
     [neutral] Sin terminar: la casa todavía depende del neutro roto de la calle. Hasta que lo reparen, el generador y sus cables se quedan donde están.
    *[none] { $welded ->
         [one] Marca { $stands }, pero sus contactos están soldados, y nadie avisó de ello: { $control }.

@@ -32,6 +32,7 @@ terminal-instead = La próxima vez: { $text }
 terminal-source = Fuente: { $text }
 terminal-finding-critical = Con esto basta para no aprobar.
 terminal-finding-aside = Esto no impidió aprobar.
+terminal-finding-failed-already = La práctica ya estaba fallida. Esto no cuenta además.
 
 terminal-criteria = Lo que contaba:
 terminal-criterion-met = { $title }: cumplido.

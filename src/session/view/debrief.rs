@@ -32,6 +32,8 @@ pub struct FindingView {
     pub critical: bool,
     /// Whether it is advice alone and did not stand in the way of a pass.
     pub aside: bool,
+    /// Whether it was left off because somebody was hurt or something burned: the run had failed by that.
+    pub after_harm: bool,
     /// What happened.
     pub what: String,
     /// What to do now, of a danger that still stood when the drill ended; else empty.
