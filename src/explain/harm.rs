@@ -30,6 +30,7 @@ const HARMS: &[(Rule, &str, &str, &str)] = &[
     (Rule::NotGrounded, "crew", "stage-work", "volts"),
     (Rule::GroundsWrong, "crew", "stage-work", "volts"),
     (Rule::NoVisibleBreak, "crew", "stage-work", "volts"),
+    (Rule::LiveEnd, "crew", "stage-gap", "volts"),
     (Rule::GroundsLeft, "crew", "stage-grounds", "amps"),
     (Rule::PlugUnderLoad, "hand", "stage-plug-load", "amps"),
     (Rule::LivePlug, "hand", "stage-plug", "volts"),
@@ -75,5 +76,5 @@ fn at_the_end(finding: &Finding, readings: Option<&Readings>, id: &str) -> Stage
 /// Whether a rule is about hands or clamps on the line, which meet its volts to earth.
 pub(super) fn to_earth(rule: Rule) -> bool {
     let harm = HARMS.iter().find(|(own, ..)| *own == rule);
-    harm.is_some_and(|(_, _, id, _)| ["stage-work", "stage-grounds"].contains(id))
+    harm.is_some_and(|(_, _, id, _)| ["stage-work", "stage-gap", "stage-grounds"].contains(id))
 }

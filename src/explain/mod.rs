@@ -152,6 +152,7 @@ pub fn told(rule: Rule) -> Told {
         | Rule::NotGrounded
         | Rule::GroundsWrong
         | Rule::NoVisibleBreak
+        | Rule::LiveEnd
         | Rule::GroundsLeft
         | Rule::NotAsked
         | Rule::PlugUnderLoad

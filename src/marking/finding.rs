@@ -60,6 +60,8 @@ pub enum Rule {
     GroundsWrong,
     /// Hands are on the line without a break that is open for all to see and tagged.
     NoVisibleBreak,
+    /// A broken line is joined by hand while its far end is live.
+    LiveEnd,
     /// The utility feeds into grounds that hang on the line.
     GroundsLeft,
     /// The line is alive again before customers have said that they are off their own sources.
@@ -229,6 +231,7 @@ impl Rule {
             | Self::TesterUnproved
             | Self::NotGrounded
             | Self::GroundsWrong
+            | Self::LiveEnd
             | Self::GroundsLeft
             | Self::CaughtByEngine
             | Self::SaidDead
@@ -301,6 +304,7 @@ impl Rule {
             Self::NotGrounded => "not-grounded",
             Self::GroundsWrong => "grounds-wrong",
             Self::NoVisibleBreak => "no-visible-break",
+            Self::LiveEnd => "live-end",
             Self::GroundsLeft => "grounds-left",
             Self::NotAsked => "not-asked",
             Self::PlugUnderLoad => "plug-under-load",

@@ -1,7 +1,7 @@
 //! Line work: nobody's hands are on a line that isn't cut off for all to see, tested dead with a proved tester, and grounded at the work.
 //!
 //! Judged by how things stand and by what the testers showed, never by a list of steps; where a rule is broken several times the first time is told.
-//! Only the conductor at the crew's own pole is judged as the work.
+//! Only the conductor at the crew's own pole is judged as the work; the far end of a broken wire is judged in `live_end`.
 //! Sources: 29 CFR 1926.961 (opening, tags, testing; checked in a digest), 1926.962 and 1910.269(n) (grounds at the work, earth end first, line end off first; checked in digests);
 //! the low range and the test before and after: NIOSH 88-104 and NFPA 70E (checked); customers asked before the line is alive again: common practice, from the reason of NEC 702.5.
 
@@ -14,6 +14,7 @@ use crate::words::{Arg, Unit, name_of};
 
 use super::episode::{Episode, episodes};
 use super::finding::{Finding, Rule};
+use super::live_end;
 
 /// The least volts that a tester has to show to be worth something on a line that a small source may feed: those of one leg of a house.
 const LOW_RANGE_V: f64 = 120.0;
@@ -33,6 +34,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 .map(|e| standing_finding(site, work, trace, rule, e)),
         );
     }
+    found.extend(live_end::finding(site, work, trace));
     found.extend(grounds_left(site, work, trace));
     found.extend(not_asked(trace));
     found
@@ -70,12 +72,12 @@ fn holds_line(site: &Site, moment: &Moment) -> bool {
 }
 
 /// The name of a pole.
-fn pole_name(site: &Site, pole: usize) -> &str {
+pub(super) fn pole_name(site: &Site, pole: usize) -> &str {
     site.line.poles.get(pole).map_or("", |p| p.name.as_str())
 }
 
 /// Volts to earth on the conductor at a pole.
-fn volts_at(site: &Site, moment: &Moment, pole: usize) -> f64 {
+pub(super) fn volts_at(site: &Site, moment: &Moment, pole: usize) -> f64 {
     let reading = moment.readings.point(pole_name(site, pole));
     reading.volts_to_earth.unwrap_or(reading.volts)
 }
@@ -295,20 +297,7 @@ enum Lacking {
 /// Whether the line was shown to be dead at a pole.
 fn shown_dead(site: &Site, work: &LineWork, seen: &[Moment], pole: usize) -> Result<(), Lacking> {
     let name = pole_name(site, pole);
-    let closed = seen.iter().rposition(
-        |m| matches!(&m.what, What::Did(Action::Set(c, p)) if joins(site, work, *c, *p)),
-    );
-    let from = closed.map_or(0, |i| i + 1);
-    let tests: Vec<(&str, usize, bool)> = seen
-        .iter()
-        .skip(from)
-        .filter_map(|m| {
-            let What::Learnt(Learnt::Detected { point, tester, lit }) = &m.what else {
-                return None;
-            };
-            Some((point.as_str(), *tester, *lit))
-        })
-        .collect();
+    let tests = tests_since_closed(site, work, seen);
     let Some(at) = tests.iter().rposition(|(point, ..)| *point == name) else {
         return Err(Lacking::Test { lit: false });
     };
@@ -335,6 +324,25 @@ fn shown_dead(site: &Site, work: &LineWork, seen: &[Moment], pole: usize) -> Res
             }
         }
     }
+}
+
+/// What testers showed since the line was last closed anywhere: where, which tester, whether it lit up.
+pub(super) fn tests_since_closed<'a>(
+    site: &Site,
+    work: &LineWork,
+    seen: &'a [Moment],
+) -> Vec<(&'a str, usize, bool)> {
+    let closed = seen.iter().rposition(
+        |m| matches!(&m.what, What::Did(Action::Set(c, p)) if joins(site, work, *c, *p)),
+    );
+    let since = seen.iter().skip(closed.map_or(0, |i| i + 1));
+    let tests = since.filter_map(|m| {
+        let What::Learnt(Learnt::Detected { point, tester, lit }) = &m.what else {
+            return None;
+        };
+        Some((point.as_str(), *tester, *lit))
+    });
+    tests.collect()
 }
 
 fn shown(lit: bool) -> Shown {

@@ -15,6 +15,7 @@ mod finding;
 mod indoors;
 mod isolation;
 mod line;
+mod live_end;
 mod load;
 mod motors;
 mod objective;

@@ -15,7 +15,7 @@ use super::finding::{Finding, Harm, Rule};
 use super::isolation::came;
 
 /// Volts from which bare contacts within reach count as a hazard.
-const GUARDED_V: f64 = 50.0;
+pub(super) const GUARDED_V: f64 = 50.0;
 /// Time in which live contacts that a drill begins with have to be made safe: assumption, enough for a look and a walk to the panel.
 const MADE_SAFE_IN: DrillTime = DrillTime::from_secs(180);
 /// Body for which limits are stated, kilograms: the lighter of the two of IEEE Std 80.

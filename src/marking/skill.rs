@@ -34,7 +34,8 @@ impl Rule {
             | Self::TesterUnproved
             | Self::NotGrounded
             | Self::GroundsWrong
-            | Self::NoVisibleBreak => Outcome::DeadLine,
+            | Self::NoVisibleBreak
+            | Self::LiveEnd => Outcome::DeadLine,
             Self::GroundsLeft | Self::NotAsked => Outcome::Release,
             Self::PlugUnderLoad
             | Self::LivePlug

@@ -112,6 +112,11 @@ impl<'a> Model<'a> {
             .utility_reaches(&state.positions, Place::Pole(pole))
     }
 
+    /// Whether a source of the house's own reaches a pole of the line, by the same judge.
+    pub fn own_at_pole(&self, state: &State, pole: usize) -> bool {
+        self.judge.own_reaches(&state.positions, Place::Pole(pole))
+    }
+
     /// Whether the utility reaches the wires from the street, by the same judge.
     pub fn utility_serves(&self, state: &State) -> bool {
         self.judge.utility_reaches(&state.positions, Place::Service)

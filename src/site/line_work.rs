@@ -205,10 +205,29 @@ impl Site {
             return false;
         };
         // A wire that is down bars nothing: it is there to be mended.
-        let whole = |index: usize| {
+        let reached = self.from_the_crew(|index| {
             let mut breaks = work.breaks.iter();
             !breaks.any(|b| b.at == At::Span(index) && b.holds(positions))
+        });
+        let tie = |b: &Break| match b.at {
+            At::Tie(pole) => reached.contains(&pole) && !b.holds(positions),
+            At::Span(_) => false,
         };
+        reached.contains(&0) || work.breaks.iter().any(tie)
+    }
+
+    /// The pole at the far end of the span that breaks: the one that the crew's pole reaches by no other span.
+    /// `None` where other spans lead around the gap.
+    pub fn far_pole(&self) -> Option<usize> {
+        let broken = self.line.broken_span;
+        let own = self.from_the_crew(|index| index != broken);
+        let span = self.line.spans.get(broken)?;
+        let mut ends = [span.from, span.to].into_iter();
+        ends.find(|pole| !own.contains(pole))
+    }
+
+    /// The poles that are reached from the crew's by spans, by index, that count as whole.
+    fn from_the_crew(&self, whole: impl Fn(usize) -> bool) -> Vec<usize> {
         let mut reached = vec![self.line.crew_pole];
         let mut next = 0;
         while let Some(here) = reached.get(next).copied() {
@@ -226,10 +245,6 @@ impl Site {
                 }
             }
         }
-        let tie = |b: &Break| match b.at {
-            At::Tie(pole) => reached.contains(&pole) && !b.holds(positions),
-            At::Span(_) => false,
-        };
-        reached.contains(&0) || work.breaks.iter().any(tie)
+        reached
     }
 }

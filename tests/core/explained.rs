@@ -63,6 +63,7 @@ table! {
     NotGrounded: Way,
     GroundsWrong: Way,
     NoVisibleBreak: Way,
+    LiveEnd: Way,
     GroundsLeft: Way,
     NotAsked: Way,
     PlugUnderLoad: Way,

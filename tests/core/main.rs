@@ -63,6 +63,8 @@ mod lessons;
 #[cfg(test)]
 mod line_work;
 #[cfg(test)]
+mod live_end;
+#[cfg(test)]
 mod lists;
 #[cfg(test)]
 mod machines;

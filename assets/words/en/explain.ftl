@@ -119,6 +119,7 @@ stage-work = { $dead ->
     [one] Here is the place of work on the line. It is dead now.
    *[other] Here is the place of work on the line. It stands at { $volts } to earth.
 }
+stage-gap = Here the wire is in two. Hands that join it bridge the gap between its two ends: { $volts }.
 stage-grounds = The grounds make a short circuit of it: { $amps }.
 stage-customers = Here the customers get { $stands }. { $asked ->
     [one] They have not called back.

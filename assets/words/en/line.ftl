@@ -178,6 +178,22 @@ finding-no-visible-break-instead = Find every way that the utility can feed your
 }
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 
+finding-live-end-what = You joined the broken wire by hand. Its far end, at { $end }, was live. Just before that it stood at { $volts }. { $tested ->
+    [0] Nobody had tested that end, or not since a switch on the line was last closed.
+    [one] A tester had stayed dark there before.
+   *[other] A tester had lit up there before.
+}{ $grounds ->
+    [one] {" "}Grounds hung there, but none hung at your own pole.
+   *[other] {" "}No grounds hung there.
+}
+finding-live-end-why = Whoever joins two ends has both in hand. The volts between them then act on the body. A test at your pole says nothing of the wire beyond the gap. Grounds at your pole do not hold that end down.
+finding-live-end-now = Get clear of the line. Treat all of it as live. { $by ->
+    [customer] Have the customer cut that source off.
+   *[utility] Have the utility cut it off.
+}
+finding-live-end-instead = Find what can feed the far side too. Open a break there that you can see, and tag it. Test both ends with a tester that you have proved. Ground both sides of the gap before you join them. To join a live line is for licensed crews, with tools and rules made for that.
+source-live-end = 29 CFR 1926.962(c) and 1910.269(n): nobody is exposed to a difference of potential (checked in digests). Live from 50 V on: 29 CFR 1910.303(g)(2) (from memory). To test and ground both sides of a gap: from memory.
+
 finding-grounds-left-what = { $taken ->
     [one] You moved a clamp while the fault flowed.{" "}
    *[other] {""}

@@ -119,6 +119,7 @@ stage-work = { $dead ->
     [one] Aquí se trabaja en la línea. Ahora no tiene voltaje.
    *[other] Aquí se trabaja en la línea. Tiene { $volts } a tierra.
 }
+stage-gap = Aquí el cable está partido en dos. Unas manos que lo unen cierran la distancia entre los dos extremos: { $volts }.
 stage-grounds = Las puestas a tierra la ponen en cortocircuito: { $amps }.
 stage-customers = Aquí los clientes reciben { $stands }. { $asked ->
     [one] No han contestado.

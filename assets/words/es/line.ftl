@@ -193,6 +193,22 @@ finding-no-visible-break-instead = Busque todos los caminos por los que la red p
 }
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin poder accionarse (verificado en un resumen).
 
+finding-live-end-what = Usted unió con las manos el cable roto. El extremo lejano ({ $end }) tenía voltaje. Justo antes eran { $volts }. { $tested ->
+    [0] Nadie había medido en ese extremo, o no desde que se cerró por última vez un interruptor de la línea.
+    [one] Antes, un detector se había quedado apagado ahí.
+   *[other] Antes, un detector se había encendido ahí.
+}{ $grounds ->
+    [one] {" "}Ahí había puestas a tierra, pero ninguna en su propio poste.
+   *[other] {" "}Ahí no había puestas a tierra.
+}
+finding-live-end-why = Quien une dos extremos tiene los dos en las manos. El voltaje entre ellos actúa entonces sobre el cuerpo. Una medición en su poste no dice nada del cable al otro lado de la rotura. La puesta a tierra de su poste no le quita el voltaje a ese extremo.
+finding-live-end-now = Aléjese de la línea. Trátela toda como viva. { $by ->
+    [customer] Haga que el cliente corte esa fuente.
+   *[utility] Pida a la compañía que la corte.
+}
+finding-live-end-instead = Busque también qué puede alimentar el otro lado. Abra allí un corte visible y póngale etiqueta. Mida en los dos extremos con un detector comprobado. Ponga a tierra los dos lados de la rotura antes de unirlos. Unir una línea viva es para cuadrillas con licencia, con herramientas y reglas hechas para eso.
+source-live-end = 29 CFR 1926.962(c) y 1910.269(n): que nadie quede expuesto a una diferencia de potencial (comprobado en resúmenes). Con voltaje desde 50 V: 29 CFR 1910.303(g)(2) (de memoria). Medir y poner a tierra los dos lados de una rotura: de memoria.
+
 finding-grounds-left-what = { $taken ->
     [one] Usted movió una pinza mientras pasaba la corriente de falla.{" "}
    *[other] {""}

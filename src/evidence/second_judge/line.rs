@@ -41,6 +41,7 @@ pub(super) fn judge(scenario: &Scenario, moments: &[Moment], judgment: &mut Judg
             let rule = notes.lacking(&pole, work);
             judgment.broken.extend(rule);
         }
+        judgment.find("live-end", line.joins_live_end(old, new));
         back |= new.moment.what == What::Happened(Event::Line(LineEvent::CustomersBack));
         let (was, is) = (line.served(old), line.served(new));
         back &= is || !was;
@@ -96,6 +97,41 @@ impl Line<'_> {
             .chain(cutouts)
             .chain([line.feeder, self.work.home_cutout]);
         all.any(|c| c == control) && stand.at(control, "closed")
+    }
+
+    /// The end of the broken span beyond the gap: the one toward the head where the crew's way there leads over the gap.
+    fn far_end(&self) -> Option<usize> {
+        let line = &self.scenario.site.line;
+        let broken = line.spans.get(line.broken_span)?;
+        let toward_head = |pole: &usize| {
+            let mut spans = line.spans.iter();
+            spans.find(|s| s.to == *pole).map(|s| s.from)
+        };
+        let way = std::iter::successors(Some(line.crew_pole), toward_head);
+        let over_gap = way.take(line.poles.len()).any(|pole| pole == broken.to);
+        Some(if over_gap { broken.from } else { broken.to })
+    }
+
+    /// Whether hands have joined the wire to an end that a source still reached.
+    /// Grounds there end what a small source can do, and what the utility can do only where the work hangs on the same neutral.
+    fn joins_live_end(&self, old: Stand<'_>, new: Stand<'_>) -> bool {
+        let line = &self.scenario.site.line;
+        let own = matches!(new.moment.what, What::Did(Action::Set(c, _)) if c == line.span_state);
+        let joined = own && old.at(line.span_state, "broken") && new.at(line.span_state, "whole");
+        let Some(far) = self.far_end().filter(|_| joined) else {
+            return false;
+        };
+        let grounded = |pole: usize| {
+            let mut there = self.work.grounds.iter().filter(|g| g.pole == pole);
+            there.any(|g| old.at(g.control, "both-ends"))
+        };
+        let state = self.state(old);
+        let utility = self.model.utility_at_pole(&state, far);
+        if grounded(far) {
+            utility && !grounded(line.crew_pole)
+        } else {
+            utility || self.model.own_at_pole(&state, far)
+        }
     }
 
     /// Poles at which the line was taken for dead: by hands, or by grounds that were put on it.

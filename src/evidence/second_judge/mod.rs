@@ -22,7 +22,7 @@ use crate::site::{ControlId, Interlock};
 use crate::units::DrillTime;
 
 /// The rules that it judges, by name: isolation first, then people, then the line.
-pub const COVERED: [&str; 32] = [
+pub const COVERED: [&str; 33] = [
     "line-fed",
     "no-transfer-equipment",
     "collision",
@@ -53,6 +53,7 @@ pub const COVERED: [&str; 32] = [
     "tester-unproved",
     "not-grounded",
     "grounds-wrong",
+    "live-end",
     "grounds-left",
     "not-asked",
 ];

@@ -13,12 +13,13 @@ use super::critical;
 use crate::playing::{Dice, shipped};
 
 const RUNS: u32 = 2_000;
-const RULES: [Rule; 9] = [
+const RULES: [Rule; 10] = [
     Rule::NotTested,
     Rule::TesterUnproved,
     Rule::NotGrounded,
     Rule::GroundsWrong,
     Rule::NoVisibleBreak,
+    Rule::LiveEnd,
     Rule::GroundsLeft,
     Rule::NotAsked,
     Rule::Shock,
