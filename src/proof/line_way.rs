@@ -133,7 +133,10 @@ impl LineWalk {
 
     /// Whether anything feeds the far end of a broken wire: it is not joined then.
     fn far_end_is_fed(&self) -> bool {
-        let far = self.site.far_pole().and_then(|p| self.site.line.poles.get(p));
+        let far = self
+            .site
+            .far_pole()
+            .and_then(|p| self.site.line.poles.get(p));
         let whole = self.drill.positions().get(self.site.line.span_state) == PositionId(0);
         far.is_some_and(|p| !whole && self.drill.readings().point(&p.name).fed.any())
     }

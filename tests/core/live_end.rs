@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use outage_drill::drill::{Action, Drill, Moment, Outcome, What};
 use outage_drill::explain::explain;
-use outage_drill::file::Library;
+use outage_drill::file::{Library, Source, read_actions};
 use outage_drill::marking::{Finding, Rule, mark};
 use outage_drill::proof::{Advice, Guide};
 use outage_drill::scenario::{Happening, Scenario};
@@ -241,11 +241,15 @@ fn the_way_to_a_live_end_leads_from_the_utility_to_the_gap_with_the_volts_before
         assert_eq!(ids[..3], ["stage-utility", "stage-welded", jumper]);
         assert_eq!(ids.last(), Some(&"stage-gap"), "{ids:?}");
         assert!(!ids.contains(&"stage-open"), "{ids:?}");
-        let shown = told.path.iter().map(|s| match s.value.args.first() {
-            Some((_, Arg::Quantity(volts, _))) => *volts,
-            other => panic!("{other:?}"),
-        });
-        let shown: Vec<f64> = shown.skip(3).collect();
+        let shown = told
+            .path
+            .iter()
+            .skip(3)
+            .map(|s| match s.value.args.first() {
+                Some((_, Arg::Quantity(volts, _))) => *volts,
+                other => panic!("{other:?}"),
+            });
+        let shown: Vec<f64> = shown.collect();
         let stood = volts(&finding);
         assert!(stood > 7_000.0, "{stood}");
         let same = |v: &f64| (v - stood).abs() < 0.01 * stood;
@@ -312,12 +316,12 @@ fn joined_by_hints(mut drill: Drill) -> usize {
 /// A drill that has got as far as hands on the line in a list.
 fn with_hands_on(scenario: &Arc<Scenario>, text: &str) -> Drill {
     let (before, _) = text.split_once("set broken-span whole").unwrap();
-    let source = outage_drill::file::Source {
+    let source = Source {
         file: "actions",
         text: before,
     };
     let mut drill = Drill::start(scenario, 1).unwrap();
-    for line in outage_drill::file::read_actions(source, scenario).unwrap() {
+    for line in read_actions(source, scenario).unwrap() {
         match line.at {
             Some(at) => drill.act_at(at, &line.action),
             None => drill.act(&line.action),

@@ -63,9 +63,9 @@ mod lessons;
 #[cfg(test)]
 mod line_work;
 #[cfg(test)]
-mod live_end;
-#[cfg(test)]
 mod lists;
+#[cfg(test)]
+mod live_end;
 #[cfg(test)]
 mod machines;
 #[cfg(test)]

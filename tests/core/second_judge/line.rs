@@ -116,6 +116,32 @@ const GIVEN_BACK: &[&str] = &[
     "cutout-pole-5 closed",
 ];
 
+/// Ways to a joining with the head closed: with grounds at the work, with none, on the far side only, on both.
+const JOINED: [&[&str]; 4] = [
+    &[
+        "feeder closed",
+        "grounds-pole-3 earth-end",
+        "grounds-pole-3 both-ends",
+        "crew hands-on",
+        "broken-span whole",
+    ],
+    &["feeder closed", "crew hands-on", "broken-span whole"],
+    &[
+        "grounds-pole-2 earth-end",
+        "grounds-pole-2 both-ends",
+        "crew hands-on",
+        "broken-span whole",
+    ],
+    &[
+        "grounds-pole-2 earth-end",
+        "grounds-pole-2 both-ends",
+        "grounds-pole-3 earth-end",
+        "grounds-pole-3 both-ends",
+        "crew hands-on",
+        "broken-span whole",
+    ],
+];
+
 /// Actions to draw from, and beginnings that lead towards the work.
 fn moves(scenario: &Scenario) -> (Vec<Action>, Vec<Vec<Action>>) {
     let parse = |line: &str| {
@@ -128,6 +154,8 @@ fn moves(scenario: &Scenario) -> (Vec<Action>, Vec<Vec<Action>>) {
     let mut beginnings: Vec<Vec<Action>> = cuts.iter().map(|n| whole[..*n].to_vec()).collect();
     let given_back: Vec<Action> = GIVEN_BACK.iter().map(|l| parse(l)).collect();
     beginnings.extend([10, 10, 10, 9, 6, 4].map(|n| given_back[..n].to_vec()));
+    let joined = JOINED.map(|way| way.iter().map(|l| parse(l)).collect());
+    beginnings.extend(joined);
     (any, beginnings)
 }
 
