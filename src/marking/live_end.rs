@@ -17,8 +17,8 @@ use super::people::GUARDED_V;
 /// The first time that a wire was joined to a live far end.
 pub(super) fn finding(site: &Site, work: &LineWork, trace: &Trace) -> Option<Finding> {
     let far = site.far_pole()?;
-    let pairs = trace.moments.windows(2).zip(1..);
-    pairs.into_iter().find_map(|(pair, index)| {
+    let mut pairs = trace.moments.windows(2).zip(1..);
+    pairs.find_map(|(pair, index)| {
         let [before, after] = pair else { return None };
         if !is_joined(site, before, after) {
             return None;
@@ -67,5 +67,5 @@ fn tested(site: &Site, work: &LineWork, seen: &[Moment], pole: usize) -> i64 {
     let name = pole_name(site, pole);
     let tests = tests_since_closed(site, work, seen);
     let last = tests.iter().rfind(|(point, ..)| *point == name);
-    last.map_or(0, |(.., lit)| if *lit { 2 } else { 1 })
+    last.map_or(0, |(.., lit)| 1 + i64::from(*lit))
 }
