@@ -2,7 +2,7 @@
 //!
 //! Whoever joins two ends has both in hand, and a test and grounds at one pole say nothing of the wire beyond the gap.
 //! Judged in the moment just before the joining, by volts and never by what was looked at; the first time is told.
-//! Not covered: the current through whoever joins and the arc, as no body lies across the gap in the network; work on a live line with the tools and rules for it.
+//! Not covered: the current through whoever joins and the arc, as no body lies across the gap in the network; work on a live line with the tools and rules for it; what the neutral alone brings along from a fault, which `Rule::GroundsLeft` tells.
 //! Sources: 29 CFR 1926.962(c) and 1910.269(n), nobody exposed to a difference of potential (checked in digests);
 //! live from 50 V on, as for other live parts, 29 CFR 1910.303(g)(2) (from memory); to test and ground both sides of a gap: from memory.
 
@@ -52,7 +52,7 @@ fn is_joined(site: &Site, before: &Moment, after: &Moment) -> bool {
 ///
 /// Grounds at the work put the wire there and the worker at the volts of the neutral: then it is the far end against the neutral that hands bridge.
 /// A far end that is clamped to the neutral as well gives next to nothing there, even while a fault lifts both.
-/// The neutral of the far pole is taken for that of the work: one wire, which no fault flows through between them while the span is open.
+/// The neutral of the far pole is taken for that of the work. While a fault stands in grounds at the far end, the rods beyond the gap draw a share of it along the neutral: some tens of volts from pole to pole, left out here.
 /// With no grounds at the work the worker is at the volts of the earth below, and it is the far end to earth.
 fn met_v(site: &Site, moment: &Moment, far: usize) -> f64 {
     if site.in_zone(&moment.positions) {

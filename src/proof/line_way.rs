@@ -123,22 +123,11 @@ impl LineWalk {
     /// Takes hands off a line that isn't cut off and grounded, or that nothing is to be done on.
     fn step_clear(&mut self, works: bool) {
         let positions = self.drill.positions();
-        let barred = self.site.in_zone(positions) && !self.site.way_left(positions);
-        let safe = barred && !self.far_end_is_fed();
+        let safe = self.site.in_zone(positions) && !self.site.way_left(positions);
         if self.hands_on() && !(works && safe) {
             self.aim = Aim::StepClear;
             self.set(self.site.line.crew, 3);
         }
-    }
-
-    /// Whether anything feeds the far end of a broken wire: it is not joined then.
-    fn far_end_is_fed(&self) -> bool {
-        let far = self
-            .site
-            .far_pole()
-            .and_then(|p| self.site.line.poles.get(p));
-        let whole = self.drill.positions().get(self.site.line.span_state) == PositionId(0);
-        far.is_some_and(|p| !whole && self.drill.readings().point(&p.name).fed.any())
     }
 
     /// Whether the span is whole and nobody's hands are on it.

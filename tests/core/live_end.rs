@@ -1,4 +1,4 @@
-//! A broken wire that is joined by hand: found where its far end is live, not found where it is dead or at the volts of the work, and never advised.
+//! A broken wire that is joined by hand: found where its far end is live, not found where it is dead or at the volts of the work, and never led into by hints.
 //!
 //! Held to every drill of line work, with its wire broken and its story cut down to the other crew's leaving, and to every list of `tests/drills`.
 
