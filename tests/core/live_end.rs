@@ -122,10 +122,10 @@ fn arg<'a>(finding: &'a Finding, name: &str) -> &'a Arg {
 }
 
 fn volts(finding: &Finding) -> f64 {
-    match arg(finding, "volts") {
-        Arg::Quantity(volts, _) => *volts,
-        other => panic!("{other:?}"),
-    }
+    let Arg::Quantity(volts, _) = arg(finding, "volts") else {
+        panic!("{finding:?}");
+    };
+    *volts
 }
 
 #[test]
@@ -241,14 +241,12 @@ fn the_way_to_a_live_end_leads_from_the_utility_to_the_gap_with_the_volts_before
         assert_eq!(ids[..3], ["stage-utility", "stage-welded", jumper]);
         assert_eq!(ids.last(), Some(&"stage-gap"), "{ids:?}");
         assert!(!ids.contains(&"stage-open"), "{ids:?}");
-        let shown = told
-            .path
-            .iter()
-            .skip(3)
-            .map(|s| match s.value.args.first() {
-                Some((_, Arg::Quantity(volts, _))) => *volts,
-                other => panic!("{other:?}"),
-            });
+        let shown = told.path.iter().skip(3).map(|s| {
+            let Some((_, Arg::Quantity(volts, _))) = s.value.args.first() else {
+                panic!("{s:?}");
+            };
+            *volts
+        });
         let shown: Vec<f64> = shown.collect();
         let stood = volts(&finding);
         assert!(stood > 7_000.0, "{stood}");
