@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 use outage_drill::apparatus::auto_transfer::{Contacts, Phase};
 use outage_drill::drill::{Action, Drill, Event, MachineEvent, Moment, What};
 use outage_drill::marking::Rule::{
-    self, CaughtByEngine, HandTransferLive, LiveLugs, NotLockedOut, RanDry, ShutOff,
+    self, CaughtByEngine, HandTransferLive, LiveLugs, NotLockedOut, NotRestored, RanDry, ShutOff,
 };
 use outage_drill::marking::mark;
 use outage_drill::scenario::Scenario;
@@ -119,7 +119,7 @@ fn a_set_that_nobody_locked_out_starts_under_the_hands() {
     finds(
         "standby-service-hands-in",
         false,
-        &[NotLockedOut, CaughtByEngine],
+        &[NotLockedOut, CaughtByEngine, NotRestored],
     );
 }
 
