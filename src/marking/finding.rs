@@ -200,6 +200,7 @@ impl Rule {
     }
 
     /// The criterion it belongs to.
+    #[expect(clippy::too_many_lines, reason = "a table, one line a rule")]
     pub fn criterion(self) -> Criterion {
         match self {
             Self::LineFed
@@ -275,6 +276,7 @@ impl Rule {
     }
 
     /// Its name in word files.
+    #[expect(clippy::too_many_lines, reason = "a table, one line a rule")]
     pub fn name(self) -> &'static str {
         match self {
             Self::LineFed => "line-fed",

@@ -50,7 +50,11 @@ impl Session {
             poles: self.poles(site),
             wires: self.wires(open),
             broken_spans: broken_spans(drill),
-            line_work: site.line_work.is_some(),
+            fallen_spans: if site.line_work.is_none() {
+                broken_spans(drill)
+            } else {
+                Vec::new()
+            },
             people: self.people(open),
             neighbors: site
                 .neighbors

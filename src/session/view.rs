@@ -262,8 +262,8 @@ pub struct StreetView {
     pub wires: Vec<WireView>,
     /// Ids of the spans that are broken.
     pub broken_spans: Vec<String>,
-    /// Whether the learner works the line; for anybody else a fallen wire is never known to be dead.
-    pub line_work: bool,
+    /// Those of them that lie there for somebody who is no line worker: never known to be dead.
+    pub fallen_spans: Vec<String>,
     /// People.
     pub people: Vec<PersonView>,
     /// Houses on the same transformer.

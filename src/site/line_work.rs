@@ -205,7 +205,7 @@ impl Site {
             return false;
         };
         // A wire that is down bars nothing: it is there to be mended.
-        let reached = self.from_the_crew(|index| {
+        let reached = self.reached_by_spans(|index| {
             let mut breaks = work.breaks.iter();
             !breaks.any(|b| b.at == At::Span(index) && b.holds(positions))
         });
@@ -220,14 +220,14 @@ impl Site {
     /// `None` where other spans lead around the gap.
     pub fn far_pole(&self) -> Option<usize> {
         let broken = self.line.broken_span;
-        let own = self.from_the_crew(|index| index != broken);
+        let own = self.reached_by_spans(|index| index != broken);
         let span = self.line.spans.get(broken)?;
         let mut ends = [span.from, span.to].into_iter();
         ends.find(|pole| !own.contains(pole))
     }
 
     /// The poles that are reached from the crew's by spans, by index, that count as whole.
-    fn from_the_crew(&self, whole: impl Fn(usize) -> bool) -> Vec<usize> {
+    fn reached_by_spans(&self, whole: impl Fn(usize) -> bool) -> Vec<usize> {
         let mut reached = vec![self.line.crew_pole];
         let mut next = 0;
         while let Some(here) = reached.get(next).copied() {

@@ -96,7 +96,7 @@ fn a_wire_on_the_ground_is_never_told_to_be_dead_but_to_a_line_worker() {
     let mut session = opened("visible-break", Practice::Coached);
     do_all(&mut session, &["set feeder open"]);
     let street = session.street().expect("open");
-    assert!(street.line_work && !street.broken_spans.is_empty());
+    assert!(street.fallen_spans.is_empty() && !street.broken_spans.is_empty());
     let told = street.broken_spans.iter().map(|id| wire(&session, id).word);
     assert!(told.into_iter().all(|word| !word.contains("treated")));
 }

@@ -13,16 +13,18 @@ use outage_drill::words::{Arg, Unit};
 use crate::told_advice::{all, one, say, word};
 
 fn count(finding: &Finding, name: &str) -> Option<i64> {
-    finding.evidence.iter().find_map(|(own, arg)| match arg {
-        Arg::Count(n) if *own == name => Some(*n),
-        _ => None,
+    finding.evidence.iter().find_map(|(own, arg)| {
+        let Arg::Count(n) = arg else { return None };
+        (*own == name).then_some(*n)
     })
 }
 
 fn number(args: &[(&'static str, Arg)], name: &str) -> f64 {
-    let found = args.iter().find_map(|(own, arg)| match arg {
-        Arg::Quantity(n, _) if *own == name => Some(*n),
-        _ => None,
+    let found = args.iter().find_map(|(own, arg)| {
+        let Arg::Quantity(n, _) = arg else {
+            return None;
+        };
+        (*own == name).then_some(*n)
     });
     found.unwrap_or_else(|| panic!("{name}: {args:?}"))
 }
@@ -49,9 +51,7 @@ fn nobody_of_a_household_is_sent_to_test_the_street_s_wires() {
                     seen += 1;
                 }
             }
-            if said.contains("a test with a tester") {
-                panic!("{name}: {said}");
-            }
+            assert!(!said.contains("a test with a tester"), "{name}: {said}");
         }
     }
     assert!(seen > 0);
@@ -95,13 +95,11 @@ fn handled(drill: &Drill, moment: &Moment) -> bool {
     let (What::Did(action) | What::Refused(action, _)) = &moment.what else {
         return false;
     };
-    match action {
-        Action::Set(id, _) => {
-            let control = drill.site().control(*id);
-            control.map(|c| c.kind) != Some(Kind::People)
-        }
-        Action::Refuel => true,
-        _ => false,
+    if let Action::Set(id, _) = action {
+        let control = drill.site().control(*id);
+        control.map(|c| c.kind) != Some(Kind::People)
+    } else {
+        *action == Action::Refuel
     }
 }
 
@@ -271,8 +269,8 @@ fn a_wire_that_was_joined_is_told_with_the_volts_of_its_other_end() {
         });
         let Some(mended) = mended else { continue };
         let span = &site.line.spans[site.line.broken_span];
-        let away = [span.from, span.to].into_iter();
-        let away = away.filter(|p| *p != site.line.crew_pole).next().unwrap();
+        let mut ends = [span.from, span.to].into_iter();
+        let away = ends.find(|p| *p != site.line.crew_pole).unwrap();
         let pole = &site.line.poles[away].name;
         let reading = moments[mended - 1].readings.point(pole);
         let volts = reading.volts_to_earth.unwrap_or(reading.volts);

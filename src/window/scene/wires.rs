@@ -34,7 +34,7 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: 
                 .then_some(before)
                 .flatten();
             let shown = near.unwrap_or(wire);
-            let fallen = street.broken_spans.contains(&wire.id) && !street.line_work;
+            let fallen = street.fallen_spans.contains(&wire.id);
             if fallen && shown.fed == Fed::Dead {
                 let not_known = WireView {
                     fed: Fed::Unknown,
