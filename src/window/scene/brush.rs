@@ -502,7 +502,7 @@ mod tests {
         let mut found = Vec2::ZERO;
         brush.at_size(pivot, Vec2::new(-1.0, 1.0), |brush| {
             brush.at_size(inner, Vec2::splat(2.0), |brush| {
-                found = brush.world(inner + Vec2::X)
+                found = brush.world(inner + Vec2::X);
             });
         });
         // Two to the right of a point 20 to the right of the mirror.

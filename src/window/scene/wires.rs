@@ -145,19 +145,24 @@ fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, si
         Pattern::Mixed => {
             casing(brush, points, size);
             brush.stroke(points, 4.0 * size, ink);
-            let first_is_bead = shift <= PITCH * size;
-            brush.moving(flows, |brush| {
-                let marks = along(points, PITCH * size, shift);
-                for (i, (at, direction)) in marks.into_iter().enumerate() {
-                    if (i % 2 == 0) == first_is_bead {
-                        brush.disk(at, 4.6 * size, theme::SKY_BLUE);
-                    } else {
-                        mark(brush, at, direction, flows, (size, theme::ORANGE));
-                    }
-                }
-            });
+            mixed(brush, points, (size, shift, flows));
         }
     }
+}
+
+/// The marks of two sources by turns.
+fn mixed(brush: &mut Brush, points: &[Vec2], (size, shift, flows): (f32, f32, bool)) {
+    let first_is_bead = shift <= PITCH * size;
+    brush.moving(flows, |brush| {
+        let marks = along(points, PITCH * size, shift);
+        for (i, (at, direction)) in marks.into_iter().enumerate() {
+            if (i % 2 == 0) == first_is_bead {
+                brush.disk(at, 4.6 * size, theme::SKY_BLUE);
+            } else {
+                mark(brush, at, direction, flows, (size, theme::ORANGE));
+            }
+        }
+    });
 }
 
 /// A dark casing lets a bright conductor stand out from bright rooms as well as from the night.
