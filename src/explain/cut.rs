@@ -95,7 +95,7 @@ pub(super) fn to_appliance(drill: &Drill, moment: &Moment, index: usize) -> Vec<
         || to_point(drill, moment, &to),
         |(from, way)| {
             let mut stages = told(drill, moment, (from, &way), false);
-            if !unguarded(site).is_empty() {
+            if site.has_unguarded_inlet() {
                 stages.insert(1, no_safe_way());
             }
             stages

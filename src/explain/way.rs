@@ -70,15 +70,7 @@ pub(super) fn stages(drill: &Drill, finding: &Finding) -> (Message, Vec<Stage>) 
 
 /// What becomes of the sun's watts before the rest goes into a set: a battery that charges, and what is on.
 fn used(finding: &Finding, readings: &Readings) -> Option<Stage> {
-    let pushed = finding.evidence.iter().find_map(|(name, arg)| match arg {
-        Arg::Quantity(watts, Unit::Watts) if *name == "watts" => Some(*watts),
-        Arg::Quantity(..)
-        | Arg::Range(..)
-        | Arg::Count(_)
-        | Arg::Clock(_)
-        | Arg::Verbatim(_)
-        | Arg::Said(_) => None,
-    })?;
+    let pushed = finding.quantity("watts")?;
     let charge = readings.battery.charge_w;
     let rest = readings.solar_w - charge - pushed;
     let text = Message::new("stage-sun-used")

@@ -396,6 +396,16 @@ pub struct Finding {
 }
 
 impl Finding {
+    /// A number among its evidence, in the unit that stands there with it; none where there is no number of this name.
+    pub fn quantity(&self, name: &str) -> Option<f64> {
+        self.evidence.iter().find_map(|(own, arg)| {
+            let Arg::Quantity(number, _) = arg else {
+                return None;
+            };
+            (*own == name).then_some(*number)
+        })
+    }
+
     /// A breach seen at one moment.
     pub(super) fn breach(rule: Rule, at: DrillTime, moment: usize) -> Self {
         Self {

@@ -127,12 +127,7 @@ fn standing_finding(
             .with("how", Arg::Count(ELSEWHERE))
             .with("sets", Arg::Count(sets))
     } else {
-        let (other_end, tested) = joined_to(site, trace, episode).unwrap_or_default();
-        let alive = other_end >= FELT_V;
         finding
-            .with("other-end", Arg::Quantity(other_end, Unit::Volts))
-            .with("joins", Arg::Count(i64::from(alive)))
-            .with("tested", Arg::Count(i64::from(tested)))
             .with("lasted", Arg::lasting(until_harm(trace, episode)))
             .with("zone", Arg::Count(peak.map_or(0, |m| zoned(site, m))))
             .with(
@@ -146,23 +141,6 @@ fn standing_finding(
 
 /// Times the volts of hands on a line from which they were plainly higher just before: a body pulls a small source down.
 const PULLED: f64 = 1.2;
-
-/// Volts from which the other end of a broken wire is told as one that hurts: those from which live parts are guarded.
-const FELT_V: f64 = 50.0;
-
-/// Of a broken wire that was joined with hands on it: the volts to earth at which the end away from the crew stood until then, and whether it had been tested.
-fn joined_to(site: &Site, trace: &Trace, episode: &Episode) -> Option<(f64, bool)> {
-    let line = &site.line;
-    let mends = |m: &Moment| matches!(m.what, What::Did(Action::Set(c, p)) if c == line.span_state && p == PositionId(0));
-    let at = episode.first + episode.moments(trace).iter().position(mends)?;
-    let before = trace.moments.get(at.checked_sub(1)?)?;
-    let span = line.spans.get(line.broken_span)?;
-    let ends = [span.from, span.to];
-    let pole = *ends.iter().find(|pole| **pole != line.crew_pole)?;
-    let seen = trace.moments.get(..at)?;
-    let tests = |m: &Moment| matches!(&m.what, What::Learnt(Learnt::Detected { point, .. }) if point == pole_name(site, pole));
-    Some((volts_at(site, before, pole), seen.iter().any(tests)))
-}
 
 /// Whether grounds at the work keep all that hands meet at the same volts, as a count for the words.
 fn zoned(site: &Site, moment: &Moment) -> i64 {

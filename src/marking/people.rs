@@ -61,7 +61,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
             .with("came", came(&episode))
             .with(
                 "unguarded",
-                Arg::Count(i64::from(site.backfed().any(|(_, held)| !held.blocks()))),
+                Arg::Count(i64::from(site.has_unguarded_inlet())),
             )
             .reaching(point),
         );

@@ -483,7 +483,7 @@ fn why_late(site: &Site, trace: &Trace, until: usize, so_far: &[Finding]) -> &'s
         };
     }
     let runs = |m: &Moment| m.readings.point("generator-outlet").fed.generator;
-    if trace.outage_at().is_none() && site.backfed().any(|(_, held)| !held.blocks()) {
+    if trace.outage_at().is_none() && site.has_unguarded_inlet() {
         "before-unguarded"
     } else if trace.outage_at().is_none() {
         "before"

@@ -74,7 +74,7 @@ impl Found {
         }
         let mut cords = site.cords.iter();
         let two_plugs = cords.any(|c| matches!(c.far, FarEnd::Blades(..)));
-        let guarded = site.backfed().all(|(_, held)| held.blocks());
+        let guarded = !site.has_unguarded_inlet();
         match &self.feeds_line {
             Some(way) if two_plugs || !guarded => Standing::Declared(way.clone()),
             way => self.of(way.as_ref(), Standing::Proved),

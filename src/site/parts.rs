@@ -383,6 +383,11 @@ impl Site {
         main.chain(pairs.map(|p| (p.inlet, p.interlock)))
     }
 
+    /// Whether a breaker that brings an inlet's power to a bus can be on together with the utility's: nothing sound keeps the two apart.
+    pub fn has_unguarded_inlet(&self) -> bool {
+        self.backfed().any(|(_, held)| !held.blocks())
+    }
+
     /// Why a control can't be moved so, if something built makes it impossible.
     pub fn refusal(
         &self,

@@ -285,16 +285,6 @@ fn what_to_do_now_is_told_at_the_end_only_of_a_danger_that_still_stands() {
     assert_eq!(open, ["no-transfer-equipment"]);
 }
 
-/// A number of a finding's evidence.
-fn quantity(finding: &Finding, wanted: &str) -> Option<f64> {
-    finding.evidence.iter().find_map(|(name, arg)| {
-        let Arg::Quantity(number, _) = arg else {
-            return None;
-        };
-        (*name == wanted).then_some(*number)
-    })
-}
-
 #[test]
 fn a_set_counts_as_joined_to_the_house_only_while_the_bars_of_a_panel_are_fed() {
     let mut seen = BTreeSet::new();
@@ -369,10 +359,10 @@ fn a_first_fault_without_a_bond_is_told_by_the_volts_to_earth_that_the_network_h
     let (drill, finding) = found("silent-frame", "silent-frame-holds", Rule::NothingBonds);
     let readings = &drill.trace().moments[finding.moment].readings;
     let case = readings.point("washer-frame");
-    assert_eq!(quantity(&finding, "frame"), case.volts_to_earth);
+    assert_eq!(finding.quantity("frame"), case.volts_to_earth);
     // The ground wires hold the case near earth: its volts to the neutral are those of the neutral to earth.
     assert!(case.volts_to_earth.unwrap() < 1.0);
-    assert_eq!(quantity(&finding, "leg"), Some(case.volts));
+    assert_eq!(finding.quantity("leg"), Some(case.volts));
     assert!(case.volts > 100.0);
     let said = stage(&explain(&drill, &finding), "stage-no-bond");
     assert!(said.contains("neutral is lifted"), "{said}");

@@ -13,19 +13,6 @@ use outage_drill::words::{Arg, OFFERED, Words};
 
 use crate::told_advice::{all, say, told, word};
 
-/// A number in a piece of evidence.
-fn number(finding: &Finding, name: &str) -> Option<f64> {
-    finding.evidence.iter().find_map(|(own, arg)| match arg {
-        Arg::Quantity(value, _) if *own == name => Some(*value),
-        Arg::Quantity(..)
-        | Arg::Range(..)
-        | Arg::Count(_)
-        | Arg::Clock(_)
-        | Arg::Verbatim(_)
-        | Arg::Said(_) => None,
-    })
-}
-
 fn has(finding: &Finding, name: &'static str, count: i64) -> bool {
     finding.evidence.contains(&(name, Arg::Count(count)))
 }
@@ -117,14 +104,14 @@ fn an_order_about_a_spoiled_cord_fits_how_it_stands_and_never_brings_it_back() {
 fn a_cord_is_too_long_only_where_it_would_be_so_laid_out_flat() {
     let mut held = 0;
     let seen = each(&[Rule::Starved], |name, drill, finding, told| {
-        let (Some(rated), Some((_, cord))) = (number(finding, "rated"), cord(drill, finding))
+        let (Some(rated), Some((_, cord))) = (finding.quantity("rated"), cord(drill, finding))
         else {
             return;
         };
         let Some("cord") = word(finding, "cause") else {
             return;
         };
-        let number = |name| number(finding, name).unwrap();
+        let number = |name| finding.quantity(name).unwrap();
         let air = cord.air_c(drill.site().ambient_c);
         let flat = delivery(
             &cord.make,

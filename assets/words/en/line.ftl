@@ -155,12 +155,6 @@ finding-no-visible-break-what = { $jumper ->
         [one] {" "}The grounds at your pole kept the volts from your hands there. They guard nothing beyond a break in the wire.
        *[other] {""}
     }
-}{ $joins ->
-    [one] {" "}The other end of the broken wire stood at { $other-end } to earth all along. { $tested ->
-        [one] Whoever took it in hand to join the two could be killed.
-       *[other] Nobody had tested it. Whoever took it in hand to join the two could be killed.
-    }
-   *[other] {""}
 }
 finding-no-visible-break-why = { $jumper ->
     [0] A break is a gap in the line. A switch that says open may have welded contacts. A jumper may bridge it. Somebody else may close it. Only a break that you see counts. Tag it. Then still test and ground.
@@ -172,10 +166,7 @@ finding-no-visible-break-now = { $jumper ->
     [0] Get clear of the line. Open the breaks, look at them, and hang your tags.
    *[other] Get clear of the line. Open the break, take the jumper off, look at both, and hang your tag.
 }
-finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag. Each customer can be a source too: open and tag the cutouts.{ $joins ->
-    [one] {" "}Any broken wire has two ends. Test and ground both before anybody takes hold of either.
-   *[other] {""}
-}
+finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag. Each customer can be a source too: open and tag the cutouts.
 source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable (checked in a digest).
 
 finding-live-end-what = You joined the broken wire by hand. Its far end, at { $end }, was live. Just before that it stood at { $volts }. { $tested ->

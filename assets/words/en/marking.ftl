@@ -226,7 +226,7 @@ finding-live-blades-now = { $stands ->
     [both] Keep everyone away from these, and touch no cord. Call an electrician.
    *[utility] { $plugs ->
         [one] Keep everyone away from these blades. Turn off the breaker of the outlet that feeds it. Test it before you touch the cord.
-       *[other] Keep everyone away from these pins. Turn the generator breaker in the panel off. Then test the pins.
+       *[other] Keep everyone away from these pins. Turn the generator breaker in the panel off. Then test the pins with a tester, and touch none.
     }
 }
 finding-live-blades-instead = { $plugs ->

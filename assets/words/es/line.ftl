@@ -170,12 +170,6 @@ finding-no-visible-break-what = { $jumper ->
         [one] {" "}La puesta a tierra en su poste protegió allí sus manos. No protege nada más allá de una rotura del cable.
        *[other] {""}
     }
-}{ $joins ->
-    [one] {" "}El otro extremo del cable roto tuvo { $other-end } a tierra todo el tiempo. { $tested ->
-        [one] Quien lo tomó en la mano para unir los dos podía morir.
-       *[other] Nadie lo había medido. Quien lo tomó en la mano para unir los dos podía morir.
-    }
-   *[other] {""}
 }
 finding-no-visible-break-why = { $jumper ->
     [0] Un corte es un hueco en la línea. Un interruptor que dice abierto puede tener contactos soldados. Un puente puede saltarlo. Otra persona puede cerrarlo. Solo cuenta un corte que se ve. Póngale etiqueta. Después mida y ponga a tierra de todos modos.
@@ -187,10 +181,7 @@ finding-no-visible-break-now = { $jumper ->
     [0] Aléjese de la línea. Abra los cortes, mírelos y cuelgue sus etiquetas.
    *[other] Aléjese de la línea. Abra el corte, quite el puente, mire los dos y cuelgue su etiqueta.
 }
-finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.{ $joins ->
-    [one] {" "}Un cable roto tiene dos extremos. Mida y ponga a tierra los dos antes de que alguien tome uno.
-   *[other] {""}
-}
+finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.
 source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin poder accionarse (verificado en un resumen).
 
 finding-live-end-what = Usted unió con las manos el cable roto. El extremo lejano ({ $end }) tenía voltaje. Justo antes eran { $volts }. { $tested ->

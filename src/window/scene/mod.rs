@@ -102,6 +102,15 @@ struct Layers {
     things: [Handle<Mesh>; 2],
     conductors: [Handle<Mesh>; 2],
     moving: [Handle<Mesh>; 2],
+    /// The street beside the shelf, drawn while no other is open.
+    shelf: StreetView,
+}
+
+impl Layers {
+    /// The street that is drawn.
+    fn street<'a>(&'a self, views: &'a Views) -> &'a StreetView {
+        views.street.as_ref().unwrap_or(&self.shelf)
+    }
 }
 
 /// Puts what a brush has painted in the place of what a layer showed.
@@ -168,6 +177,7 @@ fn set_up(
         things: layer(1.0, &ground),
         conductors: layer(2.0, &ground),
         moving: layer(MOVING, &moving),
+        shelf: shelf_street(),
     };
     commands.insert_resource(layers);
 }
@@ -223,8 +233,7 @@ fn backdrop(
     drawn: Res<'_, Drawn>,
     mut meshes: ResMut<'_, Assets<Mesh>>,
 ) -> Result {
-    let shelf = shelf_street();
-    let street = views.street.as_ref().unwrap_or(&shelf);
+    let street = layers.street(&views);
     let light = light(street);
     let mut brush = Brush::new(drawn.frame, Part::Standing);
     sky::paint(&mut brush, light, street.storm);
@@ -248,8 +257,7 @@ fn standing(
     drawn: Res<'_, Drawn>,
     mut meshes: ResMut<'_, Assets<Mesh>>,
 ) -> Result {
-    let shelf = shelf_street();
-    let street = views.street.as_ref().unwrap_or(&shelf);
+    let street = layers.street(&views);
     let mut brush = Brush::new(drawn.frame, Part::Standing);
     things(&mut brush, street, &drawn.plan, 0.0);
     lay(&mut meshes, &layers.things, brush)?;
@@ -267,8 +275,7 @@ fn moving(
     drawn: Res<'_, Drawn>,
     mut meshes: ResMut<'_, Assets<Mesh>>,
 ) -> Result {
-    let shelf = shelf_street();
-    let street = views.street.as_ref().unwrap_or(&shelf);
+    let street = layers.street(&views);
     let turn = pulse.turn_s;
     let mut brush = Brush::new(drawn.frame, Part::Moving);
     things(&mut brush, street, &drawn.plan, turn);
