@@ -197,8 +197,8 @@ finding-live-end-now = Aléjese de la línea. Trátela toda como viva. { $by ->
     [customer] Haga que el cliente corte esa fuente.
    *[utility] Pida a la compañía que la corte.
 }
-finding-live-end-instead = Busque también qué puede alimentar el otro lado. Abra allí un corte visible y póngale etiqueta. Mida en los dos extremos con un detector comprobado. Ponga a tierra los dos lados de la rotura antes de unirlos. Unir una línea viva es para cuadrillas con licencia, con herramientas y reglas hechas para eso.
-source-live-end = 29 CFR 1926.962(c) y 1910.269(n): que nadie quede expuesto a una diferencia de potencial (comprobado en resúmenes). Con voltaje desde 50 V: 29 CFR 1910.303(g)(2) (de memoria). Medir y poner a tierra los dos lados de una rotura: de memoria.
+finding-live-end-instead = Busque también qué puede alimentar el otro lado. Abra allí un corte visible y póngale etiqueta. Mida en los dos extremos con un detector comprobado. Ponga a tierra los dos lados de la rotura antes de unirlos. Unir una línea con voltaje es para cuadrillas con licencia, con herramientas y reglas hechas para eso.
+source-live-end = 29 CFR 1926.962(c) y 1910.269(n): que nadie quede expuesto a una diferencia de potencial (verificado en resúmenes). Con voltaje desde 50 V: 29 CFR 1910.303(g)(2) (de memoria). Medir y poner a tierra los dos lados de una rotura: de memoria.
 
 finding-grounds-left-what = { $taken ->
     [one] Usted movió una pinza mientras pasaba la corriente de falla.{" "}
