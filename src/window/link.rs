@@ -17,6 +17,7 @@ use crate::session::{Command, Notice, Seated, Session, Signed};
 use super::WindowSystems;
 use super::desk::{Desk, Face, Sheet, Watched};
 use super::panels::span::Span;
+use super::scene::Glide;
 use super::scene::sight::See;
 use super::teach::Wall;
 
@@ -233,9 +234,14 @@ fn apply(
     mut wishes: MessageReader<'_, '_, Wish>,
     mut open: ResMut<'_, Open>,
     mut desk: ResMut<'_, Desk>,
+    mut glide: ResMut<'_, Glide>,
 ) {
     for wish in wishes.read() {
-        if let Wish::Do(command) = wish {
+        if let Wish::See(_) = wish {
+            // Only the scene follows: the panels have not changed.
+            desk.bypass_change_detection().arrange(wish);
+            glide.0 = true;
+        } else if let Wish::Do(command) = wish {
             obey(&mut open.0, &mut desk, command);
         } else if let Wish::Sign(names, seated) = wish {
             desk.kept = Some(sign(&mut open.0, names, *seated));

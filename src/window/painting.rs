@@ -3,6 +3,7 @@
 //! The picture stays in its texture from frame to frame.
 //! A change is painted whole for some frames, until all that came late has come; then what stands in the scene, the ground, is kept beside the picture.
 //! From then on a frame is the kept ground, copied back, and on it what moves and the panels, cut to the room.
+//! While the scene glides its room is painted with the ground, and what is around it stays.
 //! The same shapes at the same places through the same shaders: a picture painted in part is the whole one, bit for bit (tested).
 //! It does not cover a second camera, nor one with a part of the target for its own.
 
@@ -43,8 +44,12 @@ const LATE: u32 = 4;
 pub(super) struct Kept {
     /// The texture that holds the picture, and the count of changes that it shows.
     of: Option<(TextureId, u64)>,
+    /// The count of glides that it shows.
+    glides: u64,
     /// Frames painted before this one since then.
     times: u32,
+    /// Whether until the ground is kept only the room is painted.
+    room_only: bool,
     ground: Option<Texture>,
     room: URect,
 }
@@ -55,7 +60,12 @@ impl Kept {
         self.times > LATE
     }
 
-    /// Whether this frame is painted whole for the last time.
+    /// Whether what is around the room stays as it is.
+    pub(super) fn in_room(&self) -> bool {
+        self.in_part() || self.room_only
+    }
+
+    /// Whether this frame is the last before the ground is kept.
     fn keeps(&self) -> bool {
         self.times == LATE
     }
@@ -126,11 +136,18 @@ fn judge(
     let of = Some((picture.id(), standing.changes));
     let ready = pipelines.waiting_pipelines().next().is_none() && !room.is_empty();
     if kept.of == of && ready {
+        if kept.glides != standing.glides && kept.in_room() {
+            kept.times = 0;
+            kept.room_only = true;
+        }
+        kept.glides = standing.glides;
         return;
     }
     *kept = Kept {
         of,
+        glides: standing.glides,
         times: 0,
+        room_only: false,
         ground: kept.ground.take().filter(|ground| {
             ground.size() == picture.size() && ground.format() == picture.format()
         }),
@@ -160,7 +177,7 @@ fn cut(
     kept: Res<'_, Kept>,
     mut panels: Query<'_, '_, (&mut EguiRenderOutput, &EguiPixelsPerPoint)>,
 ) {
-    if !kept.in_part() {
+    if !kept.in_room() {
         return;
     }
     for (mut panels, scale) in &mut panels {
@@ -202,13 +219,25 @@ fn paint(
     // Whoever asks for it first clears the picture; what is painted in part is not cleared.
     let cleared = target.get_color_attachment();
     let picture = target.main_texture();
+    let cut = |pass: &mut TrackedRenderPass<'_>| {
+        if kept.in_room() {
+            let (at, size) = (kept.room.min, kept.room.size());
+            pass.set_scissor_rect(at.x, at.y, size.x, size.y);
+        }
+    };
     let painted = if kept.in_part() {
         let (from, to) = (kept.within(own), kept.within(picture));
         ctx.command_encoder()
             .copy_texture_to_texture(from, to, kept.size());
         Ok(())
     } else {
-        let mut pass = onto(&mut ctx, cleared, depth);
+        let picture = if kept.in_room() {
+            target.get_color_attachment()
+        } else {
+            cleared
+        };
+        let mut pass = onto(&mut ctx, picture, depth);
+        cut(&mut pass);
         ground
             .render(&mut pass, world, entity)
             .and_then(|()| soft.render_range(&mut pass, world, entity, ..under))
@@ -219,10 +248,7 @@ fn paint(
             .copy_texture_to_texture(from, to, kept.size());
     }
     let mut pass = onto(&mut ctx, target.get_color_attachment(), depth);
-    if kept.in_part() {
-        let (at, size) = (kept.room.min, kept.room.size());
-        pass.set_scissor_rect(at.x, at.y, size.x, size.y);
-    }
+    cut(&mut pass);
     let painted = painted
         .and_then(|()| movers.render(&mut pass, world, entity))
         .and_then(|()| soft.render_range(&mut pass, world, entity, under..));

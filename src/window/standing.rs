@@ -19,8 +19,10 @@ use super::screens::Again;
 /// What stands still.
 #[derive(Resource, ExtractResource, Debug, Clone, Default, PartialEq, Eq)]
 pub(super) struct Standing {
-    /// Counts the frames in which more than the moving things was new.
+    /// Counts the frames in which more than the moving things and what is seen of the street was new.
     pub(super) changes: u64,
+    /// Counts the frames in which another part of the street was seen, and nothing else was new.
+    pub(super) glides: u64,
     /// Where things move, pixels of the target.
     pub(super) room: URect,
     /// Whether panels are laid out in this frame.
@@ -65,25 +67,29 @@ fn look(
     mut last: Local<'_, Option<Around>>,
     mut standing: ResMut<'_, Standing>,
 ) {
-    let told = open.is_changed() || views.is_changed() || desk.is_changed() || drawn.is_changed();
+    let told = open.is_changed() || views.is_changed() || desk.is_changed();
     let listened = listened.is_some_and(|listened| listened.get());
-    standing.laid_out = told || again.0 || listened;
+    let mut new = told || again.0 || listened;
     for (mut context, input, camera) in &mut panels {
         let around = Around::of(input);
         let around_changed = last.replace(around) != Some(around);
         let files = input.hovered_files.len() + input.dropped_files.len();
-        standing.laid_out |= !input.events.is_empty()
+        new |= !input.events.is_empty()
             || files > 0
             || around_changed
             || context.get_mut().has_requested_repaint();
         let scale = camera.target_scaling_factor().unwrap_or(1.0);
         let room = drawn.frame.shown();
+        // A pixel more: the toolkit rounds where it ends a leader at the edge.
         standing.room = URect::from_corners(
-            (room.min * scale).floor().as_uvec2(),
-            (room.max * scale).ceil().as_uvec2(),
+            (room.min * scale - 1.0).floor().as_uvec2(),
+            (room.max * scale + 1.0).ceil().as_uvec2(),
         );
     }
-    standing.changes += u64::from(standing.laid_out);
+    let glides = drawn.is_changed() && !new;
+    standing.changes += u64::from(new);
+    standing.glides += u64::from(glides);
+    standing.laid_out = new || glides;
 }
 
 /// Keeps what a pass painted, and hands it over again where there was none.

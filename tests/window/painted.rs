@@ -9,10 +9,11 @@ use image::RgbImage;
 
 use super::*;
 use crate::file::Library;
+use crate::window::desk::Desk;
 use crate::window::gallery;
-use crate::window::link::Pulse;
+use crate::window::link::{Pulse, Views};
 use crate::window::painting::Kept;
-use crate::window::scene::Drawn;
+use crate::window::scene::Glide;
 
 /// Seconds of motion of the frames that are painted before a picture is taken.
 const MOTION: [f32; 3] = [0.21, 0.5, 1.34];
@@ -41,6 +42,12 @@ impl Studio {
         self.frame();
     }
 
+    /// Whether what is around the room stayed as it was in the frame before.
+    fn was_in_room(&self) -> bool {
+        let render = self.app.sub_app(RenderApp).world();
+        render.resource::<Kept>().in_room()
+    }
+
     /// The picture, as it comes.
     fn taken(&mut self) -> RgbImage {
         self.capture(|_| {}).expect("a picture is read back")
@@ -48,7 +55,7 @@ impl Studio {
 
     /// The picture, every frame painted whole.
     fn whole(&mut self) -> RgbImage {
-        let change = |world: &mut World| world.resource_mut::<Drawn>().set_changed();
+        let change = |world: &mut World| world.resource_mut::<Views>().set_changed();
         let whole = self.capture(change).expect("a picture is read back");
         assert!(!self.was_in_part());
         whole
@@ -125,4 +132,38 @@ fn things_move_in_a_picture_that_is_painted_in_part() {
     let other = studio.taken();
     assert!(studio.was_in_part());
     assert!(one != other);
+}
+
+#[test]
+fn a_glide_paints_the_room_alone_and_ends_as_the_whole_picture() {
+    let screens = gallery::screens();
+    let fed = screens.iter().find(|s| s.name == "line-fed-first");
+    let Picture { wishes, size, .. } = fed.expect("the screen is there");
+    let mut studio = Studio::shipped(*size);
+    studio.begin_shipped(wishes);
+    let before = studio.taken();
+    // Motion is off in pictures, as they are taken at once.
+    studio.app.world_mut().resource_mut::<Desk>().still = false;
+    let see = Wish::See(gallery::near("house"));
+    studio.app.world_mut().write_message(see);
+    let mut frames = 0;
+    let mut in_room = 0;
+    loop {
+        studio.frame();
+        frames += 1;
+        in_room += usize::from(studio.was_in_room() && !studio.was_in_part());
+        let glides = studio.app.world().resource::<Glide>().0;
+        if !glides && frames > 1 {
+            break;
+        }
+        assert!(frames < 5_000, "a glide ends");
+    }
+    assert!(
+        in_room > 0,
+        "of {frames} frames none painted the room alone"
+    );
+    studio.app.world_mut().resource_mut::<Desk>().still = true;
+    studio.move_to(MOTION[0]);
+    let now = studio.taken();
+    assert!(now != before && now == studio.whole());
 }

@@ -241,6 +241,15 @@ impl Frame {
         )
     }
 
+    /// By how much what is painted in this frame is larger in another, and where its middle then is, engine's units.
+    pub(super) fn carried(&self, other: &Self) -> (f32, Vec2) {
+        let size = other.scale / self.scale;
+        (
+            size,
+            other.world(Vec2::ZERO) - self.world(Vec2::ZERO) * size,
+        )
+    }
+
     /// The scene's part of the window in the plan's units, when the whole plan is seen.
     pub(super) fn bounds(&self) -> Rect {
         self.whole().seen()
@@ -250,6 +259,20 @@ impl Frame {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_is_painted_for_one_sight_is_carried_to_another() {
+        let whole = Frame::new(Vec2::new(1280.0, 720.0), Look::default()).at_the_right();
+        let near = whole.at(Sight::WHOLE.nearer(2.4, Vec2::new(300.0, 400.0)));
+        for (painted, seen) in [(whole, near), (near, whole), (near, near)] {
+            let (size, to) = painted.carried(&seen);
+            for at in [Vec2::ZERO, Vec2::new(300.0, 400.0), PLAN] {
+                let carried = painted.world(at) * size + to;
+                assert!(carried.distance(seen.world(at)) < 0.01, "{carried}");
+            }
+        }
+        assert_eq!(near.carried(&near), (1.0, Vec2::ZERO));
+    }
 
     #[test]
     fn the_whole_plan_fits_into_small_and_large_windows_at_any_size_of_text() {

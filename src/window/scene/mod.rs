@@ -1,6 +1,7 @@
 //! The street scene: three layers of meshes, painted anew when a view, the window's size or the light has changed.
 //!
 //! Backdrop: sky, line, house, yard. Moving things: appliances, people, generator. Conductors lie on top.
+//! What stands is painted once for where a glide ends; on the way there it is carried by a transform.
 //! Words are not painted here: see [`callouts`], which shares the plan.
 //! What part of the street is seen: see [`sight`].
 
@@ -95,6 +96,14 @@ const MARKS_A_SECOND: f32 = 26.0;
 #[derive(Resource, Debug, Default)]
 pub(super) struct Glide(pub(super) bool);
 
+/// The frame in which what stands is painted: where the scene glides to.
+#[derive(Resource, Debug)]
+struct Goal(Frame);
+
+/// A layer of what stands.
+#[derive(Component)]
+struct Stands;
+
 /// Where the meshes are.
 #[derive(Resource)]
 struct Layers {
@@ -130,6 +139,7 @@ pub(super) fn plugin(app: &mut App) {
             plan: Plan::default(),
             frame: Frame::new(size, Look::default()),
         })
+        .insert_resource(Goal(Frame::new(size, Look::default())))
         .add_systems(Startup, set_up)
         .add_systems(
             Update,
@@ -141,7 +151,8 @@ pub(super) fn plugin(app: &mut App) {
                         .or_else(resource_changed::<Desk>)
                         .or_else(|glide: Res<'_, Glide>| glide.0),
                 ),
-                (backdrop, standing).run_if(resource_changed::<Drawn>),
+                (backdrop, standing).run_if(resource_changed::<Goal>),
+                carry.run_if(resource_changed::<Drawn>),
                 moving.run_if(resource_changed::<Drawn>.or_else(resource_changed::<Pulse>)),
             )
                 .chain()
@@ -156,27 +167,27 @@ fn set_up(
 ) {
     let mut kind = |kind| paints.add(Paint { kind });
     let (ground, moving, soft) = (kind(Kind::Ground), kind(Kind::Moving), kind(Kind::Soft));
-    let mut layer = |z: f32, solid: &Handle<Paint>| {
-        let nothing = Brush::new(
-            Frame::new(Vec2::splat(100.0), Look::default()),
-            Part::Standing,
-        );
+    let mut layer = |part: Part, z: f32, solid: &Handle<Paint>| {
+        let nothing = Brush::new(Frame::new(Vec2::splat(100.0), Look::default()), part);
         let nothing = nothing.finish().map(|mesh| meshes.add(mesh));
         for (mesh, paint) in nothing.iter().zip([solid, &soft]) {
-            commands.spawn((
+            let mut layer = commands.spawn((
                 Mesh2d(mesh.clone()),
                 MeshMaterial2d(paint.clone()),
                 Transform::from_xyz(0.0, 0.0, z),
                 bevy::camera::visibility::NoFrustumCulling,
             ));
+            if part == Part::Standing {
+                layer.insert(Stands);
+            }
         }
         nothing
     };
     let layers = Layers {
-        backdrop: layer(0.0, &ground),
-        things: layer(1.0, &ground),
-        conductors: layer(2.0, &ground),
-        moving: layer(MOVING, &moving),
+        backdrop: layer(Part::Standing, 0.0, &ground),
+        things: layer(Part::Standing, 1.0, &ground),
+        conductors: layer(Part::Standing, 2.0, &ground),
+        moving: layer(Part::Moving, MOVING, &moving),
         shelf: shelf_street(),
     };
     commands.insert_resource(layers);
@@ -214,28 +225,44 @@ fn place(
     (views, desk, surface): (Res<'_, Views>, Res<'_, Desk>, Res<'_, Surface>),
     time: Res<'_, Time>,
     mut drawn: ResMut<'_, Drawn>,
-    mut glide: ResMut<'_, Glide>,
+    (mut glide, mut goal): (ResMut<'_, Glide>, ResMut<'_, Goal>),
 ) {
     let was = drawn.frame;
     *drawn = Drawn::of(&views, &desk, surface.0);
-    let goal = drawn.frame.sight();
+    if views.is_changed() || desk.is_changed() || goal.0 != drawn.frame {
+        goal.0 = drawn.frame;
+    }
     glide.0 = false;
-    if !desk.still && !desk.outlook.is_held() && was.same_room(&drawn.frame) {
-        let (sight, arrived) = was.sight().toward(goal, time.delta_secs().min(0.1));
-        drawn.frame = drawn.frame.at(sight);
+    if !desk.still && !desk.outlook.is_held() && was.same_room(&goal.0) {
+        let seconds = time.delta_secs().min(0.1);
+        let (sight, arrived) = was.sight().toward(goal.0.sight(), seconds);
+        drawn.frame = goal.0.at(sight);
         glide.0 = !arrived;
+    }
+}
+
+/// Carries what stands from where a glide ends to where it is now.
+fn carry(
+    goal: Res<'_, Goal>,
+    drawn: Res<'_, Drawn>,
+    mut layers: Query<'_, '_, &mut Transform, With<Stands>>,
+) {
+    let (size, to) = goal.0.carried(&drawn.frame);
+    for mut layer in &mut layers {
+        layer.scale = Vec3::new(size, size, 1.0);
+        layer.translation = to.extend(layer.translation.z);
     }
 }
 
 fn backdrop(
     views: Res<'_, Views>,
     layers: Res<'_, Layers>,
-    drawn: Res<'_, Drawn>,
+    (goal, drawn): (Res<'_, Goal>, Res<'_, Drawn>),
     mut meshes: ResMut<'_, Assets<Mesh>>,
 ) -> Result {
     let street = layers.street(&views);
     let light = light(street);
-    let mut brush = Brush::new(drawn.frame, Part::Standing);
+    let mut brush = Brush::new(goal.0, Part::Standing);
     sky::paint(&mut brush, light, street.storm);
     street::paint(&mut brush, street, &drawn.plan, light);
     yard::paint(&mut brush, &drawn.plan, light);
@@ -254,14 +281,14 @@ fn light(street: &StreetView) -> theme::Light {
 fn standing(
     views: Res<'_, Views>,
     layers: Res<'_, Layers>,
-    drawn: Res<'_, Drawn>,
+    (goal, drawn): (Res<'_, Goal>, Res<'_, Drawn>),
     mut meshes: ResMut<'_, Assets<Mesh>>,
 ) -> Result {
     let street = layers.street(&views);
-    let mut brush = Brush::new(drawn.frame, Part::Standing);
+    let mut brush = Brush::new(goal.0, Part::Standing);
     things(&mut brush, street, &drawn.plan, 0.0);
     lay(&mut meshes, &layers.things, brush)?;
-    let mut brush = Brush::new(drawn.frame, Part::Standing);
+    let mut brush = Brush::new(goal.0, Part::Standing);
     wires::paint(&mut brush, street, &drawn.plan, 0.0);
     lay(&mut meshes, &layers.conductors, brush)
 }
