@@ -9,6 +9,7 @@ use crate::site::{
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
+use super::equipment::locked;
 use super::log::did_message;
 use super::phasors::points_at;
 use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
@@ -111,6 +112,7 @@ impl Session {
                 .collect(),
             slot: control.plate.slot,
             poles: control.plate.poles,
+            tagged: locked(drill.site(), drill.positions(), &control.name),
             sentence,
         })
     }

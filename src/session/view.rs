@@ -377,6 +377,8 @@ pub struct ControlView {
     pub slot: (u8, u8),
     /// How many slots it takes.
     pub poles: u8,
+    /// Whether a lock and tag hang on it.
+    pub tagged: bool,
     /// One sentence for pointer, focus and screen reader.
     pub sentence: String,
 }

@@ -298,7 +298,28 @@ fn draw_handle(
             Stroke::new(2.0, theme::MUTED.egui()),
         );
     }
+    if control.tagged {
+        lock(painter, knob);
+    }
     knob
+}
+
+/// A padlock on a handle, and the tag that hangs from it.
+fn lock(painter: &egui::Painter, knob: Rect) {
+    let at = knob.center();
+    let shackle = Rect::from_center_size(at - vec2(0.0, 6.0), vec2(11.0, 14.0));
+    painter.rect_stroke(
+        shackle,
+        CornerRadius::same(5),
+        Stroke::new(2.5, theme::PORCELAIN.egui()),
+        StrokeKind::Inside,
+    );
+    let body = Rect::from_center_size(at + vec2(0.0, 3.0), vec2(17.0, 13.0));
+    painter.rect_filled(body, CornerRadius::same(2), theme::LEAD.egui());
+    painter.circle_filled(body.center(), 2.0, theme::INK.egui());
+    let tag = Rect::from_min_size(body.center_bottom() - vec2(20.0, 1.0), vec2(16.0, 11.0));
+    painter.rect_filled(tag, CornerRadius::same(2), theme::VERMILION.egui());
+    painter.rect_filled(tag.shrink(3.0), CornerRadius::same(1), theme::LEAD.egui());
 }
 
 /// The height of a slot in which every label of a face finds room beside its handle.
