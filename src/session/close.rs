@@ -12,7 +12,7 @@ use crate::words::{Arg, Message, Unit, name_of};
 use super::equipment::locked;
 use super::log::did_message;
 use super::phasors::points_at;
-use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView};
+use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView, ShownView};
 use super::{Open, Session};
 
 /// Places that open as a close view, in the order in which they are offered.
@@ -208,11 +208,45 @@ impl Session {
             Action::Say(..) | Action::Happen(_) => did_message(scenario, action),
             Action::Refuel | Action::Set(..) | Action::Wait(_) => Message::new("deed-refuel"),
         };
+        let (point, shown) = match action {
+            Action::Test(point) => (
+                self.words.label(&name_of(point)),
+                self.shown_at(known, point),
+            ),
+            Action::Look(_)
+            | Action::Call(_)
+            | Action::Tell(_)
+            | Action::Say(..)
+            | Action::Happen(_)
+            | Action::Refuel
+            | Action::Set(..)
+            | Action::Wait(_) => (String::new(), None),
+        };
         DeedView {
             line: write_action(&scenario.site, action),
             label: self.words.label(&label),
             known: self.known_from(known, action),
+            point,
+            shown,
         }
+    }
+
+    /// What a tester showed at a point since something was moved last.
+    fn shown_at(&self, known: &Known, point: &str) -> Option<ShownView> {
+        let (at, reading) = known.points.get(point)?;
+        let live = is_live(*reading);
+        let word = if live { "tester-live" } else { "tester-dead" };
+        let volts = reading.volts.max(reading.volts_across);
+        Some(ShownView {
+            volts: self
+                .words
+                .quantity(if live { volts } else { 0.0 }, Unit::Volts),
+            word: self.words.say_id(word),
+            at: self
+                .words
+                .say(&Message::new("tester-at").with("time", Arg::Clock(*at))),
+            last: known.points.values().all(|(other, _)| other <= at),
+        })
     }
 
     fn known_from(&self, known: &Known, action: &Action) -> String {

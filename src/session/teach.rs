@@ -19,7 +19,7 @@ impl Session {
             label: self
                 .words
                 .label(&Message::new(format!("turn-{}", turn.name()))),
-            known: String::new(),
+            ..DeedView::default()
         };
         open.drill.turns().into_iter().map(offer).collect()
     }

@@ -392,6 +392,23 @@ pub struct DeedView {
     pub label: String,
     /// What is known from it so far, if anything.
     pub known: String,
+    /// The point of the circuit, if it is a test; else empty.
+    pub point: String,
+    /// What the tester showed there, as far as nothing has been moved since.
+    pub shown: Option<ShownView>,
+}
+
+/// What a tester showed at a point.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct ShownView {
+    /// Volts with their unit.
+    pub volts: String,
+    /// The word for it: live or not.
+    pub word: String,
+    /// When it was, on the drill's clock.
+    pub at: String,
+    /// Whether its probes were put nowhere else since.
+    pub last: bool,
 }
 
 /// A place seen close: what can be operated, tested and asked there.

@@ -823,7 +823,7 @@ finding-not-restored-what = { $harm ->
            *[other] {" "}Nobody called for help.
         }
        *[other] { $called ->
-            [one] Work ended with the fire, as it should. So the rest was not shown.
+            [one] Work ended with the fire, as it should. The rest was not shown.
            *[other] Work ended with the fire, but nobody called for help. So the rest was not shown.
         }
     }
@@ -842,7 +842,7 @@ finding-not-restored-what = { $harm ->
            *[other] {" "}Nobody called for help.
         }
        *[other] { $called ->
-            [one] Work ended when somebody was hurt, as it should. So the rest was not shown.
+            [one] Work ended when somebody was hurt, as it should. The rest was not shown.
            *[other] Work ended when somebody was hurt, but nobody called for help. So the rest was not shown.
         }
     }
@@ -852,7 +852,7 @@ finding-not-restored-what = { $harm ->
            *[other] {" "}Nobody called for help.
         }
        *[other] { $called ->
-            [one] Work ended when somebody was hurt, as it should. So the rest was not shown.
+            [one] Work ended when somebody was hurt, as it should. The rest was not shown.
            *[other] Work ended when somebody was hurt, but nobody called for help. So the rest was not shown.
         }
     }
@@ -862,7 +862,7 @@ finding-not-restored-what = { $harm ->
            *[other] {" "}Nobody called for help.
         }
        *[other] { $called ->
-            [one] Work ended when people passed out, as it should. So the rest was not shown.
+            [one] Work ended when people passed out, as it should. The rest was not shown.
            *[other] Work ended when people passed out, but nobody called for help. So the rest was not shown.
         }
     }

@@ -5,7 +5,7 @@ value = { $value }
 value-hourly = { $value }/h
 
 shelf-title = Outage Drill
-shelf-intro = Practice switching a home from the utility to a generator and back. Here a mistake hurts no real person.
+shelf-intro = Practice switching a home from the utility to a generator and back. Mistakes here hurt nobody.
 shelf-cautions-title = Before you start
 shelf-cautions-accept = I have read this
 shelf-facts = { $way }. Up to { $minutes } minutes on the drill clock. A panel with { $circuits } circuits.
@@ -27,7 +27,7 @@ way-cords = Cords alone
 way-standby = A transfer switch that works by itself
 way-subpanel = A transfer switch for a panel
 way-line = The line and its crew
-way-other = Air, fuel, and what is not as it should be
+way-other = Air, fuel and faults
 directions-out = Over to your own source
 directions-back = Back to the utility
 directions-both = Over to your own source and back
@@ -112,6 +112,9 @@ turn-drop-mended = the drop is mended
 turn-tank-dry = the tank runs dry
 known-live = Tested at { $time }: live, { $volts }
 known-dead = Tested at { $time }: no voltage
+tester-live = live
+tester-dead = no voltage
+tester-at = at { $time }
 known-seen = Seen at { $time }
 
 gauge-generator = Meter: { $volts }, { $hertz }, { $amps }

@@ -3,7 +3,7 @@
 lesson-four-meetings-title = Four meetings for apprentices
 lesson-four-meetings-about = States and isolation, unsafe finds, service and second sources, the line. A test on the line ends it. Then comes the job, under supervision.
 sitting-states = First meeting: what feeds what
-sitting-unsafe-finds = Second meeting: what is not as it should be
+sitting-unsafe-finds = Second meeting: faults
 sitting-service = Third meeting: service and second sources
 sitting-the-line = Fourth meeting: the line
 

@@ -3,7 +3,7 @@
 lesson-four-meetings-title = Cuatro reuniones para aprendices
 lesson-four-meetings-about = Estados y separación, hallazgos inseguros, servicio y segundas fuentes, la línea. Lo cierra una prueba en la línea. Después viene el trabajo, con supervisión.
 sitting-states = Primera reunión: qué alimenta qué
-sitting-unsafe-finds = Segunda reunión: lo que no está como debe
+sitting-unsafe-finds = Segunda reunión: las fallas
 sitting-service = Tercera reunión: servicio y segundas fuentes
 sitting-the-line = Cuarta reunión: la línea
 

@@ -12,7 +12,7 @@ use crate::window::link::Wish;
 use crate::window::mirror;
 use crate::window::theme;
 
-use super::{Page, aside, body, breakers, card, faces, phasors, subheading, titled};
+use super::{Page, aside, body, breakers, card, faces, phasors, subheading, tester, titled};
 
 /// A place seen close.
 pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Page<'_>) {
@@ -41,9 +41,12 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
             for control in rows {
                 row(ui, control, page);
             }
-            if !view.deeds.is_empty() {
+            let is_test = |deed: &&DeedView| !deed.point.is_empty();
+            let (tests, deeds): (Vec<_>, Vec<_>) = view.deeds.iter().partition(is_test);
+            tester::panel(ui, &tests, page);
+            if !deeds.is_empty() {
                 subheading(ui, &page.say("window-deeds"));
-                for deed in &view.deeds {
+                for deed in deeds {
                     self::deed(ui, deed, page);
                 }
             }

@@ -22,6 +22,7 @@ pub(super) mod shelf;
 pub(super) mod span;
 pub(super) mod story;
 pub(super) mod terms;
+mod tester;
 pub(super) mod timeline;
 pub(super) mod top;
 pub(super) mod words;
