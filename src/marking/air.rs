@@ -30,6 +30,7 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
                 ..Finding::breach(Rule::Indoors, episode.from, episode.first)
             }
             .with("lasted", Arg::lasting(episode.length()))
+            .with("gathered", Arg::Verbatim(gathered(beside).to_owned()))
             .with("beside", Arg::Quantity(beside, Unit::Ppm))
             .with(
                 "house",
@@ -41,6 +42,11 @@ pub(super) fn findings(scenario: &Scenario, trace: &Trace) -> Vec<Finding> {
         );
     }
     found
+}
+
+/// Whether there is a number to tell yet: in its first seconds the gas rounds to none.
+fn gathered(ppm: f64) -> &'static str {
+    if ppm < 1.0 { "hardly" } else { "some" }
 }
 
 /// Whether the engine runs in a place that has no way to the open: its distance to the nearest opening is 0.

@@ -250,7 +250,10 @@ finding-wet-panel-now = Leave the room by the dry way. Keep all others out.
 finding-wet-panel-instead = Do not touch a wet panel, even in an outage. Call the utility and let them disconnect the house.
 source-wet-panel = Advice of many utilities on floods (from memory). Live parts of 50 V or more: 29 CFR 1910.303(g)(2) (from memory).
 
-finding-indoors-what = The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
+finding-indoors-what = The engine ran indoors for { $lasted }. { $gathered ->
+    [hardly] Its gas had hardly begun to gather.
+   *[some] The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
+}
 finding-indoors-why = { $over ->
     [one] The air beside the engine was past { $dangerous }, an immediate danger to life.
    *[other] From { $dangerous } on, life is in danger at once. The air beside the engine was still below that. Less kills too, only slower.

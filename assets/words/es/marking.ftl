@@ -250,7 +250,10 @@ finding-wet-panel-now = Salga del cuarto por donde está seco. No deje entrar a 
 finding-wet-panel-instead = No toque un tablero mojado, ni siquiera en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
 source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones (de memoria). Partes de 50 V o más: 29 CFR 1910.303(g)(2) (de memoria).
 
-finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
+finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. { $gathered ->
+    [hardly] Su gas apenas empezaba a juntarse.
+   *[some] El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
+}
 finding-indoors-why = { $over ->
     [one] El aire junto al motor pasó de { $dangerous }, un peligro inmediato para la vida.
    *[other] Desde { $dangerous } hay peligro inmediato para la vida. El aire junto al motor estaba todavía por debajo. Menos también mata, solo que más despacio.
