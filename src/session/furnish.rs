@@ -7,7 +7,7 @@
 use crate::apparatus::generator::GeneratorKind;
 use crate::site::{Appliance, Cord, FarEnd, Plug, PositionId, Positions, Site, Spot, Work};
 
-use super::view::{ApplianceKind, GeneratorForm, Jacket, OutletView, Room, StandView};
+use super::view::{ApplianceKind, Building, GeneratorForm, Jacket, OutletView, Room, StandView};
 
 /// Words of names and what is drawn for them; the first that fits is taken.
 const KINDS: [(&str, ApplianceKind); 49] = [
@@ -161,6 +161,17 @@ pub(super) fn form_of(site: &Site) -> GeneratorForm {
         GeneratorKind::Inverter(_) => GeneratorForm::Inverter,
         GeneratorKind::Standby(_) => GeneratorForm::Standby,
     }
+}
+
+/// Words of circuits that only a hall has.
+const OF_HALLS: [(&str, Building); 2] = [("stage", Building::Hall), ("pew", Building::Hall)];
+
+/// What kind of building it is, by its circuits.
+pub(super) fn building_of(site: &Site) -> Building {
+    let mut circuits = site.circuits.iter();
+    circuits
+        .find_map(|circuit| found(&OF_HALLS, &circuit.name))
+        .unwrap_or_default()
 }
 
 /// Places where the generator can stand.

@@ -7,13 +7,17 @@ use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::places;
 use super::view::{
-    ApplianceState, ApplianceView, GeneratorView, NeighborView, PersonState, PersonView, PlaceView,
-    PoleView, StreetView,
+    ApplianceState, ApplianceView, Doorway, GeneratorView, NeighborView, PersonState, PersonView,
+    PlaceView, PoleView, StreetView,
 };
 use super::{Open, Practice, Session, furnish};
 
 /// Volts below which nothing glows.
 const GLOW_V: f64 = 30.0;
+/// Volts of a leg, at which a lamp shines as it should.
+const LEG_V: f64 = 120.0;
+/// A filament's light goes with about the 3.4th power of its volts, and how bright that seems with about its root: common practice.
+const GLOW_POWER: f64 = 1.7;
 
 impl Session {
     /// The street, if a drill is open.
@@ -76,6 +80,9 @@ impl Session {
             window_open: site
                 .control_id("window")
                 .is_some_and(|id| site.stands(drill.positions(), id, "open")),
+            garage_door: doorway(drill, "garage-door"),
+            house_door: doorway(drill, "house-door"),
+            building: furnish::building_of(site),
         })
     }
 
@@ -167,7 +174,7 @@ impl Session {
         NeighborView {
             id: name.to_owned(),
             label,
-            lit,
+            glow: glow(reading.volts / LEG_V),
             sentence,
         }
     }
@@ -255,6 +262,11 @@ impl Session {
             room: furnish::room_of(appliance),
             state,
             word,
+            glow: if condition.asks && !condition.damaged {
+                glow(reading.pu)
+            } else {
+                0.0
+            },
             worry,
             sentence,
         })
@@ -319,6 +331,11 @@ impl Session {
             stands: furnish::stands(site),
             place_words,
             opening_ft: as_f32(feet),
+            opening_words: if feet > 0.0 {
+                self.words.quantity(feet, Unit::Feet)
+            } else {
+                String::new()
+            },
             running,
             word,
             load: as_f32(reading.watts.max(0.0) / spec.rated_w),
@@ -382,6 +399,28 @@ fn broken_spans(drill: &Drill) -> Vec<String> {
         .stands(drill.positions(), line.span_state, "broken");
     let span = line.spans.get(line.broken_span).filter(|_| broken);
     span.map(|s| s.name.clone()).into_iter().collect()
+}
+
+/// How brightly a lamp shines at a share of its volts.
+fn glow(share: f64) -> f32 {
+    if share * LEG_V < GLOW_V {
+        0.0
+    } else {
+        as_f32(share.min(1.0).powf(GLOW_POWER))
+    }
+}
+
+/// How a door of this name stands, if there is one.
+fn doorway(drill: &Drill, name: &str) -> Doorway {
+    let site = drill.site();
+    let Some(id) = site.control_id(name) else {
+        return Doorway::None;
+    };
+    match site.position_name(drill.positions(), id) {
+        "open" => Doorway::Open,
+        "half" => Doorway::Half,
+        _ => Doorway::Shut,
+    }
 }
 
 fn person_word(state: PersonState) -> &'static str {

@@ -24,7 +24,9 @@ pub use face::{
 pub use lesson::{
     HandoutView, LessonView, MomentView, ObjectiveView, PhaseView, SessionPlanView, StepView,
 };
-pub use scene::{ApplianceKind, GeneratorForm, OutletView, Room, StandView, WireKind};
+pub use scene::{
+    ApplianceKind, Building, Doorway, GeneratorForm, OutletView, Room, StandView, WireKind,
+};
 pub use shelf::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
 pub use trade::{TermView, TradeView};
 
@@ -147,6 +149,8 @@ pub struct ApplianceView {
     pub state: ApplianceState,
     /// The word for the state, with numbers where they help.
     pub word: String,
+    /// How brightly it would shine if it is a lamp, 0 dark to 1 as it should be: by its volts, and 0 while it is off.
+    pub glow: f32,
     /// Fraction that matters to the household: water in the sump pit or warmth of the fridge, 0 good to 1 bad; 0 when not applicable.
     pub worry: f32,
     /// One sentence for pointer, focus and screen reader.
@@ -200,14 +204,14 @@ pub struct PoleView {
 }
 
 /// A house on the same transformer.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct NeighborView {
     /// Id: `neighbor-1`, `neighbor-2`.
     pub id: String,
     /// Label.
     pub label: String,
-    /// Whether its lights are on.
-    pub lit: bool,
+    /// How brightly its lights shine, 0 dark to 1 as they should: by the same rule as lamps in the house.
+    pub glow: f32,
     /// One sentence for pointer, focus and screen reader.
     pub sentence: String,
 }
@@ -227,6 +231,8 @@ pub struct GeneratorView {
     pub place_words: String,
     /// Distance to the nearest opening, feet; 0 indoors.
     pub opening_ft: f32,
+    /// The same with its unit; empty indoors.
+    pub opening_words: String,
     /// Whether the engine turns.
     pub running: bool,
     /// The words for its state, complete in themselves: engine stopped, engine warming up.
@@ -290,6 +296,12 @@ pub struct StreetView {
     pub storm: bool,
     /// Windows near the patio stand open.
     pub window_open: bool,
+    /// How the garage's big door stands.
+    pub garage_door: Doorway,
+    /// How the door between garage and house stands.
+    pub house_door: Doorway,
+    /// What kind of building it is.
+    pub building: Building,
 }
 
 /// Something that opens as a close view: `panel`, `generator`, `cords`, `line`, `house`, `phone`.

@@ -126,3 +126,27 @@ pub struct StandView {
     /// The room, or outside.
     pub room: Room,
 }
+
+/// How a door stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum Doorway {
+    /// There is none, or nothing hangs on it.
+    #[default]
+    None,
+    /// Shut.
+    Shut,
+    /// Half open.
+    Half,
+    /// Open.
+    Open,
+}
+
+/// What kind of building the power is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub enum Building {
+    /// A house where people live.
+    #[default]
+    House,
+    /// A hall where people meet.
+    Hall,
+}

@@ -11,7 +11,6 @@ use crate::window::theme;
 use crate::window::theme::Ink;
 
 use super::brush::Brush;
-use super::house::lamp_on;
 use super::plan::Plan;
 use super::rooms::{Mount, RIGHT, Spot};
 use super::things;
@@ -81,10 +80,9 @@ pub(super) fn pilot(brush: &mut Brush, at: Vec2, on: bool) {
 }
 
 fn lamp(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
-    let lit = lamp_on(view);
-    let dim = view.state == ApplianceState::Strained;
-    if lit {
-        let strength = if dim { 0.25 } else { 0.55 };
+    let glow = view.glow;
+    if glow > 0.0 {
+        let strength = 0.1 + 0.42 * glow;
         let reach = Vec2::new(0.0, 104.0);
         brush.shade(
             [
@@ -103,11 +101,7 @@ fn lamp(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
         );
     }
     brush.stroke(&[at, at + Vec2::Y * 12.0], 1.6, theme::RUBBER);
-    let shade = if lit {
-        theme::YELLOW
-    } else {
-        theme::STEEL.mix(theme::ROOM_DARK, 0.4)
-    };
+    let dark = theme::STEEL.mix(theme::ROOM_DARK, 0.4);
     brush.convex(
         &[
             at + Vec2::new(-5.0, 11.0),
@@ -115,7 +109,7 @@ fn lamp(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
             at + Vec2::new(14.0, 25.0),
             at + Vec2::new(-14.0, 25.0),
         ],
-        shade,
+        dark.mix(theme::YELLOW, glow.sqrt()),
     );
 }
 

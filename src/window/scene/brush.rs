@@ -90,6 +90,11 @@ impl Brush {
         self.given = before;
     }
 
+    /// Whether something of what moves, or does not, is its part: what a moving brush can leave out as a whole is not worked out for it.
+    pub(super) fn wants(&self, moves: bool) -> bool {
+        moves || self.paints == Part::Standing
+    }
+
     /// Whether what it is given now is not its part.
     fn leaves_out(&self) -> bool {
         self.given != self.paints

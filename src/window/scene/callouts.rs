@@ -22,7 +22,7 @@ use crate::window::theme::Ink;
 use super::calls::{Call, calls, calls_in_both};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
-use super::{legend, pointers, reach, wires};
+use super::{legend, measure, pointers, reach, wires};
 
 /// How the words are shown.
 pub(crate) struct Shown<'a> {
@@ -62,6 +62,7 @@ pub(crate) fn paint(
         taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
     }
     taken.push(reach::answer(ui, frame, shown.detail, page));
+    taken.extend(measure::figure(&painter, street, plan, frame));
     taken.extend(kept_free(street, plan, frame));
     let second = shown.second.and_then(|spoken| spoken.views.street.as_ref());
     let calls = match second {
@@ -348,7 +349,7 @@ fn yard_card(
         painter.layout_job(job)
     };
     // The distance drawn under the yard stays free, and so does the generator: its own page has what there is no room for.
-    let free = bottom - point(frame, Vec2::new(0.0, GROUND + 34.0)).y;
+    let free = bottom - point(frame, Vec2::new(0.0, GROUND + 46.0)).y;
     let galley = (1..=lines.len())
         .rev()
         .map(laid_out)

@@ -17,7 +17,7 @@ use super::street::outdoors;
 /// Between two boxes on the wall.
 const GAP: f32 = 14.0;
 /// Where the row on the wall begins, and where boxes end below.
-const ROW: (f32, f32) = (477.0, 640.0);
+const ROW: (f32, f32) = (477.0, 648.0);
 
 /// Where what hangs in the basement is: in a row, in the order in which energy passes.
 pub(super) fn on_wall(street: &StreetView) -> Vec<(String, Rect)> {
@@ -105,7 +105,7 @@ pub(super) fn on_roof(brush: &mut Brush, plan: &Plan, light: Light) {
         return;
     };
     let pipe = outdoors(theme::STEEL, light).mix(theme::INK, 0.25);
-    let (down, top) = (RIGHT + 4.0, plan.house.eaves());
+    let (down, top) = (RIGHT + 8.0, plan.house.eaves());
     let into = Vec2::new(inverter.center().x, inverter.min.y);
     let low = Vec2::new(down, into.y.min(424.0) - 4.0);
     let over = Vec2::new(into.x, into.y - 10.0);
@@ -113,23 +113,41 @@ pub(super) fn on_roof(brush: &mut Brush, plan: &Plan, light: Light) {
     array(brush, &plan.house, light);
 }
 
+/// Two rows of panels that lie on the roof's slope, below its ridge.
 fn array(brush: &mut Brush, house: &House, light: Light) {
-    let cell = outdoors(theme::BLUE, light).mix(theme::INK, 0.35);
+    let cell = outdoors(theme::BLUE, light).mix(theme::INK, 0.45);
+    let joint = cell.mix(theme::SKY_BLUE, 0.45);
+    let rim = outdoors(theme::STEEL, light).mix(theme::INK, 0.2);
     let eaves = house.eaves();
-    // The roof's right slope falls from its apex to the eaves.
-    let slope = |t: f32| Vec2::new(618.0 + 188.0 * t, eaves - 114.0 + 118.0 * t);
-    for i in 0..4_u8 {
-        let from = 0.2 + 0.17 * f32::from(i);
-        let (a, b) = (slope(from), slope(from + 0.15));
-        let thick = Vec2::new(3.0, -5.0);
-        let corners = [a + thick, b + thick, b - thick * 1.6, a - thick * 1.6];
-        brush.convex(&corners, cell);
-        let middle = a.midpoint(b);
-        brush.line(
-            &[middle + thick, middle - thick * 1.6],
-            1.0,
-            theme::SKY_BLUE.alpha(0.6),
-        );
+    // The slope grows wider towards the eaves, and so do panels that lie nearer.
+    for (n, top, low, narrow, wide) in [(3_u8, 82.0, 53.0, 25.0, 28.0), (5, 49.0, 18.0, 29.0, 32.0)]
+    {
+        for i in 0..n {
+            let from = f32::from(i) - f32::from(n) / 2.0;
+            let at = |share: f32, wide: f32, up: f32| {
+                Vec2::new(618.0 + (from + share) * wide, eaves - up)
+            };
+            let panel = |edge: f32| {
+                [
+                    at(edge, narrow, top - edge * 24.0),
+                    at(1.0 - edge, narrow, top - edge * 24.0),
+                    at(1.0 - edge, wide, low + edge * 24.0),
+                    at(edge, wide, low + edge * 24.0),
+                ]
+            };
+            brush.convex(&panel(0.02), rim);
+            brush.convex(&panel(0.06), cell);
+            let middle = f32::midpoint(narrow, wide);
+            let across = [
+                at(0.06, middle, f32::midpoint(top, low)),
+                at(0.94, middle, f32::midpoint(top, low)),
+            ];
+            brush.line(&across, 1.0, joint);
+            for share in [0.35, 0.65] {
+                let down = [at(share, narrow, top - 2.0), at(share, wide, low + 2.0)];
+                brush.line(&down, 1.0, joint);
+            }
+        }
     }
 }
 

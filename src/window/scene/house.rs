@@ -1,17 +1,21 @@
-//! The house in section: rooms that are lit or dark, the wiring chase, the panel on the cellar wall.
+//! The house in section: walls, roof, cellar and garage, the wiring chase, where circuits end.
 //!
-//! It does not cover the things in the rooms: see [`super::appliances`].
+//! It does not cover what is in the rooms: see [`super::inside`] and [`super::appliances`].
 
 use bevy::math::Vec2;
 
-use crate::session::view::{ApplianceKind, ApplianceView, Room, StreetView};
+use crate::session::view::{ApplianceKind, Building, Room, StreetView};
 use crate::window::theme;
 use crate::window::theme::Light;
 
 use super::brush::Brush;
 use super::plan::{GROUND, Plan};
-use super::rooms::{CEILING, COUNTER, FLOOR, House, LEFT, Mount, RIGHT, UPPER_FLOOR};
+use super::rooms::{
+    CEILING, CELLAR_CEILING, CELLAR_FLOOR, FLOOR, House, LEFT, Mount, RIGHT, UPPER_FLOOR,
+};
+use super::sizes::Plate;
 use super::street::outdoors;
+use super::{hall, inside, openings, sizes};
 
 /// Paints the house.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: Light) {
@@ -24,84 +28,63 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
     let eaves = house.eaves();
     brush.rect(LEFT, eaves, RIGHT - LEFT, GROUND - eaves, wall);
     roof(brush, house, light);
-    for chamber in &house.chambers {
-        let brightness = lit(street, chamber.room);
-        match chamber.room {
-            Room::Garage | Room::Basement | Room::Outside => {}
-            Room::Kitchen | Room::Living | Room::Bedroom | Room::Bathroom => {
-                let size = chamber.rect.size();
-                room(
-                    brush,
-                    [chamber.rect.min.x, chamber.rect.min.y, size.x, size.y],
-                    brightness,
-                );
-            }
-        }
+    if house.building == Building::Hall {
+        hall::roof(brush, street, house);
     }
-    for y in [UPPER_FLOOR, FLOOR] {
-        let slab = theme::FLOOR.mix(theme::INK, 0.25);
-        brush.rect(LEFT, y, RIGHT - LEFT, CEILING - UPPER_FLOOR, slab);
+    inside::rooms(brush, street, house);
+    if house.building == Building::Hall {
+        hall::room(brush, street, house);
     }
+    let slab = theme::FLOOR.mix(theme::INK, 0.38);
+    if house.building == Building::House {
+        brush.rect(LEFT, UPPER_FLOOR, RIGHT - LEFT, CEILING - UPPER_FLOOR, slab);
+    }
+    brush.rect(LEFT, FLOOR, RIGHT - LEFT, CELLAR_CEILING - FLOOR, slab);
     let chase = theme::INK.mix(wall, 0.22);
-    brush.rect(457.0, eaves, 22.0, FLOOR - eaves, chase);
-    windows(brush, street, house, light);
-    furniture(brush, street, house);
+    brush.rect(457.0, eaves, 22.0, CELLAR_CEILING - eaves, chase);
+    openings::windows(brush, street, house, light);
+    inside::furniture(brush, street, house);
+    if house.right > RIGHT {
+        openings::house_door(brush, street.house_door, wall);
+    }
     outlets(brush, street, plan);
     entrance(brush, light);
 }
 
-/// How brightly a room is lit, 0 to 1: a lamp there is on, a screen glows, or light comes in from next door.
-fn lit(street: &StreetView, room: Room) -> f32 {
+/// How brightly a room is lit, 0 to 1: a lamp shines there, a screen glows, or light comes in from next door.
+pub(super) fn lit(street: &StreetView, room: Room) -> f32 {
     let here = |kind| {
-        let mut things = street.appliances.iter();
-        things.any(|a| a.room == room && a.kind == kind && lamp_on(a))
+        let things = street.appliances.iter();
+        things.filter(move |a| a.room == room && a.kind == kind)
     };
-    if here(ApplianceKind::Lamp) {
-        1.0
-    } else if here(ApplianceKind::Television) {
-        0.45
-    } else if room == Room::Bathroom {
-        lit(street, Room::Bedroom) * 0.35
-    } else {
-        0.0
-    }
-}
-
-/// Whether a lamp gives light.
-pub(super) fn lamp_on(lamp: &ApplianceView) -> bool {
-    use crate::session::view::ApplianceState as S;
-    match lamp.state {
-        S::Running | S::Strained | S::Starting => true,
-        S::NoPower | S::Ready | S::Broken => false,
-    }
-}
-
-fn room(brush: &mut Brush, [x, y, width, height]: [f32; 4], brightness: f32) {
-    let ink = theme::ROOM_DARK.mix(theme::ROOM_LIT, brightness);
-    brush.shade(
-        [
-            Vec2::new(x, y),
-            Vec2::new(x + width, y),
-            Vec2::new(x + width, y + height),
-            Vec2::new(x, y + height),
-        ],
-        ink.mix(theme::CREAM, 0.06 * brightness),
-        ink.mix(theme::FLOOR, 0.22),
-    );
-    brush.rect(x, y + height - 4.0, width, 4.0, ink.mix(theme::WOOD, 0.5));
+    let lamps = here(ApplianceKind::Lamp)
+        .map(|a| a.glow)
+        .fold(0.0, f32::max);
+    let screen = here(ApplianceKind::Television).any(|a| theme::powered(a.state));
+    let next_door = match (room, street.building) {
+        (Room::Bathroom, _) => lit(street, Room::Bedroom) * 0.35,
+        // A hall is one room.
+        (Room::Kitchen, Building::Hall) => lit(street, Room::Living),
+        _ => 0.0,
+    };
+    let screen = if screen { 0.45 } else { 0.0 };
+    lamps.max(screen).max(next_door)
 }
 
 fn roof(brush: &mut Brush, house: &House, light: Light) {
     let tile = outdoors(theme::ROOF, light);
     let eaves = house.eaves();
     let apex = Vec2::new(618.0, eaves - 114.0);
-    brush.rect(
-        692.0,
-        eaves - 104.0,
-        24.0,
-        60.0,
-        outdoors(theme::CLOTH, light),
-    );
+    let brick = outdoors(theme::CLOTH, light);
+    if house.building == Building::House {
+        brush.rect(692.0, eaves - 104.0, 24.0, 60.0, brick);
+        for y in [eaves - 94.0, eaves - 84.0, eaves - 74.0] {
+            let joint = [Vec2::new(692.0, y), Vec2::new(716.0, y)];
+            brush.line(&joint, 1.0, brick.mix(theme::RUBBER, 0.25));
+        }
+        let cap = brick.mix(theme::RUBBER, 0.3);
+        brush.rect(689.0, eaves - 108.0, 30.0, 6.0, cap);
+    }
     brush.convex(
         &[
             Vec2::new(430.0, eaves + 4.0),
@@ -110,17 +93,9 @@ fn roof(brush: &mut Brush, house: &House, light: Light) {
         ],
         tile,
     );
-    for i in 1..5_u8 {
-        let t = f32::from(i) / 5.0;
-        let y = apex.y + (eaves + 4.0 - apex.y) * t;
-        let half = 188.0 * t;
-        brush.line(
-            &[Vec2::new(618.0 - half, y), Vec2::new(618.0 + half, y)],
-            1.0,
-            tile.mix(theme::RUBBER, 0.22),
-        );
-    }
+    courses(brush, apex, eaves + 4.0, tile);
     brush.rect(430.0, eaves, 376.0, 7.0, tile.mix(theme::RUBBER, 0.35));
+    downspout(brush, house, light);
     let head = house.weatherhead();
     brush.stroke(
         &[head + Vec2::new(0.0, 22.0), head - Vec2::Y * 6.0],
@@ -130,26 +105,88 @@ fn roof(brush: &mut Brush, house: &House, light: Light) {
     brush.disk(head - Vec2::new(3.0, 6.0), 6.0, theme::STEEL);
 }
 
+/// Courses of tiles, each a little apart from the next.
+fn courses(brush: &mut Brush, apex: Vec2, low: f32, tile: theme::Ink) {
+    const ROWS: u8 = 8;
+    let joint = tile.mix(theme::RUBBER, 0.17);
+    for i in 1..=ROWS {
+        let t = f32::from(i) / f32::from(ROWS);
+        let (y, half) = (apex.y + (low - apex.y) * t, 188.0 * t);
+        if i < ROWS {
+            let ends = [Vec2::new(apex.x - half, y), Vec2::new(apex.x + half, y)];
+            brush.line(&ends, 1.0, joint);
+        }
+        let above = y - (low - apex.y) / f32::from(ROWS);
+        let mut x = apex.x - half + if i % 2 == 0 { 14.0 } else { 25.0 };
+        while x < apex.x + half - 12.0 {
+            let narrow = (x - apex.x).abs() < half - 24.0;
+            if narrow {
+                brush.line(&[Vec2::new(x, above + 2.0), Vec2::new(x, y)], 1.0, joint);
+            }
+            x += 22.0;
+        }
+    }
+    // A ridge of light along both edges.
+    let edge = tile.mix(theme::CREAM, 0.1);
+    let ends = [
+        Vec2::new(apex.x - 188.0, low),
+        apex,
+        Vec2::new(apex.x + 188.0, low),
+    ];
+    brush.stroke(&ends, 3.0, edge);
+}
+
+/// From the gutter down the outer wall.
+fn downspout(brush: &mut Brush, house: &House, light: Light) {
+    let steel = outdoors(theme::STEEL, light).mix(theme::INK, 0.25);
+    let low = if house.right > RIGHT {
+        398.0
+    } else {
+        GROUND - 2.0
+    };
+    let pipe = [
+        Vec2::new(796.0, house.eaves() + 6.0),
+        Vec2::new(796.0, house.eaves() + 11.0),
+        Vec2::new(RIGHT + 3.0, house.eaves() + 20.0),
+        Vec2::new(RIGHT + 3.0, low),
+    ];
+    brush.stroke(&pipe, 3.4, steel);
+}
+
 fn cellar(brush: &mut Brush, street: &StreetView, plan: &Plan) {
     let brightness = lit(street, Room::Basement);
     let wall = theme::STEEL.mix(theme::SOIL, 0.55);
-    brush.rect(LEFT, GROUND, RIGHT - LEFT, 134.0, wall);
+    brush.rect(
+        LEFT,
+        GROUND,
+        RIGHT - LEFT,
+        CELLAR_FLOOR + 12.0 - GROUND,
+        wall,
+    );
     let ink = theme::CELLAR_DARK.mix(theme::CELLAR_LIT, brightness);
+    let [left, right] = [466.0, RIGHT - 9.0];
     brush.shade(
         [
-            Vec2::new(466.0, 538.0),
-            Vec2::new(772.0, 538.0),
-            Vec2::new(772.0, 652.0),
-            Vec2::new(466.0, 652.0),
+            Vec2::new(left, CELLAR_CEILING),
+            Vec2::new(right, CELLAR_CEILING),
+            Vec2::new(right, CELLAR_FLOOR),
+            Vec2::new(left, CELLAR_FLOOR),
         ],
         ink.mix(theme::CREAM, 0.05),
         ink.mix(theme::INK, 0.12),
     );
+    inside::cellar(brush, ink, &plan.house);
     // A sump pit goes below the floor.
     for spot in plan.house.spots.values().filter(|s| s.mount == Mount::Pit) {
         let width = 42.0 * spot.scale;
         let depth = 34.0 * spot.scale;
-        brush.rect(spot.at.x - width / 2.0, 650.0, width, depth, wall);
+        brush.rect(
+            spot.at.x - width / 2.0,
+            CELLAR_FLOOR - 2.0,
+            width,
+            depth,
+            wall,
+        );
     }
 }
 
@@ -177,148 +214,29 @@ fn garage(brush: &mut Brush, street: &StreetView, house: &House, light: Light) {
         10.0,
         theme::STEEL.mix(theme::SOIL, 0.55),
     );
-    for y in [452.0, 462.0] {
-        brush.line(
-            &[Vec2::new(792.0, y), Vec2::new(830.0, y)],
-            1.5,
-            ink.mix(theme::CREAM, 0.18),
-        );
-    }
+    openings::big_door(brush, street.garage_door, house, (ink, light));
 }
 
-fn windows(brush: &mut Brush, street: &StreetView, house: &House, light: Light) {
-    let night = light.middle.mix(light.bottom, 0.5);
-    let frame = theme::ENAMEL.mix(theme::ROOM_DARK, 0.3);
-    for (x, y, w, h) in [
-        (498.0, 296.0, 34.0, 40.0),
-        (718.0, 296.0, 34.0, 40.0),
-        (700.0, 424.0, 40.0, 40.0),
-    ] {
-        if y < UPPER_FLOOR && !house.upper {
-            continue;
-        }
-        brush.rect(x - 3.0, y - 3.0, w + 6.0, h + 6.0, frame);
-        brush.rect(x, y, w, h, night);
-        brush.rect(x + w / 2.0 - 1.0, y, 2.0, h, frame);
-    }
-    // The side window towards the patio, seen edge-on: shut it is flush with the wall, open it swings out.
-    brush.rect(772.0, 424.0, 9.0, 40.0, frame);
-    if street.window_open {
-        brush.stroke(
-            &[Vec2::new(779.0, 424.0), Vec2::new(800.0, 414.0)],
-            4.0,
-            frame,
-        );
-        brush.rect(774.0, 430.0, 5.0, 30.0, night);
-    }
-}
-
-/// What only furnishes a room stands where its things leave room.
-fn furniture(brush: &mut Brush, street: &StreetView, house: &House) {
-    let dim = |ink: theme::Ink, room: Room| {
-        ink.mix(theme::ROOM_DARK, 0.45 * (1.0 - lit(street, room).min(1.0)))
-    };
-    let free = |room: Room, width: f32| {
-        let (left, right) = house.free.get(&room).copied()?;
-        (right - left >= width).then_some((left, right))
-    };
-    if let Some((_, right)) = free(Room::Bedroom, 74.0) {
-        bed(brush, right - 70.0, &|ink| dim(ink, Room::Bedroom));
-    }
-    if let Some((left, right)) = free(Room::Living, 60.0) {
-        let sofa = dim(theme::SOFA, Room::Living);
-        let width = (right - left - 4.0).min(90.0);
-        brush.round_rect(
-            Vec2::new(left + 6.0, 474.0),
-            Vec2::new(width - 8.0, 26.0),
-            8.0,
-            sofa.mix(theme::CREAM, 0.18),
-        );
-        brush.round_rect(
-            Vec2::new(left + 2.0, 492.0),
-            Vec2::new(width, 24.0),
-            8.0,
-            sofa,
-        );
-    }
-    if let Some((_, right)) = free(Room::Bathroom, 72.0) {
-        let tub = dim(theme::ENAMEL, Room::Bathroom);
-        brush.round_rect(
-            Vec2::new(right - 66.0, 352.0),
-            Vec2::new(64.0, 26.0),
-            9.0,
-            tub,
-        );
-        brush.rect(
-            right - 68.0,
-            350.0,
-            68.0,
-            5.0,
-            tub.mix(theme::ENAMEL_LINE, 0.4),
-        );
-    }
-    for (left, right, floor) in &house.counters {
-        let kitchen = *floor >= FLOOR - 1.0 && *left < 628.0;
-        let room = if kitchen { Room::Kitchen } else { Room::Living };
-        counter(brush, (*left, *right), *floor, &|ink| dim(ink, room));
-    }
-    if let Some((left, right)) = free(Room::Kitchen, 26.0) {
-        counter(brush, (left - 4.0, right + 4.0), FLOOR, &|ink| {
-            dim(ink, Room::Kitchen)
-        });
-    }
-}
-
-fn bed(brush: &mut Brush, x: f32, dim: &dyn Fn(theme::Ink) -> theme::Ink) {
-    let quilt = dim(theme::BLUE.mix(theme::CREAM, 0.45));
-    brush.round_rect(Vec2::new(x + 2.0, 352.0), Vec2::new(66.0, 18.0), 5.0, quilt);
-    brush.round_rect(
-        Vec2::new(x + 48.0, 344.0),
-        Vec2::new(20.0, 11.0),
-        5.0,
-        dim(theme::CREAM),
-    );
-    brush.rect(x, 366.0, 70.0, 8.0, dim(theme::WOOD));
-    for leg in [2.0, 64.0] {
-        brush.rect(x + leg, 374.0, 4.0, 8.0, dim(theme::WOOD));
-    }
-}
-
-fn counter(
-    brush: &mut Brush,
-    (left, right): (f32, f32),
-    floor: f32,
-    dim: &dyn Fn(theme::Ink) -> theme::Ink,
-) {
-    let top = floor - COUNTER;
-    brush.rect(
-        left,
-        top + 5.0,
-        right - left,
-        COUNTER - 9.0,
-        dim(theme::WOOD),
-    );
-    brush.rect(left, top, right - left, 6.0, dim(theme::CREAM));
-    let middle = left.midpoint(right);
-    brush.line(
-        &[Vec2::new(middle, top + 7.0), Vec2::new(middle, floor - 4.0)],
-        1.2,
-        dim(theme::RUBBER).alpha(0.5),
-    );
-}
-
-/// Outlets that nothing stands before.
+/// Where circuits end: outlets on the walls, boxes at what is wired for good.
 fn outlets(brush: &mut Brush, street: &StreetView, plan: &Plan) {
-    let empty = street.outlets.iter().filter(|o| o.appliances.is_empty());
-    for at in empty.filter_map(|o| plan.anchors.get(&o.id)) {
-        brush.round_rect(
-            *at - Vec2::new(3.5, 5.0),
-            Vec2::new(7.0, 10.0),
-            2.0,
-            theme::ENAMEL,
-        );
-        for dy in [-2.0, 2.0] {
-            brush.disk(*at + Vec2::Y * dy, 1.1, theme::RUBBER);
+    for outlet in &street.outlets {
+        for end in sizes::ends(street, plan, outlet) {
+            let at = end.at;
+            let corner = |half: Vec2| (at - half, half * 2.0);
+            match end.plate {
+                Plate::Outlet => {
+                    let (corner, size) = corner(Vec2::new(3.5, 5.0));
+                    brush.round_rect(corner, size, 2.0, theme::ENAMEL);
+                    for dy in [-2.0, 2.0] {
+                        brush.disk(at + Vec2::Y * dy, 1.1, theme::RUBBER);
+                    }
+                }
+                Plate::Box => {
+                    let (corner, size) = corner(Vec2::new(4.5, 3.5));
+                    brush.round_rect(corner, size, 1.5, theme::STEEL);
+                }
+                Plate::None => {}
+            }
         }
     }
 }

@@ -6,13 +6,19 @@
 //! What part of the street is seen: see [`sight`].
 
 mod appliances;
+mod branches;
 mod brush;
 pub(super) mod callouts;
 mod calls;
 mod equipment;
 pub(super) mod frame;
+mod hall;
 mod house;
+mod inside;
 pub(crate) mod legend;
+mod measure;
+mod neighbors;
+mod openings;
 mod paint;
 mod people;
 mod plan;
@@ -21,6 +27,7 @@ mod reach;
 mod rooms;
 mod routes;
 pub(super) mod sight;
+mod sizes;
 mod sky;
 mod street;
 mod things;
@@ -268,6 +275,7 @@ fn backdrop(
     yard::paint(&mut brush, &drawn.plan, light);
     house::paint(&mut brush, street, &drawn.plan, light);
     equipment::on_roof(&mut brush, &drawn.plan, light);
+    yard::haze(&mut brush, street, &drawn.plan);
     lay(&mut meshes, &layers.backdrop, brush)
 }
 
@@ -346,6 +354,7 @@ fn shelf_street() -> StreetView {
         kind,
         room,
         state: ApplianceState::Running,
+        glow: 1.0,
         ..ApplianceView::default()
     };
     let stand = |id: &str, room, store| StandView {

@@ -9,12 +9,13 @@ use std::collections::BTreeMap;
 
 use bevy::math::{Rect, Vec2};
 
-use crate::session::view::{GeneratorView, PersonState, Room, StreetView, WireKind};
+use crate::session::view::{GeneratorForm, GeneratorView, PersonState, Room, StreetView, WireKind};
 
 use super::equipment;
 use super::rooms::{CELLAR_FLOOR, FLOOR, House, LEFT};
 use super::routes;
 use super::routes::Route;
+use super::sizes;
 
 /// Where the ground is.
 pub(super) const GROUND: f32 = 530.0;
@@ -24,6 +25,18 @@ pub(super) const PHASE: f32 = 206.0;
 pub(super) const NEUTRAL: f32 = 300.0;
 /// Left and right end of the line of poles.
 const POLES: (f32, f32) = (40.0, 392.0);
+
+/// Units of the yard to a foot: the same in every picture.
+const FOOT: f32 = 2.9;
+
+/// The way from the nearest opening to an engine in the yard.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Distance {
+    pub(super) from: f32,
+    pub(super) to: f32,
+    /// Whether the yard is too small or too full for its scale.
+    pub(super) broken: bool,
+}
 
 /// Where everything stands.
 #[derive(Debug, Clone, Default)]
@@ -44,6 +57,8 @@ pub(crate) struct Plan {
     pub(super) inlets: BTreeMap<String, Vec2>,
     /// The generator's feet.
     pub(super) generator: Vec2,
+    /// From the house to the engine, where it stands in the yard.
+    pub(super) distance: Option<Distance>,
     /// Conductors.
     pub(crate) routes: BTreeMap<String, Route>,
     /// A point for each id that can be pointed at.
@@ -61,8 +76,10 @@ impl Plan {
         let inlets = inlets
             .enumerate()
             .map(|(i, w)| (w.from.clone(), house.inlet(count(i))));
+        let (generator, distance) = stand(&street.generator, &house);
         let mut plan = Self {
-            generator: stand(&street.generator, &house),
+            generator,
+            distance,
             inlets: inlets.collect(),
             boxes: boxes.into_iter().collect(),
             house,
@@ -147,14 +164,16 @@ impl Plan {
         for (id, spot) in &self.house.spots {
             self.anchors.insert(id.clone(), spot.at);
         }
-        // An outlet is behind the thing that belongs there, or on its room's wall.
+        // An outlet is beside the thing that belongs there, or on its room's wall.
         let mut on_wall: BTreeMap<Room, f32> = BTreeMap::new();
         for outlet in &street.outlets {
-            let spots = outlet.appliances.iter();
-            let at = spots
-                .filter_map(|id| self.house.spots.get(id))
-                .map(super::rooms::Spot::socket)
-                .next()
+            let at = outlet
+                .appliances
+                .iter()
+                .find_map(|id| {
+                    let thing = street.appliances.iter().find(|a| a.id == *id)?;
+                    Some(sizes::end(thing.kind, self.house.spots.get(id)?).at)
+                })
                 .unwrap_or_else(|| {
                     let nth = on_wall.entry(outlet.room).or_default();
                     *nth += 1.0;
@@ -181,6 +200,21 @@ impl Plan {
         Vec2::new(x, floor - 24.0)
     }
 
+    /// Where those at home stand: in the room of the ground floor that leaves them most room.
+    fn at_home(&self) -> Vec2 {
+        const WANTED: f32 = 62.0;
+        let free = |room| self.house.free.get(&room).copied().unwrap_or_default();
+        let wide = |(left, right): (f32, f32)| right - left;
+        let (living, kitchen) = (free(Room::Living), free(Room::Kitchen));
+        let (left, right) = if wide(living) >= WANTED || wide(living) >= wide(kitchen) {
+            living
+        } else {
+            kitchen
+        };
+        let x = (left + 54.0).min(right - 12.0).max(left + 30.0);
+        Vec2::new(x, FLOOR)
+    }
+
     fn place_people(&mut self, street: &StreetView) {
         for person in &street.people {
             let pole = self
@@ -198,7 +232,7 @@ impl Plan {
                     }
                 },
                 (None, "house", "learner") => Vec2::new(536.0, CELLAR_FLOOR),
-                (None, "house", _) => Vec2::new(690.0, FLOOR),
+                (None, "house", _) => self.at_home(),
                 (None, "away", _) => continue,
                 (None, _, "learner") => Vec2::new(self.generator.x - 70.0, GROUND),
                 (None, _, _) => Vec2::new(self.generator.x - 40.0, GROUND),
@@ -213,39 +247,45 @@ pub(super) fn crew_side(x: f32) -> f32 {
     if x + 120.0 > LEFT - 10.0 { -1.0 } else { 1.0 }
 }
 
-/// Where the generator stands: its feet.
-/// Places out of doors follow each other by their distance from the house.
-fn stand(generator: &GeneratorView, house: &House) -> Vec2 {
+/// Where the generator stands: its feet, and how far from the house if that is in the yard.
+fn stand(generator: &GeneratorView, house: &House) -> (Vec2, Option<Distance>) {
     let here = generator.stands.iter().find(|s| s.id == generator.place);
     let Some(here) = here else {
-        return Vec2::new(house.yard.0.midpoint(house.yard.1), GROUND);
+        let middle = house.yard.0.midpoint(house.yard.1);
+        return (Vec2::new(middle, GROUND), None);
     };
     match here.room {
-        _ if here.store => Vec2::new(1082.0, GROUND),
-        Room::Outside => {
-            let mut outside: Vec<_> = generator
-                .stands
-                .iter()
-                .filter(|s| s.room == Room::Outside && !s.store)
-                .collect();
-            outside.sort_by(|a, b| a.opening_ft.total_cmp(&b.opening_ft));
-            let nth = outside.iter().position(|s| s.id == here.id).unwrap_or(0);
-            let (left, right) = (house.yard.0 + 26.0, house.yard.1 - 40.0);
-            let share = if outside.len() > 1 {
-                count(nth) / count(outside.len() - 1)
-            } else {
-                0.7
-            };
-            Vec2::new(left + (right - left).max(0.0) * share, GROUND)
-        }
-        Room::Garage => Vec2::new(house.right - 46.0, FLOOR),
+        _ if here.store => (Vec2::new(1086.0, GROUND), None),
+        Room::Outside => in_yard(generator, here.opening_ft, house),
+        Room::Garage => (Vec2::new(house.right - 46.0, FLOOR), None),
         Room::Living | Room::Kitchen | Room::Bedroom | Room::Bathroom | Room::Basement => {
             let chamber = house.chamber(here.room);
-            chamber.map_or(Vec2::new(700.0, FLOOR), |r| {
+            let at = chamber.map_or(Vec2::new(700.0, FLOOR), |r| {
                 Vec2::new(r.max.x - 46.0, r.max.y)
-            })
+            });
+            (at, None)
         }
     }
+}
+
+/// A place in the yard, to scale as far as the yard reaches.
+fn in_yard(generator: &GeneratorView, feet: f32, house: &House) -> (Vec2, Option<Distance>) {
+    // From the feet to the side towards the house.
+    let reach = match (generator.form, generator.second) {
+        (GeneratorForm::Portable, _) => 37.0,
+        (GeneratorForm::Inverter, None) => 26.0,
+        (GeneratorForm::Inverter, Some(_)) => 98.0,
+        (GeneratorForm::Standby, _) => 45.0,
+    };
+    let from = house.right + 8.0;
+    let true_x = from + feet * FOOT + reach;
+    let x = true_x.min(house.yard.1 - 34.0).max(house.yard.0 + reach);
+    let distance = Distance {
+        from,
+        to: x - reach,
+        broken: (x - true_x).abs() > 0.5,
+    };
+    (Vec2::new(x, GROUND), Some(distance))
 }
 
 /// A small number as a length.
@@ -319,5 +359,39 @@ mod tests {
             Plan::new(&street).generator.x
         };
         assert!(at("near") + 40.0 < at("mid") && at("mid") + 40.0 < at("far"));
+    }
+
+    #[test]
+    fn a_foot_of_yard_is_as_long_in_every_picture_or_the_bar_is_broken() {
+        let bar = |form, feet: f32, second: Option<bool>| {
+            let street = StreetView {
+                generator: GeneratorView {
+                    place: "yard".to_owned(),
+                    form,
+                    second,
+                    stands: vec![StandView {
+                        id: "yard".to_owned(),
+                        opening_ft: feet,
+                        room: Room::Outside,
+                        ..StandView::default()
+                    }],
+                    ..GeneratorView::default()
+                },
+                ..StreetView::default()
+            };
+            Plan::new(&street).distance.expect("it stands in the yard")
+        };
+        for form in [
+            GeneratorForm::Portable,
+            GeneratorForm::Inverter,
+            GeneratorForm::Standby,
+        ] {
+            for feet in [6.0, 24.0, 40.0, 400.0] {
+                let bar = bar(form, feet, Some(true));
+                let true_length = (bar.to - bar.from - feet * FOOT).abs() < 0.6;
+                assert!(true_length != bar.broken, "{form:?} {feet} ft: {bar:?}");
+                assert!(bar.broken == (feet > 100.0), "{form:?} {feet} ft: {bar:?}");
+            }
+        }
     }
 }

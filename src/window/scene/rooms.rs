@@ -9,9 +9,10 @@ use std::collections::BTreeMap;
 
 use bevy::math::{Rect, Vec2};
 
-use crate::session::view::{ApplianceKind, ApplianceView, Room, StreetView};
+use crate::session::view::{ApplianceKind, ApplianceView, Building, Room, StreetView};
 
 use super::plan::GROUND;
+use super::sizes::footprint;
 
 /// Left and right face of the house, without a garage.
 pub(super) const LEFT: f32 = 455.0;
@@ -19,15 +20,15 @@ pub(super) const RIGHT: f32 = 781.0;
 /// Floor of the ground floor, of the upper floor, of the basement.
 pub(super) const FLOOR: f32 = 520.0;
 pub(super) const UPPER_FLOOR: f32 = 384.0;
-pub(super) const CELLAR_FLOOR: f32 = 652.0;
+pub(super) const CELLAR_FLOOR: f32 = 656.0;
 /// Ceilings of the same.
 pub(super) const CEILING: f32 = 402.0;
 pub(super) const UPPER_CEILING: f32 = 272.0;
-pub(super) const CELLAR_CEILING: f32 = 538.0;
+pub(super) const CELLAR_CEILING: f32 = 542.0;
 /// Right end of the yard.
 const YARD_END: f32 = 1112.0;
 /// Where the shed begins, if there is one.
-const SHED: f32 = 1044.0;
+pub(super) const SHED: f32 = 1056.0;
 /// Between two things side by side.
 const GAP: f32 = 8.0;
 /// Sizes that are tried, the largest first.
@@ -87,12 +88,13 @@ impl Spot {
         }
     }
 
-    /// Where a plug or a wire meets it.
+    /// Where a plug meets it.
     pub(super) fn socket(&self) -> Vec2 {
         if self.mount == Mount::Ceiling {
             self.at
         } else {
-            self.at - Vec2::Y * (18.0 * self.scale).min(self.size.y * self.scale * 0.6)
+            let up = (12.0 * self.scale).min(self.size.y * self.scale * 0.6);
+            Vec2::new(self.cover().max.x - 3.0, self.at.y - up)
         }
     }
 }
@@ -101,6 +103,8 @@ impl Spot {
 #[derive(Debug, Clone, Default)]
 pub(crate) struct House {
     pub(super) chambers: Vec<Chamber>,
+    /// What kind of building it is.
+    pub(super) building: Building,
     /// Whether it has an upper floor.
     pub(super) upper: bool,
     /// Whether a shed stands in the yard.
@@ -140,7 +144,6 @@ impl House {
         };
         let stands = &street.generator.stands;
         let engine_inside = stands.iter().any(|s| s.room == Room::Garage);
-        let upper = speaks_of(Room::Bedroom) || speaks_of(Room::Bathroom);
         let right = if engine_inside || speaks_of(Room::Garage) {
             let things = street.appliances.iter().filter(|a| a.room == Room::Garage);
             let wanted: f32 = things.map(|a| footprint(a.kind).0.x + GAP).sum();
@@ -149,20 +152,36 @@ impl House {
         } else {
             RIGHT
         };
-        let shed = stands.iter().any(|s| s.store);
-        let mut house = Self {
-            chambers: chambers(upper, right),
-            upper,
-            shed,
-            right,
-            ..Self::default()
-        };
-        for scale in SCALES {
-            if house.furnish(&street.appliances, (wall_end, right + beside), scale) {
-                break;
+        let upper = speaks_of(Room::Bedroom) || speaks_of(Room::Bathroom);
+        let furnished = |upper: bool| {
+            let mut house = Self {
+                chambers: chambers(upper, right, street.building),
+                building: street.building,
+                upper,
+                shed: stands.iter().any(|s| s.store),
+                right,
+                ..Self::default()
+            };
+            for scale in SCALES {
+                if house.furnish(&street.appliances, (wall_end, right + beside), scale) {
+                    break;
+                }
             }
+            house
+        };
+        let house = furnished(upper);
+        // What a full cellar leaves over stands in a bathroom rather than among people.
+        if !upper && street.building == Building::House && house.is_crowded(&street.appliances) {
+            furnished(true)
+        } else {
+            house
         }
-        house
+    }
+
+    /// Whether something of the cellar stands on the ground floor.
+    fn is_crowded(&self, things: &[ApplianceView]) -> bool {
+        let mut cellar = things.iter().filter(|t| t.room == Room::Basement);
+        cellar.any(|thing| self.spots.get(&thing.id).is_some_and(|s| s.at.y < GROUND))
     }
 
     /// Where the service drop meets the house.
@@ -270,14 +289,19 @@ impl House {
 /// Height of a counter.
 pub(super) const COUNTER: f32 = 41.0;
 
-fn chambers(upper: bool, right: f32) -> Vec<Chamber> {
+fn chambers(upper: bool, right: f32, building: Building) -> Vec<Chamber> {
+    // A hall is one room: where its kitchen ends, no wall stands.
+    let (kitchen_end, living) = match building {
+        Building::House => (624.0, 632.0),
+        Building::Hall => (612.0, 612.0),
+    };
     let chamber = |room, x0, y0, x1, y1| Chamber {
         room,
         rect: Rect::new(x0, y0, x1, y1),
     };
     let mut all = vec![
-        chamber(Room::Kitchen, 480.0, CEILING, 624.0, FLOOR),
-        chamber(Room::Living, 632.0, CEILING, 773.0, FLOOR),
+        chamber(Room::Kitchen, 480.0, CEILING, kitchen_end, FLOOR),
+        chamber(Room::Living, living, CEILING, 773.0, FLOOR),
         chamber(Room::Basement, 466.0, CELLAR_CEILING, 772.0, CELLAR_FLOOR),
     ];
     if upper {
@@ -345,8 +369,21 @@ fn stand(rows: &mut [Row], thing: &ApplianceView, scale: f32) -> Option<Spot> {
         Room::Bedroom,
         Room::Garage,
     ];
+    const FROM_CELLAR: [Room; 6] = [
+        Room::Bathroom,
+        Room::Garage,
+        Room::Kitchen,
+        Room::Living,
+        Room::Bedroom,
+        Room::Basement,
+    ];
     let (size, mount) = footprint(thing.kind);
-    let rooms = std::iter::once(thing.room).chain(TURN);
+    let turn = if thing.room == Room::Basement {
+        FROM_CELLAR
+    } else {
+        TURN
+    };
+    let rooms = std::iter::once(thing.room).chain(turn);
     for room in rooms {
         let fits = rows
             .iter_mut()
@@ -393,34 +430,6 @@ fn put(row: &mut Row, size: Vec2, mount: Mount, scale: f32) -> Option<Spot> {
         },
         size,
     })
-}
-
-/// How much room a kind takes, and what it stands on.
-fn footprint(kind: ApplianceKind) -> (Vec2, Mount) {
-    use ApplianceKind as K;
-    let floor = |x: f32, y: f32| (Vec2::new(x, y), Mount::Floor);
-    match kind {
-        K::Lamp => (Vec2::new(30.0, 26.0), Mount::Ceiling),
-        K::Fridge => floor(38.0, 92.0),
-        K::Freezer => floor(50.0, 40.0),
-        K::Microwave => (Vec2::new(40.0, 24.0), Mount::Counter),
-        K::Countertop => (Vec2::new(24.0, 22.0), Mount::Counter),
-        K::Range => floor(34.0, 42.0),
-        K::Furnace => floor(46.0, 84.0),
-        K::WaterHeater => floor(28.0, 82.0),
-        K::Heater => floor(34.0, 34.0),
-        K::Drum => floor(46.0, 54.0),
-        K::Sump => (Vec2::new(46.0, 64.0), Mount::Pit),
-        K::Well => (Vec2::new(28.0, 34.0), Mount::Ground),
-        K::AirConditioner => (Vec2::new(38.0, 38.0), Mount::Ground),
-        K::Fan => floor(28.0, 46.0),
-        K::Television => floor(38.0, 46.0),
-        K::Computer => floor(44.0, 50.0),
-        K::Medical => floor(32.0, 46.0),
-        K::Machine => floor(38.0, 34.0),
-        K::Charger => floor(22.0, 52.0),
-        K::Device => floor(28.0, 34.0),
-    }
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! The course of every conductor: along the poles, through walls and floors, over the yard.
 //!
-//! Each branch circuit has a track of its own, so that its marks can be told from its neighbor's.
+//! Branch circuits go in lanes of their own: see [`super::branches`].
 //! It does not draw to scale, and knows no bend that a wire would refuse.
 
 use std::collections::BTreeMap;
@@ -9,21 +9,35 @@ use bevy::math::Vec2;
 
 use crate::session::view::{StreetView, WireKind, WireView};
 
+use super::branches;
 use super::brush::{hang, rounded};
 use super::plan::{GROUND, NEUTRAL, PHASE, Plan, count};
-use super::rooms::{CEILING, CELLAR_CEILING, CELLAR_FLOOR, FLOOR, LEFT, Mount, RIGHT, UPPER_FLOOR};
+use super::rooms::{CELLAR_FLOOR, LEFT, RIGHT, UPPER_FLOOR};
 
 /// A conductor's course.
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Route {
     /// Pieces: one; two where a span is broken; one to each thing of a branch.
     pub(crate) pieces: Vec<Vec<Vec2>>,
+    /// What of a branch is drawn, apart from what another one of its lane draws.
+    pub(super) stretches: Vec<Stretch>,
+}
+
+/// A part of a branch circuit's course.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Stretch {
+    pub(super) points: Vec<Vec2>,
+    /// How far from the panel it begins.
+    pub(super) from: f32,
+    /// How far along it other circuits go with it.
+    pub(super) thick: f32,
 }
 
 impl Route {
     fn one(points: Vec<Vec2>) -> Self {
         Self {
             pieces: vec![points],
+            ..Self::default()
         }
     }
 
@@ -39,7 +53,7 @@ impl Route {
 
 /// The courses of all conductors of a street whose things have their places.
 pub(super) fn routes(street: &StreetView, plan: &Plan) -> BTreeMap<String, Route> {
-    let mut routes = BTreeMap::new();
+    let mut routes = branches::routes(street, plan);
     let mut tracks: BTreeMap<WireKind, usize> = BTreeMap::new();
     for wire in &street.wires {
         let track = tracks.entry(wire.kind).or_default();
@@ -68,8 +82,8 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
             points.extend(rounded(
                 &[
                     Vec2::new(down, head.y + 12.0),
-                    Vec2::new(down, 600.0),
-                    Vec2::new(plan.box_of(&wire.to).min.x, 600.0),
+                    Vec2::new(down, 608.0),
+                    Vec2::new(plan.box_of(&wire.to).min.x, 608.0),
                 ],
                 6.0,
             ));
@@ -85,7 +99,10 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
             if wire.from != wire.to {
                 pieces.push(below(plan, wire, track));
             }
-            Some(Route { pieces })
+            Some(Route {
+                pieces,
+                ..Route::default()
+            })
         }
         WireKind::Inlet => Some(from_outside(
             plan,
@@ -94,7 +111,7 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
             track,
         )),
         WireKind::Feeder if wire.from == "generator" => {
-            let terminals = plan.generator + Vec2::new(-30.0, -14.0);
+            let terminals = plan.generator + Vec2::new(-36.0, -14.0);
             Some(from_outside(plan, terminals, wire, track))
         }
         WireKind::Feeder if plan.box_of(&wire.from).min.x >= RIGHT => {
@@ -103,7 +120,7 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
             Some(from_outside(plan, terminals, wire, track))
         }
         WireKind::Feeder => Some(Route::one(below(plan, wire, track))),
-        WireKind::Branch => Some(branch(plan, wire, track, street)),
+        WireKind::Branch => None,
         WireKind::Cord => cord(plan, wire, street),
     }
 }
@@ -112,12 +129,19 @@ fn route(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Opt
 fn from_outside(plan: &Plan, from: Vec2, wire: &WireView, track: usize) -> Route {
     let to = plan.box_of(&wire.to);
     let inside = plan.house.right - 14.0;
-    let over = GROUND + 1.0 + 2.0 * count(track);
-    let down = to.center().x + 12.0 - 6.0 * count(track);
+    // Just under the ground floor's lanes; what comes from the yard goes below the grass.
+    let over = GROUND + 10.0 + 2.0 * count(track);
+    let down = to.max.x - 7.0 - 6.0 * count(track);
+    let low = if from.x > plan.house.right + 20.0 {
+        GROUND + 9.0
+    } else {
+        from.y
+    };
     Route::one(rounded(
         &[
             from,
-            Vec2::new(inside, from.y),
+            Vec2::new(from.x, low),
+            Vec2::new(inside, low),
             Vec2::new(inside, over),
             Vec2::new(down, over),
             Vec2::new(down, to.min.y),
@@ -135,7 +159,7 @@ fn below(plan: &Plan, wire: &WireView, track: usize) -> Vec<Vec2> {
         -6.0
     };
     let (start, end) = (from.center().x + side, to.center().x - side);
-    let low = from.max.y + 4.0 + 3.0 * count(track % 3);
+    let low = from.max.y + 4.0 + 2.0 * count(track % 3);
     rounded(
         &[
             Vec2::new(start, from.max.y),
@@ -174,92 +198,8 @@ fn span(plan: &Plan, wire: &WireView, street: &StreetView) -> Option<Route> {
     ];
     Some(Route {
         pieces: vec![rounded(&near, 40.0), rounded(&far, 40.0)],
+        ..Route::default()
     })
-}
-
-/// A branch circuit's way through walls and floors, to each of its things or to an outlet on the wall.
-fn branch(plan: &Plan, wire: &WireView, track: usize, street: &StreetView) -> Route {
-    let lane = count(track % 8);
-    let outlet = wire.to.as_str();
-    let from = plan.box_of(&wire.from);
-    let across = (from.width() - 6.0).min(32.0);
-    let start = Vec2::new(
-        from.center().x - across / 2.0 + lane * across / 8.0,
-        from.min.y,
-    );
-    let things = street.outlets.iter().filter(|o| o.id == outlet);
-    let spots = things
-        .flat_map(|o| &o.appliances)
-        .filter_map(|id| plan.house.spots.get(id));
-    let mut ends: Vec<(Vec2, bool)> = spots
-        .map(|s| {
-            let top = Vec2::new(s.at.x, s.cover().min.y + 2.0);
-            let end = if s.at.y > GROUND + 10.0 {
-                top
-            } else {
-                s.socket()
-            };
-            (end, s.mount == Mount::Ceiling)
-        })
-        .collect();
-    if ends.is_empty() {
-        let wall = plan.anchors.get(outlet).copied();
-        ends.push((wall.unwrap_or(Vec2::new(744.0, 500.0)), false));
-    }
-    Route {
-        pieces: ends
-            .into_iter()
-            .map(|(end, hangs)| to(start, end, (hangs, lane)))
-            .collect(),
-    }
-}
-
-/// One way from a panel to where a circuit ends.
-fn to(start: Vec2, end: Vec2, (hangs, lane): (bool, f32)) -> Vec<Vec2> {
-    let under = CELLAR_CEILING + 2.0 + lane * 1.8;
-    let up = Vec2::new(start.x, under);
-    if end.y > GROUND + 10.0 {
-        let over = Vec2::new(end.x, under);
-        return rounded(&[start, up, over, end], 3.0);
-    }
-    if end.x < LEFT {
-        let low = GROUND + 10.0;
-        return rounded(&[start, up, Vec2::new(end.x, low.max(under)), end], 3.0);
-    }
-    if end.x > RIGHT && !hangs {
-        let slab = FLOOR + 3.0 + lane;
-        let slab = if end.y > FLOOR {
-            GROUND + 4.0 + lane
-        } else {
-            slab
-        };
-        return rounded(
-            &[
-                start,
-                up,
-                Vec2::new(start.x, slab),
-                Vec2::new(end.x, slab),
-                end,
-            ],
-            3.0,
-        );
-    }
-    let chase = LEFT + 5.0 + lane * 2.4;
-    let joist = match (hangs, end.y < UPPER_FLOOR) {
-        (true, true) => end.y - 8.0,
-        (true, false) => CEILING - 14.0 + lane,
-        (false, true) => UPPER_FLOOR + 5.0 + lane,
-        (false, false) => FLOOR + 3.0 + lane,
-    };
-    let corners = [
-        start,
-        up,
-        Vec2::new(chase, under),
-        Vec2::new(chase, joist),
-        Vec2::new(end.x, joist),
-        end,
-    ];
-    rounded(&corners, 3.0)
 }
 
 /// A cord that is plugged in anywhere; a stowed one is out of sight.

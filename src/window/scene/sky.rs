@@ -56,7 +56,42 @@ pub(super) fn paint(brush: &mut Brush, light: Light, storm: bool) {
         soil,
         soil.mix(theme::INK, 0.35),
     );
+    strata(brush, soil);
     pebbles(brush, light);
+    tufts(brush, light);
+}
+
+/// Layers of the soil, each a little other than the one above.
+fn strata(brush: &mut Brush, soil: theme::Ink) {
+    let b = brush.frame().bounds();
+    for (depth, sway, step, ink) in [
+        (64.0, 5.0, 0.013, soil.mix(theme::WOOD, 0.07)),
+        (112.0, 7.0, 0.009, soil.mix(theme::INK, 0.24)),
+        (168.0, 5.0, 0.012, soil.mix(theme::STEEL, 0.05)),
+    ] {
+        let mut points = vec![Vec2::new(b.min.x, b.max.y)];
+        for i in 0..=40_u8 {
+            let x = b.min.x + b.width() * f32::from(i) / 40.0;
+            let y = GROUND + depth + sway * (x * step + depth).sin();
+            points.push(Vec2::new(x, y.min(b.max.y)));
+        }
+        points.push(b.max);
+        brush.fill(&points, ink);
+    }
+}
+
+/// Tufts of grass, some here and some there.
+fn tufts(brush: &mut Brush, light: Light) {
+    let b = brush.frame().bounds();
+    let ink = light.grass.mix(theme::LEAF, 0.25);
+    for i in 0..46_u16 {
+        let at = Vec2::new(b.min.x + b.width() * scatter(i, 419, 991), GROUND + 2.0);
+        let high = 5.0 + 5.0 * scatter(i, 67, 101);
+        for lean in [-3.2, 0.0, 2.8] {
+            let tip = at + Vec2::new(lean, -high + lean.abs() * 0.7);
+            brush.convex(&[at - Vec2::X * 1.2, tip, at + Vec2::X * 1.2], ink);
+        }
+    }
 }
 
 fn stars(brush: &mut Brush, light: Light) {

@@ -1,4 +1,4 @@
-//! The line: substation end, poles, transformer, neighbors, the crew's truck.
+//! The line: substation end, poles, transformer, the crew's truck.
 //!
 //! Shapes are our own and of no maker's product.
 //! It does not cover the conductors: see [`super::wires`].
@@ -10,15 +10,12 @@ use crate::window::theme;
 use crate::window::theme::{Ink, Light};
 
 use super::brush::{Brush, hang};
+use super::neighbors;
 use super::plan::{GROUND, NEUTRAL, PHASE, Plan, crew_side};
 
 /// Paints the line's things.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: Light) {
-    for (neighbor, (x, size)) in street.neighbors.iter().zip(&plan.neighbors) {
-        brush.at_size(Vec2::new(*x, GROUND), Vec2::splat(*size), |brush| {
-            house(brush, *x, neighbor.lit, light);
-        });
-    }
+    neighbors::paint(brush, street, plan, light);
     substation(brush, light);
     for (id, x) in &plan.poles {
         let transformer = street.poles.iter().any(|p| p.id == *id && p.transformer);
@@ -75,24 +72,47 @@ fn substation(brush: &mut Brush, light: Light) {
 fn pole(brush: &mut Brush, (x, size): (f32, f32), transformer: bool, light: Light) {
     let wood = outdoors(theme::WOOD, light);
     let shade = wood.mix(theme::RUBBER, 0.3);
-    brush.rect(x - 5.0, PHASE - 34.0, 10.0, GROUND - PHASE + 38.0, wood);
-    brush.rect(x + 2.0, PHASE - 34.0, 3.0, GROUND - PHASE + 38.0, shade);
-    brush.rect(x - 26.0 * size, PHASE - 2.0 + 8.0, 52.0 * size, 7.0, wood);
+    let steel = outdoors(theme::STEEL, light).mix(wood, 0.3);
+    let foot = GROUND + 4.0;
+    // A pole is a little thicker at its foot.
+    let sides = |left: f32, right: f32| {
+        [
+            Vec2::new(x + left * 0.8, PHASE - 34.0),
+            Vec2::new(x + right * 0.8, PHASE - 34.0),
+            Vec2::new(x + right * 1.15, foot),
+            Vec2::new(x + left * 1.15, foot),
+        ]
+    };
+    brush.convex(&sides(-5.0, 5.0), wood);
+    brush.convex(&sides(1.8, 5.0), shade);
+    brush.rect(x - 5.0, PHASE - 36.0, 10.0, 4.0, steel);
+    // Braces, the arm and its bolt.
+    for side in [-1.0, 1.0] {
+        let brace = [
+            Vec2::new(x + 17.0 * size * side, PHASE + 12.0),
+            Vec2::new(x, PHASE + 30.0),
+        ];
+        brush.stroke(&brace, 2.0, steel);
+    }
+    let arm = 26.0 * size;
+    brush.rect(x - arm, PHASE + 6.0, arm * 2.0, 7.0, wood);
+    brush.rect(x - arm, PHASE + 11.0, arm * 2.0, 2.0, shade);
+    brush.disk(Vec2::new(x, PHASE + 9.5), 2.0, steel);
     for dx in [-22.0 * size, 0.0, 22.0 * size] {
         let porcelain = outdoors(theme::PORCELAIN, light);
-        let y = if dx == 0.0 { PHASE - 42.0 } else { PHASE - 4.0 };
+        let y = if dx == 0.0 { PHASE - 44.0 } else { PHASE - 5.0 };
+        brush.rect(x + dx - 1.0, y + 8.0, 2.0, 5.0, steel);
         brush.round_rect(
-            Vec2::new(x + dx - 3.5, y),
-            Vec2::new(7.0, 11.0),
-            3.0,
+            Vec2::new(x + dx - 3.0, y),
+            Vec2::new(6.0, 7.0),
+            2.5,
             porcelain,
         );
+        let skirt = Vec2::new(x + dx - 4.2, y + 5.0);
+        brush.round_rect(skirt, Vec2::new(8.4, 4.2), 2.0, porcelain);
     }
-    brush.disk(
-        Vec2::new(x, NEUTRAL),
-        4.0,
-        outdoors(theme::PORCELAIN, light),
-    );
+    let tie = outdoors(theme::PORCELAIN, light);
+    brush.disk(Vec2::new(x, NEUTRAL), 4.0, tie);
     brush.line(
         &[
             Vec2::new(x - 7.0, NEUTRAL),
@@ -101,6 +121,10 @@ fn pole(brush: &mut Brush, (x, size): (f32, f32), transformer: bool, light: Ligh
         1.5,
         outdoors(theme::NEUTRAL, light),
     );
+    // Its plate, and a guard over the wire that goes to earth.
+    let plate = Vec2::new(x - 3.0, GROUND - 96.0);
+    brush.round_rect(plate, Vec2::new(6.0, 9.0), 1.0, steel);
+    brush.rect(x - 8.5, GROUND - 58.0, 3.0, 60.0, steel.mix(shade, 0.4));
     if transformer {
         can(brush, x, light);
     }
@@ -118,7 +142,20 @@ fn can(brush: &mut Brush, x: f32, light: Light) {
         );
     }
     brush.round_rect(at, Vec2::new(31.0, 58.0), 6.0, steel);
-    brush.rect(at.x, at.y + 10.0, 31.0, 3.0, steel.mix(theme::RUBBER, 0.35));
+    for dy in [14.0, 44.0] {
+        brush.rect(x, at.y + dy, 8.0, 4.0, steel.mix(theme::RUBBER, 0.45));
+    }
+    brush.rect(
+        at.x - 1.0,
+        at.y + 5.0,
+        33.0,
+        4.0,
+        steel.mix(theme::RUBBER, 0.35),
+    );
+    for i in 0..3_u8 {
+        let fin = at.x + 4.0 + 5.0 * f32::from(i);
+        brush.rect(fin, at.y + 15.0, 2.0, 38.0, steel.mix(theme::RUBBER, 0.16));
+    }
     brush.round_rect(
         at + Vec2::new(21.0, 4.0),
         Vec2::new(7.0, 50.0),
@@ -139,54 +176,6 @@ fn neutral(brush: &mut Brush, plan: &Plan, light: Light) {
         let to = Vec2::new(*x, NEUTRAL);
         brush.line(&hang(from, to, 12.0), 1.5, ink);
         from = to;
-    }
-}
-
-fn house(brush: &mut Brush, x: f32, lit: bool, light: Light) {
-    let wall = outdoors(theme::PLASTER, light).mix(light.hill, 0.28);
-    let roof = outdoors(theme::ROOF, light).mix(light.hill, 0.3);
-    let base = GROUND;
-    brush.rect(x - 32.0, base - 74.0, 64.0, 74.0, wall);
-    brush.convex(
-        &[
-            Vec2::new(x - 40.0, base - 72.0),
-            Vec2::new(x, base - 112.0),
-            Vec2::new(x + 40.0, base - 72.0),
-        ],
-        roof,
-    );
-    brush.rect(
-        x - 5.0,
-        base - 34.0,
-        13.0,
-        34.0,
-        roof.mix(theme::RUBBER, 0.3),
-    );
-    let pane = if lit {
-        theme::YELLOW.mix(theme::ROOM_LIT, 0.45)
-    } else {
-        theme::ROOM_DARK.mix(light.hill, 0.35)
-    };
-    for (dx, dy) in [(-23.0, -60.0), (9.0, -60.0), (-23.0, -30.0)] {
-        let corner = Vec2::new(x + dx, base + dy);
-        if lit {
-            brush.glow(
-                corner + Vec2::new(7.0, 8.0),
-                Vec2::splat(30.0),
-                theme::YELLOW.alpha(0.30),
-            );
-        }
-        brush.rect(corner.x, corner.y, 14.0, 16.0, pane);
-        brush.line(
-            &[corner + Vec2::new(7.0, 0.0), corner + Vec2::new(7.0, 16.0)],
-            1.2,
-            wall,
-        );
-        brush.line(
-            &[corner + Vec2::new(0.0, 8.0), corner + Vec2::new(14.0, 8.0)],
-            1.2,
-            wall,
-        );
     }
 }
 

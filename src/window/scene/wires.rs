@@ -17,40 +17,79 @@ use super::plan::{GROUND, Plan};
 /// How far above the ground a wire that hangs down counts as lying on it, plan units.
 const NEAR_GROUND: f32 = 20.0;
 /// Distance between two marks of a pattern on the line, plan units.
-const PITCH: f32 = 22.0;
+const PITCH: f32 = 25.0;
+/// How far marks keep from the ends of a line in the house.
+const CLEAR: f32 = 9.0;
+
+/// A line to be drawn.
+struct Strand<'a> {
+    points: &'a [Vec2],
+    fed: Fed,
+    flow: Flow,
+    size: f32,
+    /// How far from the beginning of its course it begins.
+    from: f32,
+    /// How far along it others go with it.
+    thick: f32,
+}
 
 /// Paints all conductors; `phase` moves the marks along, in plan units.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, phase: f32) {
+    let mut strands = strands(street, plan);
+    strands.retain(|strand| brush.wants(strand.flow != Flow::None));
+    // What is live lies on what is not.
+    strands.sort_by_key(|strand| strand.fed != Fed::Dead);
+    for strand in &strands {
+        ground(brush, strand);
+    }
+    for strand in &strands {
+        conductor(brush, strand, phase);
+    }
+    for (end, sign) in signs(street, plan) {
+        frayed(brush, end);
+        caution(brush, sign);
+    }
+}
+
+/// All that is drawn of the conductors.
+fn strands<'a>(street: &'a StreetView, plan: &'a Plan) -> Vec<Strand<'a>> {
+    let mut strands = Vec::new();
     let mut before: Option<&WireView> = None;
     for wire in &street.wires {
         let Some(route) = plan.routes.get(&wire.id) else {
             continue;
         };
-        let size = size_of(wire.kind);
+        let strand = |points: &'a [Vec2], wire: &WireView| Strand {
+            points,
+            fed: wire.fed,
+            flow: wire.flow,
+            size: size_of(wire.kind),
+            from: 0.0,
+            thick: 0.0,
+        };
+        if wire.kind == WireKind::Branch {
+            strands.extend(route.stretches.iter().map(|stretch| Strand {
+                from: stretch.from,
+                thick: stretch.thick,
+                ..strand(&stretch.points, wire)
+            }));
+            continue;
+        }
         for (i, piece) in route.pieces.iter().enumerate() {
             // A span has the state of its far pole, so what still hangs on the near one is as the span before.
             let span = wire.kind == WireKind::Span;
             let near = (span && route.pieces.len() > 1 && i == 0)
                 .then_some(before)
                 .flatten();
-            let shown = near.unwrap_or(wire);
-            let fallen = street.fallen_spans.contains(&wire.id);
-            if fallen && shown.fed == Fed::Dead {
-                let not_known = WireView {
-                    fed: Fed::Unknown,
-                    ..shown.clone()
-                };
-                conductor(brush, piece, &not_known, phase, size);
-            } else {
-                conductor(brush, piece, shown, phase, size);
+            let mut strand = strand(piece, near.unwrap_or(wire));
+            if street.fallen_spans.contains(&wire.id) && strand.fed == Fed::Dead {
+                strand.fed = Fed::Unknown;
             }
+            strands.push(strand);
         }
         before = (wire.kind == WireKind::Span).then_some(wire);
     }
-    for (end, sign) in signs(street, plan) {
-        frayed(brush, end);
-        caution(brush, sign);
-    }
+    strands
 }
 
 /// The ends of broken wires, and the middles of the signs beside them.
@@ -79,74 +118,94 @@ fn size_of(kind: WireKind) -> f32 {
     }
 }
 
+/// What lies under all conductors: a dark edge, so that a bright one stands out from bright rooms as well as from the night.
+fn ground(brush: &mut Brush, strand: &Strand<'_>) {
+    let (width, opacity) = match theme::fed_pattern(strand.fed) {
+        Pattern::Thin => (4.2, 0.6),
+        Pattern::Dots => (4.2, 0.55),
+        Pattern::Ticks => return,
+        Pattern::Beads | Pattern::Chevrons | Pattern::Mixed | Pattern::Rings | Pattern::Blocks => {
+            (6.0, 0.55)
+        }
+    };
+    let ink = theme::INK.alpha(opacity);
+    brush.stroke(strand.points, width * strand.size, ink);
+    if strand.thick > 0.0 {
+        let bundle = first(strand.points, strand.thick);
+        brush.stroke(&bundle, (width + BUNDLE) * strand.size, ink);
+    }
+}
+
+/// How much thicker a lane is that many circuits share.
+const BUNDLE: f32 = 2.2;
+
 /// A conductor from its first point to its last.
-fn conductor(brush: &mut Brush, points: &[Vec2], wire: &WireView, phase: f32, size: f32) {
-    let ink = theme::fed_ink(wire.fed);
-    let reversed: Vec<Vec2>;
-    let (points, flows) = match wire.flow {
-        Flow::None => (points, false),
-        Flow::Forward => (points, true),
+fn conductor(brush: &mut Brush, strand: &Strand<'_>, phase: f32) {
+    let (size, ink) = (strand.size, theme::fed_ink(strand.fed));
+    let flows = strand.flow != Flow::None;
+    let pattern = theme::fed_pattern(strand.fed);
+    line(brush, strand, pattern, ink);
+    let pitch = PITCH * size;
+    // Marks keep step with those of the lane it comes from.
+    let (points, shift) = match strand.flow {
+        Flow::None => (strand.points.to_vec(), -strand.from),
+        Flow::Forward => (strand.points.to_vec(), phase - strand.from),
         Flow::Backward => {
-            reversed = points.iter().rev().copied().collect();
-            (reversed.as_slice(), true)
+            let back: Vec<Vec2> = strand.points.iter().rev().copied().collect();
+            let whole = strand.from + length(&back);
+            (back, phase + whole)
         }
     };
-    let shift = if flows {
-        phase.rem_euclid(PITCH * 2.0 * size)
-    } else {
-        0.0
-    };
-    match theme::fed_pattern(wire.fed) {
-        Pattern::Thin => {
-            // A dark edge, so that it is seen before a bright sky as well.
-            brush.stroke(points, 4.2 * size, theme::INK.alpha(0.6));
-            brush.line(points, 1.6, ink);
-        }
+    let shift = shift.rem_euclid(pitch * 2.0);
+    let clear = if strand.size < 1.0 { CLEAR * size } else { 0.0 };
+    match pattern {
+        Pattern::Thin => {}
         Pattern::Dots => {
-            casing(brush, points, 0.7 * size);
-            for (at, _) in along(points, 9.0 * size, 0.0) {
+            for (at, _) in along(&points, 9.0 * size, 0.0) {
                 brush.disk(at, 1.7 * size, ink);
             }
         }
         Pattern::Ticks => {
-            brush.line(points, 2.4 * size, ink);
-            for (at, direction) in along(points, PITCH * size, 0.0) {
+            for (at, direction) in marks(&points, pitch, 0.0, clear) {
                 let across = direction.perp() * 7.0 * size;
                 brush.stroke(&[at - across, at + across], 2.4 * size, ink);
             }
         }
-        Pattern::Beads => {
-            casing(brush, points, size);
-            brush.stroke(points, 2.6 * size, ink);
-            brush.moving(flows, |brush| {
-                for (at, _) in along(points, PITCH * size, shift) {
-                    brush.disk(at, 4.6 * size, ink);
-                }
-            });
+        Pattern::Beads => brush.moving(flows, |brush| {
+            for (at, _) in marks(&points, pitch, shift, clear) {
+                brush.disk(at, 4.6 * size, ink);
+            }
+        }),
+        Pattern::Chevrons => brush.moving(flows, |brush| {
+            for (at, direction) in marks(&points, pitch, shift, clear) {
+                mark(brush, at, direction, flows, (size, ink));
+            }
+        }),
+        Pattern::Rings | Pattern::Blocks => brush.moving(flows, |brush| {
+            for (at, direction) in marks(&points, pitch, shift, clear) {
+                cell(brush, at, direction, (size, strand.fed));
+            }
+        }),
+        Pattern::Mixed => mixed(brush, &points, (size, shift, flows)),
+    }
+}
+
+/// The line itself, without its marks.
+fn line(brush: &mut Brush, strand: &Strand<'_>, pattern: Pattern, ink: Ink) {
+    let width = match pattern {
+        Pattern::Thin => {
+            brush.line(strand.points, 1.6, ink);
+            return;
         }
-        Pattern::Chevrons => {
-            casing(brush, points, size);
-            brush.stroke(points, 2.6 * size, ink);
-            brush.moving(flows, |brush| {
-                for (at, direction) in along(points, PITCH * size, shift) {
-                    mark(brush, at, direction, flows, (size, ink));
-                }
-            });
-        }
-        Pattern::Rings | Pattern::Blocks => {
-            casing(brush, points, size);
-            brush.stroke(points, 2.4 * size, ink);
-            brush.moving(flows, |brush| {
-                for (at, direction) in along(points, PITCH * size, shift) {
-                    cell(brush, at, direction, (size, wire.fed));
-                }
-            });
-        }
-        Pattern::Mixed => {
-            casing(brush, points, size);
-            brush.stroke(points, 4.0 * size, ink);
-            mixed(brush, points, (size, shift, flows));
-        }
+        Pattern::Dots => return,
+        Pattern::Ticks | Pattern::Rings | Pattern::Blocks => 2.4,
+        Pattern::Beads | Pattern::Chevrons => 2.6,
+        Pattern::Mixed => 4.0,
+    };
+    brush.stroke(strand.points, width * strand.size, ink);
+    if strand.thick > 0.0 {
+        let bundle = first(strand.points, strand.thick);
+        brush.stroke(&bundle, (width + BUNDLE) * strand.size, ink);
     }
 }
 
@@ -163,11 +222,6 @@ fn mixed(brush: &mut Brush, points: &[Vec2], (size, shift, flows): (f32, f32, bo
             }
         }
     });
-}
-
-/// A dark casing lets a bright conductor stand out from bright rooms as well as from the night.
-fn casing(brush: &mut Brush, points: &[Vec2], size: f32) {
-    brush.stroke(points, 6.0 * size, theme::INK.alpha(0.55));
 }
 
 /// A chevron where current flows, a lozenge where there is voltage without flow.
@@ -240,6 +294,35 @@ fn along(points: &[Vec2], pitch: f32, shift: f32) -> Vec<(Vec2, Vec2)> {
     out
 }
 
+/// The same, kept clear of both ends, so that no mark stands on a stub or on a corner where lines part.
+fn marks(points: &[Vec2], pitch: f32, shift: f32, clear: f32) -> Vec<(Vec2, Vec2)> {
+    let mut all = along(points, pitch, shift);
+    if let (Some(first), Some(last)) = (points.first(), points.last()) {
+        all.retain(|(at, _)| at.distance(*first) >= clear && at.distance(*last) >= clear);
+    }
+    all
+}
+
+fn length(points: &[Vec2]) -> f32 {
+    let pairs = points.iter().zip(points.iter().skip(1));
+    pairs.map(|(a, b)| a.distance(*b)).sum()
+}
+
+/// The beginning of a line, up to a length.
+fn first(points: &[Vec2], mut left: f32) -> Vec<Vec2> {
+    let mut out: Vec<Vec2> = points.first().copied().into_iter().collect();
+    for (a, b) in points.iter().zip(points.iter().skip(1)) {
+        let step = a.distance(*b);
+        if left <= step {
+            out.push(*a + (*b - *a) * (left / step.max(1e-3)));
+            return out;
+        }
+        out.push(*b);
+        left -= step;
+    }
+    out
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -251,6 +334,13 @@ mod tests {
         assert_eq!(marks.len(), 15);
         assert!(marks.iter().all(|(p, _)| (p.y.abs() < 1e-4 && p.x <= 100.0)
             || ((p.x - 100.0).abs() < 1e-4 && p.y <= 50.0)));
+    }
+
+    #[test]
+    fn no_mark_stands_on_a_stub() {
+        let stub = [Vec2::ZERO, Vec2::new(12.0, 0.0)];
+        assert!(marks(&stub, 10.0, 1.0, 7.0).is_empty());
+        assert_eq!(first(&stub, 5.0), [Vec2::ZERO, Vec2::new(5.0, 0.0)]);
     }
 
     #[test]

@@ -1,57 +1,82 @@
-//! The yard: garage front, patio, shed, the generator where it stands, the distance to the nearest opening.
+//! The yard: patio, fence, shed, the generator where it stands and its gas.
 //!
 //! The engine's housing is our own plain shape and of no maker's product.
 //! It does not cover wind.
 
 use bevy::math::Vec2;
 
-use crate::session::view::{GeneratorForm, GeneratorView, StreetView};
+use crate::session::view::{GeneratorForm, GeneratorView, Room, StreetView};
 use crate::window::theme;
 use crate::window::theme::Light;
 
 use super::brush::Brush;
+use super::measure;
 use super::plan::{GROUND, Plan};
+use super::rooms::SHED;
 use super::street::outdoors;
 
 /// Paints the yard behind the generator.
 pub(super) fn paint(brush: &mut Brush, plan: &Plan, light: Light) {
     let house = &plan.house;
     let stone = outdoors(theme::STEEL, light).mix(theme::SOIL, 0.35);
-    brush.rect(house.right + 8.0, GROUND - 4.0, 62.0, 8.0, stone);
+    fence(brush, house.right + 30.0, light);
+    for i in 0..3_u8 {
+        let x = house.right + 8.0 + 21.0 * f32::from(i);
+        brush.rect(x, GROUND - 4.0, 20.0, 7.0, stone);
+    }
     if house.shed {
         shed(brush, light);
     }
     for at in plan.inlets.values() {
         inlet(brush, *at, light);
     }
+    measure::bar(brush, plan);
+}
+
+/// A low fence at the far end of the yard.
+fn fence(brush: &mut Brush, from: f32, light: Light) {
+    let wood = outdoors(theme::WOOD, light).mix(light.hill, 0.62);
+    let end = brush.frame().bounds().max.x;
+    for dy in [24.0, 11.0] {
+        brush.rect(from, GROUND - dy, (end - from).max(0.0), 2.6, wood);
+    }
+    let mut x = from;
+    while x < end {
+        let picket = [
+            Vec2::new(x, GROUND),
+            Vec2::new(x, GROUND - 28.0),
+            Vec2::new(x + 2.6, GROUND - 31.0),
+            Vec2::new(x + 5.2, GROUND - 28.0),
+            Vec2::new(x + 5.2, GROUND),
+        ];
+        brush.convex(&picket, wood);
+        x += 12.0;
+    }
 }
 
 fn shed(brush: &mut Brush, light: Light) {
     let wood = outdoors(theme::WOOD, light).mix(light.hill, 0.15);
-    brush.rect(1052.0, GROUND - 84.0, 62.0, 84.0, wood);
+    let shade = wood.mix(theme::RUBBER, 0.35);
+    brush.rect(SHED + 4.0, GROUND - 84.0, 58.0, 84.0, wood);
     for i in 0..5_u8 {
-        let x = 1062.0 + f32::from(i) * 11.0;
+        let x = SHED + 14.0 + f32::from(i) * 10.5;
         brush.line(
             &[Vec2::new(x, GROUND - 84.0), Vec2::new(x, GROUND)],
             1.0,
-            wood.mix(theme::RUBBER, 0.35),
+            shade,
         );
     }
     brush.convex(
         &[
-            Vec2::new(1044.0, GROUND - 82.0),
-            Vec2::new(1083.0, GROUND - 116.0),
-            Vec2::new(1122.0, GROUND - 82.0),
+            Vec2::new(SHED - 4.0, GROUND - 82.0),
+            Vec2::new(SHED + 33.0, GROUND - 116.0),
+            Vec2::new(SHED + 70.0, GROUND - 82.0),
         ],
         outdoors(theme::ROOF, light).mix(theme::WOOD, 0.4),
     );
-    brush.rect(
-        1066.0,
-        GROUND - 62.0,
-        34.0,
-        62.0,
-        wood.mix(theme::RUBBER, 0.45),
-    );
+    let door = wood.mix(theme::RUBBER, 0.45);
+    brush.rect(SHED + 14.0, GROUND - 62.0, 36.0, 62.0, door);
+    brush.rect(SHED + 12.0, GROUND - 65.0, 40.0, 3.5, shade);
 }
 
 fn inlet(brush: &mut Brush, at: Vec2, light: Light) {
@@ -96,9 +121,31 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
         let muffler = at + Vec2::new(44.0, -32.0);
         brush.moving(true, |brush| fumes(brush, muffler, turn));
     }
-    let stored = g.stands.iter().any(|s| s.id == g.place && s.store);
-    if g.opening_ft > 0.0 && !stored {
-        distance(brush, plan.house.right + 8.0, at.x - 34.0);
+}
+
+/// The gas of an engine that runs in the garage: it fills the room from its ceiling down.
+pub(super) fn haze(brush: &mut Brush, street: &StreetView, plan: &Plan) {
+    let g = &street.generator;
+    let here = g.stands.iter().find(|stand| stand.id == g.place);
+    if !g.running || here.is_none_or(|stand| stand.room != Room::Garage) {
+        return;
+    }
+    let Some(garage) = plan.house.chamber(Room::Garage) else {
+        return;
+    };
+    let (low, thick) = (theme::MUTED.alpha(0.1), theme::MUTED.alpha(0.55));
+    let corners = [
+        garage.max,
+        Vec2::new(garage.min.x, garage.max.y),
+        garage.min,
+        Vec2::new(garage.max.x, garage.min.y),
+    ];
+    brush.shade(corners, low, thick);
+    let width = garage.width();
+    for (share, dy, size) in [(0.18, 13.0, 1.0), (0.5, 18.0, 1.25), (0.82, 12.0, 1.0)] {
+        let at = garage.min + Vec2::new(width * share, dy);
+        let half = Vec2::new(width * 0.2, 9.0) * size;
+        brush.ellipse(at, half, theme::MUTED.alpha(0.4));
     }
 }
 
@@ -254,17 +301,5 @@ fn fumes(brush: &mut Brush, at: Vec2, turn: f32) {
                 -22.0 * t + (turn + f32::from(i)).sin() * 2.0,
             );
         brush.disk(drift, 4.0 + 7.0 * t, theme::MUTED.alpha(0.34 * (1.0 - t)));
-    }
-}
-
-fn distance(brush: &mut Brush, from: f32, to: f32) {
-    if to - from < 12.0 {
-        return;
-    }
-    let y = GROUND + 24.0;
-    let ink = theme::CREAM;
-    brush.line(&[Vec2::new(from, y), Vec2::new(to, y)], 2.0, ink);
-    for x in [from, to] {
-        brush.line(&[Vec2::new(x, y - 6.0), Vec2::new(x, y + 6.0)], 2.0, ink);
     }
 }
