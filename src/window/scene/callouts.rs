@@ -349,7 +349,7 @@ fn yard_card(
         painter.layout_job(job)
     };
     // The distance drawn under the yard stays free, and so does the generator: its own page has what there is no room for.
-    let free = bottom - point(frame, Vec2::new(0.0, GROUND + 46.0)).y;
+    let free = bottom - point(frame, Vec2::new(0.0, GROUND + 34.0)).y;
     let galley = (1..=lines.len())
         .rev()
         .map(laid_out)

@@ -30,7 +30,7 @@ pub(super) fn roof(brush: &mut Brush, street: &StreetView, house: &House) {
         Vec2::new(right, CEILING),
     ];
     brush.convex(&gable, wall.mix(theme::FLOOR, 0.1));
-    let wood = theme::WOOD.mix(theme::ROOM_DARK, 0.45 * (1.0 - bright));
+    let wood = theme::WOOD.mix(theme::ROOM_DARK, 0.3 * (1.0 - bright));
     for end in [Vec2::new(left, low), Vec2::new(right - 8.0, low)] {
         brush.stroke(&[end, apex], 5.0, wood);
         let foot = apex.lerp(end, 0.52);
@@ -70,7 +70,7 @@ pub(super) fn room(brush: &mut Brush, street: &StreetView, house: &House) {
         7.0,
         dim(theme::WOOD).mix(theme::INK, 0.15),
     );
-    let chair = dim(theme::SOFA).mix(theme::ROOM_DARK, 0.2);
+    let chair = dim(theme::FLOOR).mix(theme::STEEL, 0.2);
     let mut x = chamber.min.x + 8.0;
     while x < right - 84.0 {
         brush.stroke(

@@ -130,12 +130,6 @@ fn living(brush: &mut Brush, inside: Inside) {
         Vec2::new(left + 14.0, 414.0),
         Vec2::new(30.0, 22.0),
     );
-    picture(
-        brush,
-        inside,
-        Vec2::new(left + 51.0, 418.0),
-        Vec2::new(14.0, 17.0),
-    );
     let shelf = left + 12.0;
     inside.on_wall(brush, [shelf, 460.0, 44.0, 2.6], theme::WOOD, 0.55);
     let books: [(f32, f32, Ink); 6] = [

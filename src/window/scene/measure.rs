@@ -1,10 +1,10 @@
-//! The distance from the nearest opening to an engine in the yard: a bar under the grass, with its figure below it.
+//! The distance from the nearest opening to an engine in the yard: a bar under the grass, with its figure beside it.
 //!
 //! A foot is as long in every picture; where the yard is too small or too full, two strokes break the bar: not to scale.
 //! It does not cover the rule how far is far enough.
 
 use bevy::math::Vec2;
-use bevy_egui::egui::{Painter, Rect, pos2};
+use bevy_egui::egui::{Painter, Rect, pos2, vec2};
 
 use crate::session::view::StreetView;
 use crate::window::fonts;
@@ -42,7 +42,7 @@ pub(super) fn bar(brush: &mut Brush, plan: &Plan) {
     }
 }
 
-/// Writes the figure under the bar; says where it stands.
+/// Writes the figure of the bar; says where it stands.
 pub(super) fn figure(
     painter: &Painter,
     street: &StreetView,
@@ -57,12 +57,18 @@ pub(super) fn figure(
     }
     let size = frame.points(19.0).clamp(LEAST_TYPE, 13.5);
     let galley = painter.layout_no_wrap(words.clone(), fonts::bold(size), theme::CREAM.egui());
-    let below = point(frame, Vec2::new(middle, BAR + 6.0));
-    // It never lies under the house, where walls are.
-    let least = point(frame, Vec2::new(plan.house.right + 5.0, BAR)).x;
-    let most = screen(frame).right() - 4.0 - galley.size().x;
-    let left = (below.x - galley.size().x / 2.0).max(least).min(most);
-    let rect = Rect::from_min_size(pos2(left, below.y), galley.size());
+    // At the bar's end; below the bar where the scene ends there. Never under the house, where walls are.
+    let wide = galley.size().x;
+    let end = point(frame, Vec2::new(distance.to, BAR));
+    let corner = if end.x + 6.0 + wide < screen(frame).right() - 4.0 {
+        end + vec2(6.0, -galley.size().y / 2.0)
+    } else {
+        let least = point(frame, Vec2::new(plan.house.right + 5.0, BAR + 6.0));
+        let most = screen(frame).right() - 4.0 - wide;
+        let left = (end.x - wide).max(least.x).min(most);
+        pos2(left, least.y)
+    };
+    let rect = Rect::from_min_size(corner, galley.size());
     painter.galley(rect.min, galley, theme::CREAM.egui());
     Some(rect)
 }

@@ -44,10 +44,10 @@ const OF_HOUSE: [(Rect, Room); 3] = [
 pub(super) fn windows(brush: &mut Brush, street: &StreetView, house: &House, light: Light) {
     let outside = light.middle.mix(light.bottom, 0.5);
     if house.building == Building::Hall {
-        for x in [632.0, 668.0, 704.0] {
-            let rect = Rect::new(x, 418.0, x + 22.0, 466.0);
-            let open = street.window_open && x > 700.0;
-            window(brush, (rect, open), (outside, lit(street, Room::Living)));
+        for x in [652.0, 688.0] {
+            let rect = Rect::new(x, 412.0, x + 20.0, 454.0);
+            let open = street.window_open && x > 660.0;
+            window(brush, (rect, open), outside);
         }
     } else {
         for (rect, room) in OF_HOUSE {
@@ -56,7 +56,8 @@ pub(super) fn windows(brush: &mut Brush, street: &StreetView, house: &House, lig
             }
             // The window near the patio is the one that is opened.
             let open = street.window_open && room == Room::Living;
-            window(brush, (rect, open), (outside, lit(street, room)));
+            window(brush, (rect, open), outside);
+            curtains(brush, (rect, open), lit(street, room));
         }
     }
     if house.right <= RIGHT {
@@ -68,7 +69,7 @@ fn frame_ink() -> Ink {
     theme::ENAMEL.mix(theme::ROOM_DARK, 0.3)
 }
 
-fn window(brush: &mut Brush, (rect, open): (Rect, bool), (outside, bright): (Ink, f32)) {
+fn window(brush: &mut Brush, (rect, open): (Rect, bool), outside: Ink) {
     let frame = frame_ink();
     let (size, at) = (rect.size(), rect.min);
     let edge = Vec2::splat(3.0);
@@ -95,7 +96,6 @@ fn window(brush: &mut Brush, (rect, open): (Rect, bool), (outside, bright): (Ink
         brush.rect(at.x, at.y + size.y * 0.42, size.x, 2.0, frame);
     }
     brush.rect(at.x - 6.0, rect.max.y + 2.0, size.x + 12.0, 3.5, frame);
-    curtains(brush, (rect, open), bright);
 }
 
 /// Curtains at both sides: straight, or blown in.
@@ -156,10 +156,10 @@ pub(super) fn big_door(
     let rows: u8 = 4;
     let row = (FLOOR - top) / f32::from(rows);
     let down = match stands {
-        Doorway::Shut => rows,
+        // A door that nobody can move is shut.
+        Doorway::None | Doorway::Shut => rows,
         Doorway::Half => rows / 2,
         Doorway::Open => 0,
-        Doorway::None => return,
     };
     let frame = wall.mix(theme::INK, 0.45);
     brush.rect(left - 4.0, top - 5.0, width + 8.0, FLOOR - top + 5.0, frame);

@@ -257,7 +257,7 @@ fn stand(generator: &GeneratorView, house: &House) -> (Vec2, Option<Distance>) {
     match here.room {
         _ if here.store => (Vec2::new(1086.0, GROUND), None),
         Room::Outside => in_yard(generator, here.opening_ft, house),
-        Room::Garage => (Vec2::new(house.right - 46.0, FLOOR), None),
+        Room::Garage => (Vec2::new(house.right - 54.0, FLOOR), None),
         Room::Living | Room::Kitchen | Room::Bedroom | Room::Bathroom | Room::Basement => {
             let chamber = house.chamber(here.room);
             let at = chamber.map_or(Vec2::new(700.0, FLOOR), |r| {

@@ -293,7 +293,7 @@ fn chambers(upper: bool, right: f32, building: Building) -> Vec<Chamber> {
     // A hall is one room: where its kitchen ends, no wall stands.
     let (kitchen_end, living) = match building {
         Building::House => (624.0, 632.0),
-        Building::Hall => (612.0, 612.0),
+        Building::Hall => (640.0, 640.0),
     };
     let chamber = |room, x0, y0, x1, y1| Chamber {
         room,

@@ -118,8 +118,11 @@ pub(super) fn generator(brush: &mut Brush, street: &StreetView, plan: &Plan, tur
         GeneratorForm::Standby => cabinet(brush, g, at),
     }
     if g.running {
-        let muffler = at + Vec2::new(44.0, -32.0);
-        brush.moving(true, |brush| fumes(brush, muffler, turn));
+        let inside = at.x < plan.house.right;
+        // Outdoors they drift away from the house; under a roof they rise and stay.
+        let drift = if inside { -1.4 } else { 1.0 };
+        let muffler = at + Vec2::new(if inside { 34.0 } else { 44.0 }, -32.0);
+        brush.moving(true, |brush| fumes(brush, muffler, (turn, drift)));
     }
 }
 
@@ -292,12 +295,12 @@ fn gauge(brush: &mut Brush, at: Vec2, load: f32, running: bool) {
     );
 }
 
-fn fumes(brush: &mut Brush, at: Vec2, turn: f32) {
+fn fumes(brush: &mut Brush, at: Vec2, (turn, way): (f32, f32)) {
     for i in 0..3_u8 {
         let t = (turn * 0.5 + f32::from(i) / 3.0).fract();
         let drift = at
             + Vec2::new(
-                8.0 + 26.0 * t,
+                (8.0 + 26.0 * t) * way,
                 -22.0 * t + (turn + f32::from(i)).sin() * 2.0,
             );
         brush.disk(drift, 4.0 + 7.0 * t, theme::MUTED.alpha(0.34 * (1.0 - t)));
