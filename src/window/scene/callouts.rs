@@ -62,7 +62,7 @@ pub(crate) fn paint(
         taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
     }
     taken.push(reach::answer(ui, frame, shown.detail, page));
-    taken.extend(measure::figure(&painter, street, plan, frame));
+    taken.extend(measure::figure(&painter, street, plan, (frame, &taken)));
     taken.extend(kept_free(street, plan, frame));
     let second = shown.second.and_then(|spoken| spoken.views.street.as_ref());
     let calls = match second {

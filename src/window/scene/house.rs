@@ -61,11 +61,13 @@ pub(super) fn lit(street: &StreetView, room: Room) -> f32 {
         .map(|a| a.glow)
         .fold(0.0, f32::max);
     let screen = here(ApplianceKind::Television).any(|a| theme::powered(a.state));
-    let next_door = match (room, street.building) {
-        (Room::Bathroom, _) => lit(street, Room::Bedroom) * 0.35,
-        // A hall is one room.
-        (Room::Kitchen, Building::Hall) => lit(street, Room::Living),
-        _ => 0.0,
+    // A hall is one room; a bathroom gets some light from next door.
+    let next_door = if room == Room::Bathroom {
+        lit(street, Room::Bedroom) * 0.35
+    } else if room == Room::Kitchen && street.building == Building::Hall {
+        lit(street, Room::Living)
+    } else {
+        0.0
     };
     let screen = if screen { 0.45 } else { 0.0 };
     lamps.max(screen).max(next_door)

@@ -96,10 +96,14 @@ fn kitchen(brush: &mut Brush, inside: Inside) {
     for row in [top, top + 11.0, top + 22.0] {
         brush.line(&[Vec2::new(left, row), Vec2::new(right, row)], 1.0, joint);
     }
-    let mut x = left + 6.0;
-    while x < right {
-        brush.line(&[Vec2::new(x, top), Vec2::new(x, low)], 1.0, joint);
-        x += 13.0;
+    let mut across = left + 6.0;
+    while across < right {
+        brush.line(
+            &[Vec2::new(across, top), Vec2::new(across, low)],
+            1.0,
+            joint,
+        );
+        across += 13.0;
     }
     let cupboard = [right - 46.0, inside.rect.min.y + 6.0, 44.0, 28.0];
     inside.on_wall(brush, cupboard, theme::WOOD, 0.42);

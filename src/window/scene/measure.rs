@@ -42,12 +42,12 @@ pub(super) fn bar(brush: &mut Brush, plan: &Plan) {
     }
 }
 
-/// Writes the figure of the bar; says where it stands.
+/// Writes the figure of the bar where nothing else is written; says where it stands.
 pub(super) fn figure(
     painter: &Painter,
     street: &StreetView,
     plan: &Plan,
-    frame: Frame,
+    (frame, taken): (Frame, &[Rect]),
 ) -> Option<Rect> {
     let distance = plan.distance?;
     let words = &street.generator.opening_words;
@@ -57,18 +57,18 @@ pub(super) fn figure(
     }
     let size = frame.points(19.0).clamp(LEAST_TYPE, 13.5);
     let galley = painter.layout_no_wrap(words.clone(), fonts::bold(size), theme::CREAM.egui());
-    // At the bar's end; below the bar where the scene ends there. Never under the house, where walls are.
-    let wide = galley.size().x;
+    // At the bar's end, else below the bar. Never under the house, where walls are.
     let end = point(frame, Vec2::new(distance.to, BAR));
-    let corner = if end.x + 6.0 + wide < screen(frame).right() - 4.0 {
-        end + vec2(6.0, -galley.size().y / 2.0)
-    } else {
-        let least = point(frame, Vec2::new(plan.house.right + 5.0, BAR + 6.0));
-        let most = screen(frame).right() - 4.0 - wide;
-        let left = (end.x - wide).max(least.x).min(most);
-        pos2(left, least.y)
-    };
-    let rect = Rect::from_min_size(corner, galley.size());
+    let low = point(frame, Vec2::new(plan.house.right + 5.0, BAR + 6.0));
+    let room = screen(frame).shrink(4.0);
+    let most = room.right() - galley.size().x;
+    let rect = [
+        end + vec2(6.0, -galley.size().y / 2.0),
+        pos2((end.x - galley.size().x).max(low.x).min(most), low.y),
+    ]
+    .map(|corner| Rect::from_min_size(corner, galley.size()))
+    .into_iter()
+    .find(|rect| room.contains_rect(*rect) && !taken.iter().any(|t| t.intersects(*rect)))?;
     painter.galley(rect.min, galley, theme::CREAM.egui());
     Some(rect)
 }

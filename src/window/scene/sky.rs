@@ -84,7 +84,7 @@ fn strata(brush: &mut Brush, soil: theme::Ink) {
 fn tufts(brush: &mut Brush, light: Light) {
     let b = brush.frame().bounds();
     let ink = light.grass.mix(theme::LEAF, 0.25);
-    for i in 0..46_u16 {
+    for i in 0..34_u16 {
         let at = Vec2::new(b.min.x + b.width() * scatter(i, 419, 991), GROUND + 2.0);
         let high = 5.0 + 5.0 * scatter(i, 67, 101);
         for lean in [-3.2, 0.0, 2.8] {
