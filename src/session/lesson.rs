@@ -71,6 +71,7 @@ impl Session {
         StepView {
             begins: step.minute,
             ends: step.minute + step.minutes,
+            minutes: self.span(step.minute, step.minute + step.minutes),
             kind: step.what.name().to_owned(),
             title: self.step_title(step),
             say: self.words.say_id(&format!("step-{}", step.say)),
@@ -81,6 +82,14 @@ impl Session {
                 .filter_map(|hold| self.hold(hold, scenario?))
                 .collect(),
         }
+    }
+
+    /// From one minute to another.
+    fn span(&self, from: u32, to: u32) -> String {
+        let minutes = Message::new("lesson-step-minutes")
+            .with("from", Arg::Count(i64::from(from)))
+            .with("to", Arg::Count(i64::from(to)));
+        self.words.say(&minutes)
     }
 
     /// What kind of step it is, and the title of its drill.

@@ -43,6 +43,8 @@ pub(super) struct Desk {
     pub(super) face: Face,
     /// The size of texts, by its place among all sizes.
     pub(super) size: Size,
+    /// The window's size, pixels of the engine's logical kind.
+    pub(super) window: Vec2,
     /// What part of the street is seen.
     pub(super) outlook: Outlook,
     /// What stretch of the drill its debrief shows; none is all of it.
@@ -116,22 +118,42 @@ impl Size {
         SIZES.get(self.0).copied().unwrap_or(100)
     }
 
-    fn step(self, larger: bool) -> Self {
-        if larger {
-            Self((self.0 + 1).min(SIZES.len() - 1))
+    /// The next size above or below what is shown; the same where there is none.
+    fn step(self, larger: bool, shown_percent: f32) -> Self {
+        let above = |size: &u16| f32::from(*size) > shown_percent + 0.5;
+        let below = |size: &u16| f32::from(*size) < shown_percent - 0.5;
+        let found = if larger {
+            SIZES.iter().position(above)
         } else {
-            Self(self.0.saturating_sub(1))
-        }
+            SIZES.iter().rposition(below)
+        };
+        found.map_or(self, Self)
     }
 }
 
 impl Desk {
-    /// How large texts are, and how many columns of them there are.
+    /// How large texts are, and in how many languages.
+    /// What two languages are shown to is a room: they are never smaller than can be read from its back.
     pub(super) fn look(&self) -> Look {
-        Look {
-            zoom: f32::from(self.size.percent()) / 100.0,
-            second: self.wall.second,
-        }
+        let chosen = f32::from(self.size.percent()) / 100.0;
+        let second = self.wall.second;
+        let zoom = if second {
+            chosen.max(Look::afar(self.window))
+        } else {
+            chosen
+        };
+        Look { zoom, second }
+    }
+
+    /// Whether smaller texts can be had.
+    pub(super) fn can_be_smaller(&self) -> bool {
+        let zoom = self.look().zoom;
+        let least = if self.wall.second {
+            Look::afar(self.window)
+        } else {
+            f32::from(SIZES[0]) / 100.0
+        };
+        zoom > least
     }
 
     /// Does what a wish asks of the desk alone.
@@ -190,7 +212,10 @@ impl Desk {
             Wish::Branches => self.turn(Sheet::Branches),
             Wish::Motion => self.still = !self.still,
             Wish::Detail => self.detail = self.detail.next(),
-            Wish::Size(larger) => self.size = self.size.step(*larger),
+            Wish::Size(larger) => {
+                let shown = self.look().zoom * 100.0;
+                self.size = self.size.step(*larger, shown);
+            }
             Wish::Face(face) => {
                 self.face = *face;
                 self.arrivals += 1;

@@ -15,6 +15,7 @@ use crate::session::view::{
 use crate::session::{Command, Notice, Seated, Session, Signed};
 
 use super::WindowSystems;
+use super::both::Beside;
 use super::desk::{Desk, Face, Sheet, Watched};
 use super::panels::span::Span;
 use super::scene::Glide;
@@ -113,18 +114,12 @@ pub(super) struct Views {
     pub(super) branched: bool,
     /// How they differ, while that is shown.
     pub(super) branches: Option<CompareView>,
-    /// The same in the next language, while two are shown.
-    pub(super) second: Option<Box<Spoken>>,
+    /// The session in the next language, while two are shown; the texts of these views say both then.
+    pub(super) second: Option<Box<Session>>,
     /// Whether the language is read from right to left.
     pub(super) from_right: bool,
     /// The moment that is seen again.
     pub(super) again: Option<AgainView>,
-}
-
-/// The views in a second language, and the session that speaks it.
-pub(super) struct Spoken {
-    pub(super) session: Session,
-    pub(super) views: Views,
 }
 
 impl Views {
@@ -192,12 +187,30 @@ impl Views {
                 place: desk.place.clone(),
                 sheet: desk.sheet,
                 teaching: desk.teaching.clone(),
+                again: desk.again,
                 ..Desk::default()
             };
-            let views = Self::of(&session, &one);
-            self.second = Some(Box::new(Spoken { session, views }));
+            self.in_both(&Self::of(&session, &one));
+            self.second = Some(Box::new(session));
         }
         self
+    }
+
+    /// Puts the texts of the same views in another language beside these; shelf and debrief keep to one.
+    fn in_both(&mut self, other: &Self) {
+        self.street.beside(&other.street);
+        self.close.beside(&other.close);
+        self.log.beside(&other.log);
+        self.consequence.beside(&other.consequence);
+        self.asked.beside(&other.asked);
+        self.reveal.beside(&other.reveal);
+        self.lesson.beside(&other.lesson);
+        self.terms.beside(&other.terms);
+        self.turns.beside(&other.turns);
+        self.branches.beside(&other.branches);
+        if let (Some(one), Some(other)) = (&mut self.again, &other.street) {
+            one.street.beside(other);
+        }
     }
 }
 

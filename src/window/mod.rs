@@ -8,6 +8,7 @@
 mod access;
 mod again;
 mod authoring;
+mod both;
 mod desk;
 mod error;
 mod fonts;

@@ -84,6 +84,7 @@ impl Rehearsal {
         let desk = Desk {
             still: true,
             size: Size::of(percent),
+            window: SIZE,
             ..Desk::default()
         };
         let size = SIZE / desk.look().zoom;
@@ -151,6 +152,7 @@ impl Rehearsal {
 
     /// Lays everything out in the window's size.
     fn lay_out(&mut self) {
+        self.desk.window = self.window;
         self.size = self.window / self.desk.look().zoom;
         self.drawn = Drawn::of(&self.views, &self.desk, self.window);
         self.pass(Vec::new());

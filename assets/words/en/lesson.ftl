@@ -10,6 +10,8 @@ doing-debrief = Look back
 doing-break = Break
 doing-handout = To take home
 
+lesson-step-minutes = { $from }–{ $to }{"\u00A0min"}
+
 # $kind is one of the lines above, $drill the title of a drill.
 lesson-step-drill = { $kind }: { $drill }
 lesson-objectives = After it, learners can:

@@ -10,6 +10,7 @@ doing-debrief = Mirar atrás
 doing-break = Pausa
 doing-handout = Para llevar a casa
 
+lesson-step-minutes = { $from }–{ $to }{"\u00A0min"}
 lesson-step-drill = { $kind }: { $drill }
 lesson-objectives = Después de ella, quien aprende puede:
 lesson-prepare = Preparar antes:

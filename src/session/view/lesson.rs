@@ -60,6 +60,8 @@ pub struct StepView {
     pub begins: u32,
     /// Minute at which it ends.
     pub ends: u32,
+    /// Both with their unit, short.
+    pub minutes: String,
     /// Name of what kind of step it is, as in lesson files, small.
     pub kind: String,
     /// Its heading: what kind of step it is, and the drill's title if it has one.

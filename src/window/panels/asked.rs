@@ -11,6 +11,7 @@ use bevy_egui::egui::{
 
 use crate::session::Command;
 use crate::session::view::{AskedView, BarView, RevealView};
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
@@ -60,7 +61,7 @@ fn by_one(ui: &mut Ui, view: &AskedView, page: &mut Page<'_>) {
         ui.horizontal_wrapped(|ui| {
             for choice in &view.choices {
                 let chosen = answer == choice.id;
-                let response = ui.add(Button::selectable(chosen, &choice.label));
+                let response = super::choice(ui, &choice.label, chosen);
                 page.focus_first(&response);
                 if response.clicked() {
                     answer.clone_from(&choice.id);
@@ -121,7 +122,7 @@ fn by_a_room(ui: &mut Ui, view: &AskedView, page: &mut Page<'_>) {
 
 /// What it came to.
 pub(crate) fn reveal(ui: &mut Ui, view: &RevealView, page: &mut Page<'_>) {
-    let button = 48.0;
+    let button = if page.is_in_two() { 68.0 } else { 48.0 };
     ScrollArea::vertical()
         .id_salt("reveal")
         .auto_shrink([false, false])
@@ -147,10 +148,12 @@ pub(crate) fn reveal(ui: &mut Ui, view: &RevealView, page: &mut Page<'_>) {
 
 /// One bar of a room's choices; the right one is told by a word as well as by its color.
 fn one_bar(ui: &mut Ui, bar: &BarView, page: &Page<'_>) {
-    let mut text = format!("{}: {}", bar.label, bar.count);
-    if bar.right {
-        text = format!("{text} – {}", page.say("window-asked-right"));
-    }
+    let right = page.say("window-asked-right");
+    let text = both::each([&bar.label, &right], |[label, right]| {
+        let mark = if bar.right { " – " } else { "" };
+        let right = if bar.right { right } else { "" };
+        format!("{label}: {}{mark}{right}", bar.count)
+    });
     body(ui, &text);
     let width = ui.available_width();
     let (space, _) = ui.allocate_exact_size(vec2(width, 14.0), Sense::hover());
@@ -169,9 +172,5 @@ fn outline(ui: &Ui, rect: Rect, right: bool) {
 }
 
 fn title(ui: &mut Ui, text: &str) {
-    ui.label(
-        RichText::new(text)
-            .font(fonts::bold(19.0))
-            .color(theme::CREAM.egui()),
-    );
+    ui.label(both::written(text, fonts::bold(19.0), theme::CREAM));
 }

@@ -15,6 +15,7 @@ use bevy_egui::egui::{
 
 use crate::session::Command;
 use crate::session::view::{ControlKind, ControlView};
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
@@ -143,7 +144,16 @@ impl Rows {
             painter.layout_job(job).size().y
         };
         let wide = controls.iter().filter(|c| c.slot.0 == 0);
-        let wide = wide.map(|c| height(&c.label, 15.0, room - 18.0) + 10.0);
+        let wide = wide.map(|c| {
+            let label = height(&c.label, 15.0, room - 18.0);
+            // In two languages how it stands takes two lines, and its rating one.
+            let beside = if both::is_both(&c.position) {
+                60.0
+            } else {
+                0.0
+            };
+            label.max(beside) + 10.0
+        });
         let wide = wide.fold(WIDE, f32::max);
         let gap = (height(slide, 12.0, room - 18.0) + 4.0).max(GAP);
         // A panel without a main breaker begins with its first row.
@@ -347,18 +357,19 @@ fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Alig
         );
     };
     add(&control.label, 12.5, theme::CREAM);
-    let in_one = format!("{} · {}", control.position, control.rating);
+    let position = both::in_one_line(&control.position);
+    let in_one = format!("{position} · {}", control.rating);
     let fits = |text: &String| {
         let font = fonts::regular(UNDER);
         let galley = painter.layout_no_wrap(text.clone(), font, theme::MUTED.egui());
         galley.size().x <= room
     };
     let under = if control.rating.is_empty() {
-        control.position.clone()
+        position
     } else if fits(&in_one) {
         in_one
     } else {
-        format!("{}\n{}", control.position, control.rating)
+        format!("{position}\n{}", control.rating)
     };
     add(&format!("\n{under}"), UNDER, word_ink(control));
     painter.layout_job(job)
@@ -389,9 +400,14 @@ fn label(
             (15.0, theme::CREAM, handle.left() - rect.left() - 18.0),
         );
         let room = rect.right() - handle.right() - 16.0;
+        let [above, below] = if both::is_both(&control.position) {
+            [-9.5, 19.0]
+        } else {
+            [-8.0, 9.0]
+        };
         for (dy, what, size) in [
-            (-8.0, &control.position, 14.0),
-            (9.0, &control.rating, 12.5),
+            (above, &control.position, 14.0),
+            (below, &control.rating, 12.5),
         ] {
             text(
                 painter,

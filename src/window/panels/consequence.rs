@@ -7,6 +7,7 @@ use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
 
 use crate::session::view::{ConsequenceView, LogKind, StageView};
 use crate::session::{Command, Rewind};
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
@@ -17,7 +18,7 @@ use super::{Page, body, card, log, subheading};
 pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mut Page<'_>) {
     let last = view.stages.len().saturating_sub(1);
     // What leads on stays in sight below what is read.
-    let buttons = 84.0;
+    let buttons = if page.is_in_two() { 160.0 } else { 84.0 };
     ScrollArea::vertical()
         .id_salt("consequence")
         .auto_shrink([false, false])
@@ -93,11 +94,7 @@ fn title(ui: &mut Ui, view: &ConsequenceView, page: &Page<'_>) {
             );
         });
     }
-    ui.label(
-        RichText::new(&view.title)
-            .font(fonts::bold(19.0))
-            .color(ink.egui()),
-    );
+    ui.label(both::written(&view.title, fonts::bold(19.0), ink));
 }
 
 /// Leaves what else followed from the same thing for the debrief.

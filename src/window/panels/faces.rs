@@ -9,11 +9,14 @@ mod sockets;
 mod transfer;
 
 use bevy_egui::egui;
-use bevy_egui::egui::{Button, CornerRadius, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use bevy_egui::egui::{
+    Button, CornerRadius, RichText, Sense, Stroke, StrokeKind, Ui, WidgetText, pos2, vec2,
+};
 
 use crate::session::view::{
     ChoiceView, CloseView, ControlKind, ControlView, FaceKind, FaceView, GaugeView, LightView,
 };
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::mirror;
 use crate::window::theme;
@@ -27,11 +30,7 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
     card(ui, theme::STEEL, |ui| {
         ui.spacing_mut().item_spacing.y = 5.0;
         if face.title != view.title {
-            ui.label(
-                RichText::new(&face.title)
-                    .font(fonts::bold(16.0))
-                    .color(theme::CREAM.egui()),
-            );
+            ui.label(both::written(&face.title, fonts::bold(16.0), theme::CREAM));
         }
         tag(ui, &face.tag);
         if face.kind == FaceKind::Controller {
@@ -122,11 +121,11 @@ fn rows(ui: &mut Ui, controls: &[&ControlView], page: &mut Page<'_>) {
 /// A control with its positions side by side: the one it stands in is framed and marked, the others can be pressed.
 pub(super) fn positions(ui: &mut Ui, control: &ControlView, page: &mut Page<'_>) {
     ui.horizontal_wrapped(|ui| {
-        ui.label(
-            RichText::new(&control.label)
-                .font(fonts::bold(14.5))
-                .color(theme::CREAM.egui()),
-        );
+        ui.label(both::written(
+            &control.label,
+            fonts::bold(14.5),
+            theme::CREAM,
+        ));
         if !control.rating.is_empty() {
             ui.label(
                 RichText::new(&control.rating)
@@ -162,7 +161,7 @@ fn keep_together(ui: &mut Ui, choices: &[&ChoiceView]) {
     let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
     let wide = |choice: &&ChoiceView| {
         let marked = if choice.current { "• " } else { "" };
-        let text = format!("{marked}{}", choice.label);
+        let text = both::each([&choice.label], |[label]| format!("{marked}{label}"));
         let galley = ui
             .painter()
             .layout_no_wrap(text, fonts::bold(14.5), theme::CREAM.egui());
@@ -186,7 +185,13 @@ fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut 
         };
         mark(ui, stands, theme::LEAD);
     } else {
-        let text = RichText::new(&choice.label).font(fonts::regular(14.5));
+        let text: WidgetText = if both::is_both(&choice.label) {
+            both::written(&choice.label, fonts::regular(14.5), theme::CREAM)
+        } else {
+            RichText::new(&choice.label)
+                .font(fonts::regular(14.5))
+                .into()
+        };
         let response = ui.add(Button::new(text));
         page.focus_first(&response);
         page.on(&response, || close::operate(control, &choice.id));
@@ -203,9 +208,8 @@ fn mark(ui: &mut Ui, text: &str, ink: theme::Ink) {
     } else {
         Sense::hover()
     };
-    let text = RichText::new(format!("• {text}"))
-        .font(fonts::bold(14.5))
-        .color(ink.egui());
+    let text = both::each([text], |[text]| format!("• {text}"));
+    let text = both::written(&text, fonts::bold(14.5), ink);
     let stands = Button::new(text)
         .fill(theme::INK.egui())
         .stroke(Stroke::new(1.5, ink.egui()))
@@ -362,7 +366,7 @@ fn stop(ui: &Ui, (control, choice): (&ControlView, usize), rect: egui::Rect, pag
     }
     let id = ui.id().with((&control.id, &choice.id));
     let response = ui.interact(rect, id, Sense::click());
-    let words = format!("{}: {}", control.label, choice.label);
+    let words = both::each([&control.label, &choice.label], |parts| parts.join(": "));
     response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, &words));
     if response.hovered() {
         let ground = theme::BUTTON_HOVER.egui();

@@ -6,20 +6,24 @@
 use bevy_egui::egui::{Align, Atom, Button, Frame, Layout, RichText, ScrollArea, Ui};
 
 use crate::session::Command;
-use crate::session::view::{HandoutView, LessonView, MomentView, PhaseView, StepView};
+use crate::session::view::{
+    HandoutView, LanguageView, LessonView, MomentView, PhaseView, StepView,
+};
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::teach::{Teaching, steps};
 use crate::window::theme;
 
 use super::shelf::SEED;
-use super::{Page, aside, card, heading, subheading};
+use super::{Page, aside, body, card, heading, subheading};
 
 /// All pages, the open one marked; pressing one turns to it.
 pub(crate) fn plan(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &mut Page<'_>) {
     heading(ui, &view.title);
-    aside(ui, &format!("{} · {}", view.audience, view.minutes));
-    let leave = 46.0;
+    let parts = [view.audience.as_str(), &view.minutes];
+    aside(ui, &both::each(parts, |parts| parts.join(" · ")));
+    let leave = if page.is_in_two() { 66.0 } else { 46.0 };
     ScrollArea::vertical()
         .id_salt("plan")
         .auto_shrink([false, false])
@@ -30,10 +34,12 @@ pub(crate) fn plan(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &m
             line(ui, &before, 0, teaching, page);
             let mut number = 0;
             for session in &view.sessions {
-                subheading(ui, &format!("{} · {}", session.title, session.minutes));
+                let parts = [session.title.as_str(), &session.minutes];
+                subheading(ui, &both::each(parts, |parts| parts.join(" · ")));
                 for step in &session.steps {
                     number += 1;
-                    let text = format!("{}–{}  {}", step.begins, step.ends, step.title);
+                    let parts = [step.minutes.as_str(), &step.title];
+                    let text = both::each(parts, |parts| parts.join("  "));
                     line(ui, &text, number, teaching, page);
                 }
             }
@@ -49,7 +55,7 @@ fn line(ui: &mut Ui, text: &str, number: usize, teaching: &Teaching, page: &mut 
     } else {
         (fonts::regular(14.5), theme::CREAM, theme::PANEL)
     };
-    let text = RichText::new(text).font(font).color(ink.egui());
+    let text = both::written(text, font, ink);
     let width = ui.available_width();
     let button = Button::new((text, Atom::grow())).fill(fill.egui()).wrap();
     let response = ui.add_sized([width, 0.0], button);
@@ -60,24 +66,12 @@ fn line(ui: &mut Ui, text: &str, number: usize, teaching: &Teaching, page: &mut 
 }
 
 /// The open page.
-pub(crate) fn open(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &mut Page<'_>) {
-    let step = teaching.step(view);
-    // Where there is little width the buttons take two rows.
-    let buttons = if ui.available_width() < 560.0 {
-        84.0
-    } else {
-        48.0
-    };
-    ScrollArea::vertical()
-        .id_salt(("lesson", teaching.page))
-        .auto_shrink([false, false])
-        .max_height((ui.available_height() - buttons).max(100.0))
-        .show(ui, |ui| match step {
-            Some(step) => one(ui, view, step, page),
-            None => before(ui, view, page),
-        });
-    ui.add_space(4.0);
-    ways_on(ui, view, teaching, step, page);
+pub(crate) fn open(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &Page<'_>) {
+    match teaching.step(view) {
+        Some(step) if step.kind == "handout" => to_take_home(ui, &view.handout, step, page),
+        Some(step) => one(ui, view, step, page),
+        None => before(ui, view, page),
+    }
 }
 
 /// What to get ready, what the learners can do afterwards, and what to say first.
@@ -90,21 +84,16 @@ fn before(ui: &mut Ui, view: &LessonView, page: &Page<'_>) {
 }
 
 fn one(ui: &mut Ui, view: &LessonView, step: &StepView, page: &Page<'_>) {
-    let minutes = page.say("window-lesson-minutes");
-    aside(ui, &format!("{minutes} {}–{}", step.begins, step.ends));
-    // The sheet for home has a title of its own, and needs the room.
-    if step.kind != "handout" {
-        title(ui, &step.title);
-    }
+    aside(ui, &step.minutes);
+    title(ui, &step.title);
     large(ui, &step.say);
     if !step.note.is_empty() {
-        let note = RichText::new(&step.note).font(fonts::regular(18.0));
-        ui.label(note.color(theme::YELLOW.egui()));
+        let note = both::written(&step.note, fonts::regular(18.0), theme::YELLOW);
+        ui.label(note);
     }
     match step.kind.as_str() {
         "prebrief" => list(ui, &page.say("window-lesson-prebrief"), &view.prebrief),
         "debrief" => prompts(ui, &view.debrief),
-        "handout" => handout(ui, &view.handout),
         _ => {}
     }
     list(ui, &page.say("window-lesson-ask"), &step.ask);
@@ -117,48 +106,40 @@ fn one(ui: &mut Ui, view: &LessonView, step: &StepView, page: &Page<'_>) {
 }
 
 /// The drill of the page if it has one, else the next page; and the page before.
-fn ways_on(
-    ui: &mut Ui,
-    view: &LessonView,
-    teaching: &Teaching,
-    step: Option<&StepView>,
-    page: &mut Page<'_>,
-) {
-    let here = teaching.page;
+pub(crate) fn ways_on(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &mut Page<'_>) {
+    let (step, here) = (teaching.step(view), teaching.page);
     let last = steps(view).count();
-    ui.horizontal_wrapped(|ui| {
-        let next = page.say("window-lesson-next");
-        match step.and_then(|step| step.drill.clone()) {
-            Some((drill, practice)) => {
-                let open = page.say("window-lesson-drill");
-                page.lead(ui, &open, || {
-                    Wish::Do(Command::Open {
-                        drill,
-                        practice,
-                        seed: SEED,
-                    })
-                });
-                if here < last {
-                    page.button(ui, &next, || Wish::Turn(here + 1));
-                }
-            }
-            None if here < last => {
-                page.lead(ui, &next, || Wish::Turn(here + 1));
-            }
-            None => {
-                let leave = page.say("window-lesson-leave");
-                page.lead(ui, &leave, || Wish::EndLesson);
+    let next = page.say("window-lesson-next");
+    match step.and_then(|step| step.drill.clone()) {
+        Some((drill, practice)) => {
+            let open = page.say("window-lesson-drill");
+            page.lead(ui, &open, || {
+                Wish::Do(Command::Open {
+                    drill,
+                    practice,
+                    seed: SEED,
+                })
+            });
+            if here < last {
+                page.button(ui, &next, || Wish::Turn(here + 1));
             }
         }
-        if here > 0 {
-            let back = page.say("window-lesson-back");
-            page.button(ui, &back, || Wish::Turn(here - 1));
+        None if here < last => {
+            page.lead(ui, &next, || Wish::Turn(here + 1));
         }
-        if step.is_some_and(|step| step.kind == "handout") {
-            let keep = page.say("window-keep");
-            page.button(ui, &keep, || Wish::Keep);
+        None => {
+            let leave = page.say("window-lesson-leave");
+            page.lead(ui, &leave, || Wish::EndLesson);
         }
-    });
+    }
+    if here > 0 {
+        let back = page.say("window-lesson-back");
+        page.button(ui, &back, || Wish::Turn(here - 1));
+    }
+    if step.is_some_and(|step| step.kind == "handout") {
+        let keep = page.say("window-keep");
+        page.button(ui, &keep, || Wish::Keep);
+    }
 }
 
 /// What to ask when looking back.
@@ -168,45 +149,62 @@ fn prompts(ui: &mut Ui, phases: &[PhaseView]) {
     }
 }
 
+/// The language of the sheet, where two are spoken: each has a sheet of its own, to be kept by itself.
+pub(crate) fn languages(ui: &mut Ui, all: &[LanguageView], page: &mut Page<'_>) {
+    if !page.is_in_two() {
+        return;
+    }
+    for language in all {
+        page.choice(ui, (&language.name, language.current), || {
+            Wish::Do(Command::Speak(language.tag.clone()))
+        });
+    }
+}
+
+/// The page with the sheet that goes home: what to say and ask in a few lines, so that the sheet is seen whole.
+fn to_take_home(ui: &mut Ui, view: &HandoutView, step: &StepView, page: &Page<'_>) {
+    let said = [step.minutes.as_str(), &step.say];
+    body(ui, &both::each(said, |parts| parts.join("  ")));
+    let ask = page.say("window-lesson-ask");
+    for question in &step.ask {
+        body(ui, &both::each([&ask, question], |parts| parts.join(": ")));
+    }
+    sheet(ui, view, if page.is_in_two() { 13.0 } else { 16.0 });
+}
+
 /// The sheet that goes home, on light ground as paper has it.
-fn handout(ui: &mut Ui, view: &HandoutView) {
-    let line = |ui: &mut Ui, text: &str, bold: bool, size: f32| {
-        let font = if bold {
-            fonts::bold(size)
-        } else {
-            fonts::regular(size)
-        };
-        ui.label(
-            RichText::new(text)
-                .font(font)
-                .color(theme::DARK_TEXT.egui()),
-        );
+fn sheet(ui: &mut Ui, view: &HandoutView, size: f32) {
+    let line = |ui: &mut Ui, text: &str, font| {
+        ui.label(both::written(text, font, theme::DARK_TEXT));
     };
+    let heading = |ui: &mut Ui, text: &str| line(ui, text, fonts::bold(size + 1.0));
     let lines = |ui: &mut Ui, texts: &[String]| {
         for text in texts {
             ui.horizontal_top(|ui| {
-                line(ui, "•", true, 14.0);
-                ui.vertical(|ui| line(ui, text, false, 14.0));
+                line(ui, "•", fonts::bold(size));
+                ui.vertical(|ui| line(ui, text, fonts::regular(size)));
             });
         }
     };
     Frame::new()
         .fill(theme::PAPER.egui())
-        .inner_margin(14)
+        .inner_margin(12)
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 3.0;
+            ui.spacing_mut().interact_size.y = 0.0;
             let left = Layout::top_down(Align::LEFT);
-            line(ui, &view.title, true, 20.0);
-            lines(ui, &view.lines);
-            line(ui, &view.again, true, 14.0);
-            ui.columns_const(|[facts, cautions]| {
-                facts.with_layout(left, |ui| {
-                    line(ui, &view.facts_title, true, 15.0);
+            line(ui, &view.title, fonts::bold(size * 1.25));
+            ui.columns_const(|[first, second]| {
+                first.with_layout(left, |ui| {
+                    lines(ui, &view.lines);
+                    line(ui, &view.again, fonts::bold(size));
+                    ui.add_space(4.0);
+                    heading(ui, &view.facts_title);
                     lines(ui, &view.facts);
                 });
-                cautions.with_layout(left, |ui| {
-                    line(ui, &view.cautions_title, true, 15.0);
+                second.with_layout(left, |ui| {
+                    heading(ui, &view.cautions_title);
                     lines(ui, &view.cautions);
                 });
             });
@@ -239,11 +237,9 @@ fn list(ui: &mut Ui, title: &str, texts: &[String]) {
 }
 
 fn title(ui: &mut Ui, text: &str) {
-    let text = RichText::new(text).font(fonts::bold(28.0));
-    ui.label(text.color(theme::LEAD.egui()));
+    ui.label(both::written(text, fonts::bold(28.0), theme::LEAD));
 }
 
 fn large(ui: &mut Ui, text: &str) {
-    let text = RichText::new(text).font(fonts::regular(18.0));
-    ui.label(text.color(theme::CREAM.egui()));
+    ui.label(both::written(text, fonts::regular(18.0), theme::CREAM));
 }

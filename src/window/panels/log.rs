@@ -6,6 +6,7 @@ use bevy_egui::egui;
 use bevy_egui::egui::{Pos2, RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::session::view::{LogKind, LogLine, LogView};
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
@@ -61,17 +62,18 @@ pub(super) fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
         mark(ui.painter(), rect.center(), line.kind);
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 1.0;
-            let head = format!("{}  {}", line.clock, page.say(word));
+            let word = both::in_one_line(&page.say(word));
+            let head = format!("{}  {word}", line.clock);
             ui.label(
                 RichText::new(head)
                     .font(fonts::bold(12.5))
                     .color(ink.egui()),
             );
-            ui.label(
-                RichText::new(&line.text)
-                    .font(fonts::regular(14.5))
-                    .color(theme::CREAM.egui()),
-            );
+            ui.label(both::written(
+                &line.text,
+                fonts::regular(14.5),
+                theme::CREAM,
+            ));
         });
     });
 }

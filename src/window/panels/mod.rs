@@ -29,11 +29,12 @@ pub(super) mod words;
 
 use bevy_egui::egui;
 use bevy_egui::egui::{
-    Align, CornerRadius, Frame, Layout, Margin, Response, RichText, ScrollArea, Stroke, Ui,
+    Align, CornerRadius, Frame, Layout, Margin, Response, ScrollArea, Stroke, Ui, WidgetText,
 };
 
 use crate::session::Session;
 
+use super::both;
 use super::fonts;
 use super::link::Wish;
 use super::theme;
@@ -45,6 +46,7 @@ pub(super) struct Page<'a> {
     /// Wishes so far.
     pub(super) out: Vec<Wish>,
     arriving: bool,
+    in_two: bool,
 }
 
 impl<'a> Page<'a> {
@@ -54,6 +56,7 @@ impl<'a> Page<'a> {
             say,
             out: Vec::new(),
             arriving,
+            in_two: false,
         }
     }
 
@@ -62,12 +65,27 @@ impl<'a> Page<'a> {
         (self.say)(id)
     }
 
-    /// Lets something be written in the language of another session; the focus stays where it is.
-    pub(super) fn in_other(&mut self, session: &Session, add: impl FnOnce(&mut Page<'_>)) {
-        let say = |id: &str| session.say(id);
-        let mut other = Page::new(&say, false);
-        add(&mut other);
-        self.out.append(&mut other.out);
+    /// Whether every label is in two languages, the second below the first.
+    pub(super) fn is_in_two(&self) -> bool {
+        self.in_two
+    }
+
+    /// Lets something be written in the language of a second session too, if there is one.
+    pub(super) fn in_both(&mut self, second: Option<&Session>, add: impl FnOnce(&mut Page<'_>)) {
+        let Some(second) = second else {
+            add(self);
+            return;
+        };
+        let own = self.say;
+        let say = |id: &str| both::joined(&own(id), &second.say(id));
+        let mut page = Page {
+            say: &say,
+            out: std::mem::take(&mut self.out),
+            arriving: self.arriving,
+            in_two: true,
+        };
+        add(&mut page);
+        (self.out, self.arriving) = (page.out, page.arriving);
     }
 
     /// A wish, if the thing was pressed.
@@ -85,7 +103,24 @@ impl<'a> Page<'a> {
         text: &str,
         wish: impl FnOnce() -> Wish,
     ) -> Response {
+        let text: WidgetText = if both::is_both(text) {
+            both::written(text, fonts::regular(15.5), theme::CREAM)
+        } else {
+            text.into()
+        };
         let response = ui.add(egui::Button::new(text).wrap());
+        self.on(&response, wish);
+        response
+    }
+
+    /// One of several choices, or a switch: framed as every button, and with a tick where it is chosen.
+    pub(super) fn choice(
+        &mut self,
+        ui: &mut Ui,
+        (text, chosen): (&str, bool),
+        wish: impl FnOnce() -> Wish,
+    ) -> Response {
+        let response = choice(ui, text, chosen);
         self.on(&response, wish);
         response
     }
@@ -97,9 +132,7 @@ impl<'a> Page<'a> {
         text: &str,
         wish: impl FnOnce() -> Wish,
     ) -> Response {
-        let text = RichText::new(text)
-            .font(fonts::bold(16.0))
-            .color(theme::DARK_TEXT.egui());
+        let text = both::written(text, fonts::bold(16.0), theme::DARK_TEXT);
         let response = ui.add(egui::Button::new(text).fill(theme::LEAD.egui()).wrap());
         self.focus_first(&response);
         outline_focus(ui, &response);
@@ -114,6 +147,18 @@ impl<'a> Page<'a> {
             response.scroll_to_me(Some(Align::Center));
         }
     }
+}
+
+/// What a choice looks like, for those that are kept by the toolkit until they are sent.
+pub(super) fn choice(ui: &mut Ui, text: &str, chosen: bool) -> Response {
+    let (text, font, ink) = if chosen {
+        let ticked = both::each([text], |[text]| format!("✔ {text}"));
+        (ticked, fonts::bold(15.0), theme::YELLOW)
+    } else {
+        (text.to_owned(), fonts::regular(15.5), theme::CREAM)
+    };
+    let text = both::written(&text, font, ink);
+    ui.add(egui::Button::new(text).selected(chosen).wrap())
 }
 
 /// Whether a press is the second of a double press whose first one met something else, which has made room for this since.
@@ -201,11 +246,7 @@ pub(super) fn card<R>(ui: &mut Ui, edge: Ink, add: impl FnOnce(&mut Ui) -> R) ->
 
 /// A heading.
 pub(super) fn heading(ui: &mut Ui, text: &str) {
-    ui.label(
-        RichText::new(text)
-            .font(fonts::bold(20.0))
-            .color(theme::CREAM.egui()),
-    );
+    ui.label(both::written(text, fonts::bold(20.0), theme::CREAM));
 }
 
 /// A heading, and at the other end the way back; gives what the latter was answered with.
@@ -224,29 +265,17 @@ pub(super) fn titled(ui: &mut Ui, title: &str, page: &mut Page<'_>) -> Response 
 
 /// A smaller heading.
 pub(super) fn subheading(ui: &mut Ui, text: &str) {
-    ui.label(
-        RichText::new(text)
-            .font(fonts::bold(15.0))
-            .color(theme::MUTED.egui()),
-    );
+    ui.label(both::written(text, fonts::bold(15.0), theme::MUTED));
 }
 
 /// Running text.
 pub(super) fn body(ui: &mut Ui, text: &str) {
-    ui.label(
-        RichText::new(text)
-            .font(fonts::regular(15.5))
-            .color(theme::CREAM.egui()),
-    );
+    ui.label(both::written(text, fonts::regular(15.5), theme::CREAM));
 }
 
 /// Lesser text.
 pub(super) fn aside(ui: &mut Ui, text: &str) {
     if !text.is_empty() {
-        ui.label(
-            RichText::new(text)
-                .font(fonts::regular(14.0))
-                .color(theme::MUTED.egui()),
-        );
+        ui.label(both::written(text, fonts::regular(14.0), theme::MUTED));
     }
 }

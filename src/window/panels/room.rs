@@ -3,16 +3,17 @@
 //! Everything here can be done by keys: Tab walks through it, and the turns of events have digits while it is open.
 //! Names are typed here and shown nowhere else in the window: on a wall they stay hidden.
 
-use bevy_egui::egui::{Button, Id, Key, RichText, ScrollArea, TextEdit, Ui};
+use bevy_egui::egui::{Button, CollapsingHeader, Id, Key, ScrollArea, TextEdit, Ui};
 
 use crate::session::view::{DeedView, StreetView};
 use crate::session::{Command, Seated};
+use crate::window::both;
 use crate::window::desk::Desk;
 use crate::window::fonts;
 use crate::window::link::{Views, Wish};
 use crate::window::theme;
 
-use super::{Page, aside, body, card, heading, subheading, words};
+use super::{Page, aside, body, card, choice, heading, subheading, words};
 
 /// The sheet.
 pub(crate) fn sheet(ui: &mut Ui, views: &Views, desk: &Desk, page: &mut Page<'_>) {
@@ -21,6 +22,7 @@ pub(crate) fn sheet(ui: &mut Ui, views: &Views, desk: &Desk, page: &mut Page<'_>
         .id_salt("room")
         .auto_shrink([false, false])
         .show(ui, |ui| {
+            aside(ui, &page.say("window-room-away"));
             if desk.teaching.is_some() && views.street.is_some() {
                 subheading(ui, &page.say("window-room-lesson"));
                 let back = page.say("window-room-to-lesson");
@@ -28,8 +30,8 @@ pub(crate) fn sheet(ui: &mut Ui, views: &Views, desk: &Desk, page: &mut Page<'_>
             }
             wall(ui, views, desk, page);
             if let Some(street) = &views.street {
-                turns(ui, &views.turns, page);
                 light(ui, street, desk, page);
+                turns(ui, &views.turns, page);
             }
             seats(ui, desk, page);
         });
@@ -54,21 +56,16 @@ fn wall(ui: &mut Ui, views: &Views, desk: &Desk, page: &mut Page<'_>) {
     });
     ui.horizontal_wrapped(|ui| {
         body(ui, &page.say("window-room-size"));
-        page.button(ui, "−", || Wish::Size(false));
-        body(ui, &format!("{} %", desk.size.percent()));
+        let smaller = ui.add_enabled(desk.can_be_smaller(), Button::new("−"));
+        page.on(&smaller, || Wish::Size(false));
+        body(ui, &format!("{:.0} %", desk.look().zoom * 100.0));
         page.button(ui, "+", || Wish::Size(true));
     });
 }
 
-/// A button that says by a tick and by its edge whether it is on.
 fn switch(ui: &mut Ui, id: &str, on: bool, wish: Wish, page: &mut Page<'_>) {
-    let text = if on {
-        format!("✔ {}", page.say(id))
-    } else {
-        page.say(id)
-    };
-    let response = ui.add(Button::selectable(on, text));
-    page.on(&response, || wish);
+    let text = page.say(id);
+    page.choice(ui, (&text, on), || wish);
 }
 
 /// What can be let happen, each with its digit.
@@ -78,7 +75,7 @@ fn turns(ui: &mut Ui, turns: &[DeedView], page: &mut Page<'_>) {
         aside(ui, &page.say("window-room-no-turns"));
     }
     for (number, turn) in (1..).zip(turns) {
-        let text = format!("{number}  {}", turn.label);
+        let text = both::each([&turn.label], |[label]| format!("{number}  {label}"));
         page.button(ui, &text, || Wish::Do(Command::Do(turn.line.clone())));
     }
 }
@@ -92,16 +89,13 @@ fn seats(ui: &mut Ui, desk: &Desk, page: &mut Page<'_>) {
     let field = TextEdit::singleline(&mut names)
         .password(true)
         .desired_width(f32::INFINITY)
-        .hint_text(page.say("window-room-names"));
+        .hint_text(both::in_one_line(&page.say("window-room-names")));
     let field = ui.add(field);
     let entered = field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     ui.horizontal_wrapped(|ui| {
         for one in Seated::ALL {
             let text = page.say(&format!("window-seated-{}", one.name()));
-            if ui
-                .add(Button::selectable(seated == Some(one), text))
-                .clicked()
-            {
+            if choice(ui, &text, seated == Some(one)).clicked() {
                 seated = Some(one);
             }
         }
@@ -118,7 +112,7 @@ fn seats(ui: &mut Ui, desk: &Desk, page: &mut Page<'_>) {
     ui.data_mut(|data| data.insert_temp(id, (names, seated)));
 }
 
-/// What the light can be put on.
+/// What the light can be put on, a group of things at a time; the longest is folded until it is wanted.
 fn light(ui: &mut Ui, street: &StreetView, desk: &Desk, page: &mut Page<'_>) {
     subheading(ui, &page.say("window-room-light"));
     let people = street.people.iter().map(|p| (&p.id, &p.label));
@@ -126,25 +120,47 @@ fn light(ui: &mut Ui, street: &StreetView, desk: &Desk, page: &mut Page<'_>) {
     let poles = street.poles.iter().map(|p| (&p.id, &p.label));
     let things = street.appliances.iter().map(|a| (&a.id, &a.label));
     let equipment = street.equipment.iter().map(|e| (&e.id, &e.label));
-    let all = equipment
-        .chain(people)
-        .chain(neighbors)
-        .chain(poles)
-        .chain(things);
-    ui.horizontal_wrapped(|ui| {
-        for (id, label) in all {
-            let on = desk.wall.light.as_deref() == Some(id.as_str());
-            let response = ui.add(Button::selectable(on, label.as_str()));
-            page.on(&response, || Wish::Shine(id.clone()));
-        }
-    });
+    spots(ui, "window-room-light-people", people, desk, page);
+    spots(ui, "window-room-light-equipment", equipment, desk, page);
+    let along = neighbors.chain(poles);
+    spots(ui, "window-room-light-street", along, desk, page);
+    spots(ui, "window-room-light-house", things, desk, page);
 }
+
+/// A group of things to put the light on, folded unless it is lit.
+fn spots<'a>(
+    ui: &mut Ui,
+    id: &str,
+    things: impl Iterator<Item = (&'a String, &'a String)>,
+    desk: &Desk,
+    page: &mut Page<'_>,
+) {
+    let things: Vec<_> = things.collect();
+    let lit = |id: &String| desk.wall.light.as_ref() == Some(id);
+    if things.is_empty() {
+        return;
+    }
+    let title = both::written(&page.say(id), fonts::regular(15.5), theme::CREAM);
+    CollapsingHeader::new(title)
+        .id_salt(id)
+        .default_open(things.len() <= FEW || things.iter().any(|(id, _)| lit(id)))
+        .show(ui, |ui| {
+            ui.horizontal_wrapped(|ui| {
+                for (id, label) in things {
+                    page.choice(ui, (label, lit(id)), || Wish::Shine(id.clone()));
+                }
+            });
+        });
+}
+
+/// So many things of a group are shown at once.
+const FEW: usize = 4;
 
 /// What stands in the column while the drill is held for the room.
 pub(crate) fn hold(ui: &mut Ui, page: &mut Page<'_>) {
     card(ui, theme::LEAD, |ui| {
-        let title = RichText::new(page.say("window-room-held")).font(fonts::bold(28.0));
-        ui.label(title.color(theme::LEAD.egui()));
+        let title = page.say("window-room-held");
+        ui.label(both::written(&title, fonts::bold(28.0), theme::LEAD));
         heading(ui, &page.say("window-room-look-here"));
     });
     ui.add_space(8.0);

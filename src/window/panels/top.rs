@@ -8,6 +8,8 @@ use bevy_egui::egui::{Align, Layout, RichText, Ui};
 
 use crate::session::view::{LanguageView, LogView, StreetView};
 use crate::session::{Command, Notice};
+use crate::window::both;
+use crate::window::both::Side;
 use crate::window::fonts;
 use crate::window::input::{MINUTE, SHORT, way_out};
 use crate::window::link::Wish;
@@ -28,9 +30,7 @@ pub(crate) fn bar(
         time(ui, log, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
-            let title = RichText::new(&street.title)
-                .font(fonts::bold(15.0))
-                .color(theme::MUTED.egui());
+            let title = both::written(&street.title, fonts::bold(15.0), theme::MUTED);
             ui.add(egui::Label::new(title).truncate())
                 .on_hover_text(&street.seed);
         });
@@ -95,10 +95,13 @@ fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
     }
 }
 
-/// Language and keys, at the end of a bar.
+/// Language and keys, at the end of a bar. Where two languages are spoken already, none is offered.
 pub(crate) fn ends(ui: &mut Ui, languages: &[LanguageView], page: &mut Page<'_>) {
     let keys = page.say("window-keys");
     page.button(ui, &keys, || Wish::Keys);
+    if page.is_in_two() {
+        return;
+    }
     if let Some(now) = languages.iter().position(|l| l.current)
         && let Some(next) = languages.get((now + 1) % languages.len())
     {
@@ -125,19 +128,19 @@ pub(crate) fn wrapped_places(
 /// The bar below: what was answered last, the places, and where words are explained.
 pub(crate) fn places(
     ui: &mut Ui,
-    street: &StreetView,
+    (street, log): (&StreetView, &LogView),
     (open, notice): (Option<&str>, Option<&Notice>),
     page: &mut Page<'_>,
 ) {
     ui.spacing_mut().item_spacing.y = 5.0;
     ui.horizontal(|ui| {
-        ui.set_height(30.0);
+        ui.set_height(if page.is_in_two() { 48.0 } else { 30.0 });
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.spacing_mut().button_padding.y = 2.0;
             ui.spacing_mut().interact_size.y = 26.0;
             explained(ui, page);
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                answer(ui, notice, page);
+                answer(ui, notice, log, page);
             });
         });
     });
@@ -147,14 +150,21 @@ pub(crate) fn places(
 /// The places with their digits; the open one is marked.
 fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut Page<'_>) {
     for (number, place) in (1..).zip(&street.places) {
-        let text = format!("{number}  {}", place.label);
         let is_open = open == Some(place.id.as_str());
         let (font, ink) = if is_open {
             (fonts::bold(15.5), theme::DARK_TEXT)
         } else {
             (fonts::regular(15.5), theme::CREAM)
         };
-        let mut button = egui::Button::new(RichText::new(text).font(font).color(ink.egui()));
+        let mut button = if both::is_both(&place.label) {
+            // The digit stands beside both lines.
+            let digit = RichText::new(number.to_string());
+            let digit = digit.font(font.clone()).color(ink.egui());
+            egui::Button::new((digit, both::written(&place.label, font, ink)))
+        } else {
+            let text = RichText::new(format!("{number}  {}", place.label));
+            egui::Button::new(text.font(font).color(ink.egui()))
+        };
         if is_open {
             button = button.fill(theme::SKY_BLUE.egui());
         }
@@ -172,9 +182,8 @@ fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut P
 
 /// Help: the next safe step, the scene in words, and the words of the trade.
 fn explained(ui: &mut Ui, page: &mut Page<'_>) {
-    let next = RichText::new(page.say("window-what-next"))
-        .font(fonts::bold(14.5))
-        .color(theme::LEAD.egui());
+    let next = page.say("window-what-next");
+    let next = both::written(&next, fonts::bold(14.5), theme::LEAD);
     let frame = egui::Stroke::new(1.5, theme::LEAD.egui());
     let response = ui.add(egui::Button::new(next).stroke(frame).wrap());
     page.on(&response, || Wish::Do(Command::Hint));
@@ -187,22 +196,37 @@ fn explained(ui: &mut Ui, page: &mut Page<'_>) {
 }
 
 /// What the session answered last, with the word for what kind of answer it is; a long one is smaller.
-pub(crate) fn answer(ui: &mut Ui, notice: Option<&Notice>, page: &Page<'_>) {
+/// In two languages where the log has it: an answer comes in one.
+pub(crate) fn answer(ui: &mut Ui, notice: Option<&Notice>, log: &LogView, page: &Page<'_>) {
     let Some((id, ink, text)) = notice.and_then(look) else {
         return;
+    };
+    let mut lines = log.lines.iter().rev().map(|line| line.text.as_str());
+    let text = lines
+        .find(|line| both::side(line, Side::First) == text)
+        .unwrap_or(text);
+    let sides = if both::is_both(text) {
+        both::SIDES.as_slice()
+    } else {
+        &[Side::First]
     };
     let word = page.say(id);
     let written = |size: f32| {
         let mut job = LayoutJob::default();
         job.wrap.max_width = ui.available_width();
-        let word_format = TextFormat::simple(fonts::bold(size), ink.egui());
-        job.append(&word, 0.0, word_format);
-        let text_format = TextFormat::simple(fonts::regular(size), theme::CREAM.egui());
-        job.append(text, 8.0, text_format);
+        for side in sides {
+            if !job.is_empty() {
+                job.append("\n", 0.0, TextFormat::default());
+            }
+            let word_format = TextFormat::simple(fonts::bold(size), ink.egui());
+            job.append(both::side(&word, *side), 0.0, word_format);
+            let text_format = TextFormat::simple(fonts::regular(size), theme::CREAM.egui());
+            job.append(both::side(text, *side), 8.0, text_format);
+        }
         ui.painter().layout_job(job)
     };
     let usual = written(15.0);
-    let fits = usual.rows.len() < 2;
+    let fits = usual.rows.len() <= sides.len();
     let galley = if fits { usual } else { written(12.0) };
     ui.label(galley);
 }

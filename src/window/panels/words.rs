@@ -5,6 +5,7 @@
 use bevy_egui::egui::{RichText, ScrollArea, Ui};
 
 use crate::session::view::StreetView;
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::input::{KEYS, SIGHT_KEYS};
 use crate::window::theme;
@@ -24,7 +25,8 @@ pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
                 ("window-hint", &street.hint),
             ];
             for (id, text) in aims.into_iter().filter(|(_, text)| !text.is_empty()) {
-                body(ui, &format!("{}  {text}", page.say(id)));
+                let head = page.say(id);
+                body(ui, &both::each([&head, text], |parts| parts.join("  ")));
             }
             if !street.variation.is_empty() {
                 body(ui, &street.variation);

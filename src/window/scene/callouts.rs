@@ -13,13 +13,14 @@ use bevy_egui::egui::{
 
 use crate::session::Detail;
 use crate::session::view::{StageView, StreetView};
+use crate::window::both;
+use crate::window::both::Side;
 use crate::window::fonts;
-use crate::window::link::Spoken;
 use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::calls::{Call, calls, calls_in_both};
+use super::calls::{Call, calls};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
 use super::{legend, measure, pointers, reach, wires};
@@ -32,8 +33,6 @@ pub(crate) struct Shown<'a> {
     pub(crate) lit: Option<Vec2>,
     /// Whether there is room for the scene alone.
     pub(crate) narrow: bool,
-    /// The second language, if there is one.
-    pub(crate) second: Option<&'a Spoken>,
     /// How much is told of what is electric.
     pub(crate) detail: Detail,
 }
@@ -48,7 +47,7 @@ pub(crate) fn paint(
 ) {
     let painter = ui.painter().clone();
     let mut taken = Vec::new();
-    let legend = legend::corner(&painter, street, frame, shown.second, page);
+    let legend = legend::corner(&painter, street, frame, page);
     // The legend lies over the ground when only a part of the street is seen.
     let over = legend.filter(|_| frame.sight().is_part());
     let free_from = over.map_or(f32::NEG_INFINITY, |rect| rect.right() + 6.0);
@@ -57,18 +56,14 @@ pub(crate) fn paint(
     if !shown.narrow {
         // In a narrow window these stand beside the places; while a consequence is told they would lie on what it tells of.
         if shown.stage.is_none() {
-            taken.push(goal(&painter, street, frame, shown.second, page));
+            taken.push(goal(&painter, street, frame, page));
         }
         taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
     }
     taken.push(reach::answer(ui, frame, shown.detail, page));
     taken.extend(measure::figure(&painter, street, plan, (frame, &taken)));
     taken.extend(kept_free(street, plan, frame));
-    let second = shown.second.and_then(|spoken| spoken.views.street.as_ref());
-    let calls = match second {
-        Some(second) => calls_in_both([street, second], plan, shown.stage, shown.detail),
-        None => calls(street, plan, shown.stage, shown.detail),
-    };
+    let calls = calls(street, plan, shown.stage, shown.detail);
     let rings = calls.iter().filter(|call| call.loud);
     taken.extend(rings.map(|call| {
         let reach = 2.0 * frame.points(ring_of(call));
@@ -198,42 +193,43 @@ fn light(painter: &Painter, frame: Frame, at: Vec2) {
 
 /// The most of the scene's height that the goal and how far it has come may take.
 const MOST_SKY: f32 = 0.27;
-/// The same where two languages share it: the scene is narrow beside their columns, and its sky high.
-const MOST_SKY_OF_BOTH: f32 = 0.46;
+/// The same where two languages share it.
+const MOST_SKY_OF_BOTH: f32 = 0.36;
+/// Room that the buttons in the upper right corner of the scene take, points.
+const BESIDE_BUTTONS: f32 = 134.0;
 
 /// Goal and hint, in the sky; below them the same in the second language, if there is one and room for it.
-fn goal(
-    painter: &Painter,
-    street: &StreetView,
-    frame: Frame,
-    second: Option<&Spoken>,
-    page: &Page<'_>,
-) -> Rect {
+fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -> Rect {
     let scene = screen(frame);
-    let width = (scene.width() * 0.56).min(620.0);
-    let own = |id: &str| page.say(id);
-    let spoken = second.and_then(|s| Some((s, s.views.street.as_ref()?)));
-    let laid_out = |progress: bool, both: bool| {
+    let in_two = page.is_in_two();
+    let width = if in_two {
+        scene.width() - BESIDE_BUTTONS
+    } else {
+        (scene.width() * 0.56).min(620.0)
+    };
+    let laid_out = |progress: bool, sides: &[Side]| {
         let mut job = LayoutJob::default();
         job.wrap.max_width = width;
-        aim(&mut job, street, &own, progress);
-        if let Some((spoken, street)) = spoken.filter(|_| both) {
-            job.append("\n", 0.0, TextFormat::default());
-            aim(&mut job, street, &|id| spoken.session.say(id), progress);
+        for side in sides {
+            if !job.is_empty() {
+                job.append("\n", 0.0, TextFormat::default());
+            }
+            aim(&mut job, street, *side, progress, page);
         }
         painter.layout_job(job)
     };
+    let one = [Side::First];
     // What there is no room for is in the words of the scene (F6).
     let galley = [
-        (true, true, MOST_SKY_OF_BOTH),
-        (false, true, MOST_SKY_OF_BOTH),
-        (true, false, MOST_SKY),
+        (true, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
+        (false, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
+        (true, one.as_slice(), MOST_SKY),
     ]
     .into_iter()
-    .filter(|(_, both, _)| !both || spoken.is_some())
-    .map(|(progress, both, most)| (laid_out(progress, both), most))
+    .filter(|(_, sides, _)| sides.len() == 1 || in_two)
+    .map(|(progress, sides, most)| (laid_out(progress, sides), most))
     .find(|(galley, most)| galley.size().y <= scene.height() * most)
-    .map_or_else(|| laid_out(false, false), |(galley, _)| galley);
+    .map_or_else(|| laid_out(false, &one), |(galley, _)| galley);
     let rect = Rect::from_min_size(
         scene.min + vec2(12.0, 10.0),
         galley.size() + vec2(22.0, 14.0),
@@ -244,25 +240,39 @@ fn goal(
 }
 
 /// Goal, what was varied, how far it has come, and hint, in one language.
-fn aim(job: &mut LayoutJob, street: &StreetView, say: &dyn Fn(&str) -> String, progress: bool) {
+fn aim(job: &mut LayoutJob, street: &StreetView, side: Side, progress: bool, page: &Page<'_>) {
+    let (head, size) = if page.is_in_two() {
+        (13.5, 13.5)
+    } else {
+        (14.5, 15.0)
+    };
+    let ink = match side {
+        Side::First => theme::CREAM,
+        Side::Second => theme::CREAM.mix(theme::MUTED, 0.6),
+    };
     let mut add = |text: &str, font, ink: Ink| {
         job.append(text, 0.0, TextFormat::simple(font, ink.egui()));
     };
-    let regular = || fonts::regular(15.0);
-    add(&say("window-goal"), fonts::bold(14.5), theme::LEAD);
-    add(&format!("  {}", street.goal), regular(), theme::CREAM);
-    if !street.variation.is_empty() {
-        add(&format!("\n{}", street.variation), regular(), theme::CREAM);
-    }
-    if progress && !street.progress.is_empty() {
-        add("\n", regular(), theme::CREAM);
-        add(&say("window-progress"), fonts::bold(14.5), theme::LEAD);
-        add(&format!("  {}", street.progress), regular(), theme::CREAM);
-    }
-    if !street.hint.is_empty() {
-        add("\n", regular(), theme::CREAM);
-        add(&say("window-hint"), fonts::bold(14.5), theme::SKY_BLUE);
-        add(&format!("  {}", street.hint), regular(), theme::CREAM);
+    let regular = || fonts::regular(size);
+    let heads = [
+        ("window-goal", &street.goal, theme::LEAD),
+        ("", &street.variation, theme::LEAD),
+        ("window-progress", &street.progress, theme::LEAD),
+        ("window-hint", &street.hint, theme::SKY_BLUE),
+    ];
+    for (id, text, head_ink) in heads {
+        if text.is_empty() || (id == "window-progress" && !progress) {
+            continue;
+        }
+        if id != "window-goal" {
+            add("\n", regular(), ink);
+        }
+        if !id.is_empty() {
+            let word = page.say(id);
+            add(both::side(&word, side), fonts::bold(head), head_ink);
+            add("  ", regular(), ink);
+        }
+        add(both::side(text, side), regular(), ink);
     }
 }
 
@@ -344,7 +354,7 @@ fn yard_card(
             if !job.is_empty() {
                 job.append("\n", 0.0, TextFormat::default());
             }
-            job.append(text, 0.0, TextFormat::simple(font.clone(), ink.egui()));
+            both::append(&mut job, text, font, *ink);
         }
         painter.layout_job(job)
     };
@@ -438,18 +448,12 @@ impl Room {
         };
         let mut job = LayoutJob::default();
         job.wrap.max_width = if call.loud { 230.0 } else { 190.0 };
-        job.append(
-            &call.title,
-            0.0,
-            TextFormat::simple(fonts::bold(title_size), title_ink(call.ink).egui()),
-        );
+        let title = fonts::bold(title_size);
+        both::append(&mut job, &call.title, &title, title_ink(call.ink));
         if !call.text.is_empty() {
             job.append("\n", 0.0, TextFormat::default());
-            job.append(
-                &call.text,
-                0.0,
-                TextFormat::simple(fonts::regular(text_size), theme::CREAM.egui()),
-            );
+            let text = fonts::regular(text_size);
+            both::append(&mut job, &call.text, &text, theme::CREAM);
         }
         let galley = painter.layout_job(job);
         let size = galley.size() + vec2(18.0, 10.0);

@@ -9,6 +9,7 @@ use crate::session::view::{
     ApplianceState, ApplianceView, Fed, PersonState, PersonView, StageView, StreetView, WireKind,
     WireView,
 };
+use crate::window::both;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
@@ -22,35 +23,6 @@ pub(super) struct Call {
     pub(super) ink: Ink,
     /// Larger, and placed before the others.
     pub(super) loud: bool,
-}
-
-impl Call {
-    /// Says the words of a second language below the first; what is a number in both stands once.
-    fn beside(&mut self, other: &Self) {
-        for (one, other) in [
-            (&mut self.title, &other.title),
-            (&mut self.text, &other.text),
-        ] {
-            if one != other && !other.contains(|c: char| c.is_ascii_digit()) {
-                one.push('\n');
-                one.push_str(other);
-            }
-        }
-    }
-}
-
-/// What is said where in two languages.
-pub(super) fn calls_in_both(
-    [street, second]: [&StreetView; 2],
-    plan: &Plan,
-    stage: Option<&StageView>,
-    detail: Detail,
-) -> Vec<Call> {
-    let mut both = calls(street, plan, stage, detail);
-    for (call, other) in both.iter_mut().zip(calls(second, plan, stage, detail)) {
-        call.beside(&other);
-    }
-    both
 }
 
 /// How many things in trouble are named at once; a mark stands at each of the others.
@@ -78,7 +50,7 @@ pub(super) fn calls(
     let mut calls = Vec::new();
     let told = street.people.iter().find(|person| person.id == stage.at);
     if let Some(place) = at(&stage.at).filter(|_| !stage.value.is_empty() || told.is_some()) {
-        let who = told.map(|p| format!("{}: {}", p.label, p.word));
+        let who = told.map(|p| both::each([&p.label, &p.word], |parts| parts.join(": ")));
         let (title, text) = match who {
             Some(who) if stage.value.is_empty() => (who, String::new()),
             Some(who) => (stage.value.clone(), who),
@@ -138,14 +110,14 @@ fn conductors(street: &StreetView, plan: &Plan, detail: Detail) -> Vec<Call> {
 }
 
 fn conductor(wire: &WireView, at: Vec2, detail: Detail) -> Call {
-    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
-        .into_iter()
-        .filter(|s| !s.is_empty() && detail != Detail::Live)
-        .collect();
-    let (title, text) = if numbers.is_empty() {
+    let numbers = both::each([&wire.volts, &wire.amps], |parts| {
+        let there = parts.into_iter().filter(|part| !part.is_empty());
+        there.collect::<Vec<_>>().join(" · ")
+    });
+    let (title, text) = if numbers.is_empty() || detail == Detail::Live {
         (wire.word.clone(), String::new())
     } else {
-        (numbers.join(" · "), wire.word.clone())
+        (numbers, wire.word.clone())
     };
     Call {
         at,
@@ -177,6 +149,8 @@ fn trouble(view: &ApplianceView, at: Vec2) -> Option<Call> {
 
 #[cfg(test)]
 mod tests {
+    use crate::window::both::Beside;
+
     use super::*;
 
     fn street() -> StreetView {
@@ -234,16 +208,16 @@ mod tests {
 
     #[test]
     fn two_languages_say_words_twice_and_numbers_once() {
-        let first = street();
+        let mut first = street();
         let mut second = street();
         for wire in &mut second.wires {
             wire.word = format!("{}, in other words", wire.word);
         }
-        let plan = Plan::new(&first);
-        let calls = calls_in_both([&first, &second], &plan, None, Detail::Numbers);
+        first.beside(&second);
+        let calls = calls(&first, &Plan::new(&first), None, Detail::Numbers);
         let utility = calls.iter().find(|c| c.title == "7 200 V");
-        let text = utility.map(|c| c.text.as_str());
-        assert_eq!(text, Some("Utility\nUtility, in other words"));
+        let text = utility.map(|c| both::SIDES.map(|side| both::side(&c.text, side)));
+        assert_eq!(text, Some(["Utility", "Utility, in other words"]));
     }
 
     #[test]

@@ -9,21 +9,23 @@ use super::sight::Sight;
 
 /// Width and height of the plan.
 pub(super) const PLAN: Vec2 = Vec2::new(1120.0, 720.0);
-/// Height of the bar on top, points.
-pub(crate) const TOP_BAR: f32 = 54.0;
-/// Height of the bar below, points.
-pub(crate) const BOTTOM_BAR: f32 = 92.0;
+/// Height of the bar on top in one language and in two, points.
+const TOP_BAR: [f32; 2] = [54.0, 72.0];
+/// Height of the bar below in one language and in two, points.
+const BOTTOM_BAR: [f32; 2] = [92.0, 130.0];
+/// Least size of a window in points that speaks two languages to a room, if its pixels allow it: what is nearer to the eye would be smaller.
+const AFAR: Vec2 = Vec2::new(1024.0, 576.0);
 /// Height of the legend below the scene of a narrow window, points.
 pub(crate) const LEGEND_BAR: f32 = 50.0;
 /// Least width and height in points for scene, column and bars side by side.
 const LEAST: Vec2 = Vec2::new(900.0, 470.0);
 
-/// How large texts are, and how many columns of them stand beside the scene.
+/// How large texts are, and in how many languages they stand beside the scene.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Look {
     /// Pixels to a point.
     pub(crate) zoom: f32,
-    /// Whether a second language has a column of its own.
+    /// Whether every text is in two languages.
     pub(crate) second: bool,
 }
 
@@ -37,18 +39,29 @@ impl Default for Look {
 }
 
 impl Look {
-    /// Width of each column in a window of this width, points.
+    /// How much texts are enlarged at least for a room that reads from afar: the larger the window, the larger they are.
+    pub(crate) fn afar(window: Vec2) -> f32 {
+        (window / AFAR).min_element().max(1.0)
+    }
+
+    /// Width of the column in a window of this width, points.
+    /// With two languages the bars are higher, and what the scene can't fill for that is the column's.
     pub(crate) fn column(self, window_width: f32) -> f32 {
         if self.second {
-            (window_width * 0.27).clamp(320.0, 540.0)
+            (window_width * 0.42).clamp(380.0, 760.0)
         } else {
             (window_width * 0.33).clamp(340.0, 600.0)
         }
     }
 
-    /// Width of all columns, points.
-    pub(crate) fn columns(self, window_width: f32) -> f32 {
-        self.column(window_width) * if self.second { 2.0 } else { 1.0 }
+    /// Height of the bar on top, points.
+    pub(crate) fn top_bar(self) -> f32 {
+        TOP_BAR[usize::from(self.second)]
+    }
+
+    /// Height of the bar below, points.
+    pub(crate) fn bottom_bar(self) -> f32 {
+        BOTTOM_BAR[usize::from(self.second)]
     }
 }
 
@@ -84,13 +97,14 @@ impl Frame {
         let (right, bottom) = if is_narrow(points.x, points.y) {
             (0.0, LEGEND_BAR)
         } else {
-            (look.columns(points.x), BOTTOM_BAR)
+            (look.column(points.x), look.bottom_bar())
         };
+        let top = look.top_bar() * look.zoom;
         let rect = Rect::new(
             0.0,
-            TOP_BAR * look.zoom,
+            top,
             (window.x - right * look.zoom).max(1.0),
-            (window.y - bottom * look.zoom).max(TOP_BAR * look.zoom + 1.0),
+            (window.y - bottom * look.zoom).max(top + 1.0),
         );
         Self::fit(window, rect, look.zoom)
     }

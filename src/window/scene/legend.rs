@@ -12,8 +12,9 @@ use bevy_egui::egui::{
 };
 
 use crate::session::view::{Fed, Flow, StreetView};
+use crate::window::both;
+use crate::window::both::Side;
 use crate::window::fonts;
-use crate::window::link::Spoken;
 use crate::window::panels::{Page, timeline};
 use crate::window::theme;
 
@@ -69,7 +70,6 @@ pub(super) fn corner(
     painter: &Painter,
     street: &StreetView,
     frame: Frame,
-    second: Option<&Spoken>,
     page: &Page<'_>,
 ) -> Option<Rect> {
     let whole = frame.whole();
@@ -79,25 +79,19 @@ pub(super) fn corner(
     if size < LEAST_TYPE || whole.is_narrow() || entries.is_empty() {
         return None;
     }
-    let words = |both: bool| -> Vec<Arc<Galley>> {
-        let say = |entry: &Entry| {
-            let own = page.say(entry.word());
-            match second.filter(|_| both) {
-                Some(spoken) => format!("{own} · {}", spoken.session.say(entry.word())),
-                None => own,
-            }
-        };
+    let words = |say: &dyn Fn(&str) -> String| -> Vec<Arc<Galley>> {
+        let texts = entries.iter().map(|entry| say(&page.say(entry.word())));
         let layout = |text| painter.layout_no_wrap(text, fonts::regular(size), theme::CREAM.egui());
-        entries.iter().map(say).map(layout).collect()
+        texts.map(layout).collect()
     };
     let widest = |words: &[Arc<Galley>]| words.iter().map(|g| g.size().x).fold(0.0, f32::max);
-    // Two languages stand here only where there is room for both of every line; the columns have both anyway.
+    // Two languages stand here only where there is room for both of every line; the callouts have both anyway.
     let room = screen(frame);
-    let both = words(true);
-    let words = if widest(&both) <= room.width() * 0.4 {
-        both
+    let in_both = words(&both::in_one_line);
+    let words = if widest(&in_both) <= room.width() * 0.4 {
+        in_both
     } else {
-        words(false)
+        words(&|text| both::side(text, Side::First).to_owned())
     };
     let left = point(whole, Vec2::new(whole.bounds().min.x + 14.0, 0.0)).x;
     let lines = words.iter().fold(0.0, |n, _| n + 1.0);
@@ -128,7 +122,8 @@ pub(crate) fn row(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
             ui.horizontal(|ui| {
                 let (rect, _) = ui.allocate_exact_size(vec2(SAMPLE, 16.0), Sense::hover());
                 sample(ui.painter(), rect.left_center(), entry);
-                let word = RichText::new(page.say(entry.word()));
+                let word = page.say(entry.word());
+                let word = RichText::new(both::side(&word, Side::First));
                 ui.label(word.font(fonts::regular(12.5)).color(theme::CREAM.egui()));
                 ui.add_space(6.0);
             });

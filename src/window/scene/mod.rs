@@ -218,12 +218,20 @@ pub(super) fn camera() -> impl Bundle {
     )
 }
 
-fn measure(cameras: Query<'_, '_, &Camera>, mut surface: ResMut<'_, Surface>) {
-    if let Some(size) = cameras.iter().find_map(Camera::logical_target_size)
-        && surface.0 != size
-        && size.min_element() >= 1.0
-    {
+fn measure(
+    cameras: Query<'_, '_, &Camera>,
+    mut surface: ResMut<'_, Surface>,
+    mut desk: ResMut<'_, Desk>,
+) {
+    let size = cameras.iter().find_map(Camera::logical_target_size);
+    let Some(size) = size.filter(|size| size.min_element() >= 1.0) else {
+        return;
+    };
+    if surface.0 != size {
         surface.0 = size;
+    }
+    if desk.window != size {
+        desk.window = size;
     }
 }
 

@@ -8,6 +8,7 @@ use bevy_egui::egui::{
 };
 
 use crate::session::Detail;
+use crate::window::both;
 use crate::window::link::Wish;
 use crate::window::panels::Page;
 
@@ -18,6 +19,8 @@ use super::sight::See;
 /// Size of a button, and the gap between two, points.
 const SIZE: Vec2 = Vec2::new(84.0, 34.0);
 const GAP: f32 = 6.0;
+/// Height of a button with two languages, points.
+const TWO_LINES: f32 = 54.0;
 /// Turns of the wheel in points that bring things nearer by the factor e.
 const WHEEL: f32 = 400.0;
 
@@ -58,7 +61,8 @@ fn buttons(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Re
         Detail::Numbers => (2, "window-detail-numbers"),
         Detail::Phasors => (3, "window-detail-phasors"),
     };
-    let detail = format!("{} {level}", page.say("window-detail-short"));
+    let short = page.say("window-detail-short");
+    let detail = both::each([&short], |[short]| format!("{short} {level}"));
     let see = |change| Wish::See(change);
     let signs = [
         ("+", "window-key-nearer", see(See::step(&frame, true)), true),
@@ -85,7 +89,12 @@ fn buttons(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Re
                 taken.bottom() + GAP
             },
         );
-        let rect = Rect::from_min_size(at, vec2(SIZE.x, SIZE.y));
+        let high = if both::is_both(sign) {
+            TWO_LINES
+        } else {
+            SIZE.y
+        };
+        let rect = Rect::from_min_size(at, vec2(SIZE.x, high));
         let name = page.say(id);
         let response = ui.put(rect, Button::new(sign).wrap_mode(TextWrapMode::Extend));
         response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &name));

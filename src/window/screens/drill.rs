@@ -2,35 +2,41 @@
 //!
 //! The column holds, in this order of precedence: what is held for the room, a consequence, a question or what it came to, a moment of the lesson,
 //! a sheet, a close view, the log.
-//! With two languages there are two columns. In a narrow window column, scene and bars are shown one at a time.
+//! With two languages every label has two lines. In a narrow window column, scene and bars are shown one at a time.
 
 use bevy_egui::egui;
 use bevy_egui::egui::{ScrollArea, Ui};
 
 use crate::session::view::{AgainView, StreetView};
+use crate::window::both;
 use crate::window::desk::{Face, Sheet};
-use crate::window::link::Views;
 use crate::window::mirror;
 use crate::window::panels::{
     Page, again, asked, body, close, consequence, lesson, log, room, top, words,
 };
-use crate::window::scene::frame::{BOTTOM_BAR, LEGEND_BAR, TOP_BAR};
+use crate::window::scene::frame::LEGEND_BAR;
 use crate::window::scene::{callouts, legend};
 
 use super::{Scene, edge, faces, sheet};
 
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
-    let Some(street) = &scene.views.street else {
-        return;
-    };
+    page.in_both(scene.views.second.as_deref(), |page| {
+        if let Some(street) = &scene.views.street {
+            laid_out(ui, scene, street, page);
+        }
+    });
+}
+
+fn laid_out(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
     if scene.narrow {
         narrow(ui, scene, street, page);
         return;
     }
     let held = scene.views.held(scene.desk);
-    let column = scene.desk.look().column(ui.max_rect().width());
+    let look = scene.desk.look();
+    let column = look.column(ui.max_rect().width());
     let line = |panel: egui::Panel| panel.show_separator_line(false).resizable(false);
-    line(egui::Panel::top("top").exact_size(TOP_BAR))
+    line(egui::Panel::top("top").exact_size(look.top_bar()))
         .frame(edge(8))
         .show(ui, |ui| {
             if held {
@@ -38,7 +44,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             }
             top::bar(ui, street, &scene.views.log, &scene.views.languages, page);
         });
-    line(egui::Panel::bottom("bottom").exact_size(BOTTOM_BAR))
+    line(egui::Panel::bottom("bottom").exact_size(look.bottom_bar()))
         .frame(edge(10))
         .show(ui, |ui| {
             if held {
@@ -46,19 +52,10 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
             }
             bottom(ui, scene, street, page);
         });
-    if let Some(spoken) = &scene.views.second {
-        line(egui::Panel::right("second").exact_size(column))
-            .frame(edge(12))
-            .show(ui, |ui| {
-                page.in_other(&spoken.session, |page| {
-                    self::column(ui, scene, &spoken.views, page);
-                });
-            });
-    }
     line(egui::Panel::right("column").exact_size(column))
         .frame(edge(12))
         .show(ui, |ui| {
-            self::column(ui, scene, scene.views, page);
+            self::column(ui, scene, page);
         });
     stage(ui, scene, street, page);
 }
@@ -88,15 +85,16 @@ pub(super) fn again(ui: &mut Ui, scene: &Scene<'_>, view: &AgainView, page: &mut
         }
         return;
     }
+    let look = scene.desk.look();
     let line = |panel: egui::Panel| panel.show_separator_line(false).resizable(false);
-    line(egui::Panel::top("top").exact_size(TOP_BAR))
+    line(egui::Panel::top("top").exact_size(look.top_bar()))
         .frame(edge(8))
         .show(ui, |ui| again::head(ui, view, page));
-    line(egui::Panel::bottom("bottom").exact_size(BOTTOM_BAR))
+    line(egui::Panel::bottom("bottom").exact_size(look.bottom_bar()))
         .frame(edge(10))
         .show(ui, |ui| again::ways(ui, view, plays, page));
-    let columns = scene.desk.look().columns(ui.max_rect().width());
-    line(egui::Panel::right("column").exact_size(columns))
+    let column = look.column(ui.max_rect().width());
+    line(egui::Panel::right("column").exact_size(column))
         .frame(edge(12))
         .show(ui, |ui| again::told(ui, view, page));
     stage(ui, scene, &view.street, page);
@@ -112,13 +110,11 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
     let clip = ui.available_rect_before_wrap();
     ui.set_clip_rect(clip);
     let place = (&scene.drawn.plan, scene.drawn.frame);
-    let second = scene.views.second.as_deref();
     let light = scene.desk.wall.light.as_ref();
     let shown = callouts::Shown {
         stage,
         lit: light.and_then(|id| scene.drawn.plan.anchors.get(id).copied()),
         narrow: scene.narrow,
-        second,
         detail: scene.desk.detail,
     };
     mirror::steady(ui, |ui| callouts::paint(ui, street, place, &shown, page));
@@ -135,7 +131,7 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
     let frame = egui::CentralPanel::default().frame(edge(10));
     match scene.desk.face {
         Face::Here => {
-            frame.show(ui, |ui| column(ui, scene, scene.views, page));
+            frame.show(ui, |ui| column(ui, scene, page));
         }
         Face::There => {
             legend(ui, street, page);
@@ -170,15 +166,15 @@ fn bottom(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
     let desk = scene.desk;
     top::places(
         ui,
-        street,
+        (street, &scene.views.log),
         (desk.place.as_deref(), desk.notice.as_ref()),
         page,
     );
 }
 
-/// What is being dealt with, in the language of these views.
-fn column(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
-    let desk = scene.desk;
+/// What is being dealt with.
+fn column(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
+    let (views, desk) = (scene.views, scene.desk);
     if let Some(held) = views.consequence.as_ref().filter(|_| !desk.wall.held) {
         consequence::panel(ui, held, desk.stage, page);
     } else if let Some(question) = views.asked.as_ref().filter(|_| !desk.wall.held) {
@@ -192,18 +188,18 @@ fn column(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
     } else if let Some(moment) = views.moment(desk) {
         lesson::moment(ui, moment, page);
     } else {
-        at_hand(ui, scene, views, page);
+        at_hand(ui, scene, page);
     }
 }
 
 /// A sheet, a close view, or the log.
-fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
+fn at_hand(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
+    let views = scene.views;
     if let (Some(Sheet::Words), Some(street)) = (scene.desk.sheet, &views.street) {
         words::scene(ui, street, page);
         return;
     }
-    let spoken = Scene { views, ..*scene };
-    if sheet(ui, &spoken, page) {
+    if sheet(ui, scene, page) {
         return;
     }
     let detail = scene.desk.detail;
@@ -216,7 +212,7 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
             close::panel(ui, view, detail, page);
         }
         (Some(view), _) => close::panel(ui, view, detail, page),
-        (None, Some(street)) if scene.narrow => start(ui, scene, (views, street), page),
+        (None, Some(street)) if scene.narrow => start(ui, scene, street, page),
         (None, _) => log::panel(ui, &views.log, views.branched, page),
     }
 }
@@ -224,25 +220,30 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, views: &Views, page: &mut Page<'_>) {
 /// What the bars say where they stand aside: the next step, or what was answered last.
 fn said(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &Page<'_>) {
     if street.hint.is_empty() {
-        ui.horizontal_wrapped(|ui| top::answer(ui, scene.desk.notice.as_ref(), page));
+        answered(ui, scene, page);
     } else {
         let next = page.say("window-hint");
-        body(ui, &format!("{next}  {}", street.hint));
+        body(
+            ui,
+            &both::each([&next, &street.hint], |parts| parts.join("  ")),
+        );
     }
 }
 
+/// What was answered last.
+fn answered(ui: &mut Ui, scene: &Scene<'_>, page: &Page<'_>) {
+    let notice = scene.desk.notice.as_ref();
+    ui.horizontal_wrapped(|ui| top::answer(ui, notice, &scene.views.log, page));
+}
+
 /// Where a narrow window begins: what is asked for, where to go, what happened so far.
-fn start(
-    ui: &mut Ui,
-    scene: &Scene<'_>,
-    (views, street): (&Views, &StreetView),
-    page: &mut Page<'_>,
-) {
+fn start(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
+    let views = scene.views;
     ScrollArea::vertical()
         .id_salt("start")
         .auto_shrink([false, false])
         .show(ui, |ui| {
-            ui.horizontal_wrapped(|ui| top::answer(ui, scene.desk.notice.as_ref(), page));
+            answered(ui, scene, page);
             top::aim(ui, street, &views.log, page);
             top::wrapped_places(ui, street, None, page);
             log::whole(ui, &views.log, views.branched, page);

@@ -25,7 +25,7 @@ use super::input::Typing;
 use super::link::{Open, Pulse, Views, Wish};
 use super::mirror;
 use super::panels::{Page, branches, faults, room, terms, words};
-use super::scene::frame::{TOP_BAR, is_narrow};
+use super::scene::frame::is_narrow;
 use super::scene::{Drawn, Glide};
 use super::theme;
 
@@ -152,14 +152,14 @@ pub(super) fn faces(
     faces: &[(Face, &str)],
     page: &mut Page<'_>,
 ) {
-    let bar = egui::Panel::top("faces").exact_size(TOP_BAR);
+    let bar = egui::Panel::top("faces").exact_size(scene.desk.look().top_bar());
     let bar = bar.frame(edge(8)).show_separator_line(false);
     bar.show(ui, |ui| {
         ui.horizontal(|ui| {
             for (face, id) in faces {
                 let shown = scene.desk.face == *face;
-                let response = ui.add(egui::Button::selectable(shown, page.say(id)));
-                page.on(&response, || Wish::Face(*face));
+                let text = page.say(id);
+                page.choice(ui, (&text, shown), || Wish::Face(*face));
             }
         });
     });

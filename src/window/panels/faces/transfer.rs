@@ -3,12 +3,15 @@
 //! The first stop is the utility's, the last one the other source's, the middle one neither's; the words stand beside them.
 //! Contacts are drawn as a scheme, not as a maker's mechanism.
 
+use std::sync::Arc;
+
 use bevy_egui::egui::{
-    Align2, Button, CornerRadius, Painter, Rect, RichText, Sense, Stroke, StrokeKind, Ui, Vec2,
-    WidgetInfo, WidgetType, pos2, vec2,
+    Align2, Button, CornerRadius, Galley, Painter, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    Vec2, WidgetInfo, WidgetType, pos2, vec2,
 };
 
-use crate::session::view::{ControlView, EndView, FaceView};
+use crate::session::view::{ChoiceView, ControlView, EndView, FaceView};
+use crate::window::both;
 use crate::window::fonts;
 use crate::window::panels::{Page, aside, close, timeline};
 use crate::window::theme;
@@ -56,13 +59,24 @@ fn number(n: usize) -> f32 {
 
 /// One lever with a scheme of its contacts beside it.
 fn lever(ui: &mut Ui, handle: &ControlView, ends: &[EndView], page: &mut Page<'_>) {
-    let height = STOP * 3.0 + 14.0;
-    let size = vec2(ui.available_width(), height);
-    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
     let painter = ui.painter().clone();
-    let slot = Rect::from_min_size(rect.min + vec2(WORDS, 7.0), vec2(44.0, STOP * 3.0));
-    words(&painter, slot, handle);
-    let stops = draw_slot(&painter, slot, vec2(0.0, STOP));
+    let words = words(&painter, handle);
+    let step = words.iter().fold(STOP, |step, word| {
+        step.max(if word.rows.len() > 2 {
+            word.size().y + 2.0
+        } else {
+            STOP
+        })
+    });
+    let size = vec2(ui.available_width(), step * 3.0 + 14.0);
+    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+    let slot = Rect::from_min_size(rect.min + vec2(WORDS, 7.0), vec2(44.0, step * 3.0));
+    for (n, word) in words.into_iter().enumerate() {
+        let at = pos2(slot.left() - 8.0, slot.top() + step * (number(n) + 0.5));
+        let rect = Align2::RIGHT_CENTER.anchor_size(at, word.size());
+        painter.galley(rect.min, word, theme::CREAM.egui());
+    }
+    let stops = draw_slot(&painter, slot, vec2(0.0, step));
     for (i, at) in stops.iter().enumerate() {
         stop(ui, (handle, i), *at, page);
     }
@@ -118,11 +132,8 @@ fn header(ui: &mut Ui, handles: &[&ControlView]) {
     let Some(first) = handles.first() else {
         return;
     };
-    let size = vec2(ui.available_width(), 30.0);
-    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
-    let painter = ui.painter();
-    let left = rect.right() - BREAKER - SMALL.0 * 3.0;
-    for (i, choice) in first.choices.iter().enumerate() {
+    let painter = ui.painter().clone();
+    let laid_out = |choice: &ChoiceView| {
         let mut job = bevy_egui::egui::text::LayoutJob::simple(
             choice.label.clone(),
             fonts::regular(10.5),
@@ -130,7 +141,14 @@ fn header(ui: &mut Ui, handles: &[&ControlView]) {
             SMALL.0 + 8.0,
         );
         job.halign = bevy_egui::egui::Align::Center;
-        let galley = painter.layout_job(job);
+        painter.layout_job(job)
+    };
+    let words: Vec<_> = first.choices.iter().map(laid_out).collect();
+    let height = words.iter().map(|word| word.size().y).fold(30.0, f32::max);
+    let size = vec2(ui.available_width(), height);
+    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+    let left = rect.right() - BREAKER - SMALL.0 * 3.0;
+    for (i, galley) in words.into_iter().enumerate() {
         let x = left + SMALL.0 * (number(i) + 0.5);
         let y = rect.bottom() - galley.size().y;
         painter.galley(pos2(x, y), galley, theme::MUTED.egui());
@@ -184,7 +202,9 @@ fn small_breaker(ui: &mut Ui, breaker: &ControlView, place: Rect, page: &mut Pag
     let response = ui
         .push_id(&breaker.id, |ui| ui.put(place, Button::new(text)))
         .inner;
-    let words = format!("{}: {}", breaker.label, breaker.position);
+    let words = both::each([&breaker.label, &breaker.position], |parts| {
+        parts.join(": ")
+    });
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &words));
     // The same marks as on a panel's handles: a bar for on, a ring for off, between them for tripped.
     let at = pos2(response.rect.right() - 11.0, response.rect.center().y);
@@ -217,24 +237,18 @@ fn draw_slot(painter: &Painter, slot: Rect, step: Vec2) -> [Rect; 3] {
     [0.0, 1.0, 2.0].map(|n| Rect::from_min_size(slot.min + step * n, size))
 }
 
-/// The words for the stops, to the left of a lever's slot.
-fn words(painter: &Painter, slot: Rect, handle: &ControlView) {
-    for (i, choice) in handle.choices.iter().enumerate() {
-        let y = slot.top() + STOP * (number(i) + 0.5);
+/// The words for the stops, which stand to the left of a lever's slot.
+fn words(painter: &Painter, handle: &ControlView) -> Vec<Arc<Galley>> {
+    let word = |choice: &ChoiceView| {
         let ink = if choice.current {
             theme::LEAD
         } else {
             theme::MUTED
         };
-        let galley = painter.layout(
-            choice.label.clone(),
-            fonts::regular(12.5),
-            ink.egui(),
-            WORDS - 8.0,
-        );
-        let rect = Align2::RIGHT_CENTER.anchor_size(pos2(slot.left() - 8.0, y), galley.size());
-        painter.galley(rect.min, galley, ink.egui());
-    }
+        let font = fonts::regular(12.5);
+        painter.layout(choice.label.clone(), font, ink.egui(), WORDS - 8.0)
+    };
+    handle.choices.iter().map(word).collect()
 }
 
 /// What feeds each side, a line each with its pattern.
@@ -245,7 +259,8 @@ pub(super) fn told(ui: &mut Ui, ends: &[EndView]) {
             let (rect, _) = ui.allocate_exact_size(vec2(46.0, 14.0), Sense::hover());
             let y = rect.center().y;
             timeline::pattern(ui.painter(), pos2(rect.left(), y), rect.right(), end.fed);
-            aside(ui, &format!("{}: {}", end.label, end.word));
+            let told = both::each([&end.label, &end.word], |parts| parts.join(": "));
+            aside(ui, &told);
         });
     }
 }
