@@ -145,14 +145,12 @@ impl Rows {
         };
         let wide = controls.iter().filter(|c| c.slot.0 == 0);
         let wide = wide.map(|c| {
-            let label = height(&c.label, 15.0, room - 18.0);
-            // In two languages how it stands takes two lines, and its rating one.
-            let beside = if both::is_both(&c.position) {
-                60.0
-            } else {
-                0.0
-            };
-            label.max(beside) + 10.0
+            let label = height(&c.label, name_size(c), room - 18.0);
+            if !both::is_both(&c.position) {
+                return label + 10.0;
+            }
+            let beside = how_it_stands(painter, c, width - room - HANDLE.x - 16.0);
+            label.max(beside.above + beside.below + 24.0) + 10.0
         });
         let wide = wide.fold(WIDE, f32::max);
         let gap = (height(slide, 12.0, room - 18.0) + 4.0).max(GAP);
@@ -383,6 +381,43 @@ fn word_ink(control: &ControlView) -> Ink {
     }
 }
 
+/// The size of the name of a main or generator breaker, points.
+fn name_size(control: &ControlView) -> f32 {
+    if both::is_both(&control.label) {
+        14.0
+    } else {
+        15.0
+    }
+}
+
+/// How a main or generator breaker stands, and how far that and its rating are from its middle, points.
+struct Beside {
+    position: String,
+    above: f32,
+    below: f32,
+}
+
+/// Two languages take one line where there is room.
+fn how_it_stands(painter: &egui::Painter, control: &ControlView, room: f32) -> Beside {
+    let line = both::in_one_line(&control.position);
+    let font = fonts::regular(14.0);
+    let galley = painter.layout_no_wrap(line.clone(), font, theme::MUTED.egui());
+    let fits = galley.size().x <= room;
+    if both::is_both(&control.position) && !fits {
+        Beside {
+            position: control.position.clone(),
+            above: 9.5,
+            below: 19.0,
+        }
+    } else {
+        Beside {
+            position: line,
+            above: 8.0,
+            below: 9.0,
+        }
+    }
+}
+
 fn label(
     painter: &egui::Painter,
     rect: Rect,
@@ -397,17 +432,17 @@ fn label(
             pos2(rect.left() + 10.0, y),
             Align2::LEFT_CENTER,
             &control.label,
-            (15.0, theme::CREAM, handle.left() - rect.left() - 18.0),
+            (
+                name_size(control),
+                theme::CREAM,
+                handle.left() - rect.left() - 18.0,
+            ),
         );
         let room = rect.right() - handle.right() - 16.0;
-        let [above, below] = if both::is_both(&control.position) {
-            [-9.5, 19.0]
-        } else {
-            [-8.0, 9.0]
-        };
+        let beside = how_it_stands(painter, control, room);
         for (dy, what, size) in [
-            (above, &control.position, 14.0),
-            (below, &control.rating, 12.5),
+            (-beside.above, &beside.position, 14.0),
+            (beside.below, &control.rating, 12.5),
         ] {
             text(
                 painter,

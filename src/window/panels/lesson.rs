@@ -3,7 +3,9 @@
 //! What is said and asked is the lesson's; nothing here knows a drill.
 //! It does not cover the clock on the wall: an instructor keeps the time.
 
-use bevy_egui::egui::{Align, Atom, Button, Frame, Layout, RichText, ScrollArea, Ui};
+use bevy_egui::egui::{
+    Align, Atom, AtomExt as _, Atoms, Button, Frame, Layout, RichText, ScrollArea, Ui,
+};
 
 use crate::session::Command;
 use crate::session::view::{
@@ -31,16 +33,14 @@ pub(crate) fn plan(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &m
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 4.0;
             let before = page.say("window-lesson-before");
-            line(ui, &before, 0, teaching, page);
+            line(ui, ("", &before), 0, teaching, page);
             let mut number = 0;
             for session in &view.sessions {
                 let parts = [session.title.as_str(), &session.minutes];
                 subheading(ui, &both::each(parts, |parts| parts.join(" · ")));
                 for step in &session.steps {
                     number += 1;
-                    let parts = [step.minutes.as_str(), &step.title];
-                    let text = both::each(parts, |parts| parts.join("  "));
-                    line(ui, &text, number, teaching, page);
+                    line(ui, (&step.minutes, &step.title), number, teaching, page);
                 }
             }
         });
@@ -48,16 +48,28 @@ pub(crate) fn plan(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &m
     page.button(ui, &leave, || Wish::EndLesson);
 }
 
-fn line(ui: &mut Ui, text: &str, number: usize, teaching: &Teaching, page: &mut Page<'_>) {
+fn line(
+    ui: &mut Ui,
+    (minutes, text): (&str, &str),
+    number: usize,
+    teaching: &Teaching,
+    page: &mut Page<'_>,
+) {
     let here = teaching.page == number;
     let (font, ink, fill) = if here {
         (fonts::bold(14.5), theme::LEAD, theme::RAISED)
     } else {
         (fonts::regular(14.5), theme::CREAM, theme::PANEL)
     };
-    let text = both::written(text, font, ink);
     let width = ui.available_width();
-    let button = Button::new((text, Atom::grow())).fill(fill.egui()).wrap();
+    let mut written = Atoms::default();
+    if !minutes.is_empty() {
+        written.push_right(both::written(minutes, font.clone(), ink));
+    }
+    // What is long goes on below itself, not below the minutes.
+    written.push_right(both::written(text, font, ink).atom_shrink(true));
+    written.push_right(Atom::grow());
+    let button = Button::new(written).fill(fill.egui()).wrap();
     let response = ui.add_sized([width, 0.0], button);
     page.on(&response, || Wish::Turn(number));
     if here && !ui.memory(|memory| memory.focused().is_some()) {
@@ -169,7 +181,7 @@ fn to_take_home(ui: &mut Ui, view: &HandoutView, step: &StepView, page: &Page<'_
     for question in &step.ask {
         body(ui, &both::each([&ask, question], |parts| parts.join(": ")));
     }
-    sheet(ui, view, if page.is_in_two() { 13.0 } else { 16.0 });
+    sheet(ui, view, if page.is_in_two() { 13.6 } else { 17.0 });
 }
 
 /// The sheet that goes home, on light ground as paper has it.

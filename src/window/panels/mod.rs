@@ -151,13 +151,13 @@ impl<'a> Page<'a> {
 
 /// What a choice looks like, for those that are kept by the toolkit until they are sent.
 pub(super) fn choice(ui: &mut Ui, text: &str, chosen: bool) -> Response {
-    let (text, font, ink) = if chosen {
+    let (text, ink) = if chosen {
         let ticked = both::each([text], |[text]| format!("✔ {text}"));
-        (ticked, fonts::bold(15.0), theme::YELLOW)
+        (ticked, theme::YELLOW)
     } else {
-        (text.to_owned(), fonts::regular(15.5), theme::CREAM)
+        (text.to_owned(), theme::CREAM)
     };
-    let text = both::written(&text, font, ink);
+    let text = both::written(&text, fonts::regular(15.5), ink);
     ui.add(egui::Button::new(text).selected(chosen).wrap())
 }
 
@@ -252,16 +252,26 @@ pub(super) fn heading(ui: &mut Ui, text: &str) {
 /// A heading, and at the other end the way back; gives what the latter was answered with.
 pub(super) fn titled(ui: &mut Ui, title: &str, page: &mut Page<'_>) -> Response {
     ui.horizontal(|ui| {
-        heading(ui, title);
+        // Two languages stand side by side where they can: below is what one came for.
+        let line = both::in_one_line(title);
+        let font = fonts::bold(20.0);
+        let galley = ui
+            .painter()
+            .layout_no_wrap(line.clone(), font, theme::CREAM.egui());
+        let room = ui.available_width() - BACK;
+        heading(ui, if galley.size().x > room { title } else { &line });
         let end = Layout::right_to_left(Align::Center);
         ui.with_layout(end, |ui| {
-            let back = page.say("window-back");
+            let back = both::in_one_line(&page.say("window-back"));
             page.button(ui, &back, || Wish::Back)
         })
         .inner
     })
     .inner
 }
+
+/// The widest that the way back is in two languages, points.
+const BACK: f32 = 150.0;
 
 /// A smaller heading.
 pub(super) fn subheading(ui: &mut Ui, text: &str) {

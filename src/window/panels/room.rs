@@ -154,7 +154,7 @@ fn spots<'a>(
 }
 
 /// So many things of a group are shown at once.
-const FEW: usize = 4;
+const FEW: usize = 6;
 
 /// What stands in the column while the drill is held for the room.
 pub(crate) fn hold(ui: &mut Ui, page: &mut Page<'_>) {

@@ -30,10 +30,28 @@ pub(crate) fn bar(
         time(ui, log, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
-            let title = both::written(&street.title, fonts::bold(15.0), theme::MUTED);
-            ui.add(egui::Label::new(title).truncate())
-                .on_hover_text(&street.seed);
+            title(ui, street);
         });
+    });
+}
+
+/// What drill it is; in two languages one above the other.
+fn title(ui: &mut Ui, street: &StreetView) {
+    let one = |ui: &mut Ui, side: Side| {
+        let text = RichText::new(both::side(&street.title, side)).font(fonts::bold(15.0));
+        let label = egui::Label::new(text.color(theme::MUTED.egui())).truncate();
+        ui.add(label).on_hover_text(&street.seed);
+    };
+    if !both::is_both(&street.title) {
+        one(ui, Side::First);
+        return;
+    }
+    ui.with_layout(Layout::top_down(Align::Max), |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        ui.add_space(6.0);
+        for side in both::SIDES {
+            one(ui, side);
+        }
     });
 }
 
@@ -44,6 +62,11 @@ pub(crate) fn aim(ui: &mut Ui, street: &StreetView, log: &LogView, page: &mut Pa
         body(ui, &street.hint);
     }
     ui.horizontal_wrapped(|ui| time(ui, log, page));
+    goal(ui, street, page);
+}
+
+/// What the drill asks for and how far it has come.
+pub(crate) fn goal(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
     for (id, text) in [
         ("window-goal", &street.goal),
         ("window-progress", &street.progress),

@@ -194,7 +194,7 @@ fn light(painter: &Painter, frame: Frame, at: Vec2) {
 /// The most of the scene's height that the goal and how far it has come may take.
 const MOST_SKY: f32 = 0.27;
 /// The same where two languages share it.
-const MOST_SKY_OF_BOTH: f32 = 0.36;
+const MOST_SKY_OF_BOTH: f32 = 0.22;
 /// Room that the buttons in the upper right corner of the scene take, points.
 const BESIDE_BUTTONS: f32 = 134.0;
 

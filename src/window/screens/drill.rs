@@ -213,7 +213,14 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         }
         (Some(view), _) => close::panel(ui, view, detail, page),
         (None, Some(street)) if scene.narrow => start(ui, scene, street, page),
-        (None, _) => log::panel(ui, &views.log, views.branched, page),
+        (None, Some(street)) => {
+            if page.is_in_two() {
+                // The sky seldom has room for both languages.
+                top::goal(ui, street, page);
+            }
+            log::panel(ui, &views.log, views.branched, page);
+        }
+        (None, None) => log::panel(ui, &views.log, views.branched, page),
     }
 }
 
