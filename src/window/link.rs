@@ -187,7 +187,6 @@ impl Views {
                 place: desk.place.clone(),
                 sheet: desk.sheet,
                 teaching: desk.teaching.clone(),
-                again: desk.again,
                 ..Desk::default()
             };
             self.in_both(&Self::of(&session, &one));
@@ -196,7 +195,7 @@ impl Views {
         self
     }
 
-    /// Puts the texts of the same views in another language beside these; shelf and debrief keep to one.
+    /// Puts the texts of the same views in another language beside these; shelf, debrief and a run that is seen again keep to one.
     fn in_both(&mut self, other: &Self) {
         self.street.beside(&other.street);
         self.close.beside(&other.close);
@@ -208,9 +207,6 @@ impl Views {
         self.terms.beside(&other.terms);
         self.turns.beside(&other.turns);
         self.branches.beside(&other.branches);
-        if let (Some(one), Some(other)) = (&mut self.again, &other.street) {
-            one.street.beside(other);
-        }
     }
 }
 

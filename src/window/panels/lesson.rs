@@ -175,13 +175,15 @@ pub(crate) fn languages(ui: &mut Ui, all: &[LanguageView], page: &mut Page<'_>) 
 
 /// The page with the sheet that goes home: what to say and ask in a few lines, so that the sheet is seen whole.
 fn to_take_home(ui: &mut Ui, view: &HandoutView, step: &StepView, page: &Page<'_>) {
+    // Two languages are enlarged already.
+    sheet(ui, view, if page.is_in_two() { 12.8 } else { 16.5 });
     let said = [step.minutes.as_str(), &step.say];
     body(ui, &both::each(said, |parts| parts.join("  ")));
     let ask = page.say("window-lesson-ask");
     for question in &step.ask {
-        body(ui, &both::each([&ask, question], |parts| parts.join(": ")));
+        let asked = both::each([&ask, question], |parts| parts.join(": "));
+        body(ui, &both::in_one_line(&asked));
     }
-    sheet(ui, view, if page.is_in_two() { 13.6 } else { 17.0 });
 }
 
 /// The sheet that goes home, on light ground as paper has it.
@@ -200,7 +202,7 @@ fn sheet(ui: &mut Ui, view: &HandoutView, size: f32) {
     };
     Frame::new()
         .fill(theme::PAPER.egui())
-        .inner_margin(12)
+        .inner_margin(10)
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 3.0;

@@ -258,11 +258,12 @@ pub(super) fn titled(ui: &mut Ui, title: &str, page: &mut Page<'_>) -> Response 
         let galley = ui
             .painter()
             .layout_no_wrap(line.clone(), font, theme::CREAM.egui());
-        let room = ui.available_width() - BACK;
-        heading(ui, if galley.size().x > room { title } else { &line });
+        let fits = galley.size().x + BACK <= ui.available_width();
+        heading(ui, if fits { &line } else { title });
         let end = Layout::right_to_left(Align::Center);
         ui.with_layout(end, |ui| {
-            let back = both::in_one_line(&page.say("window-back"));
+            let back = page.say("window-back");
+            let back = if fits { both::in_one_line(&back) } else { back };
             page.button(ui, &back, || Wish::Back)
         })
         .inner

@@ -72,7 +72,7 @@ pub(crate) fn goal(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
         ("window-progress", &street.progress),
     ] {
         if !text.is_empty() {
-            subheading(ui, &page.say(id));
+            subheading(ui, &both::in_one_line(&page.say(id)));
             body(ui, text);
         }
     }

@@ -193,7 +193,7 @@ fn light(painter: &Painter, frame: Frame, at: Vec2) {
 
 /// The most of the scene's height that the goal and how far it has come may take.
 const MOST_SKY: f32 = 0.27;
-/// The same where two languages share it.
+/// The same where two languages share it: the column beside it has both whole.
 const MOST_SKY_OF_BOTH: f32 = 0.22;
 /// Room that the buttons in the upper right corner of the scene take, points.
 const BESIDE_BUTTONS: f32 = 134.0;
@@ -219,11 +219,12 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
         painter.layout_job(job)
     };
     let one = [Side::First];
+    let most_of_one = if in_two { MOST_SKY_OF_BOTH } else { MOST_SKY };
     // What there is no room for is in the words of the scene (F6).
     let galley = [
         (true, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
         (false, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
-        (true, one.as_slice(), MOST_SKY),
+        (true, one.as_slice(), most_of_one),
     ]
     .into_iter()
     .filter(|(_, sides, _)| sides.len() == 1 || in_two)
@@ -346,7 +347,7 @@ fn yard_card(
         (g.place_words.as_str(), fonts::regular(13.5), theme::CREAM),
         (load, fonts::regular(13.5), theme::CREAM),
     ];
-    let laid_out = |most: usize| {
+    let laid_out = |most: usize, in_both: bool| {
         let mut job = LayoutJob::default();
         job.wrap.max_width = (frame.room().max.x - left - 10.0).max(80.0);
         job.halign = egui::Align::LEFT;
@@ -354,6 +355,11 @@ fn yard_card(
             if !job.is_empty() {
                 job.append("\n", 0.0, TextFormat::default());
             }
+            let text = if in_both {
+                *text
+            } else {
+                both::side(text, Side::First)
+            };
             both::append(&mut job, text, font, *ink);
         }
         painter.layout_job(job)
@@ -362,9 +368,9 @@ fn yard_card(
     let free = bottom - point(frame, Vec2::new(0.0, GROUND + 34.0)).y;
     let galley = (1..=lines.len())
         .rev()
-        .map(laid_out)
+        .map(|most| laid_out(most, true))
         .find(|galley| galley.size().y <= free)
-        .unwrap_or_else(|| laid_out(1));
+        .unwrap_or_else(|| laid_out(1, false));
     let top = bottom - galley.size().y;
     let rect = Rect::from_min_size(pos2(left, top), galley.size());
     ground(painter, rect.expand2(vec2(8.0, 3.0)));

@@ -10,6 +10,7 @@ use crate::session::view::{
     WireView,
 };
 use crate::window::both;
+use crate::window::both::Side;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
@@ -53,8 +54,8 @@ pub(super) fn calls(
         let who = told.map(|p| both::each([&p.label, &p.word], |parts| parts.join(": ")));
         let (title, text) = match who {
             Some(who) if stage.value.is_empty() => (who, String::new()),
-            Some(who) => (stage.value.clone(), who),
-            None => (stage.value.clone(), String::new()),
+            Some(who) => (number(&stage.value).to_owned(), who),
+            None => (number(&stage.value).to_owned(), String::new()),
         };
         calls.push(Call {
             at: place,
@@ -71,6 +72,15 @@ pub(super) fn calls(
             .filter_map(|p| person(p, at(&p.id)?)),
     );
     calls
+}
+
+/// A text with a number stands once: it can be read in either language.
+fn number(text: &str) -> &str {
+    if text.contains(|c: char| c.is_ascii_digit()) {
+        both::side(text, Side::First)
+    } else {
+        text
+    }
 }
 
 fn is_hurt(view: &PersonView) -> bool {
@@ -110,14 +120,15 @@ fn conductors(street: &StreetView, plan: &Plan, detail: Detail) -> Vec<Call> {
 }
 
 fn conductor(wire: &WireView, at: Vec2, detail: Detail) -> Call {
-    let numbers = both::each([&wire.volts, &wire.amps], |parts| {
-        let there = parts.into_iter().filter(|part| !part.is_empty());
-        there.collect::<Vec<_>>().join(" · ")
-    });
-    let (title, text) = if numbers.is_empty() || detail == Detail::Live {
+    let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
+        .into_iter()
+        .filter(|s| !s.is_empty() && detail != Detail::Live)
+        .map(number)
+        .collect();
+    let (title, text) = if numbers.is_empty() {
         (wire.word.clone(), String::new())
     } else {
-        (numbers, wire.word.clone())
+        (numbers.join(" · "), wire.word.clone())
     };
     Call {
         at,

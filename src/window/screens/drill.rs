@@ -10,6 +10,7 @@ use bevy_egui::egui::{ScrollArea, Ui};
 use crate::session::view::{AgainView, StreetView};
 use crate::window::both;
 use crate::window::desk::{Face, Sheet};
+use crate::window::link::Views;
 use crate::window::mirror;
 use crate::window::panels::{
     Page, again, asked, body, close, consequence, lesson, log, room, top, words,
@@ -215,13 +216,24 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         (None, Some(street)) if scene.narrow => start(ui, scene, street, page),
         (None, Some(street)) => {
             if page.is_in_two() {
-                // The sky seldom has room for both languages.
-                top::goal(ui, street, page);
+                in_two(ui, street, views, page);
+            } else {
+                log::panel(ui, &views.log, views.branched, page);
             }
-            log::panel(ui, &views.log, views.branched, page);
         }
         (None, None) => log::panel(ui, &views.log, views.branched, page),
     }
+}
+
+/// What the sky seldom has room for in both languages, and the log below it.
+fn in_two(ui: &mut Ui, street: &StreetView, views: &Views, page: &mut Page<'_>) {
+    ScrollArea::vertical()
+        .id_salt("in-two")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            top::goal(ui, street, page);
+            log::whole(ui, &views.log, views.branched, page);
+        });
 }
 
 /// What the bars say where they stand aside: the next step, or what was answered last.

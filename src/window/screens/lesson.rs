@@ -68,8 +68,11 @@ fn laid_out(
                 ui.add_space(4.0);
                 ui.horizontal_wrapped(|ui| {
                     lesson::ways_on(ui, view, teaching, page);
-                    if handout {
+                    if handout && page.is_in_two() {
+                        // One row: the keys are on every other page.
                         lesson::languages(ui, &scene.views.languages, page);
+                        room(ui, scene, page);
+                    } else if handout {
                         ends(ui, scene, page);
                     }
                 });
@@ -81,6 +84,10 @@ fn laid_out(
 /// Keys, language and what an instructor needs; and where a picture was kept.
 fn ends(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     top::ends(ui, &scene.views.languages, page);
+    room(ui, scene, page);
+}
+
+fn room(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let room = page.say("window-room");
     page.button(ui, &room, || Wish::Room);
     if let Some(kept) = &scene.desk.kept {
