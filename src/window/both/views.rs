@@ -9,7 +9,8 @@ use crate::session::view::{
     ConsequenceView, ControlView, DeedView, DifferView, EndView, EquipmentView, FaceView,
     GaugeView, GeneratorView, LessonView, LightView, LogLine, LogView, MomentView, NeighborView,
     ObjectiveView, PersonView, PhaseView, PhasorView, PlaceView, PoleView, RevealView,
-    SessionPlanView, SocketView, StageView, StepView, StreetView, TradeView, TurnedView, WireView,
+    SessionPlanView, ShownView, SocketView, StageView, StepView, StreetView, TradeView, TurnedView,
+    WireView,
 };
 
 /// A view: fields with texts, and after the bar those without. Every field is named, so that a new one has to be put on either side.
@@ -26,27 +27,27 @@ macro_rules! texts {
 
 texts! {
     AnswerView: label | id;
-    ApplianceView: label word sentence | id kind room state worry;
+    ApplianceView: label word sentence | id kind room state worry glow;
     AskedView: moment question known number choices | name sure;
     BarView: label | count share right;
     ChoiceView: label | id current cord;
     CloseView: title description controls deeds readings phasors tag faces | place interlock;
     CompareView: was tried positions volts people gone come |;
     ConsequenceView: title now heading stages others why | n_told harm;
-    ControlView: label position rating choices sentence | id kind position_id slot poles;
-    DeedView: label known | line;
+    ControlView: label position rating choices sentence | id kind position_id slot poles tagged;
+    DeedView: label known point shown | line;
     DifferView: label was tried |;
     EndView: label word | fed;
     EquipmentView: label word sentence | id kind place sides active level tagged;
     FaceView: title lights gauges sockets ends notes tag | id kind controls jacket;
     GaugeView: label value | share limit;
-    GeneratorView: place_words word load_words sentence | place form second stands opening_ft running load fuel;
+    GeneratorView: place_words word load_words sentence opening_words | place form second stands opening_ft running load fuel;
     LessonView: title about audience minutes objectives prepare prebrief sessions debrief | name track handout;
     LightView: label sentence | lit warns;
     LogLine: clock text | kind;
     LogView: clock lines | clock_ms begun over goal_met;
     MomentView: when ask | reached;
-    NeighborView: label sentence | id lit;
+    NeighborView: label sentence | id glow;
     ObjectiveView: text | outcome drills;
     PersonView: label word sentence | id place state;
     PhaseView: title prompts |;
@@ -55,11 +56,13 @@ texts! {
     PoleView: label | id at_ft transformer;
     RevealView: question said truth stages bars | right;
     SessionPlanView: title minutes steps |;
+    ShownView: volts word at | last;
     SocketView: label rating plugged | id both_legs taken breaker gfci;
     StageView: text value | at;
     StepView: minutes title say ask note moments | begins ends kind drill;
     StreetView: title goal hint seed variation poles wires people neighbors appliances equipment generator places progress air
-        | hint_line broken_spans fallen_spans outlets alarm minute_of_day storm window_open;
+        | hint_line broken_spans fallen_spans outlets alarm minute_of_day storm window_open
+          garage_door house_door building;
     TurnedView: sentence | leg amps degrees;
     WireView: label word volts amps sentence | id kind from to fed flow;
 }
