@@ -119,7 +119,8 @@ impl Size {
     }
 
     /// The next size above or below what is shown; the same where there is none.
-    fn step(self, larger: bool, shown_percent: f32) -> Self {
+    fn step(self, larger: bool, zoom: f32) -> Self {
+        let shown_percent = zoom * 100.0;
         let above = |size: &u16| f32::from(*size) > shown_percent + 0.5;
         let below = |size: &u16| f32::from(*size) < shown_percent - 0.5;
         let found = if larger {
@@ -212,10 +213,7 @@ impl Desk {
             Wish::Branches => self.turn(Sheet::Branches),
             Wish::Motion => self.still = !self.still,
             Wish::Detail => self.detail = self.detail.next(),
-            Wish::Size(larger) => {
-                let shown = self.look().zoom * 100.0;
-                self.size = self.size.step(*larger, shown);
-            }
+            Wish::Size(larger) => self.size = self.size.step(*larger, self.look().zoom),
             Wish::Face(face) => {
                 self.face = *face;
                 self.arrivals += 1;

@@ -195,6 +195,8 @@ fn light(painter: &Painter, frame: Frame, at: Vec2) {
 const MOST_SKY: f32 = 0.27;
 /// The same where two languages share it: the column beside it has both whole.
 const MOST_SKY_OF_BOTH: f32 = 0.22;
+/// A scene that is lower than this has a low sky, points.
+const LOW_SCENE: f32 = 400.0;
 /// Room that the buttons in the upper right corner of the scene take, points.
 const BESIDE_BUTTONS: f32 = 134.0;
 
@@ -202,7 +204,9 @@ const BESIDE_BUTTONS: f32 = 134.0;
 fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -> Rect {
     let scene = screen(frame);
     let in_two = page.is_in_two();
-    let width = if in_two {
+    // Where the sky is low, words stand in long lines.
+    let low = in_two || scene.height() < LOW_SCENE;
+    let width = if low {
         scene.width() - BESIDE_BUTTONS
     } else {
         (scene.width() * 0.56).min(620.0)
@@ -219,7 +223,7 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
         painter.layout_job(job)
     };
     let one = [Side::First];
-    let most_of_one = if in_two { MOST_SKY_OF_BOTH } else { MOST_SKY };
+    let most_of_one = if low { MOST_SKY_OF_BOTH } else { MOST_SKY };
     // What there is no room for is in the words of the scene (F6).
     let galley = [
         (true, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
