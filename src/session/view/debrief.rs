@@ -49,7 +49,35 @@ pub struct FindingView {
     /// What to do instead.
     pub instead: String,
     /// Source: standard or publication with its section, and how it is known.
+    /// Notes on how it is known stand in brackets.
     pub source: String,
+}
+
+impl FindingView {
+    /// The source as a learner reads it: without the notes on how it is known.
+    pub fn source_name(&self) -> String {
+        without_notes(&self.source)
+    }
+}
+
+/// A source without what stands in brackets.
+pub(super) fn without_notes(source: &str) -> String {
+    let mut named = String::new();
+    for (place, part) in source.split('[').enumerate() {
+        let part = match (place, part.split_once(']')) {
+            (0, _) => part,
+            (_, None) => {
+                named.push('[');
+                part
+            }
+            (_, Some((_, rest))) => {
+                named.truncate(named.trim_end().len());
+                rest
+            }
+        };
+        named.push_str(part);
+    }
+    named.trim().to_owned()
 }
 
 /// A row of the timeline: one thing over time.
@@ -280,4 +308,28 @@ pub struct DebriefView {
     pub length_ms: u64,
     /// What was done, line by line.
     pub log: Vec<LogLine>,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::without_notes;
+
+    #[test]
+    fn a_source_is_named_without_the_notes_on_how_it_is_known() {
+        for (whole, named) in [
+            ("UL 943 [checked in part].", "UL 943."),
+            (
+                "IEC [median checked]. NEC 250.6 [from memory].",
+                "IEC. NEC 250.6.",
+            ),
+            (
+                "Equation [checked]. [The level is from memory.] NIST.",
+                "Equation. NIST.",
+            ),
+            ("Common practice.", "Common practice."),
+            ("Half [open", "Half [open"),
+        ] {
+            assert_eq!(without_notes(whole), named);
+        }
+    }
 }

@@ -16,6 +16,13 @@ pub struct TermView {
     pub name: String,
     /// What it means.
     pub meaning: String,
-    /// Where that is from.
+    /// Where that is from; notes on how it is known stand in brackets.
     pub source: String,
+}
+
+impl TermView {
+    /// The source as a learner reads it: without the notes on how it is known.
+    pub fn source_name(&self) -> String {
+        super::debrief::without_notes(&self.source)
+    }
 }

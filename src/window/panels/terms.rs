@@ -29,7 +29,7 @@ fn part(ui: &mut Ui, title: &str, terms: &[TermView]) {
         let name = RichText::new(&term.name).font(fonts::bold(16.0));
         ui.label(name.color(theme::LEAD.egui()));
         body(ui, &term.meaning);
-        aside(ui, &term.source);
+        aside(ui, &term.source_name());
         ui.add_space(4.0);
     }
 }
