@@ -13,7 +13,7 @@ use super::equipment::locked;
 use super::log::did_message;
 use super::phasors::points_at;
 use super::view::{ChoiceView, CloseView, ControlKind, ControlView, DeedView, ShownView};
-use super::{Open, Session};
+use super::{Open, Practice, Session};
 
 /// Places that open as a close view, in the order in which they are offered.
 const PLACES: [&str; 10] = [
@@ -57,6 +57,10 @@ impl Session {
             place: place.to_owned(),
             title: self.words.say_id(&format!("place-{place}")),
             description: self.description(open, place),
+            test: match open.practice {
+                Practice::Assessed => self.words.say_id("close-test"),
+                Practice::Coached | Practice::Guided => String::new(),
+            },
             controls: controls
                 .filter_map(|(i, c)| self.control(&open.drill, i, c))
                 .collect(),

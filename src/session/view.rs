@@ -432,6 +432,8 @@ pub struct CloseView {
     pub title: String,
     /// What one sees.
     pub description: String,
+    /// In a test, that it is one and what is shown in it; empty otherwise.
+    pub test: String,
     /// Controls.
     pub controls: Vec<ControlView>,
     /// Other deeds.

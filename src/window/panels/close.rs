@@ -3,16 +3,16 @@
 //! A panel's breakers are drawn as its face (see [`super::breakers`]); every other control is a row with its choices.
 //! It does not cover dragging: every choice is a button.
 
-use bevy_egui::egui::{RichText, ScrollArea, Ui};
+use bevy_egui::egui::{RichText, ScrollArea, Sense, Ui, vec2};
 
-use crate::session::view::{CloseView, ControlView, DeedView};
+use crate::session::view::{CloseView, ControlView, DeedView, LogKind};
 use crate::session::{Command, Detail};
 use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::mirror;
 use crate::window::theme;
 
-use super::{Page, aside, body, breakers, card, faces, phasors, subheading, tester, titled};
+use super::{Page, aside, body, breakers, card, faces, log, phasors, subheading, tester, titled};
 
 /// A place seen close.
 pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Page<'_>) {
@@ -21,11 +21,12 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
         .id_salt(&view.place)
         .auto_shrink([false, false])
         .show(ui, |ui| {
+            tested(ui, view);
             aside(ui, &view.description);
             faces::tag(ui, &view.tag);
             readings(ui, &view.readings);
             if detail == Detail::Phasors {
-                mirror::steady(ui, |ui| phasors::dials(ui, &view.phasors));
+                phasors::panel(ui, &view.phasors, page);
             }
             let loose = view.controls.iter().filter(|c| {
                 let mut faces = view.faces.iter();
@@ -51,6 +52,32 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
                 }
             }
         });
+}
+
+/// In a test, that it is one, and what has been found out here by testing.
+fn tested(ui: &mut Ui, view: &CloseView) {
+    if view.test.is_empty() {
+        return;
+    }
+    subheading(ui, &view.test);
+    let found = |deed: &&DeedView| deed.line.starts_with("test ") && !deed.known.is_empty();
+    for deed in view.deeds.iter().filter(found) {
+        card(ui, theme::LEAD, |ui| {
+            ui.horizontal_top(|ui| {
+                let (rect, _) = ui.allocate_exact_size(vec2(18.0, 20.0), Sense::hover());
+                log::mark(ui.painter(), rect.center(), LogKind::Learnt);
+                ui.vertical(|ui| {
+                    ui.spacing_mut().item_spacing.y = 1.0;
+                    body(ui, &deed.label);
+                    ui.label(
+                        RichText::new(&deed.known)
+                            .font(fonts::bold(15.0))
+                            .color(theme::LEAD.egui()),
+                    );
+                });
+            });
+        });
+    }
 }
 
 /// What meters and gauges show, a line each.
