@@ -298,6 +298,7 @@ impl Session {
             both_legs,
             taken: !user.is_empty(),
             plugged: self.words.say(&plugged),
+            user: user.to_owned(),
             ..SocketView::default()
         }
     }

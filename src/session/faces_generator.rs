@@ -186,6 +186,7 @@ impl Session {
             plugged: said,
             breaker: name(receptacle.breaker),
             gfci: name(receptacle.gfci),
+            ..SocketView::default()
         })
     }
 }

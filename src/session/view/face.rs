@@ -170,6 +170,8 @@ pub struct SocketView {
     pub taken: bool,
     /// What is plugged in, in words.
     pub plugged: String,
+    /// Id of what is plugged into the end of a cord; empty where nothing is, and for outlets of an engine set.
+    pub user: String,
     /// Id of its breaker; empty if it has none of its own.
     pub breaker: String,
     /// Id of its ground-fault device; empty if it has none.

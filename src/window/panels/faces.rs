@@ -71,11 +71,9 @@ pub(super) fn face(ui: &mut Ui, face: &FaceView, view: &CloseView, page: &mut Pa
                 sockets::sockets(ui, face, &controls, page);
             }
             FaceKind::Cord => {
-                cord::strip(ui, face, &controls);
+                mirror::steady(ui, |ui| cord::strip(ui, face, &controls, view));
+                cord::ends(ui, face, &controls);
                 notes(ui, &face.notes);
-                for socket in face.sockets.iter().filter(|s| s.taken) {
-                    aside(ui, &socket.plugged);
-                }
                 rows(ui, &controls, page);
             }
             FaceKind::Controller | FaceKind::Inverter => {
@@ -345,8 +343,31 @@ fn bar(ui: &mut Ui, share: f32, limit: Option<f32>) {
     );
 }
 
+/// Whether a stop bears marks of its own, or leaves its room to a word.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Look {
+    Marked,
+    Bare,
+}
+
+impl Look {
+    /// Where the grooves of a knob are.
+    fn grooves(self) -> &'static [f32] {
+        match self {
+            Self::Marked => &[-4.0, 0.0, 4.0],
+            Self::Bare => &[],
+        }
+    }
+}
+
 /// One position of a handle: a place that can be pressed, with the knob on it if the handle stands there.
-fn stop(ui: &Ui, (control, choice): (&ControlView, usize), rect: egui::Rect, page: &mut Page<'_>) {
+fn stop(
+    ui: &Ui,
+    (control, choice): (&ControlView, usize),
+    rect: egui::Rect,
+    look: Look,
+    page: &mut Page<'_>,
+) {
     let Some(choice) = control.choices.get(choice) else {
         return;
     };
@@ -354,7 +375,7 @@ fn stop(ui: &Ui, (control, choice): (&ControlView, usize), rect: egui::Rect, pag
     if choice.current {
         let knob = rect.shrink2(vec2(3.0, 3.0));
         painter.rect_filled(knob, CornerRadius::same(4), theme::CREAM.egui());
-        for dy in [-4.0, 0.0, 4.0] {
+        for dy in look.grooves() {
             let c = knob.center();
             let half = knob.width() * 0.25;
             painter.line_segment(
@@ -372,7 +393,9 @@ fn stop(ui: &Ui, (control, choice): (&ControlView, usize), rect: egui::Rect, pag
         let ground = theme::BUTTON_HOVER.egui();
         painter.rect_filled(rect.shrink(3.0), CornerRadius::same(4), ground);
     }
-    painter.circle_stroke(rect.center(), 4.0, Stroke::new(1.6, theme::OUTLINE.egui()));
+    if look == Look::Marked {
+        painter.circle_stroke(rect.center(), 4.0, Stroke::new(1.6, theme::OUTLINE.egui()));
+    }
     page.focus_first(&response);
     page.on(&response, || close::operate(control, &choice.id));
     outline_focus(ui, &response);

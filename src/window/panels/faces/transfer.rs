@@ -5,8 +5,9 @@
 
 use std::sync::Arc;
 
+use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
-    Align2, Button, CornerRadius, Galley, Painter, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    Align, Align2, Button, CornerRadius, Galley, Painter, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
     Vec2, WidgetInfo, WidgetType, pos2, vec2,
 };
 
@@ -16,16 +17,14 @@ use crate::window::fonts;
 use crate::window::panels::{Page, aside, close, timeline};
 use crate::window::theme;
 
-use super::stop;
+use super::{Look, stop};
 
 /// Height of one stop of a lever: more than the 24 that a target needs at least.
 const STOP: f32 = 28.0;
 /// The widest that the words beside a lever's stops may be.
 const WORDS: f32 = 96.0;
-/// Width and height of one stop of a small handle.
-const SMALL: (f32, f32) = (54.0, 26.0);
-/// Room for the breaker at the end of a small handle's row.
-const BREAKER: f32 = 70.0;
+/// Least height of a small handle.
+const SMALL: f32 = 28.0;
 
 /// All handles of a face, each with the breaker of its own if it has one.
 pub(super) fn handles(
@@ -38,7 +37,6 @@ pub(super) fn handles(
         [] => {}
         [one] => lever(ui, one, &face.ends, page),
         many => {
-            header(ui, many);
             for handle in many {
                 let breaker = rest.iter().find(|c| is_breaker_of(c, handle));
                 row(ui, handle, breaker.copied(), page);
@@ -78,7 +76,7 @@ fn lever(ui: &mut Ui, handle: &ControlView, ends: &[EndView], page: &mut Page<'_
     }
     let stops = draw_slot(&painter, slot, vec2(0.0, step));
     for (i, at) in stops.iter().enumerate() {
-        stop(ui, (handle, i), *at, page);
+        stop(ui, (handle, i), *at, Look::Marked, page);
     }
     scheme(
         &painter,
@@ -127,101 +125,61 @@ fn scheme(
     }
 }
 
-/// The words for the stops of small handles, over their columns.
-fn header(ui: &mut Ui, handles: &[&ControlView]) {
-    let Some(first) = handles.first() else {
-        return;
-    };
-    let painter = ui.painter().clone();
-    let laid_out = |choice: &ChoiceView| {
-        let mut job = bevy_egui::egui::text::LayoutJob::simple(
-            choice.label.clone(),
-            fonts::regular(10.5),
-            theme::MUTED.egui(),
-            SMALL.0 + 8.0,
-        );
-        job.halign = bevy_egui::egui::Align::Center;
-        painter.layout_job(job)
-    };
-    let words: Vec<_> = first.choices.iter().map(laid_out).collect();
-    let height = words.iter().map(|word| word.size().y).fold(30.0, f32::max);
-    let size = vec2(ui.available_width(), height);
-    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
-    let left = rect.right() - BREAKER - SMALL.0 * 3.0;
-    for (i, galley) in words.into_iter().enumerate() {
-        let x = left + SMALL.0 * (number(i) + 0.5);
-        let y = rect.bottom() - galley.size().y;
-        painter.galley(pos2(x, y), galley, theme::MUTED.egui());
-    }
-}
-
-/// A small handle in a row of its own: what it moves, its stops from the utility's to the other source's, its breaker.
+/// A small handle: what it moves and its breaker, and below them its stops from the utility's to the other source's, each with its word.
 fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        ui.label(both::written(&handle.label, fonts::bold(14.5), theme::CREAM));
+        if let Some(breaker) = breaker {
+            small_breaker(ui, breaker, page);
+        }
+    });
     let painter = ui.painter().clone();
-    let width = ui.available_width();
-    let stops = SMALL.0 * 3.0;
-    let room = width - BREAKER - stops - 8.0;
-    let ink = theme::CREAM.egui();
-    let label = painter.layout(handle.label.clone(), fonts::regular(12.5), ink, room);
-    let height = SMALL.1.max(label.size().y) + 3.0;
-    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    let slot = Rect::from_min_size(
-        pos2(
-            rect.right() - BREAKER - stops,
-            rect.center().y - SMALL.1 / 2.0,
-        ),
-        vec2(stops, SMALL.1),
-    );
-    let at = Align2::LEFT_CENTER.anchor_size(rect.left_center(), label.size());
-    painter.galley(at.min, label, ink);
-    for (n, stop_at) in draw_slot(&painter, slot, vec2(SMALL.0, 0.0))
-        .into_iter()
-        .enumerate()
-    {
-        stop(ui, (handle, n), stop_at, page);
+    let width = ui.available_width() / 3.0;
+    let words: Vec<_> = handle
+        .choices
+        .iter()
+        .map(|choice| {
+            let ink = if choice.current {
+                theme::DARK_TEXT
+            } else {
+                theme::CREAM
+            };
+            let font = fonts::regular(13.0);
+            let mut job = LayoutJob::simple(choice.label.clone(), font, ink.egui(), width - 10.0);
+            job.halign = Align::Center;
+            (painter.layout_job(job), ink)
+        })
+        .collect();
+    let high = words.iter().map(|(galley, _)| galley.size().y);
+    let height = high.fold(SMALL, |most, one| most.max(one + 8.0));
+    let size = vec2(ui.available_width(), height);
+    let (slot, _) = ui.allocate_exact_size(size, Sense::hover());
+    let stops = draw_slot(&painter, slot, vec2(width, 0.0));
+    for ((n, at), (galley, ink)) in stops.into_iter().enumerate().zip(words) {
+        stop(ui, (handle, n), at, Look::Bare, page);
+        let top = at.center().y - galley.size().y / 2.0;
+        painter.galley(pos2(at.center().x, top), galley, ink.egui());
     }
-    if let Some(breaker) = breaker {
-        let place = Rect::from_min_max(
-            pos2(slot.right() + 6.0, slot.top()),
-            pos2(rect.right(), slot.bottom()),
-        );
-        small_breaker(ui, breaker, place, page);
-    }
+    ui.add_space(3.0);
 }
 
-/// The breaker of one handle: its rating and how it stands; pressing it turns it over.
-fn small_breaker(ui: &mut Ui, breaker: &ControlView, place: Rect, page: &mut Page<'_>) {
+/// The breaker of one handle: what it is, its rating and how it stands; pressing it turns it over.
+fn small_breaker(ui: &mut Ui, breaker: &ControlView, page: &mut Page<'_>) {
     let ink = if breaker.position_id == "tripped" {
         theme::YELLOW
     } else {
         theme::CREAM
     };
-    let text = RichText::new(&breaker.rating)
-        .font(fonts::regular(12.5))
-        .color(ink.egui());
-    let response = ui
-        .push_id(&breaker.id, |ui| ui.put(place, Button::new(text)))
-        .inner;
+    let what = page.say("window-breaker");
+    let text = both::each([&what, &breaker.rating, &breaker.position], |[what, rating, stands]| {
+        format!("{what} {rating}: {stands}")
+    });
+    let button = Button::new(both::written(&text, fonts::regular(13.5), ink)).wrap();
+    let response = ui.push_id(&breaker.id, |ui| ui.add(button)).inner;
     let words = both::each([&breaker.label, &breaker.position], |parts| {
         parts.join(": ")
     });
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &words));
-    // The same marks as on a panel's handles: a bar for on, a ring for off, between them for tripped.
-    let at = pos2(response.rect.right() - 11.0, response.rect.center().y);
-    let stroke = Stroke::new(2.0, ink.egui());
-    match breaker.position_id.as_str() {
-        "on" => {
-            let half = vec2(0.0, 5.0);
-            ui.painter().line_segment([at - half, at + half], stroke);
-        }
-        "off" => {
-            ui.painter().circle_stroke(at, 4.0, stroke);
-        }
-        _ => {
-            let half = vec2(4.0, 0.0);
-            ui.painter().line_segment([at - half, at + half], stroke);
-        }
-    }
     if let Some(other) = breaker.choices.iter().find(|c| !c.current) {
         page.on(&response, || close::operate(breaker, &other.id));
     }
@@ -254,13 +212,12 @@ fn words(painter: &Painter, handle: &ControlView) -> Vec<Arc<Galley>> {
 /// What feeds each side, a line each with its pattern.
 pub(super) fn told(ui: &mut Ui, ends: &[EndView]) {
     for end in ends {
-        ui.horizontal_wrapped(|ui| {
-            ui.spacing_mut().interact_size.y = 18.0;
-            let (rect, _) = ui.allocate_exact_size(vec2(46.0, 14.0), Sense::hover());
+        ui.horizontal_top(|ui| {
+            let (rect, _) = ui.allocate_exact_size(vec2(46.0, 18.0), Sense::hover());
             let y = rect.center().y;
             timeline::pattern(ui.painter(), pos2(rect.left(), y), rect.right(), end.fed);
             let told = both::each([&end.label, &end.word], |parts| parts.join(": "));
-            aside(ui, &told);
+            ui.vertical(|ui| aside(ui, &told));
         });
     }
 }
