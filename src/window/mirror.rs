@@ -112,6 +112,11 @@ pub(super) fn begin(ctx: &Context, from_right: bool) {
     .keep(ctx);
 }
 
+/// Whether the pass that is laid out now is turned over.
+pub(super) fn from_right(ctx: &Context) -> bool {
+    Turning::of(ctx).from_right
+}
+
 /// Lays out what pictures a real thing: in a layout from the right it changes places but not its own sides.
 pub(super) fn steady<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
     let ctx = ui.ctx().clone();
@@ -242,7 +247,9 @@ fn turn_lines(galley: &mut Galley) {
     };
     for placed in &mut galley.rows {
         let glyphs = &placed.row.glyphs;
-        if let (Some(first), Some(last)) = (glyphs.first(), glyphs.last()) {
+        // The space at which a line was broken is not seen: without it the lines begin below one another.
+        let last = glyphs.iter().rev().find(|g| !g.chr.is_whitespace());
+        if let (Some(first), Some(last)) = (glyphs.first(), last.or(glyphs.last())) {
             // A line may begin with room for what stands before it.
             let ends = first.pos.x + last.max_x();
             placed.pos.x = turn.x(placed.pos.x) - ends;

@@ -18,6 +18,7 @@ use crate::session::view::{ControlKind, ControlView};
 use crate::window::both;
 use crate::window::fonts;
 use crate::window::link::Wish;
+use crate::window::mirror;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
@@ -34,6 +35,15 @@ const GAP: f32 = 20.0;
 const HANDLE: egui::Vec2 = vec2(50.0, 20.0);
 /// Where the handles of main and generator breaker stand, as a share of the face's width.
 const MIDDLE: f32 = 0.58;
+
+/// The same in this layout: names are read from the right in one that is turned over, so the handles make room there.
+fn middle(painter: &egui::Painter) -> f32 {
+    if mirror::from_right(painter.ctx()) {
+        1.0 - MIDDLE
+    } else {
+        MIDDLE
+    }
+}
 
 /// Whether a control belongs on a panel's face.
 pub(super) fn on_face(control: &ControlView) -> bool {
@@ -221,7 +231,7 @@ fn breaker(ui: &Ui, painter: &egui::Painter, rect: Rect, control: &ControlView) 
     // Handles stand towards the middle of the panel, labels towards its edge.
     let wide = control.slot.0 == 0;
     let handle_x = if wide {
-        rect.left() + rect.width() * MIDDLE - HANDLE.x / 2.0
+        rect.left() + rect.width() * middle(painter) - HANDLE.x / 2.0
     } else if right_column {
         rect.left() + 5.0
     } else {
@@ -427,29 +437,33 @@ fn label(
 ) {
     if control.slot.0 == 0 {
         let y = rect.center().y;
+        let (before, after) = (handle.left() - rect.left(), rect.right() - handle.right());
+        // The name stands at the side from which it is read, the state at the other.
+        let (side, name, state) = if mirror::from_right(painter.ctx()) {
+            let name = (rect.right() - 10.0, after);
+            (Align2::RIGHT_CENTER, name, (handle.left() - 10.0, before))
+        } else {
+            let name = (rect.left() + 10.0, before);
+            (Align2::LEFT_CENTER, name, (handle.right() + 10.0, after))
+        };
         text(
             painter,
-            pos2(rect.left() + 10.0, y),
-            Align2::LEFT_CENTER,
+            pos2(name.0, y),
+            side,
             &control.label,
-            (
-                name_size(control),
-                theme::CREAM,
-                handle.left() - rect.left() - 18.0,
-            ),
+            (name_size(control), theme::CREAM, name.1 - 18.0),
         );
-        let room = rect.right() - handle.right() - 16.0;
-        let beside = how_it_stands(painter, control, room);
+        let beside = how_it_stands(painter, control, state.1 - 16.0);
         for (dy, what, size) in [
             (-beside.above, &beside.position, 14.0),
             (beside.below, &control.rating, 12.5),
         ] {
             text(
                 painter,
-                pos2(handle.right() + 10.0, y + dy),
-                Align2::LEFT_CENTER,
+                pos2(state.0, y + dy),
+                side,
                 what,
-                (size, word_ink(control), room),
+                (size, word_ink(control), state.1 - 16.0),
             );
         }
         return;
@@ -498,12 +512,13 @@ fn slide(
     let (top, bottom) = (rows.place(inner, main), rows.place(inner, generator));
     let is_on = |control: &ControlView| control.position_id == "on";
     // A handle of these two goes right to be on: there the plate slides, and over what it keeps off.
-    let x = inner.left() + inner.width() * MIDDLE + HANDLE.x / 2.0 - 12.0;
-    let middle = f32::midpoint(top.bottom(), bottom.top());
+    let share = middle(painter);
+    let x = inner.left() + inner.width() * share + HANDLE.x / 2.0 - 12.0;
+    let middle_y = f32::midpoint(top.bottom(), bottom.top());
     let (y, id) = match (is_on(main), is_on(generator)) {
         (true, false) => (bottom.center().y, "window-slide-down"),
         (false, true) => (top.center().y, "window-slide-up"),
-        (true, true) | (false, false) => (middle, "window-slide-free"),
+        (true, true) | (false, false) => (middle_y, "window-slide-free"),
     };
     let past = HANDLE.y / 2.0 + 2.0;
     let rail = top.center().y + past..=bottom.center().y - past;
@@ -529,12 +544,19 @@ fn slide(
         Wish::Do(Command::Do(["set", "slide"].join(" ")))
     });
     response.on_hover_text(name);
-    let left = inner.left() + inner.width() * MIDDLE - HANDLE.x / 2.0;
+    let half = HANDLE.x / 2.0 + 8.0;
+    let at = inner.left() + inner.width() * share;
+    let (at, align) = if mirror::from_right(ui.ctx()) {
+        (at + half, Align2::LEFT_CENTER)
+    } else {
+        (at - half, Align2::RIGHT_CENTER)
+    };
+    let room = inner.width() * MIDDLE - half - 10.0;
     text(
         painter,
-        pos2(left - 8.0, middle),
-        Align2::RIGHT_CENTER,
+        pos2(at, middle_y),
+        align,
         &page.say("window-slide"),
-        (12.0, theme::LEAD, left - inner.left() - 18.0),
+        (12.0, theme::LEAD, room),
     );
 }
