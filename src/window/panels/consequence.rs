@@ -3,7 +3,7 @@
 //! The ring on the scene shows where each stage is; the numbers are those of the view.
 //! Plain words, no picture of harm.
 
-use bevy_egui::egui::{RichText, ScrollArea, Sense, Stroke, Ui, vec2};
+use bevy_egui::egui::{Align, Id, Rect, RichText, Sense, Stroke, Ui, vec2};
 
 use crate::session::view::{ConsequenceView, LogKind, StageView};
 use crate::session::{Command, Rewind};
@@ -12,48 +12,97 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, body, card, log, subheading};
+use super::{Page, above, body, card, log, subheading};
 
 /// The consequence at a stage.
 pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mut Page<'_>) {
-    let last = view.stages.len().saturating_sub(1);
     // What leads on stays in sight below what is read.
-    let buttons = if page.is_in_two() { 160.0 } else { 84.0 };
-    ScrollArea::vertical()
-        .id_salt("consequence")
-        .auto_shrink([false, false])
-        .max_height((ui.available_height() - buttons).max(100.0))
-        .stick_to_bottom(true)
-        .show(ui, |ui| {
-            subheading(ui, &page.say("window-held"));
-            title(ui, view, page);
-            if !view.now.is_empty() {
-                card(ui, theme::LEAD, |ui| {
-                    subheading(ui, &page.say("window-now"));
-                    body(ui, &view.now);
-                });
-            }
-            ui.add_space(2.0);
-            if !view.heading.is_empty() {
-                subheading(ui, &view.heading);
-            }
-            for (i, at) in view.stages.iter().enumerate() {
-                if i <= stage {
-                    one(ui, at, i, i == stage);
-                }
-            }
-            if stage < last {
-                return;
-            }
-            ui.add_space(4.0);
-            card(ui, theme::OUTLINE, |ui| {
-                subheading(ui, &page.say("window-why"));
-                body(ui, &view.why);
-            });
+    above(
+        ui,
+        "consequence",
+        page,
+        |ui, page| told(ui, view, stage, page),
+        |ui, page| ways(ui, view, stage, page),
+    );
+}
+
+/// What happened, what to do, and the way of the energy up to this stage.
+fn told(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &Page<'_>) {
+    let mut tops = vec![ui.cursor().top()];
+    subheading(ui, &page.say("window-held"));
+    title(ui, view, page);
+    if !view.now.is_empty() {
+        tops.push(ui.cursor().top());
+        card(ui, theme::LEAD, |ui| {
+            subheading(ui, &page.say("window-now"));
+            body(ui, &view.now);
         });
+    }
+    ui.add_space(2.0);
+    tops.push(ui.cursor().top());
+    if !view.heading.is_empty() {
+        subheading(ui, &view.heading);
+    }
+    for (i, at) in view.stages.iter().enumerate().take(stage + 1) {
+        if i > 0 {
+            tops.push(ui.cursor().top());
+        }
+        one(ui, at, i, i == stage);
+    }
+    if stage + 1 >= view.stages.len() {
+        ui.add_space(4.0);
+        card(ui, theme::OUTLINE, |ui| {
+            subheading(ui, &page.say("window-why"));
+            body(ui, &view.why);
+        });
+    }
+    // The first stage is read from the top, with what happened; a later one stands in sight whole.
+    let from = if stage == 0 { 0 } else { first_of(ui, &tops) };
+    open_at(ui, (&view.title, stage), &tops, from);
+}
+
+/// The first part from which all that follows fits into what is seen; the last one if none does.
+fn first_of(ui: &Ui, tops: &[f32]) -> usize {
+    let (end, room) = (ui.cursor().top(), seen(ui));
+    let fits = tops.iter().position(|top| end - top <= room);
+    fits.unwrap_or(tops.len().saturating_sub(1))
+}
+
+/// Height of what is seen of the part that is scrolled.
+fn seen(ui: &Ui) -> f32 {
+    ui.clip_rect().height()
+}
+
+/// Scrolls to a part once for each stage, so that it begins at the upper edge and nothing is cut there.
+fn open_at(ui: &mut Ui, stage: (&str, usize), tops: &[f32], from: usize) {
+    let (Some(top), Some(first)) = (tops.get(from), tops.first()) else {
+        return;
+    };
+    let missing = top + seen(ui) - ui.cursor().top();
+    if from > 0 && missing > 0.0 {
+        ui.add_space(missing);
+    }
+    let place = Id::new("consequence-opened");
+    let now = (Id::new(stage), seen(ui).round(), (top - first).round());
+    let opened: Option<(Id, f32, f32)> = ui.data_mut(|data| {
+        let opened = data.get_temp(place);
+        data.insert_temp(place, now);
+        opened
+    });
+    if opened != Some(now) {
+        let x = ui.min_rect().x_range();
+        let part = Rect::from_x_y_ranges(x, *top..=*top + 1.0);
+        ui.scroll_to_rect(part, Some(Align::TOP));
+        ui.ctx().request_repaint();
+    }
+}
+
+/// The way on, and the ways back.
+fn ways(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mut Page<'_>) {
+    let last = view.stages.len().saturating_sub(1);
     ui.add_space(4.0);
-    if stage < last {
-        ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
+        if stage < last {
             let next = page.say("window-next");
             page.lead(ui, &next, || Wish::Stage(stage + 1));
             let count = format!("{} / {}", stage + 1, last + 1);
@@ -62,18 +111,15 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
                     .font(fonts::regular(15.0))
                     .color(theme::MUTED.egui()),
             );
-            others(ui, view, page);
-        });
-        return;
-    }
-    ui.horizontal_wrapped(|ui| {
-        let understood = page.say("window-understood");
-        page.lead(ui, &understood, || Wish::Do(Command::Understood));
-        let back = page.say("window-go-back");
-        page.button(ui, &back, || Wish::Do(Command::Rewind(Rewind::Mistake)));
-        if last > 0 {
-            let again = page.say("window-again");
-            page.button(ui, &again, || Wish::Stage(0));
+        } else {
+            let understood = page.say("window-understood");
+            page.lead(ui, &understood, || Wish::Do(Command::Understood));
+            let back = page.say("window-go-back");
+            page.button(ui, &back, || Wish::Do(Command::Rewind(Rewind::Mistake)));
+            if last > 0 {
+                let again = page.say("window-again");
+                page.button(ui, &again, || Wish::Stage(0));
+            }
         }
         others(ui, view, page);
     });

@@ -12,113 +12,175 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, above, aside, body, card, heading, shelf};
+use super::{Page, above, aside, body, card, heading, shelf, story};
 
-/// The verdict, the criteria, and where to go from here.
-pub(crate) fn verdict(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+/// The open page: what it asks or tells, the verdict or what else is the page's own, and below it the way on, always in sight.
+pub(crate) fn open_page(ui: &mut Ui, view: &DebriefView, kept: Option<&str>, page: &mut Page<'_>) {
     above(
         ui,
-        "verdict",
+        view.phase.name(),
         page,
+        |ui, page| own(ui, view, page),
         |ui, page| {
-            let ink = if view.passed {
-                theme::LEAD
-            } else {
-                theme::PURPLE.mix(theme::CREAM, 0.35)
-            };
-            ui.label(
-                RichText::new(&view.heading)
-                    .font(fonts::bold(25.0))
-                    .color(ink.egui()),
-            );
-            body(ui, &view.summary);
-            if !view.variation.is_empty() {
-                body(ui, &view.variation);
-            }
-            if !view.rewound.is_empty() {
-                aside(ui, &view.rewound);
-            }
-            if !view.helped.is_empty() {
-                aside(ui, &view.helped);
-            }
-            ui.add_space(6.0);
-            for criterion in &view.criteria {
-                self::criterion(ui, criterion, page);
+            ui.add_space(4.0);
+            ui.horizontal_wrapped(|ui| {
+                lead(ui, view, page);
+                others(ui, view, page);
+            });
+            if let Some(kept) = kept {
+                aside(ui, kept);
             }
         },
-        |ui, page| from_here(ui, view, page),
     );
 }
 
-/// Where to go from the verdict.
-fn from_here(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
-    ui.add_space(4.0);
-    ui.horizontal_wrapped(|ui| {
-        // What leads on is bright: once more where it failed, another drill where it passed.
-        let retry = page.say("window-retry");
-        if view.passed {
-            page.button(ui, &retry, || Wish::Do(Command::Retry));
-        } else {
-            page.lead(ui, &retry, || Wish::Do(Command::Retry));
-        }
-        let another = page.say("window-another");
-        page.button(ui, &another, || Wish::Do(Command::Another))
-            .on_hover_text(&view.seed);
-        let leave = page.say("window-leave");
-        if view.passed {
-            page.lead(ui, &leave, || Wish::Do(Command::Leave));
-        } else {
-            page.button(ui, &leave, || Wish::Do(Command::Leave));
-        }
-        let record = page.say("window-record");
-        page.button(ui, &record, || Wish::Record);
-        back(ui, page);
-    });
+/// The same in a narrow window: below stands the way on alone, all else is scrolled.
+pub(crate) fn narrow_page(
+    ui: &mut Ui,
+    view: &DebriefView,
+    page: &mut Page<'_>,
+    ends: impl FnOnce(&mut Ui, &mut Page<'_>),
+) {
+    above(
+        ui,
+        view.phase.name(),
+        page,
+        |ui, page| {
+            step(ui, view);
+            asked(ui, view);
+            if view.phase == Phase::Verdict {
+                verdict(ui, view, page);
+            } else if let Some(head) = open(view).filter(|head| head.answers) {
+                said(ui, head, page);
+            }
+            ui.horizontal_wrapped(|ui| others(ui, view, page));
+            ends(ui, page);
+        },
+        |ui, page| {
+            ui.add_space(4.0);
+            lead(ui, view, page);
+        },
+    );
 }
 
-/// The names of all pages, the open one in bold, and what it asks or tells.
-pub(crate) fn pages(ui: &mut Ui, view: &DebriefView) {
-    for (number, head) in (1..).zip(&view.pages) {
-        let here = head.phase == view.phase;
-        let (font, ink) = if here {
-            (fonts::bold(16.0), theme::LEAD)
-        } else {
-            (fonts::regular(14.0), theme::MUTED)
-        };
-        let title = RichText::new(format!("{number}. {}", head.title));
-        ui.label(title.font(font).color(ink.egui()));
+/// What is the open page's own.
+fn own(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    asked(ui, view);
+    ui.add_space(4.0);
+    match view.phase {
+        Phase::Happened | Phase::Felt => {
+            if let Some(head) = open(view).filter(|head| head.answers) {
+                said(ui, head, page);
+            }
+        }
+        Phase::Why => story::findings(ui, view, page),
+        Phase::Next => next(ui, view, page),
+        Phase::Verdict => verdict(ui, view, page),
     }
-    ui.add_space(8.0);
+}
+
+/// What the open page asks or tells.
+fn asked(ui: &mut Ui, view: &DebriefView) {
     if let Some(head) = open(view) {
         body(ui, &head.ask);
     }
 }
 
-/// What the learner says in their own words, if the page asks for it, and the way on.
-pub(crate) fn reflection(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
-    if let Some(head) = open(view).filter(|head| head.answers) {
-        said(ui, head, page);
+/// The verdict and the criteria.
+fn verdict(ui: &mut Ui, view: &DebriefView, page: &Page<'_>) {
+    let ink = if view.passed {
+        theme::LEAD
+    } else {
+        theme::PURPLE.mix(theme::CREAM, 0.35)
+    };
+    ui.label(
+        RichText::new(&view.heading)
+            .font(fonts::bold(25.0))
+            .color(ink.egui()),
+    );
+    body(ui, &view.summary);
+    if !view.variation.is_empty() {
+        body(ui, &view.variation);
     }
-    ui.add_space(4.0);
-    ui.horizontal_wrapped(|ui| {
+    for said in [&view.rewound, &view.helped] {
+        aside(ui, said);
+    }
+    ui.add_space(6.0);
+    for criterion in &view.criteria {
+        self::criterion(ui, criterion, page);
+    }
+}
+
+/// What leads on: to the next page; from the verdict once more where it failed, and to another drill where it passed.
+fn lead(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    if view.phase != Phase::Verdict {
         let onward = page.say("window-onward");
         page.lead(ui, &onward, || Wish::Do(Command::Onward));
-        if view.phase != Phase::Happened {
-            back(ui, page);
+    } else if view.passed {
+        let leave = page.say("window-leave");
+        page.lead(ui, &leave, || Wish::Do(Command::Leave));
+    } else {
+        let retry = page.say("window-retry");
+        page.lead(ui, &retry, || Wish::Do(Command::Retry));
+    }
+}
+
+/// Where else to go from the open page.
+fn others(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    if view.phase == Phase::Verdict {
+        if view.passed {
+            let retry = page.say("window-retry");
+            page.button(ui, &retry, || Wish::Do(Command::Retry));
         }
-    });
+        let another = page.say("window-another");
+        page.button(ui, &another, || Wish::Do(Command::Another))
+            .on_hover_text(&view.seed);
+        if !view.passed {
+            let leave = page.say("window-leave");
+            page.button(ui, &leave, || Wish::Do(Command::Leave));
+        }
+        let record = page.say("window-record");
+        page.button(ui, &record, || Wish::Record);
+    }
+    if view.phase != Phase::Happened {
+        let text = page.say("window-page-back");
+        page.button(ui, &text, || Wish::Do(Command::Back));
+    }
+}
+
+/// The names of all pages side by side, the open one in bold.
+pub(crate) fn steps(ui: &mut Ui, view: &DebriefView) {
+    for (number, head) in (1..).zip(&view.pages) {
+        let here = head.phase == view.phase;
+        let text = format!("{number}. {}", head.title);
+        let text = if here {
+            let font = fonts::bold(16.0);
+            RichText::new(text).font(font).color(theme::LEAD.egui())
+        } else {
+            let font = fonts::regular(14.0);
+            RichText::new(text).font(font).color(theme::MUTED.egui())
+        };
+        ui.label(text);
+        ui.add_space(6.0);
+    }
+}
+
+/// The open page's name, and which of how many it is.
+fn step(ui: &mut Ui, view: &DebriefView) {
+    let here = view.pages.iter().position(|head| head.phase == view.phase);
+    if let (Some(here), Some(head)) = (here, open(view)) {
+        let name = format!("{}  {} / {}", head.title, here + 1, view.pages.len());
+        let name = RichText::new(name).font(fonts::bold(16.0));
+        ui.label(name.color(theme::LEAD.egui()));
+    }
 }
 
 fn open(view: &DebriefView) -> Option<&PageView> {
     view.pages.iter().find(|head| head.phase == view.phase)
 }
 
-fn back(ui: &mut Ui, page: &mut Page<'_>) {
-    let text = page.say("window-page-back");
-    page.button(ui, &text, || Wish::Do(Command::Back));
-}
-
 /// A field to write in: what stands in it, and what the session held when it was last sent there.
+/// It is as high as what is seen of the page leaves to it.
 fn said(ui: &mut Ui, head: &PageView, page: &mut Page<'_>) {
     let id = egui::Id::new(("said", head.phase.name()));
     let kept = ui.data_mut(|data| data.get_temp::<(String, String)>(id));
@@ -130,9 +192,12 @@ fn said(ui: &mut Ui, head: &PageView, page: &mut Page<'_>) {
         }
         held.clone_from(&head.said);
     }
+    let row = ui.text_style_height(&egui::TextStyle::Body);
+    let above = ui.cursor().top() - ui.min_rect().top();
+    let room = ui.clip_rect().height() - above - 14.0;
     let field = egui::TextEdit::multiline(&mut text)
-        .desired_rows(6)
         .desired_width(f32::INFINITY)
+        .min_size(vec2(0.0, room.clamp(ROWS * row, MOST)))
         .hint_text(page.say("window-said"));
     let response = ui.add(field);
     if response.changed() {
@@ -141,28 +206,35 @@ fn said(ui: &mut Ui, head: &PageView, page: &mut Page<'_>) {
     ui.data_mut(|data| data.insert_temp(id, (text, held)));
 }
 
-/// What to practice next, each with the drill that trains it.
-pub(crate) fn next(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+/// The same as a page that scrolls.
+pub(crate) fn next_page(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     ScrollArea::vertical()
         .id_salt("next")
         .auto_shrink([false, false])
-        .show(ui, |ui| {
-            for next in &view.next {
-                card(ui, theme::OUTLINE, |ui| {
-                    heading(ui, &next.title);
-                    body(ui, &next.because);
-                    let practice = page.say("window-practice-next");
-                    page.button(ui, &format!("{practice}: {}", next.drill_title), || {
-                        Wish::Do(Command::Open {
-                            drill: next.drill.clone(),
-                            practice: Practice::Coached,
-                            seed: shelf::SEED,
-                        })
-                    });
-                });
-                ui.add_space(6.0);
-            }
+        .show(ui, |ui| next(ui, view, page));
+}
+
+/// The fewest rows of the field, and the most that it is high, points.
+const ROWS: f32 = 3.0;
+const MOST: f32 = 420.0;
+
+/// What to practice next, each with the drill that trains it.
+fn next(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    for next in &view.next {
+        card(ui, theme::OUTLINE, |ui| {
+            heading(ui, &next.title);
+            body(ui, &next.because);
+            let practice = page.say("window-practice-next");
+            page.button(ui, &format!("{practice}: {}", next.drill_title), || {
+                Wish::Do(Command::Open {
+                    drill: next.drill.clone(),
+                    practice: Practice::Coached,
+                    seed: shelf::SEED,
+                })
+            });
         });
+        ui.add_space(6.0);
+    }
 }
 
 fn criterion(ui: &mut Ui, view: &CriterionView, page: &Page<'_>) {

@@ -141,11 +141,19 @@ impl<'a> Page<'a> {
     }
 
     /// Gives a thing the focus if it is the first that asks since its panel came up.
+    /// The panel stays where it opened, so that its heading is read first.
     pub(super) fn focus_first(&mut self, response: &Response) {
         if std::mem::take(&mut self.arriving) {
             response.request_focus();
-            response.scroll_to_me(Some(Align::Center));
+            let came = (response.id, response.ctx.cumulative_pass_nr());
+            let place = egui::Id::new(CAME);
+            response.ctx.data_mut(|data| data.insert_temp(place, came));
         }
+    }
+
+    /// Whether a panel has just come up and nothing in it has asked for the focus yet.
+    pub(super) fn arrives(&self) -> bool {
+        self.arriving
     }
 }
 
@@ -209,12 +217,19 @@ pub(super) fn above(
 /// The least height of what is scrolled, points.
 const LEAST_SCROLL: f32 = 80.0;
 
-/// Brings what the keyboard has walked to into sight.
+/// Brings what the keyboard has walked to into sight; what was given the focus as its panel came up stays where it is.
 pub(super) fn follow_focus(response: &Response) {
-    if response.gained_focus() {
+    let came = response
+        .ctx
+        .data(|data| data.get_temp::<(egui::Id, u64)>(egui::Id::new(CAME)));
+    let now = (response.id, response.ctx.cumulative_pass_nr());
+    if response.gained_focus() && came != Some(now) {
         response.scroll_to_me(None);
     }
 }
+
+/// Under which the toolkit keeps what was given the focus last, and in which pass.
+const CAME: &str = "came-into-focus";
 
 /// Draws the focus ring around something that paints itself.
 pub(super) fn outline_focus(ui: &Ui, response: &Response) {

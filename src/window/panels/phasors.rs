@@ -8,19 +8,52 @@ use bevy_egui::egui::{Align2, Painter, Pos2, Sense, Stroke, Ui, Vec2, vec2};
 
 use crate::session::view::PhasorView;
 use crate::window::fonts;
+use crate::window::mirror;
 use crate::window::theme;
 
-use super::aside;
+use super::{Page, aside, body};
 
 /// Size of a dial, and of the ring that stands for the volts of a leg, points.
-const DIAL: Vec2 = Vec2::new(176.0, 136.0);
-const RING: f32 = 50.0;
+const DIAL: Vec2 = Vec2::new(196.0, 160.0);
+const RING: f32 = 58.0;
 const RING_V: f64 = 120.0;
 /// The longest arrow, as a share of the ring: a leg that gets twice its volts reaches the dial's edge.
 const MOST: f64 = 1.35;
 
+/// What to look for, the key by marks and words, and a dial for each point.
+pub(crate) fn panel(ui: &mut Ui, views: &[PhasorView], page: &Page<'_>) {
+    if views.is_empty() {
+        return;
+    }
+    body(ui, &page.say("window-phasors-see"));
+    for (id, of) in [
+        ("window-phasors-volts", Of::Volts),
+        ("window-phasors-amps", Of::Amps),
+    ] {
+        ui.horizontal(|ui| {
+            let (rect, _) = ui.allocate_exact_size(vec2(SAMPLE, 18.0), Sense::hover());
+            let (from, to) = (rect.left_center(), rect.right_center() - vec2(4.0, 0.0));
+            match of {
+                Of::Volts => thick(ui.painter(), from, to),
+                Of::Amps => thin(ui.painter(), from, to),
+            }
+            aside(ui, &page.say(id));
+        });
+    }
+    mirror::steady(ui, |ui| dials(ui, views));
+}
+
+/// Length of a sample in the key, points.
+const SAMPLE: f32 = 44.0;
+
+/// What an arrow stands for.
+enum Of {
+    Volts,
+    Amps,
+}
+
 /// A dial for each point.
-pub(crate) fn dials(ui: &mut Ui, views: &[PhasorView]) {
+fn dials(ui: &mut Ui, views: &[PhasorView]) {
     for view in views {
         ui.horizontal(|ui| {
             let (rect, _) = ui.allocate_exact_size(DIAL, Sense::hover());
@@ -42,55 +75,65 @@ fn dial(painter: &Painter, middle: Pos2, view: &PhasorView) {
         painter.line_segment([middle - arm, middle + arm], faint);
     }
     let [one, two] = view.legs_v;
-    arrow(painter, middle, (one, 0.0), "V1");
+    volts(painter, middle, (one, 0.0), "V1");
     let turned = view.degrees.unwrap_or(if one > two { 180.0 } else { 0.0 });
-    arrow(painter, middle, (two, turned), "V2");
+    volts(painter, middle, (two, turned), "V2");
     let most = view.amps.iter().map(|a| a.amps).fold(0.0, f64::max);
-    for amps in &view.amps {
-        let name = if amps.leg == 1 { "A1" } else { "A2" };
-        thin(painter, middle, (amps.amps / most, amps.degrees), name);
+    for turned in &view.amps {
+        let name = if turned.leg == 1 { "A1" } else { "A2" };
+        amps(painter, middle, (turned.amps / most, turned.degrees), name);
     }
 }
 
-/// A thin arrow with a disk for its head, for amps as a share of the larger.
-#[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
-fn thin(painter: &Painter, from: Pos2, (share, degrees): (f64, f64), name: &str) {
-    let along = Vec2::angled(-(degrees as f32).to_radians());
-    let tip = from + along * RING * 0.75 * share as f32;
+/// A thin arrow with a disk for its head.
+fn thin(painter: &Painter, from: Pos2, tip: Pos2) {
     let ink = theme::YELLOW.egui();
     painter.line_segment([from, tip], Stroke::new(1.6, ink));
     painter.circle_filled(tip, 3.4, ink);
-    let beside = tip + along * 13.0;
+}
+
+/// A thick arrow with two barbs.
+fn thick(painter: &Painter, from: Pos2, tip: Pos2) {
+    let along = (tip - from).normalized();
+    let stroke = Stroke::new(3.0, theme::CREAM.egui());
+    painter.line_segment([from, tip], stroke);
+    for side in [along.rot90(), -along.rot90()] {
+        painter.line_segment([tip, tip - along * 9.0 + side * 5.0], stroke);
+    }
+}
+
+/// The arrow of amps, as a share of the larger.
+#[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
+fn amps(painter: &Painter, from: Pos2, (share, degrees): (f64, f64), name: &str) {
+    let along = Vec2::angled(-(degrees as f32).to_radians());
+    let tip = from + along * RING * 0.75 * share as f32;
+    thin(painter, from, tip);
     painter.text(
-        beside,
+        tip + along * 14.0,
         Align2::CENTER_CENTER,
         name,
-        fonts::regular(11.0),
-        ink,
+        fonts::regular(13.5),
+        theme::YELLOW.egui(),
     );
 }
 
-/// An arrow of a length in volts, turned counterclockwise by degrees, with the leg's number at its tip.
+/// The arrow of volts, turned counterclockwise by degrees, with the leg's number at its tip.
 #[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
-fn arrow(painter: &Painter, from: Pos2, (volts, degrees): (f64, f64), name: &str) {
+fn volts(painter: &Painter, from: Pos2, (volts, degrees): (f64, f64), name: &str) {
     if volts < 1.0 {
         return;
     }
     let length = RING * (volts / RING_V).min(MOST) as f32;
     let along = Vec2::angled(-(degrees as f32).to_radians());
     let tip = from + along * length;
-    let stroke = Stroke::new(3.0, theme::CREAM.egui());
-    painter.line_segment([from, tip], stroke);
-    for side in [along.rot90(), -along.rot90()] {
-        painter.line_segment([tip, tip - along * 9.0 + side * 5.0], stroke);
-    }
+    thick(painter, from, tip);
     // Two arrows on one another keep their numbers apart.
     let aside = if name == "V1" { -8.0 } else { 8.0 };
     painter.text(
-        tip + along * 11.0 + vec2(0.0, aside),
+        tip + along * 12.0 + vec2(0.0, aside),
         Align2::CENTER_CENTER,
         name,
-        fonts::bold(14.0),
+        fonts::bold(15.0),
         theme::CREAM.egui(),
     );
 }

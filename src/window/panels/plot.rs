@@ -3,6 +3,8 @@
 //! Resting the pointer on it reads time and value; all plots show the same moment.
 //! It shows the stretch of the drill that the timeline shows; it does not cover more than one curve in a plot.
 
+use std::ops::RangeInclusive;
+
 use bevy_egui::egui::{Sense, Shape, Stroke, Ui, Vec2b, vec2};
 use egui_plot::{
     AxisHints, GridInput, GridMark, HLine, HoverPosition, Line, LineStyle, Plot, PlotPoints,
@@ -14,7 +16,7 @@ use crate::window::theme;
 
 use super::span::Span;
 use super::subheading;
-use super::timeline::LABEL;
+use super::timeline::{LABEL, MARGIN};
 
 const HEIGHT: f32 = 128.0;
 /// Room above the highest value, as a share of it.
@@ -40,7 +42,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
     let curve = name.clone();
     Plot::new(&view.name)
         .height(HEIGHT)
-        .width(ui.available_width())
+        .width(ui.available_width() - MARGIN)
         // Nothing is kept from the drill before.
         .reset()
         .allow_zoom(false)
@@ -54,9 +56,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
         .default_y_bounds(0.0, top)
         .x_grid_spacer(move |input| marks(&input, minute))
         .y_grid_spacer(move |input| marks(&input, unit))
-        .custom_x_axes(vec![
-            look(AxisHints::new_x()).formatter(|mark, _| clock(mark.value)),
-        ])
+        .custom_x_axes(vec![look(AxisHints::new_x()).formatter(moment)])
         .custom_y_axes(vec![
             look(AxisHints::new_y())
                 .min_thickness(LABEL)
@@ -83,8 +83,9 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
                     .width(2.2),
             );
         });
-    if view.limit.is_some() {
-        limit(ui, &view.limit_label);
+    if let Some(value) = view.limit {
+        let value = format!("{}: {} {}", view.limit_label, whole(value), view.unit);
+        limit(ui, &value);
     }
 }
 
@@ -132,11 +133,11 @@ fn marks(input: &GridInput, step: f64) -> Vec<GridMark> {
     marks
 }
 
-/// Values between two marks: 1, 2 or 5 times a power of ten, three marks at most; 1 where nothing is to be seen.
+/// Values between two marks: 1, 2 or 5 times a power of ten, five marks at most, the one at 0 aside; 1 where nothing is to be seen.
 fn value_step(high: f64) -> f64 {
     let tens = [1.0, 10.0, 100.0, 1e3, 1e4, 1e5];
     let steps = tens.into_iter().flat_map(|ten| [ten, 2.0 * ten, 5.0 * ten]);
-    let mut found = steps.filter(|step| high / step < 3.5);
+    let mut found = steps.filter(|step| high / step < 5.0);
     found.next().unwrap_or(1.0)
 }
 
@@ -144,6 +145,16 @@ fn value_step(high: f64) -> f64 {
 fn clock(minutes: f64) -> String {
     let seconds = (minutes * 60.0).round().max(0.0);
     format!("{:.0}:{:02.0}", (seconds / 60.0).floor(), seconds % 60.0)
+}
+
+/// The moment of a mark; at the corner stands the 0 of the other axis.
+fn moment(mark: GridMark, seen: &RangeInclusive<f64>) -> String {
+    let in_corner = mark.value - seen.start() < 0.03 * (seen.end() - seen.start());
+    if in_corner {
+        String::new()
+    } else {
+        clock(mark.value)
+    }
 }
 
 /// A value to the whole unit: a curve on a screen is no finer.
@@ -167,9 +178,9 @@ mod tests {
     }
 
     #[test]
-    fn a_scale_has_three_marks_at_most() {
+    fn a_scale_has_five_marks_at_most() {
         let steps = [0.0, 3.4, 12.0, 120.0, 2_407.0, 9_400.0].map(|high| whole(value_step(high)));
-        assert_eq!(steps, ["1", "1", "5", "50", "1000", "5000"]);
+        assert_eq!(steps, ["1", "1", "5", "50", "500", "2000"]);
     }
 
     #[test]

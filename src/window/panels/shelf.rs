@@ -2,7 +2,7 @@
 //!
 //! It does not cover records.
 
-use bevy_egui::egui::{Atom, Button, RichText, ScrollArea, Ui, vec2};
+use bevy_egui::egui::{Atom, Button, Rect, RichText, ScrollArea, Ui, vec2};
 
 use crate::session::view::{DrillCard, LessonCard, ShelfView};
 use crate::session::{Command, Practice};
@@ -44,7 +44,13 @@ pub(crate) fn cautions(ui: &mut Ui, view: &ShelfView, page: &mut Page<'_>) {
 }
 
 /// The lessons and drills of one track, the drills under how hard each is; one is unfolded, the first drill if none was chosen.
-pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page<'_>) {
+/// In a narrow window what starts a drill stands right below its name.
+pub(crate) fn drills(
+    ui: &mut Ui,
+    view: &ShelfView,
+    (desk, narrow): (&Desk, bool),
+    page: &mut Page<'_>,
+) {
     let track = desk.track.as_deref();
     let track = track.or_else(|| view.tracks.first().map(|t| t.name.as_str()));
     tracks(ui, view, track, page);
@@ -73,7 +79,7 @@ pub(crate) fn drills(ui: &mut Ui, view: &ShelfView, desk: &Desk, page: &mut Page
                     subheading(ui, level);
                 }
                 if chosen == Some(drill.name.as_str()) {
-                    card(ui, theme::LEAD, |ui| one(ui, drill, page));
+                    unfolded(ui, page, |ui, page| one(ui, drill, narrow, page));
                 } else {
                     folded(ui, drill, page);
                 }
@@ -112,7 +118,7 @@ fn lessons(ui: &mut Ui, view: &ShelfView, track: Option<&str>, desk: &Desk, page
     }
     for lesson in own {
         if desk.chosen.as_deref() == Some(lesson.name.as_str()) {
-            card(ui, theme::LEAD, |ui| plan(ui, lesson, page));
+            unfolded(ui, page, |ui, page| plan(ui, lesson, page));
         } else {
             row(
                 ui,
@@ -182,8 +188,24 @@ fn row(ui: &mut Ui, texts: [&str; 3], name: &str, page: &mut Page<'_>) {
     response.on_hover_text(about);
 }
 
-fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
+/// What is unfolded, on a card; one that has just come up is brought into sight from its heading on.
+fn unfolded(ui: &mut Ui, page: &mut Page<'_>, add: impl FnOnce(&mut Ui, &mut Page<'_>)) {
+    let comes = page.arrives();
+    let top = ui.cursor().top();
+    card(ui, theme::LEAD, |ui| add(ui, page));
+    if comes {
+        // Of a card that is higher than what is seen, the upper part is what counts.
+        let bottom = ui.cursor().top().min(top + ui.clip_rect().height() - 8.0);
+        let x = ui.min_rect().x_range();
+        ui.scroll_to_rect(Rect::from_x_y_ranges(x, top..=bottom), None);
+    }
+}
+
+fn one(ui: &mut Ui, drill: &DrillCard, narrow: bool, page: &mut Page<'_>) {
     heading(ui, &drill.title);
+    if narrow {
+        ways(ui, drill, page);
+    }
     body(ui, &drill.summary);
     aside(ui, &drill.facts);
     if !drill.content_note.is_empty() {
@@ -193,6 +215,13 @@ fn one(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
                 .color(theme::YELLOW.egui()),
         );
     }
+    if !narrow {
+        ways(ui, drill, page);
+    }
+}
+
+/// The ways in which a drill is opened.
+fn ways(ui: &mut Ui, drill: &DrillCard, page: &mut Page<'_>) {
     ui.horizontal_wrapped(|ui| {
         let open = |practice, seed| {
             let drill = drill.name.clone();

@@ -13,7 +13,7 @@ use crate::window::mirror;
 use crate::window::theme;
 
 use super::span::Span;
-use super::{Page, aside, body, card, heading, plot, timeline};
+use super::{Page, aside, body, card, heading, plot, subheading, timeline};
 
 /// The facts alone: the timeline, how things stood at the start and at the end, what was done.
 pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
@@ -21,12 +21,8 @@ pub(crate) fn facts(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
         .id_salt("facts")
         .auto_shrink([false, false])
         .show(ui, |ui| {
-            heading(ui, &page.say("window-timeline"));
-            let watch = page.say("window-watch");
-            page.button(ui, &watch, || Wish::Again(Some(0)));
             let span = span.unwrap_or(Span::whole(view.length_ms));
-            mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
-            ui.add_space(8.0);
+            time(ui, view, span, page);
             heading(ui, &page.say("window-stood"));
             for stood in &view.stood {
                 body(
@@ -45,26 +41,57 @@ pub(crate) fn whole(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &
         .id_salt("story")
         .auto_shrink([false, false])
         .show(ui, |ui| {
-            heading(ui, &page.say("window-timeline"));
-            let watch = page.say("window-watch");
-            page.button(ui, &watch, || Wish::Again(Some(0)));
             let span = span.unwrap_or_else(|| telling(view));
-            mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
-            ui.add_space(8.0);
-            heading(ui, &page.say("window-findings"));
-            if view.findings.is_empty() {
-                body(ui, &page.say("window-no-findings"));
-            }
-            for (index, finding) in view.findings.iter().enumerate() {
-                self::finding(ui, view, (finding, index), page);
-                ui.add_space(4.0);
-            }
-            for series in &view.series {
-                mirror::steady(ui, |ui| plot::panel(ui, series, span));
-                ui.add_space(6.0);
-            }
+            time(ui, view, span, page);
+            findings(ui, view, page);
+            curves(ui, view, span);
             log(ui, view, page);
         });
+}
+
+/// The same without the findings, which stand beside it.
+pub(crate) fn run(ui: &mut Ui, view: &DebriefView, span: Option<Span>, page: &mut Page<'_>) {
+    ScrollArea::vertical()
+        .id_salt("run")
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            let span = span.unwrap_or_else(|| telling(view));
+            time(ui, view, span, page);
+            curves(ui, view, span);
+            log(ui, view, page);
+        });
+}
+
+/// The timeline with its heading, and the way to see it all again.
+fn time(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        heading(ui, &page.say("window-timeline"));
+        ui.add_space(8.0);
+        let watch = page.say("window-watch");
+        page.button(ui, &watch, || Wish::Again(Some(0)));
+    });
+    timeline::buttons(ui, view, span, page);
+    mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
+    ui.add_space(8.0);
+}
+
+/// All that was found, each on a card.
+pub(super) fn findings(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
+    heading(ui, &page.say("window-findings"));
+    if view.findings.is_empty() {
+        body(ui, &page.say("window-no-findings"));
+    }
+    for (index, finding) in view.findings.iter().enumerate() {
+        self::finding(ui, view, (finding, index), page);
+        ui.add_space(4.0);
+    }
+}
+
+fn curves(ui: &mut Ui, view: &DebriefView, span: Span) {
+    for series in &view.series {
+        mirror::steady(ui, |ui| plot::panel(ui, series, span));
+        ui.add_space(6.0);
+    }
 }
 
 /// The stretch that tells most: that in which all was found, where it is short beside the drill.
@@ -106,27 +133,19 @@ fn finding(
                     .color(theme::CREAM.egui()),
             );
         });
+        if view.aside {
+            let id = if view.after_harm {
+                "window-finding-failed-already"
+            } else {
+                "window-finding-advice"
+            };
+            subheading(ui, &page.say(id));
+        }
         if !view.step.is_empty() {
             aside(ui, &view.step);
         }
         path(ui, &view.path);
-        for (id, text) in [
-            ("window-now", &view.now),
-            ("window-why", &view.why),
-            ("window-instead", &view.instead),
-            ("window-source", &view.source),
-        ] {
-            if !text.is_empty() {
-                ui.horizontal_top(|ui| {
-                    ui.vertical(|ui| {
-                        ui.set_width(108.0);
-                        let label = RichText::new(page.say(id)).font(fonts::bold(14.0));
-                        ui.label(label.color(theme::MUTED.egui()));
-                    });
-                    ui.vertical(|ui| body(ui, text));
-                });
-            }
-        }
+        told(ui, view, page);
         ui.horizontal_wrapped(|ui| {
             let here = page.say("window-from-here");
             page.button(ui, &here, || {
@@ -143,6 +162,27 @@ fn finding(
             });
         });
     });
+}
+
+/// What to do now, why it matters, what to do next time, and where that is from.
+fn told(ui: &mut Ui, view: &FindingView, page: &Page<'_>) {
+    for (id, text) in [
+        ("window-now", &view.now),
+        ("window-why", &view.why),
+        ("window-instead", &view.instead),
+        ("window-source", &view.source_name()),
+    ] {
+        if !text.is_empty() {
+            ui.horizontal_top(|ui| {
+                ui.vertical(|ui| {
+                    ui.set_width(108.0);
+                    let label = RichText::new(page.say(id)).font(fonts::bold(14.0));
+                    ui.label(label.color(theme::MUTED.egui()));
+                });
+                ui.vertical(|ui| body(ui, text));
+            });
+        }
+    }
 }
 
 /// The way of energy, stage by stage: the value that matters, and what it means.

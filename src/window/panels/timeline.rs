@@ -18,15 +18,17 @@ use crate::window::theme::Pattern;
 use super::span::Span;
 use super::{Page, aside};
 
-pub(super) const LABEL: f32 = 176.0;
+/// Room for the names at the left, and what stays free at the right.
+pub(super) const LABEL: f32 = 150.0;
+pub(super) const MARGIN: f32 = 16.0;
 const ROW: f32 = 38.0;
 const HEAD: f32 = 24.0;
-/// Width of a pin's head.
+/// Width of a pin's head, and how far apart two must be for both heads to find room, the wider ones too.
 const PIN: f32 = 20.0;
+const APART: f32 = 38.0;
 
 /// All tracks over a stretch of the drill, with findings as pins once they are told.
 pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
-    buttons(ui, view, span, page);
     let n_rows = (0..view.tracks.len()).fold(0.0, |n, _| n + 1.0);
     let (rect, _) = ui.allocate_exact_size(
         vec2(ui.available_width(), HEAD + ROW * n_rows + 18.0),
@@ -34,7 +36,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page
     );
     let bars = Rect::from_min_max(
         pos2(rect.left() + LABEL, rect.top() + HEAD),
-        pos2(rect.right() - 12.0, rect.bottom() - 18.0),
+        pos2(rect.right() - MARGIN, rect.bottom() - 18.0),
     );
     let scale = Scale { bars, span };
     reach(ui, view.length_ms, &scale, page);
@@ -67,18 +69,17 @@ fn come_into_sight(ui: &Ui, rect: Rect, span: Span) {
 }
 
 /// A shorter and a longer stretch, all of it, and what is seen now.
-fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
+pub(super) fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
     let (all, length_ms) = (Span::whole(view.length_ms), view.length_ms);
-    let whole = page.say("window-sight-all");
-    let signs = [
-        ("+", "window-span-nearer", span.step(true, 0.5, length_ms)),
-        ("−", "window-span-farther", span.step(false, 0.5, length_ms)),
-        ("‹", "window-span-earlier", span.moved(-0.5, length_ms)),
-        ("›", "window-span-later", span.moved(0.5, length_ms)),
-        (&whole, "window-span-all", all),
+    let ways = [
+        ("window-span-nearer", span.step(true, 0.5, length_ms)),
+        ("window-span-farther", span.step(false, 0.5, length_ms)),
+        ("window-span-earlier", span.moved(-0.5, length_ms)),
+        ("window-span-later", span.moved(0.5, length_ms)),
+        ("window-span-all", all),
     ];
     ui.horizontal_wrapped(|ui| {
-        for (sign, id, change) in signs {
+        for (id, change) in ways {
             // What would change nothing is left out, so that no key stroke is spent on it.
             if change == span {
                 // The others keep their ids: the toolkit takes a button's look from what had its id before.
@@ -86,9 +87,7 @@ fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
                 continue;
             }
             let name = page.say(id);
-            let response = page.button(ui, sign, || Wish::Span(Some(change)));
-            response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &name));
-            response.on_hover_text(name);
+            page.button(ui, &name, || Wish::Span(Some(change)));
         }
         if span != all {
             let (from, to) = (clock(span.from_ms), clock(span.to_ms));
@@ -137,7 +136,7 @@ fn pins(view: &DebriefView, scale: &Scale) -> Vec<Pin> {
     for finding in findings.into_iter().filter(|f| seen.contains(&f.clock_ms)) {
         let x = scale.x(finding.clock_ms);
         let told = format!("{}: {}", finding.clock, finding.what);
-        if let Some(pin) = pins.last_mut().filter(|pin| x - pin.x < PIN) {
+        if let Some(pin) = pins.last_mut().filter(|pin| x - pin.x < APART) {
             pin.last_ms = finding.clock_ms;
             pin.critical |= finding.critical;
             pin.told.push(told);
@@ -173,7 +172,7 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
     };
     head(&painter, middle, &count, ink);
     let id = egui::Id::new(("pin", pin.first_ms, pin.last_ms));
-    let reach = Rect::from_center_size(middle, vec2(22.0, 22.0));
+    let reach = Rect::from_center_size(middle, vec2(30.0, 24.0));
     let response = ui.interact(reach, id, Sense::CLICK);
     let told = format!("{} {}", page.say("window-finding"), pin.told.join("\n"));
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &told));

@@ -13,7 +13,7 @@ use crate::window::desk::{Face, Sheet};
 use crate::window::link::Views;
 use crate::window::mirror;
 use crate::window::panels::{
-    Page, again, asked, body, close, consequence, lesson, log, room, top, words,
+    Page, again, asked, body, branches, close, consequence, lesson, log, room, top, words,
 };
 use crate::window::scene::frame::LEGEND_BAR;
 use crate::window::scene::{callouts, legend};
@@ -119,6 +119,11 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
         detail: scene.desk.detail,
     };
     mirror::steady(ui, |ui| callouts::paint(ui, street, place, &shown, page));
+    if scene.desk.sheet == Some(Sheet::Branches)
+        && let Some(view) = &scene.views.branches
+    {
+        branches::beside(ui, &view.tried, page);
+    }
 }
 
 /// One thing at a time, with a row to change between them.
@@ -137,6 +142,7 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
         Face::There => {
             legend(ui, street, page);
             stage(ui, scene, street, page);
+            log::over_scene(ui, &scene.views.log.clock, &street.progress);
         }
         Face::Bars => {
             frame.show(ui, |ui| {

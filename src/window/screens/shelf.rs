@@ -37,7 +37,7 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
                 return;
             }
             if scene.desk.accepted {
-                shelf::drills(ui, view, scene.desk, page);
+                shelf::drills(ui, view, (scene.desk, scene.narrow), page);
             } else {
                 shelf::cautions(ui, view, page);
             }
