@@ -215,8 +215,8 @@ pub(crate) fn next_page(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
 }
 
 /// The fewest rows of the field, and the most that it is high, points.
-const ROWS: f32 = 3.0;
-const MOST: f32 = 420.0;
+const ROWS: f32 = 2.0;
+const MOST: f32 = 900.0;
 
 /// What to practice next, each with the drill that trains it.
 fn next(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {

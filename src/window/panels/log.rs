@@ -3,7 +3,6 @@
 //! It does not cover rewinding; once the learner went back, a button shows both branches.
 
 use bevy_egui::egui;
-use bevy_egui::egui::text::{LayoutJob, TextFormat};
 use bevy_egui::egui::{
     CornerRadius, Pos2, Rect, RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2,
 };
@@ -57,26 +56,18 @@ fn head(ui: &mut Ui, branched: bool, page: &mut Page<'_>) {
     }
 }
 
-/// The clock and how far the drill has come, in the sky of a scene that has the window to itself.
-pub(crate) fn over_scene(ui: &Ui, clock: &str, progress: &str) {
-    let room = ui.clip_rect();
-    let mut job = LayoutJob::default();
-    job.wrap.max_width = room.width() - BUTTONS;
-    let big = TextFormat::simple(fonts::bold(17.0), theme::LEAD.egui());
-    let small = TextFormat::simple(fonts::regular(13.0), theme::CREAM.egui());
-    job.append(clock, 0.0, big);
-    job.append(progress, 10.0, small);
-    let galley = ui.painter().layout_job(job);
-    let rect = Rect::from_min_size(room.min + vec2(14.0, 8.0), galley.size());
-    let ground = theme::INK.egui();
-    let around = rect.expand2(vec2(8.0, 3.0));
+/// The clock, in the sky of a scene that has the window to itself.
+pub(crate) fn over_scene(ui: &Ui, clock: &str) {
+    let ink = theme::LEAD.egui();
+    let galley = ui
+        .painter()
+        .layout_no_wrap(clock.to_owned(), fonts::bold(17.0), ink);
+    let rect = Rect::from_min_size(ui.clip_rect().min + vec2(14.0, 8.0), galley.size());
+    let around = rect.expand2(vec2(8.0, 2.0));
     ui.painter()
-        .rect_filled(around, CornerRadius::same(5), ground);
-    ui.painter().galley(rect.min, galley, theme::CREAM.egui());
+        .rect_filled(around, CornerRadius::same(5), theme::INK.egui());
+    ui.painter().galley(rect.min, galley, ink);
 }
-
-/// Room at the right for the buttons of the scene, points.
-const BUTTONS: f32 = 130.0;
 
 pub(super) fn one(ui: &mut Ui, line: &LogLine, page: &Page<'_>) {
     let (ink, word) = theme::log_look(line.kind);

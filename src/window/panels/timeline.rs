@@ -280,12 +280,15 @@ fn legend(ui: &mut Ui, view: &DebriefView, span: Span, page: &Page<'_>) {
             aside(ui, word);
             ui.add_space(10.0);
         }
-        if view.phase >= Phase::Why && !view.findings.is_empty() {
+    });
+    if view.phase >= Phase::Why && !view.findings.is_empty() {
+        ui.horizontal(|ui| {
+            ui.add_space(LABEL);
             let (rect, _) = ui.allocate_exact_size(vec2(PIN, PIN), Sense::hover());
             head(ui.painter(), rect.center(), "!", theme::PURPLE);
             aside(ui, &page.say("window-timeline-pin"));
-        }
-    });
+        });
+    }
 }
 
 /// Length of a sample, points.

@@ -42,8 +42,8 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
 /// The part of the window's width that a page has for what is its own; the run itself has the rest.
 fn share(phase: Phase) -> f32 {
     match phase {
-        Phase::Why => 0.48,
-        Phase::Happened | Phase::Felt | Phase::Next | Phase::Verdict => 0.38,
+        Phase::Why | Phase::Next => 0.48,
+        Phase::Happened | Phase::Felt | Phase::Verdict => 0.38,
     }
 }
 

@@ -142,7 +142,7 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
         Face::There => {
             legend(ui, street, page);
             stage(ui, scene, street, page);
-            log::over_scene(ui, &scene.views.log.clock, &street.progress);
+            log::over_scene(ui, &scene.views.log.clock);
         }
         Face::Bars => {
             frame.show(ui, |ui| {
