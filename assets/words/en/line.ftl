@@ -74,7 +74,7 @@ finding-not-tested-what = { $lit ->
 finding-not-tested-why = A dark street proves nothing. One generator in one house can bring the line to full voltage through its transformer, at any time.
 finding-not-tested-now = Stop. Get clear of the line. Treat it as live.
 finding-not-tested-instead = Test at your own pole, after the last switch was moved. Try the tester on the proving source before and after. Only then clamp the grounds.
-source-not-tested = 29 CFR 1926.961: a line counts as live until it is tested dead and grounded [checked in a digest]. NIOSH FACE 90-02 [checked].
+source-not-tested = 29 CFR 1926.961: a line counts as live until it is tested dead and grounded ‹checked in a digest›. NIOSH FACE 90-02 ‹checked›.
 
 finding-tester-unproved-what = { $why ->
     [0] The tester was not tried on the proving source before the test. In hand: { $tester }.
@@ -96,7 +96,7 @@ finding-tester-unproved-instead = { $why ->
     [2] Test three times: the proving source, the line, the proving source again. Leave a tester that fails.
    *[other] The order of the tests was right. The tester was not.
 } Use a line tester on a stick that shows low volts too. Never put a house tester to a line.
-source-tester-unproved = NIOSH 88-104: a tester that missed low volts [checked]. NFPA 70E: test before and after [checked]. The least volts asked here: common practice.
+source-tester-unproved = NIOSH 88-104: a tester that missed low volts ‹checked›. NFPA 70E: test before and after ‹checked›. The least volts asked here: common practice.
 
 finding-not-grounded-what = For { $lasted } your crew's hands were on the line with no grounds on it. { $dead ->
     [one] It stayed dead in that time. Nothing made sure of that.
@@ -108,7 +108,7 @@ finding-not-grounded-what = For { $lasted } your crew's hands were on the line w
 finding-not-grounded-why = A tested line can become live the next second: a generator starts, a switch closes. Grounds are clamps and a lead that join line and earth. So all that you touch stays at about the same volts.
 finding-not-grounded-now = Get clear of the line. Test again and ground it.
 finding-not-grounded-instead = Ground at the work before you touch: earth end first, then line end with a stick.
-source-not-grounded = 29 CFR 1926.962(b) and (c): grounds, placed so that nobody is exposed to a difference of potential [checked in a digest].
+source-not-grounded = 29 CFR 1926.962(b) and (c): grounds, placed so that nobody is exposed to a difference of potential ‹checked in a digest›.
 
 finding-grounds-wrong-what = { $how ->
     [0] The clamp at the line went on before the clamp at the earth. { $dead ->
@@ -137,7 +137,7 @@ finding-grounds-wrong-now = { $how ->
    *[other] Get clear of the line, and ground at the work.
 }
 finding-grounds-wrong-instead = On: earth end, then line end. Off: line end, then earth end. Always at the pole where you work. At a broken wire, test and ground both of its ends.
-source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work [checked in digests].
+source-grounds-wrong = 29 CFR 1910.269(n) and 1926.962: order of clamps, and a zone of equal potential at the work ‹checked in digests›.
 
 finding-no-visible-break-what = { $jumper ->
     [0] For { $lasted } your crew's hands were on the line. No break that you could see cut it off, open and tagged.
@@ -167,7 +167,7 @@ finding-no-visible-break-now = { $jumper ->
    *[other] Get clear of the line. Open the break, take the jumper off, look at both, and hang your tag.
 }
 finding-no-visible-break-instead = Find every way that the utility can feed your piece of line. Open a break in each, see it, and hang a tag. Each customer can be a source too: open and tag the cutouts.
-source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable [checked in a digest].
+source-no-visible-break = 29 CFR 1926.961(c): all sources opened, tagged, made inoperable ‹checked in a digest›.
 
 finding-live-end-what = You joined the broken wire by hand. Its far end, at { $end }, was live. Just before that it stood at { $volts }. { $tested ->
     [0] Nobody had tested that end, or not since a switch on the line was last closed.
@@ -183,7 +183,7 @@ finding-live-end-now = Get clear of the line. Treat all of it as live. { $by ->
    *[utility] Have the utility cut it off.
 }
 finding-live-end-instead = Find what can feed the far side too. Open a break there that you can see, and tag it. Test both ends with a tester that you have proved. Ground both sides of the gap before you join them. To join a live line is for licensed crews, with tools and rules made for that.
-source-live-end = 29 CFR 1926.962(c) and 1910.269(n): nobody is exposed to a difference of potential [checked in digests]. Live from 50 V on: 29 CFR 1910.303(g)(2) [from memory]. To test and ground both sides of a gap: [from memory].
+source-live-end = 29 CFR 1926.962(c) and 1910.269(n): nobody is exposed to a difference of potential ‹checked in digests›. Live from 50 V on: 29 CFR 1910.303(g)(2) ‹from memory›. To test and ground both sides of a gap: ‹from memory›.
 
 finding-grounds-left-what = { $taken ->
     [one] You moved a clamp while the fault flowed.{" "}
@@ -207,7 +207,7 @@ finding-grounds-left-instead = { $by ->
     [mended] Open a break that you can see, and tag it, before you mend the line. Mending joins its two ends: test and ground both first.
    *[closed] Count the sets that go on and the sets that come off. Close only when none is left.
 } Grounds that have carried a fault go out of service, even if they look whole.
-source-grounds-left = DOE handbook on line work, removal of grounds [from memory]. ASTM F855: grounds are not used again after a fault [from memory]. The amps are computed from the impedances of line and source.
+source-grounds-left = DOE handbook on line work, removal of grounds ‹from memory›. ASTM F855: grounds are not used again after a fault ‹from memory›. The amps are computed from the impedances of line and source.
 
 finding-not-asked-what = { $asked ->
     [one] You closed the line before the customers had called back. { $running ->
@@ -222,7 +222,7 @@ finding-not-asked-what = { $asked ->
 finding-not-asked-why = A customer's generator is not in step with the utility. If the two meet, both fight.
 finding-not-asked-now = Ask every customer on this line what runs there.
 finding-not-asked-instead = Ask the customers to go back, wait for their answer, and close cutouts and recloser last.
-source-not-asked = NEC 702.5 asks that the two sources be kept apart [checked in a copy]. To ask first: common practice.
+source-not-asked = NEC 702.5 asks that the two sources be kept apart ‹checked in a copy›. To ask first: common practice.
 
 proof-line-found = the start is as the storm and the customers left it, which no crew brings about.
 proof-line-customers = in this drill the customers may feed the line at any time. That is what it is about.

@@ -50,7 +50,7 @@ finding-line-fed-instead = { $tied ->
     [one] Turn the generator's breaker in the panel off before the main breaker goes on.{" "}
    *[other] {""}
 }Feed no panel by a generator without an interlock or a transfer switch. Until one is in, use extension cords only.
-source-line-fed = NEC 702.5: transfer equipment [checked in a copy]. NIOSH FACE 90-02: a worker killed because a main breaker was left on [checked].
+source-line-fed = NEC 702.5: transfer equipment ‹checked in a copy›. NIOSH FACE 90-02: a worker killed because a main breaker was left on ‹checked›.
 
 finding-no-transfer-equipment-what = { $plugs ->
     [one] For { $lasted } a cord with two plugs joined the generator to the house wiring. { $met ->
@@ -99,7 +99,7 @@ finding-no-transfer-equipment-instead = Run extension cords from the generator t
     [one] Look at a slide before you trust it. Move only the slide, by hand: it must block one handle all the way. Push no breaker to test it. This one does not reach: it holds neither handle. Have a licensed electrician replace it, under a permit.
    *[other] The slide was taken apart: it holds neither handle. Have a licensed electrician repair or replace it, under a permit.
 }
-source-no-transfer-equipment = NEC 702.5: transfer equipment [checked in a copy]. OSHA 3277 and CPSC advice: never connect without transfer equipment [checked].
+source-no-transfer-equipment = NEC 702.5: transfer equipment ‹checked in a copy›. OSHA 3277 and CPSC advice: never connect without transfer equipment ‹checked›.
 
 finding-collision-what = { $crew ->
     [one] The utility and a customer's generator met out of step, { $angle } apart. The generator turned { $slip } off the pace of the utility. { $amps } surged through it.
@@ -124,7 +124,7 @@ finding-collision-instead = { $crew ->
        *[set] Turn the main breaker off before the generator is joined to the house. An interlock allows no other order.
     }
 }
-source-collision = NEC 702.5: transfer equipment [checked in a copy]. IEEE 1547, Table 5: closing in step [checked in a copy]. Current and torque are computed from both impedances.
+source-collision = NEC 702.5: transfer equipment ‹checked in a copy›. IEEE 1547, Table 5: closing in step ‹checked in a copy›. Current and torque are computed from both impedances.
 
 finding-sources-meet-what = { $met ->
     [one] Your generator and the neighbor's met in one strip, { $angle } apart. { $amps } surged between them. In all, the strip was plugged into both for { $lasted }.
@@ -139,7 +139,7 @@ finding-sources-meet-now = { $stands ->
    *[still] Keep your engine off, and have the neighbor stop theirs.
 } Pull the strip out of the neighbor's cord first. Pull its other plug last.
 finding-sources-meet-instead = Thank the neighbor and say no to the strip. Plug one thing into their cord. Plug the rest into your own. Never join two sources.
-source-sources-meet = NEC 702.5: equipment keeps sources apart [checked in a copy]. One source for each cord: common practice. Current is computed from both impedances.
+source-sources-meet = NEC 702.5: equipment keeps sources apart ‹checked in a copy›. One source for each cord: common practice. Current is computed from both impedances.
 
 finding-shock-what = { $crew ->
     [one] A worker of your crew had the line in hand, and it was live. Across the body were { $volts }, and { $amps } went through it.
@@ -171,7 +171,7 @@ finding-shock-instead = { $crew ->
     [one] Cut the line off for all to see, test it with a proved tester, and ground it at the work. Then touch it.
    *[other] Never let a generator feed the house wiring while the main breaker is on. Without an interlock or a transfer switch, use extension cords only.
 }
-source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg [checked in a copy]. IEC 60479-1:2018: body resistance [median checked, range from memory]. First aid after cutting off: common practice.
+source-shock = IEEE Std 80: 0.116 A divided by the square root of the seconds, for 50 kg ‹checked in a copy›. IEC 60479-1:2018: body resistance ‹median checked, range from memory›. First aid after cutting off: common practice.
 
 finding-touch-what = The hand that was on this felt current: { $metal }. Across the body were { $volts }. { $body } went through the body for { $seconds }.
 finding-touch-why = { $cleared ->
@@ -205,7 +205,7 @@ finding-touch-instead = { $cause ->
     [neutral] Keep hands off the frame while the generator carries load.
    *[worn] Use nothing with worn wires or a missing ground pin.
 } Use ground-fault protection for all that is used by hand, outdoors or in the wet. Is a hand held fast? Cut the power first, and never grab the person.
-source-touch = IEC 60479-1:2018: body and zones [checked in part]. IEEE Std 80: limit of the heart for 50 kg [checked in a copy]. UL 943: what a ground-fault device cuts off [checked in part].
+source-touch = IEC 60479-1:2018: body and zones ‹checked in part›. IEEE Std 80: limit of the heart for 50 kg ‹checked in a copy›. UL 943: what a ground-fault device cuts off ‹checked in part›.
 
 finding-live-blades-what = { $inlet ->
     [one] { $still ->
@@ -237,9 +237,9 @@ finding-live-blades-instead = { $plugs ->
     }
 }
 source-live-blades = { $plugs ->
-    [one] OSHA 3277: never plug a generator into an outlet [checked].{" "}
+    [one] OSHA 3277: never plug a generator into an outlet ‹checked›.{" "}
    *[other] {""}
-}29 CFR 1910.303(g)(2): guard live parts of 50 V or more [from memory].
+}29 CFR 1910.303(g)(2): guard live parts of 50 V or more ‹from memory›.
 
 finding-wet-panel-what = { $live ->
     [one] A hand went to a panel that stands in water, with { $volts } in it: { $control }.
@@ -248,7 +248,7 @@ finding-wet-panel-what = { $live ->
 finding-wet-panel-why = Water joins live parts to the box and to the floor. A person who stands in it and touches the handle can be killed.
 finding-wet-panel-now = Leave the room by the dry way. Keep all others out.
 finding-wet-panel-instead = Do not touch a wet panel, even in an outage. Call the utility and let them disconnect the house.
-source-wet-panel = Advice of many utilities on floods [from memory]. Live parts of 50 V or more: 29 CFR 1910.303(g)(2) [from memory].
+source-wet-panel = Advice of many utilities on floods ‹from memory›. Live parts of 50 V or more: 29 CFR 1910.303(g)(2) ‹from memory›.
 
 finding-indoors-what = The engine ran indoors for { $lasted }. { $gathered ->
     [hardly] Its gas had hardly begun to gather.
@@ -260,7 +260,7 @@ finding-indoors-why = { $over ->
 } As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes in until the fire department says so.
 finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.
-source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away [checked in a copy]. NIOSH: immediately dangerous level [checked in a copy]. NIST: gas from engines short of oxygen [checked]. UL 2034: alarm times [checked in a copy]. Uptake by the Coburn, Forster and Kane equation [checked]. Symptoms, and that a child takes the gas up faster: published tables [from memory]. That its gas goes with the load is an assumption.
+source-indoors = CPSC: never indoors or in a garage, even with doors open; 20 feet away, exhaust pointed away ‹checked in a copy›. NIOSH: immediately dangerous level ‹checked in a copy›. NIST: gas from engines short of oxygen ‹checked›. UL 2034: alarm times ‹checked in a copy›. Uptake by the Coburn, Forster and Kane equation ‹checked›. Symptoms, and that a child takes the gas up faster: published tables ‹from memory›. That its gas goes with the load is an assumption.
 
 finding-gas-what = { $heard ->
     [yes] The carbon monoxide alarm sounded. There were { $ppm } in the house.
@@ -272,19 +272,19 @@ finding-gas-instead = { $engine ->
     [neighbor] Ask your neighbors to keep their engine at least 20 feet (6 meters) from every opening, theirs and yours. Keep an alarm that works.
    *[own] Run the engine outdoors, at least 20 feet (6 meters) from every opening, with the windows near it shut. Point its exhaust away from the house.
 }
-source-gas = UL 2034: alarm times [checked in a copy]. CPSC: outdoors, at least 20 feet from the house [checked in a copy]. NIST: gas from engines [checked]; that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation [checked]. Symptoms, and that a child takes the gas up faster: published tables [from memory].
+source-gas = UL 2034: alarm times ‹checked in a copy›. CPSC: outdoors, at least 20 feet from the house ‹checked in a copy›. NIST: gas from engines ‹checked›; that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation ‹checked›. Symptoms, and that a child takes the gas up faster: published tables ‹from memory›.
 
 finding-overcome-what = People in the house passed out. The gas had taken { $cohb } of their blood.
 finding-overcome-why = At this point people can no longer save themselves.
 finding-overcome-now = Call the emergency number at once. Do not go in: the gas can take you too.
 finding-overcome-instead = Never run an engine in a garage, a basement or a porch, even with the doors open.
-source-overcome = Uptake by the Coburn, Forster and Kane equation [checked]. [The level at which people pass out is from memory.] NIST: gas from engines [checked]; that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times [checked in a copy]. Symptoms, and that a child takes the gas up faster: published tables [from memory].
+source-overcome = Uptake by the Coburn, Forster and Kane equation ‹checked›. ‹The level at which people pass out is from memory.› NIST: gas from engines ‹checked›; that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times ‹checked in a copy›. Symptoms, and that a child takes the gas up faster: published tables ‹from memory›.
 
 finding-fuel-fire-what = Fuel ran over a hot muffler at { $surface } and caught fire.
 finding-fuel-fire-why = A muffler stays hot long after the engine has stopped. Fuel vapor needs only one hot spot.
 finding-fuel-fire-now = Get away from it, touch nothing on it, and leave the can. Clothes on fire: stop, drop and roll. Get everyone out of the house. Call the fire department from afar. Put no water on burning fuel: it spreads the fire.
 finding-fuel-fire-instead = Stop the engine and let it cool for at least 15 minutes before you add fuel.
-source-fuel-fire = OSHA 3277: shut down and cool before refueling [checked]. The 15 minutes, and no water on burning fuel: common practice. Flash point and lowest ignition temperature: fire service reference [checked]. The muffler's cooling is an assumption.
+source-fuel-fire = OSHA 3277: shut down and cool before refueling ‹checked›. The 15 minutes, and no water on burning fuel: common practice. Flash point and lowest ignition temperature: fire service reference ‹checked›. The muffler's cooling is an assumption.
 
 finding-not-locked-out-what = { $done ->
     [0] The cover was open for { $lasted } on a generator that could start at any time. Nothing had been done to stop it.
@@ -294,7 +294,7 @@ finding-not-locked-out-what = { $done ->
 finding-not-locked-out-why = A standby generator starts by itself, in an outage and for its weekly run. It gives no warning. Hands, belts and live wires then meet.
 finding-not-locked-out-now = Take your hands out and shut the cover.
 finding-not-locked-out-instead = Switch the controller off. Turn the breaker on the generator off, lock it and tag it. Keep the key. Disconnect the starter battery, let the engine cool, then open the cover. A battery behind the cover comes off before anything else is touched. Wires from the house for sensing and charging stay live in it. Have their breaker turned off and locked too.
-source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine [checked in a copy]. Lock, tag and key: 29 CFR 1910.147 [from memory]. The battery, the cooling and the wires from the house: common practice.
+source-not-locked-out = NEC 445.18: a disconnect that locks open and a stop for the engine ‹checked in a copy›. Lock, tag and key: 29 CFR 1910.147 ‹from memory›. The battery, the cooling and the wires from the house: common practice.
 
 finding-caught-by-engine-what = The starter turned the engine by itself while hands were in it.
 finding-caught-by-engine-why = { $asked ->
@@ -307,13 +307,13 @@ finding-caught-by-engine-now = { $stands ->
    *[still] Do not reach in. Call the emergency number.
 }
 finding-caught-by-engine-instead = Lock the generator out before a hand goes in. Controller off, breaker off with your lock and tag on it, starter battery disconnected. House wires in it stay live until their breaker is off.
-source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine [checked in a copy]. The battery: common practice.
+source-caught-by-engine = NEC 445.18: a disconnect that locks open and a stop for the engine ‹checked in a copy›. The battery: common practice.
 
 finding-live-lugs-what = The cover of the transfer switch was open for { $lasted }. Lugs behind it, bare metal ends of wires, stood at { $volts }. This fed them: { $side }.
 finding-live-lugs-why = Nothing in the house opens the wires that come from the street. They stay live with the main off and the generator locked out. One slip of a hand or a tool is enough.
 finding-live-lugs-now = Keep your hands out. Push the cover shut from outside if it hangs on hinges. If it does not, leave it, keep others away and call an electrician.
 finding-live-lugs-instead = Take the street's wires for live until the utility has cut them off. Until then leave the cover shut. Call the utility or an electrician.
-source-live-lugs = 29 CFR 1910.333(a)(1): live parts are made dead before work on them. From 50 volts on: 1910.303(g)(2). [Both from memory.]
+source-live-lugs = 29 CFR 1910.333(a)(1): live parts are made dead before work on them. From 50 volts on: 1910.303(g)(2). ‹Both from memory.›
 
 finding-hand-transfer-live-what = The contacts of the transfer switch were moved by hand beside { $volts }. This fed them: { $side }.
 finding-hand-transfer-live-why = A controller moves them fast and shut up in a box. A hand is slow, and it is in front of the spark. The contacts can burn and the arc can reach you.
@@ -325,7 +325,7 @@ finding-hand-transfer-live-instead = Leave the contacts to the controller. Where
     [one] {" "}These have drawn an arc. An electrician has to look at them before they are used again.
    *[other] {""}
 }
-source-hand-transfer-live = 29 CFR 1910.333(a)(1) and (b)(2): dead, locked out and tested before work [from memory]. Both sources dead before a contactor is moved by hand: common practice.
+source-hand-transfer-live = 29 CFR 1910.333(a)(1) and (b)(2): dead, locked out and tested before work ‹from memory›. Both sources dead before a contactor is moved by hand: common practice.
 
 finding-plug-under-load-what = This was moved while the cord carried { $amps } at { $volts }: { $plug }.
 finding-plug-under-load-why = Plugs are not made to switch a load. The current goes on through the air as an arc. It can burn the hand and weld the blades, and the end of the cord stays live.
@@ -338,7 +338,7 @@ finding-plug-under-load-instead = { $transfer ->
     [one] Take every handle of the transfer switch off the generator first. Then turn the output breaker on the generator off.
    *[other] Turn the loads off first, then the output breaker on the generator.
 } Move plugs only on a dead cord.
-source-plug-under-load = Common practice, found in many makers' manuals: never connect or disconnect under load. [The half amp that draws an arc is from memory.]
+source-plug-under-load = Common practice, found in many makers' manuals: never connect or disconnect under load. ‹The half amp that draws an arc is from memory.›
 
 finding-live-plug-what = { $strip ->
     [one] This went into a live outlet, at { $volts }: { $plug }. It made the blades of its other plug live.
@@ -380,19 +380,19 @@ finding-nothing-bonds-now = Touch no metal case. Turn the output breaker on the 
    *[other] {""}
 }
 finding-nothing-bonds-instead = Run extension cords from the generator to what matters most. Then have a licensed electrician match generator and transfer switch. Here the generator's neutral is not joined to its frame. Such a generator needs a transfer switch that never parts the neutral.
-source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11 [from memory].
+source-nothing-bonds = A path that lets a breaker clear a fault: NEC 250.4(A)(5), 250.30(A) and 702.11 ‹from memory›.
 
 finding-start-under-load-what = The engine was started into a load of { $watts }.
 finding-start-under-load-why = While it comes up to speed its voltage is low. Motors on it groan and heat up. The numbers here are of the first instant, before the voltage sags.
 finding-start-under-load-now = Turn the output breaker on the generator off and let the engine settle.
 finding-start-under-load-instead = Start the engine with the output breaker on the generator off.
-source-start-under-load = Common practice. Utility advice: start with no load [checked].
+source-start-under-load = Common practice. Utility advice: start with no load ‹checked›.
 
 finding-not-settled-what = The generator carried up to { $watts } before it had warmed up.
 finding-not-settled-why = In its first { $settle } the engine hunts for its speed. The voltage swings with it.
 finding-not-settled-now = Take the load off until the engine runs evenly.
 finding-not-settled-instead = Let the engine settle before you turn its output breaker on.
-source-not-settled = Common practice. Small generators need 5 to 15 seconds or more [checked in a copy].
+source-not-settled = Common practice. Small generators need 5 to 15 seconds or more ‹checked in a copy›.
 
 finding-all-at-once-what = { $motors } motors started at the same moment and drew { $amps } together.
 finding-all-at-once-why = Each motor draws several times its running current while it starts. Together they can pull the voltage down until none of them turns. { $well ->
@@ -407,13 +407,13 @@ finding-all-at-once-instead = { $unguarded ->
        *[other] Switch everything off first, by breaker or by handle. Then bring it on one thing at a time, the largest motor first.
     }
 }
-source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters [checked in a copy]. The order is common practice.
+source-all-at-once = NEMA MG 1-10.37.2: locked-rotor code letters ‹checked in a copy›. The order is common practice.
 
 finding-no-cool-down-what = The engine still carried load { $rested } before it was stopped.
 finding-no-cool-down-why = A hot engine that stops at once soaks in its own heat. Oil, seals and windings age fast then. First it should run without load for { $cool }.
 finding-no-cool-down-now = Leave it alone until it has cooled. Do not add fuel yet.
 finding-no-cool-down-instead = Give the house back to the utility, or turn off what runs. Then turn the output breaker on the generator off. Let the engine run on for { $cool } without load. Then stop it.
-source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes [checked in part]. The heat of the muffler is an assumption.
+source-no-cool-down = Common practice. Standby controllers cool down for 1 to 10 minutes ‹checked in part›. The heat of the muffler is an assumption.
 
 finding-blind-return-what = You turned the main breaker on with no sign that the utility was back.
 finding-blind-return-why = Behind an open main breaker the house cannot see the street. Turning it on blind may only bring the dark back.
@@ -425,7 +425,7 @@ finding-sun-on-generator-what = The solar inverter took your generator for the u
 finding-sun-on-generator-why = The inverter cannot tell a steady generator from the utility. It pushes what the sun gives into the same wires. When the sun gives more than the house takes, the rest goes into the generator.
 finding-sun-on-generator-now = Turn the solar breaker off. Leave it off while the generator feeds the panel. Touch no wire that comes from the roof: it stays live in daylight.
 finding-sun-on-generator-instead = Turn the solar breaker off before any generator feeds the same panel. Touch no wire from the roof: it stays live in daylight. Turn the breaker on again once the utility feeds the house.
-source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds [checked in a copy]. Keeping it off a generator, and wires of the roof live in daylight: common practice.
+source-sun-on-generator = IEEE 1547, Table 4: the inverter joins whatever fits its window for 300 seconds ‹checked in a copy›. Keeping it off a generator, and wires of the roof live in daylight: common practice.
 
 finding-pushed-back-what = { $watts } from the sun were pushed back into the generator.{ $broke ->
     [one] {" "}That damaged it.
@@ -443,7 +443,7 @@ finding-battery-overloaded-what = The battery was asked for { $watts } and is ma
 finding-battery-overloaded-why = A battery gives more than its rating for a few seconds only. Then all it guards goes dark at once.
 finding-battery-overloaded-now = Turn off what draws most. Then turn the switch of the battery off and on.
 finding-battery-overloaded-instead = Run heaters and the microwave oven one at a time, or leave them until the utility is back.
-source-battery-overloaded = Typical ratings [from memory]. The time is computed from the load.
+source-battery-overloaded = Typical ratings ‹from memory›. The time is computed from the load.
 
 finding-battery-spent-what = The battery ran empty.
 finding-battery-spent-why = All that it guarded went dark at once.
@@ -458,7 +458,7 @@ finding-too-near-instead = { $far ->
     [one] Put the generator in this place before you start it: { $place }.
    *[other] Put the generator as far as { $rule } from every opening before you start it. If there is no such place, do not run it.
 }
-source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away [checked in a copy]. NIST: gas from engines [checked]; that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times [checked in a copy]. Uptake by the Coburn, Forster and Kane equation [checked]. Symptoms, and that a child takes the gas up faster: published tables [from memory].
+source-too-near = CPSC: outdoors, at least 20 feet from the house, exhaust pointed away ‹checked in a copy›. NIST: gas from engines ‹checked›; that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times ‹checked in a copy›. Uptake by the Coburn, Forster and Kane equation ‹checked›. Symptoms, and that a child takes the gas up faster: published tables ‹from memory›.
 
 finding-overload-what = Too much was asked of the generator: { $watts }. Here it can give { $rated }.{ $times ->
     [one] {""}
@@ -493,13 +493,13 @@ finding-overload-instead = { $short ->
        *[none] Add up the running watts of what you want, and bring it on one by one.
     }
 }
-source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it [checked in a copy].
+source-overload = The rating of the generator. A public power district's guide: running load within 90 % of it ‹checked in a copy›.
 
 finding-too-small-for-motor-what = The generator could not turn this motor: { $appliance }. It was tried { $starts } times, with as little as { $torque } of its turning force.
 finding-too-small-for-motor-why = A motor that hums and does not turn heats up fast. Each try pulls down the voltage for all else.
 finding-too-small-for-motor-now = Turn that motor off and leave it off.
 finding-too-small-for-motor-instead = After one failed start, leave that motor out of the plan. Let it cool, and have it looked at before it runs again. It needs a larger source or an electrician's advice.
-source-too-small-for-motor = Turning force goes with the square of the voltage: theory of the induction motor [from memory]. One try at most: common practice.
+source-too-small-for-motor = Turning force goes with the square of the voltage: theory of the induction motor ‹from memory›. One try at most: common practice.
 
 finding-shut-off-what = { $leg ->
     [one] One leg of the inverter was asked for more than it gives, { $most }. It shut its output off.
@@ -508,7 +508,7 @@ finding-shut-off-what = { $leg ->
 finding-shut-off-why = The electronics hold the current at their limit. The voltage sags, and soon they let go to save themselves.
 finding-shut-off-now = Turn the largest load off. Then press the reset of the inverter.
 finding-shut-off-instead = Add up the running watts and the largest start. Turn loads on one at a time.
-source-shut-off = The rating of the generator. Limits of inverter sets: makers' figures [from memory].
+source-shut-off = The rating of the generator. Limits of inverter sets: makers' figures ‹from memory›.
 
 finding-ran-dry-what = { $oil ->
     [one] The engine stopped because its oil was low.
@@ -517,7 +517,7 @@ finding-ran-dry-what = { $oil ->
 finding-ran-dry-why = A set that stops under load drops all of it at once. An engine that runs on without oil is soon ruined.
 finding-ran-dry-now = Turn the loads off. Let the engine cool before you pour anything.
 finding-ran-dry-instead = Look at the oil at each start, and at the fuel every hour.
-source-ran-dry = Common practice. Refuel only when off and cool: a state emergency agency [checked in a copy].
+source-ran-dry = Common practice. Refuel only when off and cool: a state emergency agency ‹checked in a copy›.
 
 finding-tripped-what = The { $breaker } tripped at { $amps }. It is made for { $rated }.
 finding-tripped-why = { $short ->
@@ -544,25 +544,25 @@ finding-tripped-instead = { $short ->
         }
     }
 }
-source-tripped = UL 489: currents at which a breaker holds and trips [checked in part].
+source-tripped = UL 489: currents at which a breaker holds and trips ‹checked in part›.
 
 finding-fuse-blown-what = The { $fuse } blew at { $amps }. It is made for { $rated }.
 finding-fuse-blown-why = A fuse that blows has done its work, once. What asked for so much blows the next one too.
 finding-fuse-blown-now = Find out what asked for so much. Then put in a new fuse of the same size, never a larger one.
 finding-fuse-blown-instead = Turn loads on one at a time. A motor needs a time-delay fuse.
-source-fuse-blown = UL 248: currents at which a fuse holds and opens [checked in part]. NEC 240.4: the wire sets its size [checked].
+source-fuse-blown = UL 248: currents at which a fuse holds and opens ‹checked in part›. NEC 240.4: the wire sets its size ‹checked›.
 
 finding-ground-fault-what = A current of { $residual } left a hot wire and did not come back. This device cut the power: { $device }.
 finding-ground-fault-why = Worn insulation or a body gave it another way. The device needs { $took }. The rule gives it { $longest } at most. It does not see a body between hot and neutral.
 finding-ground-fault-now = Unplug what hangs on it. Set it again only when the worn part is off.
 finding-ground-fault-instead = Look at cords and plugs before you use them. Leave out what is wet, cracked or worn.
-source-ground-fault = UL 943, class A: holds below 4 mA, trips from 6 mA [checked]. Longest time from a trade source, 25 ms as usual [checked].
+source-ground-fault = UL 943, class A: holds below 4 mA, trips from 6 mA ‹checked›. Longest time from a trade source, 25 ms as usual ‹checked›.
 
 finding-reset-into-fault-what = You set it again with the fault still there: { $device }. Again { $residual } went another way.
 finding-reset-into-fault-why = Each try puts the frame under voltage once more. Only the { $took } that the device needs stand between a hand and a shock.
 finding-reset-into-fault-now = Leave it off. Unplug what hangs on it, one after the other, and find the worn one.
 finding-reset-into-fault-instead = Find out why it opened before you set it again. If it opens twice, do not set it again.
-source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CFR 1926.416(e) and 1926.302(a) [from memory].
+source-reset-into-fault = OSHA: take defective cords and tools out of use, 29 CFR 1926.416(e) and 1926.302(a) ‹from memory›.
 
 finding-two-bonds-what = Nothing was broken, and still this opened: { $device }. { $load ->
     [one] It saw { $residual } go another way.
@@ -574,13 +574,13 @@ finding-two-bonds-why = The neutral, the return wire, is joined to ground in the
 }
 finding-two-bonds-now = You did nothing wrong. Do not bypass the device, and cut no bond. Use extension cords to what matters most.
 finding-two-bonds-instead = Do not set it again: it opens each time until the wiring is changed. Run an extension cord from the generator to what matters most. Then ask an electrician. A transfer switch that switches the neutral too is one cure. A generator whose neutral is not joined to its frame is another, if its maker allows it.
-source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded [from memory]. UL 943: a grounded neutral must open the device [from a trade source].
+source-two-bonds = NEC 250.30 and 702.11: where the neutral is bonded ‹from memory›. UL 943: a grounded neutral must open the device ‹from a trade source›.
 
 finding-ground-carries-what = The ground wire carried up to { $amps } for { $lasted }: { $cord }.
 finding-ground-carries-why = Neutral and ground are joined at the generator and at the panel. So the return current takes both wires. The frame of the generator is then part of the circuit.
 finding-ground-carries-now = Keep hands off the frame while you test it. If it stands at some volts, stop the engine.
 finding-ground-carries-instead = Ask an electrician for one bond only. Either the transfer switch switches the neutral too, or the neutral is not joined to the generator's frame.
-source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond [from memory].
+source-ground-carries = NEC 250.6: no objectionable current on ground wires. NEC 250.34 and 702.11 on the bond ‹from memory›.
 
 finding-damaged-what = Too much voltage burned this out: { $appliance }. It got { $volts } for { $stood }.
 finding-damaged-why = Its electronics can take { $most }, no more. By the published curve, { $volts } may last { $allowed }. { $neutral ->
@@ -592,7 +592,7 @@ finding-damaged-now = { $stands ->
    *[over] Unplug what burned out, or turn its breaker off. Leave it so until somebody has looked at it.
 } If anything smokes or smells: everyone out, call the fire department.
 finding-damaged-instead = When lamps flare and others go dim, turn the main breaker off at once. Use one dry hand, on its plastic handle only. Touch no other metal.
-source-damaged = ITI (CBEMA) curve, 2000 [checked in a copy]. How long a device lasts above it is an assumption.
+source-damaged = ITI (CBEMA) curve, 2000 ‹checked in a copy›. How long a device lasts above it is an assumption.
 
 finding-starved-what = { $cause ->
     [halved] Made for { $rated }, but run on { $volts } through an adapter: { $appliance }.
@@ -653,10 +653,10 @@ finding-starved-instead = { $cause ->
    *[other] Run less at a time. Leave out what the generator cannot carry.
 }
 source-starved = { $motor ->
-    [one] NEMA MG 1-12.44: within 10 % of rated voltage [checked in part]. Torque goes with the square of the volts [from memory].
-   *[other] Nine tenths of the volts as the least: taken over from motors, NEMA MG 1-12.44 [checked in part]. Watts go with the square of the volts: Ohm's law.{ $cause ->
-        [adapter] {" "}Outlets for 120 V of 30 A at most: NEMA L5-30 and TT-30 [from memory].
-        [cord] {" "}At most 5 % lost on the way: NEC 210.19 and 215.2, informational notes [checked].
+    [one] NEMA MG 1-12.44: within 10 % of rated voltage ‹checked in part›. Torque goes with the square of the volts ‹from memory›.
+   *[other] Nine tenths of the volts as the least: taken over from motors, NEMA MG 1-12.44 ‹checked in part›. Watts go with the square of the volts: Ohm's law.{ $cause ->
+        [adapter] {" "}Outlets for 120 V of 30 A at most: NEMA L5-30 and TT-30 ‹from memory›.
+        [cord] {" "}At most 5 % lost on the way: NEC 210.19 and 215.2, informational notes ‹checked›.
        *[other] {""}
     }
 }
@@ -696,13 +696,13 @@ finding-cord-hot-instead = { $ruined ->
     [damage] Leave a damaged cord out. Use a sound one, laid out flat.
    *[other] Keep a cord out of the sun, laid out flat, with nothing on it.
 }
-source-cord-hot = NEC Table 400.5(A)(1): two-wire column [checked to 12 AWG, from memory for thicker cords]. How a coil or a cover traps heat is an assumption.
+source-cord-hot = NEC Table 400.5(A)(1): two-wire column ‹checked to 12 AWG, from memory for thicker cords›. How a coil or a cover traps heat is an assumption.
 
 finding-cord-fire-what = What lay against the { $cord } caught fire. The cord was { $lies } and stood at { $reached }.
 finding-cord-fire-why = Charred insulation no longer keeps the wires apart. They met, and the arc set fire to what touched the cord.
 finding-cord-fire-now = Get everyone out of the house. Call the emergency number. Do not touch the cord.
 finding-cord-fire-instead = Lay cords out flat, with nothing on them. Feel cord and plug every hour, and turn the load off when one is warm.
-source-cord-fire = CPSC advice: cords uncoiled and never under rugs [checked in part]. The temperatures of charring and fire are assumptions.
+source-cord-fire = CPSC advice: cords uncoiled and never under rugs ‹checked in part›. The temperatures of charring and fire are assumptions.
 
 finding-wire-hot-what = { $cause ->
     [adapter] Fed through an adapter, a wire inside the wall reached its limit, { $limit }: { $wire }.
@@ -730,7 +730,7 @@ finding-wire-hot-instead = { $cause ->
     [adapter] Feed no panel by such an adapter: nobody can see which circuits share a neutral. Run extension cords, or have the large outlet of the generator mended. Have an electrician look at the overheated neutral.
    *[other] Have an electrician look at the overheated neutral. One of the two circuits has to move to the other side of the panel.
 }
-source-wire-hot = NEC 240.4(D): breakers of small wires [checked]. NEC 334.112: 90 °C insulation [from memory].
+source-wire-hot = NEC 240.4(D): breakers of small wires ‹checked›. NEC 334.112: 90 °C insulation ‹from memory›.
 
 finding-plug-hot-what = The plug of the { $cord } reached { $reached }. At { $limit } a plug begins to scorch.
 finding-plug-hot-why = Loose or burnt contacts turn { $heat } into heat in one small place, at { $amps }.
@@ -740,7 +740,7 @@ finding-plug-hot-now = { $stands ->
    *[away] It has no power any more. Do not touch the plug until it is cool.
 } Never use this cord again. Do not use the outlet it was in until that has been replaced: { $outlet }. If anything smokes: everyone out, call the fire department.
 finding-plug-hot-instead = Throw this cord away, and have the scorched outlet replaced. Use a plug that sits tight in its outlet.
-source-plug-hot = UL 498: what a sound plug may warm up [from memory]. How much worse a loose one is comes from common practice.
+source-plug-hot = UL 498: what a sound plug may warm up ‹from memory›. How much worse a loose one is comes from common practice.
 
 finding-cord-unfit-what = { $fault ->
     [indoor] A part of the { $cord } ran outdoors for { $lasted }. Its letters are { $letters }, without a W.
@@ -777,9 +777,9 @@ finding-cord-unfit-instead = { $fault ->
    *[other] Use one sound cord with three wires and a W on its skin, long and heavy enough for the load.
 }
 source-cord-unfit = { $fault ->
-    [indoor] NEC Table 400.4: letter W [checked].
-    [joined] CPSC: one cord and not several [from memory].
-   *[other] OSHA 3277: undamaged, grounded cords [checked]. NEC Table 400.4: letter W [checked].
+    [indoor] NEC Table 400.4: letter W ‹checked›.
+    [joined] CPSC: one cord and not several ‹from memory›.
+   *[other] OSHA 3277: undamaged, grounded cords ‹checked›. NEC Table 400.4: letter W ‹checked›.
 }
 
 finding-goal-late-what = { $ended ->
@@ -969,14 +969,14 @@ finding-said-dead-instead = { $where ->
    *[house] Say dead only after a test from outside, with a tester that is made for these volts. Prove it on something live, before the test and after it. Open no panel and no machine for it.
 }
 source-said-dead = What has not been tested dead is taken for live: { $line ->
-    [one] 29 CFR 1926.961 [checked in a digest].
-   *[other] 29 CFR 1910.333(b)(2) [from memory].
+    [one] 29 CFR 1926.961 ‹checked in a digest›.
+   *[other] 29 CFR 1910.333(b)(2) ‹from memory›.
 }
 finding-said-fit-what = You trusted it: { $subject }. It does not block.
 finding-said-fit-why = Nothing but a hand keeps the generator off the line then. One slip and the line is live.
 finding-said-fit-now = Take the word back. Leave the generator breaker off.
 finding-said-fit-instead = Look at the slide. It must be made for this panel, fixed with all its screws, and block the main.
-source-said-fit = Equipment is used as it was listed: NEC 110.3(B) [from memory].
+source-said-fit = Equipment is used as it was listed: NEC 110.3(B) ‹from memory›.
 finding-said-wrong-what = { $asked } You said: { $said }. It was: { $truth }.
 finding-said-wrong-why = A wrong picture of the house leads to a wrong move later.
 finding-said-wrong-now = Look or test again. The right answer was: { $truth }.
@@ -1007,13 +1007,13 @@ finding-wrong-volts-why = Lamps and machines on that side are made for 120 V. At
 }
 finding-wrong-volts-now = Stand on a dry floor in dry shoes. Turn the main breaker off with one dry hand, on its plastic handle only. Touch no pipe and no metal case, the panel's own among them. If that cannot be done, stay away from it. Call the utility. If anything smokes or smells: everyone out, call the fire department.
 finding-wrong-volts-instead = When some lamps flare and others go dim, turn the main breaker off at once. Use one dry hand, on its plastic handle only. Touch no other metal. Call the utility, and leave it off until the wires are mended. Then turn it on with all else off, and look at one lamp first.
-source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good [checked in a copy]. The drill allows a minute. That, and hands off pipes and cases: common practice.
+source-wrong-volts = ITI (CBEMA) curve, 2000: 110 % for good ‹checked in a copy›. The drill allows a minute. That, and hands off pipes and cases: common practice.
 
 finding-gas-next-door-what = The carbon monoxide alarm sounded next door. There were { $ppm } in that home.
 finding-gas-next-door-why = The engine ran { $feet } from their opening. Gas goes where the air takes it, and walls that are shared do not stop it at the window.
 finding-gas-next-door-now = Stop the engine. Knock at their door and get them out. Call the emergency number.
 finding-gas-next-door-instead = Count the distance to every opening, your own and your neighbors'. Keep at least 20 feet (6 meters).
-source-gas-next-door = CPSC: outdoors, at least 20 feet from the house [checked in a copy]. UL 2034: alarm times [checked in a copy].
+source-gas-next-door = CPSC: outdoors, at least 20 feet from the house ‹checked in a copy›. UL 2034: alarm times ‹checked in a copy›.
 
 finding-no-alarm-what = The engine ran for { $lasted } and the carbon monoxide alarm could not sound: { $stands }.
 finding-no-alarm-why = The gas has no smell. This time the air stayed at { $ppm } or less. At 150 ppm an alarm sounds after about { $would } minutes, long before heads ache.
@@ -1022,7 +1022,7 @@ finding-no-alarm-now = { $engine ->
    *[still] {""}
 }Put a fresh battery in the alarm and press its test button.
 finding-no-alarm-instead = Put a fresh battery in the alarm and press its test button before you start the engine. Never take the battery out to make it quiet.
-source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms [checked]. UL 2034: alarm times [checked in a copy]. NIST: gas from engines [checked]; that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation [checked]. Symptoms, and that a child takes the gas up faster: published tables [from memory].
+source-no-alarm = CPSC and NFPA: alarms on each level and outside bedrooms ‹checked›. UL 2034: alarm times ‹checked in a copy›. NIST: gas from engines ‹checked›; that it goes with the load, and the share drawn in, are assumptions. Uptake by the Coburn, Forster and Kane equation ‹checked›. Symptoms, and that a child takes the gas up faster: published tables ‹from memory›.
 
 finding-stayed-in-what = { $how ->
     [back] Somebody went back into the house. There were { $ppm } in it.
@@ -1031,7 +1031,7 @@ finding-stayed-in-what = { $how ->
 finding-stayed-in-why = The gas had taken up to { $cohb } of the blood of those inside. No share is safe. It climbs for as long as you stay. People who sleep do not wake from it.
 finding-stayed-in-now = Get everyone out and count heads. Call the emergency number. Nobody goes back in.
 finding-stayed-in-instead = At an alarm or a headache, wake everyone and go outside at once. Call for help from outside. Nobody goes back, not for the engine either. Let the fire department stop it and look for anyone who is missing.
-source-stayed-in = State health agencies: all out, call, nobody goes back [checked]. Uptake by the Coburn, Forster and Kane equation [checked]. NIST: gas from engines [checked]; that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times [checked in a copy]. Symptoms, and that a child takes the gas up faster: published tables [from memory].
+source-stayed-in = State health agencies: all out, call, nobody goes back ‹checked›. Uptake by the Coburn, Forster and Kane equation ‹checked›. NIST: gas from engines ‹checked›; that it goes with the load, and the share drawn in, are assumptions. UL 2034: alarm times ‹checked in a copy›. Symptoms, and that a child takes the gas up faster: published tables ‹from memory›.
 
 finding-fuel-indoors-what = A can of gasoline was kept indoors for { $lasted }.
 finding-fuel-indoors-why = { $lights ->
@@ -1040,10 +1040,10 @@ finding-fuel-indoors-why = { $lights ->
 }
 finding-fuel-indoors-now = Does it smell of fuel? Then touch nothing, get everyone out, and call the fire department from outside. No smell? Then carry the can outside, away from every flame.
 finding-fuel-indoors-instead = Keep fuel outdoors in its own can, in a shed away from the house.
-source-fuel-indoors = OSHA 3277: never store fuel indoors [checked]. Limits of burning: fire service reference [checked]. The cup, and that all of it dries up low in that room, are assumptions.
+source-fuel-indoors = OSHA 3277: never store fuel indoors ‹checked›. Limits of burning: fire service reference ‹checked›. The cup, and that all of it dries up low in that room, are assumptions.
 
 finding-not-called-what = Nobody called the emergency number within ten minutes of the first sign of gas.
 finding-not-called-why = People with gas in their blood need oxygen. The fire department can measure the air and go in safely.
 finding-not-called-now = Call the emergency number now. Say that there is carbon monoxide.
 finding-not-called-instead = Get out first. Then call from outside.
-source-not-called = State health agencies: get out, then call [checked]. The ten minutes are common practice.
+source-not-called = State health agencies: get out, then call ‹checked›. The ten minutes are common practice.

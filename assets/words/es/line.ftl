@@ -89,7 +89,7 @@ finding-not-tested-what = { $lit ->
 finding-not-tested-why = Una calle oscura no prueba nada. Un solo generador en una casa puede llevar la línea a todo su voltaje por el transformador, en cualquier momento.
 finding-not-tested-now = Pare. Aléjese de la línea. Trátela como si tuviera voltaje.
 finding-not-tested-instead = Mida en su propio poste, después de la última maniobra. Pruebe el detector en la fuente de prueba antes y después. Solo entonces ponga las pinzas.
-source-not-tested = 29 CFR 1926.961: una línea cuenta como viva hasta que se mide sin voltaje y se pone a tierra [verificado en un resumen]. NIOSH FACE 90-02 [verificado].
+source-not-tested = 29 CFR 1926.961: una línea cuenta como viva hasta que se mide sin voltaje y se pone a tierra ‹verificado en un resumen›. NIOSH FACE 90-02 ‹verificado›.
 
 finding-tester-unproved-what = { $why ->
     [0] El detector no se probó en la fuente de prueba antes de medir. En la mano: { $tester }.
@@ -111,7 +111,7 @@ finding-tester-unproved-instead = { $why ->
     [2] Mida tres veces: la fuente de prueba, la línea y otra vez la fuente. Deje el detector que falla.
    *[other] El orden de las pruebas era correcto. El detector no lo era.
 } Use un detector de línea, con pértiga, que muestre también voltajes bajos. Nunca acerque a la línea un probador de casa.
-source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo [verificado]. NFPA 70E: probar antes y después [verificado]. El mínimo que se pide aquí: práctica común.
+source-tester-unproved = NIOSH 88-104: un detector que no vio voltaje bajo ‹verificado›. NFPA 70E: probar antes y después ‹verificado›. El mínimo que se pide aquí: práctica común.
 
 finding-not-grounded-what = Las manos de su cuadrilla estuvieron en la línea sin puestas a tierra. Duró { $lasted }. { $dead ->
     [one] La línea siguió sin voltaje. Nada lo aseguraba.
@@ -123,7 +123,7 @@ finding-not-grounded-what = Las manos de su cuadrilla estuvieron en la línea si
 finding-not-grounded-why = Una línea medida puede tener voltaje un segundo después: arranca un generador, se cierra un interruptor. Las puestas a tierra son pinzas y un cable que unen la línea con la tierra. Así, todo lo que usted toca queda casi al mismo voltaje.
 finding-not-grounded-now = Aléjese de la línea. Mida otra vez y ponga a tierra.
 finding-not-grounded-instead = Ponga a tierra en el lugar de trabajo antes de tocar: primero el extremo de tierra, luego el de línea con pértiga.
-source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial [verificado en un resumen].
+source-not-grounded = 29 CFR 1926.962(b) y (c): puestas a tierra colocadas para que nadie quede expuesto a una diferencia de potencial ‹verificado en un resumen›.
 
 finding-grounds-wrong-what = { $how ->
     [0] La pinza de la línea se puso antes que la de tierra. { $dead ->
@@ -152,7 +152,7 @@ finding-grounds-wrong-now = { $how ->
    *[other] Aléjese de la línea y ponga a tierra en el lugar de trabajo.
 }
 finding-grounds-wrong-instead = Al poner: primero el extremo de tierra, luego el de línea. Al quitar: primero el extremo de línea, luego el de tierra. Siempre en el poste donde trabaja. En un cable roto, mida y ponga a tierra sus dos extremos.
-source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo [verificado en resúmenes].
+source-grounds-wrong = 29 CFR 1910.269(n) y 1926.962: orden de las pinzas y zona de igual potencial en el lugar de trabajo ‹verificado en resúmenes›.
 
 finding-no-visible-break-what = { $jumper ->
     [0] Las manos de su cuadrilla estuvieron { $lasted } en la línea. Ningún corte a la vista, abierto y con etiqueta, la separaba.
@@ -182,7 +182,7 @@ finding-no-visible-break-now = { $jumper ->
    *[other] Aléjese de la línea. Abra el corte, quite el puente, mire los dos y cuelgue su etiqueta.
 }
 finding-no-visible-break-instead = Busque todos los caminos por los que la red puede alimentar su tramo. Abra un corte en cada uno, véalo y cuelgue una etiqueta. Cada cliente puede ser una fuente: abra y etiquete también los cortacircuitos.
-source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin poder accionarse [verificado en un resumen].
+source-no-visible-break = 29 CFR 1926.961(c): todas las fuentes abiertas, etiquetadas y sin poder accionarse ‹verificado en un resumen›.
 
 finding-live-end-what = Usted unió con las manos el cable roto. El extremo lejano ({ $end }) tenía voltaje. Justo antes eran { $volts }. { $tested ->
     [0] Nadie había medido en ese extremo, o no desde que se cerró por última vez un interruptor de la línea.
@@ -198,7 +198,7 @@ finding-live-end-now = Aléjese de la línea. Trátela toda como viva. { $by ->
    *[utility] Pida a la compañía que la corte.
 }
 finding-live-end-instead = Busque también qué puede alimentar el otro lado. Abra allí un corte visible y póngale etiqueta. Mida en los dos extremos con un detector comprobado. Ponga a tierra los dos lados de la rotura antes de unirlos. Unir una línea con voltaje es para cuadrillas con licencia, con herramientas y reglas hechas para eso.
-source-live-end = 29 CFR 1926.962(c) y 1910.269(n): que nadie quede expuesto a una diferencia de potencial [verificado en resúmenes]. Con voltaje desde 50 V: 29 CFR 1910.303(g)(2) [de memoria]. Medir y poner a tierra los dos lados de una rotura: [de memoria].
+source-live-end = 29 CFR 1926.962(c) y 1910.269(n): que nadie quede expuesto a una diferencia de potencial ‹verificado en resúmenes›. Con voltaje desde 50 V: 29 CFR 1910.303(g)(2) ‹de memoria›. Medir y poner a tierra los dos lados de una rotura: ‹de memoria›.
 
 finding-grounds-left-what = { $taken ->
     [one] Usted movió una pinza mientras pasaba la corriente de falla.{" "}
@@ -222,7 +222,7 @@ finding-grounds-left-instead = { $by ->
     [mended] Abra un corte visible y póngale etiqueta antes de reparar la línea. Reparar une sus dos extremos: mida y ponga a tierra los dos primero.
    *[closed] Cuente los juegos que se ponen y los que se quitan. Cierre solo cuando no quede ninguno.
 } Un juego que llevó una falla sale de servicio, aunque parezca entero.
-source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra [de memoria]. ASTM F855: un juego no se usa otra vez tras una falla [de memoria]. La corriente se calcula con las impedancias de línea y fuente.
+source-grounds-left = Manual del DOE sobre trabajo en líneas, retiro de puestas a tierra ‹de memoria›. ASTM F855: un juego no se usa otra vez tras una falla ‹de memoria›. La corriente se calcula con las impedancias de línea y fuente.
 
 finding-not-asked-what = { $asked ->
     [one] Usted cerró la línea antes de que los clientes contestaran. { $running ->
@@ -237,7 +237,7 @@ finding-not-asked-what = { $asked ->
 finding-not-asked-why = El generador de un cliente no va al paso de la red. Si los dos se encuentran, luchan entre sí.
 finding-not-asked-now = Pregunte a cada cliente de esta línea qué tiene en marcha.
 finding-not-asked-instead = Pida a los clientes que vuelvan a la red, espere su respuesta, y cierre al final cortacircuitos y reconectador.
-source-not-asked = NEC 702.5 pide que las dos fuentes queden separadas [verificado en una copia]. Preguntar antes: práctica común.
+source-not-asked = NEC 702.5 pide que las dos fuentes queden separadas ‹verificado en una copia›. Preguntar antes: práctica común.
 
 proof-line-found = el comienzo es como lo dejaron la tormenta y los clientes, y ninguna cuadrilla lo produce.
 proof-line-customers = en este simulacro los clientes pueden alimentar la línea en cualquier momento. De eso trata.

@@ -50,7 +50,7 @@ finding-line-fed-instead = { $tied ->
     [one] Apague el interruptor del generador en el tablero antes de encender el principal.{" "}
    *[other] {""}
 }No alimente un tablero con un generador sin un bloqueo mecánico o un interruptor de transferencia. Mientras no lo haya, use solo extensiones.
-source-line-fed = NEC 702.5: equipo de transferencia [verificado en una copia]. NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido [verificado].
+source-line-fed = NEC 702.5: equipo de transferencia ‹verificado en una copia›. NIOSH FACE 90-02: murió un trabajador porque un interruptor principal quedó encendido ‹verificado›.
 
 finding-no-transfer-equipment-what = { $plugs ->
     [one] Durante { $lasted }, un cable de dos enchufes unió el generador al cableado de la casa. { $met ->
@@ -99,7 +99,7 @@ finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que
     [one] Mire una corredera antes de confiar en ella. Mueva solo la corredera, con la mano: debe bloquear del todo una palanca. No empuje ningún interruptor para probarla. Esta no alcanza: no sujeta ninguna palanca. Pida a un electricista con licencia que la cambie, con permiso.
    *[other] La corredera está desarmada: no sujeta ninguna palanca. Pida a un electricista con licencia que la repare o la cambie, con permiso.
 }
-source-no-transfer-equipment = NEC 702.5: equipo de transferencia [verificado en una copia]. OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia [verificado].
+source-no-transfer-equipment = NEC 702.5: equipo de transferencia ‹verificado en una copia›. OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia ‹verificado›.
 
 finding-collision-what = { $crew ->
     [one] La red y el generador de un cliente se encontraron fuera de paso, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
@@ -124,7 +124,7 @@ finding-collision-instead = { $crew ->
        *[set] Apague el interruptor principal antes de unir el generador a la casa. Un bloqueo mecánico no permite otro orden.
     }
 }
-source-collision = NEC 702.5: equipo de transferencia [verificado en una copia]. IEEE 1547, tabla 5: cierre en paso [verificado en una copia]. Corriente y par se calculan con las dos impedancias.
+source-collision = NEC 702.5: equipo de transferencia ‹verificado en una copia›. IEEE 1547, tabla 5: cierre en paso ‹verificado en una copia›. Corriente y par se calculan con las dos impedancias.
 
 finding-sources-meet-what = { $met ->
     [one] Su generador y el del vecino se juntaron en una regleta, con { $angle } de diferencia. Entre ellos pasó un golpe de { $amps }. En total, la regleta estuvo enchufada a los dos durante { $lasted }.
@@ -139,7 +139,7 @@ finding-sources-meet-now = { $stands ->
    *[still] Deje su motor parado y pida al vecino que pare el suyo.
 } Saque la regleta primero del cable del vecino. Saque el otro enchufe al final.
 finding-sources-meet-instead = Dé las gracias al vecino y diga que no a la regleta. Enchufe una sola cosa en su cable. Enchufe lo demás en el de usted. Nunca una dos fuentes.
-source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes [verificado en una copia]. Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
+source-sources-meet = NEC 702.5: un equipo mantiene separadas las fuentes ‹verificado en una copia›. Una fuente para cada cable: práctica común. La corriente se calcula con ambas impedancias.
 
 finding-shock-what = { $crew ->
     [one] Una persona de su cuadrilla tenía la línea en la mano, y había voltaje en ella. Voltaje en el cuerpo: { $volts }. Corriente por el cuerpo: { $amps }.
@@ -171,7 +171,7 @@ finding-shock-instead = { $crew ->
     [one] Desconecte la línea con un corte que todos vean. Mídala con un detector ya probado y póngala a tierra en el lugar de trabajo. Entonces tóquela.
    *[other] Nunca deje que un generador alimente el cableado de la casa con el interruptor principal encendido. Sin bloqueo mecánico ni interruptor de transferencia, use solo extensiones.
 }
-source-shock = IEEE Std 80: 0.116 A dividido entre la raíz cuadrada de los segundos, para 50 kg [verificado en una copia]. IEC 60479-1:2018: resistencia del cuerpo [mediana verificada, rango de memoria]. Primeros auxilios después de cortar: práctica común.
+source-shock = IEEE Std 80: 0.116 A dividido entre la raíz cuadrada de los segundos, para 50 kg ‹verificado en una copia›. IEC 60479-1:2018: resistencia del cuerpo ‹mediana verificada, rango de memoria›. Primeros auxilios después de cortar: práctica común.
 
 finding-touch-what = La mano que lo tocaba sintió corriente: { $metal }. Entre la mano y los pies había { $volts }. Por el cuerpo pasaron { $body } durante { $seconds }.
 finding-touch-why = { $cleared ->
@@ -205,7 +205,7 @@ finding-touch-instead = { $cause ->
     [neutral] No toque la carcasa mientras el generador lleva carga.
    *[worn] No use nada con cables gastados o sin la pata de tierra.
 } Use protección contra fallas a tierra (GFCI) para todo lo que se usa con la mano, afuera o en lo mojado. ¿Alguien no puede soltarse? Corte primero la corriente y nunca agarre a la persona.
-source-touch = IEC 60479-1:2018: cuerpo y zonas [verificado en parte]. IEEE Std 80: límite del corazón para 50 kg [verificado en una copia]. UL 943: lo que corta un dispositivo contra fallas a tierra [verificado en parte].
+source-touch = IEC 60479-1:2018: cuerpo y zonas ‹verificado en parte›. IEEE Std 80: límite del corazón para 50 kg ‹verificado en una copia›. UL 943: lo que corta un dispositivo contra fallas a tierra ‹verificado en parte›.
 
 finding-live-blades-what = { $inlet ->
     [one] { $still ->
@@ -237,9 +237,9 @@ finding-live-blades-instead = { $plugs ->
     }
 }
 source-live-blades = { $plugs ->
-    [one] OSHA 3277: nunca enchufar un generador a un tomacorriente [verificado].{" "}
+    [one] OSHA 3277: nunca enchufar un generador a un tomacorriente ‹verificado›.{" "}
    *[other] {""}
-}29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más [de memoria].
+}29 CFR 1910.303(g)(2): resguardar las partes con 50 V o más ‹de memoria›.
 
 finding-wet-panel-what = { $live ->
     [one] Una mano fue a un tablero que está en agua, con { $volts } adentro: { $control }.
@@ -248,7 +248,7 @@ finding-wet-panel-what = { $live ->
 finding-wet-panel-why = El agua une las partes con corriente con la caja y con el piso. Quien esté en el agua y toque la palanca puede morir.
 finding-wet-panel-now = Salga del cuarto por donde está seco. No deje entrar a nadie.
 finding-wet-panel-instead = No toque un tablero mojado, ni siquiera en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
-source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones [de memoria]. Partes de 50 V o más: 29 CFR 1910.303(g)(2) [de memoria].
+source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones ‹de memoria›. Partes de 50 V o más: 29 CFR 1910.303(g)(2) ‹de memoria›.
 
 finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. { $gathered ->
     [hardly] Su gas apenas empezaba a juntarse.
@@ -260,7 +260,7 @@ finding-indoors-why = { $over ->
 } Al bajar el oxígeno, el motor da hasta ocho veces la cantidad de gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencias desde afuera. Nadie entra hasta que los bomberos lo digan.
 finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni siquiera con las puertas abiertas.
-source-indoors = CPSC: nunca bajo techo ni en un garaje, ni siquiera con puertas abiertas; a 20 pies, con el escape hacia el otro lado [verificado en una copia]. NIOSH: nivel de peligro inmediato [verificado en una copia]. NIST: gas de motores con poco oxígeno [verificado]. UL 2034: tiempos de alarma [verificado en una copia]. Absorción según la ecuación de Coburn, Forster y Kane [verificado]. Síntomas, y que un niño toma el gas más rápido: tablas publicadas [de memoria]. Que el gas siga a la carga es un supuesto.
+source-indoors = CPSC: nunca bajo techo ni en un garaje, ni siquiera con puertas abiertas; a 20 pies, con el escape hacia el otro lado ‹verificado en una copia›. NIOSH: nivel de peligro inmediato ‹verificado en una copia›. NIST: gas de motores con poco oxígeno ‹verificado›. UL 2034: tiempos de alarma ‹verificado en una copia›. Absorción según la ecuación de Coburn, Forster y Kane ‹verificado›. Síntomas, y que un niño toma el gas más rápido: tablas publicadas ‹de memoria›. Que el gas siga a la carga es un supuesto.
 
 finding-gas-what = { $heard ->
     [yes] Sonó la alarma de monóxido de carbono. En la casa había { $ppm }.
@@ -272,19 +272,19 @@ finding-gas-instead = { $engine ->
     [neighbor] Pida a sus vecinos que pongan su motor a por lo menos 6 metros (20 pies) de toda abertura, suya y de ustedes. Tenga una alarma que funcione.
    *[own] Use el motor afuera, a por lo menos 6 metros (20 pies) de toda abertura, con las ventanas cercanas cerradas. Apunte el escape lejos de la casa.
 }
-source-gas = UL 2034: tiempos de alarma [verificado en una copia]. CPSC: afuera, a por lo menos 20 pies de la casa [verificado en una copia]. NIST: gas de los motores [verificado]; que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane [verificado]. Síntomas, y que un niño toma el gas más rápido: tablas publicadas [de memoria].
+source-gas = UL 2034: tiempos de alarma ‹verificado en una copia›. CPSC: afuera, a por lo menos 20 pies de la casa ‹verificado en una copia›. NIST: gas de los motores ‹verificado›; que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane ‹verificado›. Síntomas, y que un niño toma el gas más rápido: tablas publicadas ‹de memoria›.
 
 finding-overcome-what = Las personas de la casa perdieron el conocimiento. El gas ocupaba el { $cohb } de su sangre.
 finding-overcome-why = A esta altura, las personas ya no pueden salvarse solas.
 finding-overcome-now = Llame de inmediato al número de emergencias. No entre: el gas también puede vencerlo a usted.
 finding-overcome-instead = Nunca use un motor en un garaje, un sótano o un porche, ni siquiera con las puertas abiertas.
-source-overcome = Absorción según la ecuación de Coburn, Forster y Kane [verificado]. [El nivel en que se pierde el conocimiento es de memoria.] NIST: gas de los motores [verificado]; que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma [verificado en una copia]. Síntomas, y que un niño toma el gas más rápido: tablas publicadas [de memoria].
+source-overcome = Absorción según la ecuación de Coburn, Forster y Kane ‹verificado›. ‹El nivel en que se pierde el conocimiento es de memoria.› NIST: gas de los motores ‹verificado›; que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma ‹verificado en una copia›. Síntomas, y que un niño toma el gas más rápido: tablas publicadas ‹de memoria›.
 
 finding-fuel-fire-what = El combustible se derramó sobre un silenciador a { $surface } y se prendió.
 finding-fuel-fire-why = El silenciador sigue caliente mucho después de que el motor se detiene. Al vapor del combustible le basta un punto caliente.
 finding-fuel-fire-now = Aléjese, no toque nada del generador y deje la lata. Si arde la ropa: deténgase, tírese al suelo y ruede. Saque a todos de la casa. Llame a los bomberos desde lejos. No eche agua al combustible que arde: extiende el fuego.
 finding-fuel-fire-instead = Detenga el motor y déjelo enfriar por lo menos 15 minutos antes de agregar combustible.
-source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible [verificado]. Los 15 minutos y nada de agua sobre combustible que arde: práctica común. Punto de inflamación y menor temperatura de ignición: obra de referencia de bomberos [verificado]. El enfriamiento del silenciador es un supuesto.
+source-fuel-fire = OSHA 3277: detener y enfriar antes de echar combustible ‹verificado›. Los 15 minutos y nada de agua sobre combustible que arde: práctica común. Punto de inflamación y menor temperatura de ignición: obra de referencia de bomberos ‹verificado›. El enfriamiento del silenciador es un supuesto.
 
 finding-not-locked-out-what = { $done ->
     [0] La cubierta estuvo abierta { $lasted } en un generador que podía arrancar en cualquier momento. Nada lo impedía.
@@ -294,7 +294,7 @@ finding-not-locked-out-what = { $done ->
 finding-not-locked-out-why = Un generador fijo arranca solo, cuando falta la red y para su marcha semanal. No avisa. Entonces se juntan manos, correas y cables con voltaje.
 finding-not-locked-out-now = Saque las manos y cierre la cubierta.
 finding-not-locked-out-instead = Apague el controlador. Apague el interruptor del generador, póngale candado y etiqueta. Guarde la llave. Desconecte la batería de arranque, deje enfriar el motor y después abra la cubierta. Una batería detrás de la cubierta se desconecta antes de tocar otra cosa. Los cables que vienen de la casa, para medir y cargar, siguen con voltaje adentro. Haga apagar y bloquear también su interruptor.
-source-not-locked-out = NEC 445.18: un seccionador que se puede bloquear en abierto y un paro del motor [verificado en una copia]. Candado, etiqueta y llave: 29 CFR 1910.147 [de memoria]. La batería, el enfriamiento y los cables de la casa: práctica común.
+source-not-locked-out = NEC 445.18: un seccionador que se puede bloquear en abierto y un paro del motor ‹verificado en una copia›. Candado, etiqueta y llave: 29 CFR 1910.147 ‹de memoria›. La batería, el enfriamiento y los cables de la casa: práctica común.
 
 finding-caught-by-engine-what = El motor de arranque hizo girar el motor del generador por sí solo, con manos adentro.
 finding-caught-by-engine-why = { $asked ->
@@ -307,13 +307,13 @@ finding-caught-by-engine-now = { $stands ->
    *[still] No meta las manos. Llame al número de emergencias.
 }
 finding-caught-by-engine-instead = Asegure el generador antes de meter una mano. Controlador apagado, interruptor apagado con su candado y su etiqueta, batería desconectada. Los cables que vienen de la casa siguen con voltaje adentro hasta que se apague su interruptor.
-source-caught-by-engine = NEC 445.18: un seccionador que se puede bloquear en abierto y un paro del motor [verificado en una copia]. La batería: práctica común.
+source-caught-by-engine = NEC 445.18: un seccionador que se puede bloquear en abierto y un paro del motor ‹verificado en una copia›. La batería: práctica común.
 
 finding-live-lugs-what = La cubierta del interruptor de transferencia estuvo abierta { $lasted }. Detrás había bornes, puntas desnudas de cables, a { $volts }. Los alimentaba esto: { $side }.
 finding-live-lugs-why = Nada en la casa puede cortar la corriente de los cables que vienen de la calle. Siguen con voltaje con el principal apagado y el generador asegurado. Basta un descuido de la mano o de una herramienta.
 finding-live-lugs-now = No meta las manos. Empuje la cubierta desde afuera si cuelga de bisagras. Si va suelta, déjela, no deje que nadie se acerque y llame a un electricista.
 finding-live-lugs-instead = Cuente con que los cables de la calle tienen voltaje hasta que la compañía los desconecte. Mientras tanto, deje la cubierta cerrada. Llame a la compañía o a un electricista.
-source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). [Ambos de memoria.]
+source-live-lugs = 29 CFR 1910.333(a)(1): las partes con voltaje se dejan sin voltaje antes de trabajar. Desde 50 voltios: 1910.303(g)(2). ‹Ambos de memoria.›
 
 finding-hand-transfer-live-what = Los contactos del interruptor de transferencia se movieron a mano junto a { $volts }, alimentados por esta fuente: { $side }.
 finding-hand-transfer-live-why = Un controlador los mueve rápido y dentro de una caja. Una mano es lenta y está delante de la chispa. Los contactos pueden quemarse y el arco puede alcanzarle.
@@ -325,7 +325,7 @@ finding-hand-transfer-live-instead = Deje que el controlador mueva los contactos
     [one] {" "}Estos hicieron arco. Un electricista debe revisarlos antes de volver a usarlos.
    *[other] {""}
 }
-source-hand-transfer-live = 29 CFR 1910.333(a)(1) y (b)(2): sin voltaje, bloqueado y probado antes de trabajar [de memoria]. Ambas fuentes sin voltaje antes de mover un contactor a mano: práctica común.
+source-hand-transfer-live = 29 CFR 1910.333(a)(1) y (b)(2): sin voltaje, bloqueado y probado antes de trabajar ‹de memoria›. Ambas fuentes sin voltaje antes de mover un contactor a mano: práctica común.
 
 finding-plug-under-load-what = Esto se movió mientras el cable llevaba { $amps } a { $volts }: { $plug }.
 finding-plug-under-load-why = Los enchufes no están hechos para cortar una carga. La corriente sigue por el aire como un arco. Puede quemar la mano y soldar las patas, y el extremo del cable queda con voltaje.
@@ -338,7 +338,7 @@ finding-plug-under-load-instead = { $transfer ->
     [one] Quite primero del generador cada palanca del interruptor de transferencia. Luego apague el interruptor de salida del generador.
    *[other] Apague primero las cargas y luego el interruptor de salida del generador.
 } Mueva enchufes solo con el cable sin voltaje.
-source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. [El medio amperio que hace arco es de memoria.]
+source-plug-under-load = Práctica común, en muchos manuales de fabricantes: nunca conectar ni desconectar con carga. ‹El medio amperio que hace arco es de memoria.›
 
 finding-live-plug-what = { $strip ->
     [one] Esto entró en un tomacorriente con { $volts }: { $plug }. Dio voltaje a las patas de su otro enchufe.
@@ -380,19 +380,19 @@ finding-nothing-bonds-now = No toque carcasas de metal. Apague el interruptor de
    *[other] {""}
 }
 finding-nothing-bonds-instead = Lleve extensiones del generador a lo que más importa. Después, un electricista con licencia debe ajustar generador e interruptor de transferencia. Aquí el neutro del generador no está unido a su carcasa. Un generador así pide un interruptor que nunca corte el neutro.
-source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11 [de memoria].
+source-nothing-bonds = Un camino que permite despejar una falla: NEC 250.4(A)(5), 250.30(A) y 702.11 ‹de memoria›.
 
 finding-start-under-load-what = El motor del generador arrancó con una carga de { $watts }.
 finding-start-under-load-why = Mientras toma velocidad, su voltaje es bajo y desigual. Los motores eléctricos conectados se quejan y se calientan. Los números son del primer instante, antes de que baje el voltaje.
 finding-start-under-load-now = Apague el interruptor de salida del generador y deje que el motor se estabilice.
 finding-start-under-load-instead = Arranque el motor con el interruptor de salida del generador apagado.
-source-start-under-load = Práctica común. Consejo de compañías eléctricas: arrancar sin carga [verificado].
+source-start-under-load = Práctica común. Consejo de compañías eléctricas: arrancar sin carga ‹verificado›.
 
 finding-not-settled-what = El generador llevó hasta { $watts } antes de calentarse.
 finding-not-settled-why = En los primeros { $settle }, el motor todavía busca su velocidad. El voltaje sube y baja con ella.
 finding-not-settled-now = Quite la carga hasta que el motor ande parejo.
 finding-not-settled-instead = Deje que el motor se estabilice antes de encender su interruptor de salida.
-source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más [verificado en una copia].
+source-not-settled = Práctica común. Los generadores pequeños necesitan de 5 a 15 segundos o más ‹verificado en una copia›.
 
 finding-all-at-once-what = { $motors } motores eléctricos arrancaron al mismo tiempo y tomaron { $amps } entre todos.
 finding-all-at-once-why = Al arrancar, cada motor toma varias veces su corriente normal. Juntos pueden bajar tanto el voltaje que ninguno gire. { $well ->
@@ -407,13 +407,13 @@ finding-all-at-once-instead = { $unguarded ->
        *[other] Primero apague todo, con su interruptor o su palanca. Luego encienda una cosa a la vez, el motor más grande primero.
     }
 }
-source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado [verificado en una copia]. El orden es práctica común.
+source-all-at-once = NEMA MG 1-10.37.2: letras de código de rotor bloqueado ‹verificado en una copia›. El orden es práctica común.
 
 finding-no-cool-down-what = El motor del generador todavía llevaba carga { $rested } antes de detenerse.
 finding-no-cool-down-why = Un motor caliente que se detiene de golpe se cuece en su propio calor. El aceite, los sellos y los devanados envejecen pronto así. Primero debe andar sin carga durante { $cool }.
 finding-no-cool-down-now = No lo toque hasta que se enfríe. No le eche combustible todavía.
 finding-no-cool-down-instead = Devuelva la casa a la red, o apague lo que funciona. Luego apague el interruptor de salida del generador. Deje andar el motor sin carga durante { $cool }. Luego deténgalo.
-source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos [verificado en parte]. El calor del silenciador es un supuesto.
+source-no-cool-down = Práctica común. Los equipos de respaldo fijos se enfrían de 1 a 10 minutos ‹verificado en parte›. El calor del silenciador es un supuesto.
 
 finding-blind-return-what = Usted encendió el interruptor principal sin ninguna señal de que la red hubiera vuelto.
 finding-blind-return-why = Con el interruptor principal apagado, la casa no ve la calle. Encenderlo a ciegas quizá solo traiga de vuelta la oscuridad.
@@ -425,7 +425,7 @@ finding-sun-on-generator-what = El inversor solar confundió su generador con la
 finding-sun-on-generator-why = El inversor no distingue un generador estable de la red. Empuja lo que da el sol a los mismos cables. Cuando el sol da más de lo que la casa toma, el resto entra al generador.
 finding-sun-on-generator-now = Apague el interruptor solar. Déjelo apagado mientras el generador alimente el tablero. No toque ningún cable que venga del techo: con luz de día sigue con voltaje.
 finding-sun-on-generator-instead = Apague el interruptor solar antes de que cualquier generador alimente el mismo tablero. No toque ningún cable del techo: con luz de día sigue con voltaje. Encienda el interruptor de nuevo cuando la red alimente la casa.
-source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos [verificado en una copia]. Mantenerlo lejos de un generador, y los cables del techo con voltaje de día: práctica común.
+source-sun-on-generator = IEEE 1547, tabla 4: el inversor se une a lo que quepa en su ventana durante 300 segundos ‹verificado en una copia›. Mantenerlo lejos de un generador, y los cables del techo con voltaje de día: práctica común.
 
 finding-pushed-back-what = { $watts } del sol se empujaron de vuelta al generador.{ $broke ->
     [one] {" "}Eso lo dañó.
@@ -443,7 +443,7 @@ finding-battery-overloaded-what = A la batería se le pidieron { $watts } y est�
 finding-battery-overloaded-why = Una batería da más de su capacidad solo unos segundos. Después se apaga de golpe todo lo que protege.
 finding-battery-overloaded-now = Apague lo que más consume. Luego apague y encienda el interruptor de la batería.
 finding-battery-overloaded-instead = Use los calentadores y el microondas de uno en uno, o espere a que vuelva la red.
-source-battery-overloaded = Capacidades típicas [de memoria]. El tiempo se calcula a partir de la carga.
+source-battery-overloaded = Capacidades típicas ‹de memoria›. El tiempo se calcula a partir de la carga.
 
 finding-battery-spent-what = La batería se vació.
 finding-battery-spent-why = Todo lo que protegía se apagó de golpe.
@@ -458,7 +458,7 @@ finding-too-near-instead = { $far ->
     [one] Antes de arrancarlo, ponga el generador en este lugar: { $place }.
    *[other] Antes de arrancarlo, ponga el generador a { $rule } de toda abertura. Si no hay tal lugar, no lo use.
 }
-source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado [verificado en una copia]. NIST: gas de los motores [verificado]; que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma [verificado en una copia]. Absorción según la ecuación de Coburn, Forster y Kane [verificado]. Síntomas, y que un niño toma el gas más rápido: tablas publicadas [de memoria].
+source-too-near = CPSC: afuera, a por lo menos 20 pies de la casa, con el escape hacia el otro lado ‹verificado en una copia›. NIST: gas de los motores ‹verificado›; que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma ‹verificado en una copia›. Absorción según la ecuación de Coburn, Forster y Kane ‹verificado›. Síntomas, y que un niño toma el gas más rápido: tablas publicadas ‹de memoria›.
 
 finding-overload-what = Se le pidió demasiado al generador: { $watts }. Aquí puede dar { $rated }.{ $times ->
     [one] {""}
@@ -493,13 +493,13 @@ finding-overload-instead = { $short ->
        *[none] Sume los vatios de lo que quiere usar y enciéndalo de uno en uno.
     }
 }
-source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de esa capacidad [verificado en una copia].
+source-overload = La capacidad del generador. Guía de una empresa eléctrica pública: usar hasta el 90 % de esa capacidad ‹verificado en una copia›.
 
 finding-too-small-for-motor-what = El generador no pudo hacer girar este motor: { $appliance }. Se intentó { $starts } veces, con apenas el { $torque } de su fuerza de giro.
 finding-too-small-for-motor-why = Un motor que zumba y no gira se calienta rápido. Cada intento baja el voltaje de todo lo demás.
 finding-too-small-for-motor-now = Apague ese motor y déjelo apagado.
 finding-too-small-for-motor-instead = Después de un intento fallido, deje ese motor fuera del plan. Deje que se enfríe y hágalo revisar antes de usarlo otra vez. Necesita una fuente más grande o el consejo de un electricista.
-source-too-small-for-motor = La fuerza de giro va con el cuadrado del voltaje: teoría del motor de inducción [de memoria]. Un intento como máximo: práctica común.
+source-too-small-for-motor = La fuerza de giro va con el cuadrado del voltaje: teoría del motor de inducción ‹de memoria›. Un intento como máximo: práctica común.
 
 finding-shut-off-what = { $leg ->
     [one] Una línea del inversor tuvo que dar más de lo que puede, { $most }. Cortó su salida.
@@ -508,7 +508,7 @@ finding-shut-off-what = { $leg ->
 finding-shut-off-why = La electrónica mantiene la corriente en su límite. El voltaje baja, y pronto corta para protegerse.
 finding-shut-off-now = Apague la carga más grande. Después pulse el rearme del inversor.
 finding-shut-off-instead = Sume los vatios en marcha y el arranque más grande. Encienda las cargas una por una.
-source-shut-off = La capacidad del generador. Límites de los inversores: datos de fabricantes [de memoria].
+source-shut-off = La capacidad del generador. Límites de los inversores: datos de fabricantes ‹de memoria›.
 
 finding-ran-dry-what = { $oil ->
     [one] El motor del generador se detuvo porque le faltaba aceite.
@@ -517,7 +517,7 @@ finding-ran-dry-what = { $oil ->
 finding-ran-dry-why = Un generador que se detiene con carga la suelta toda de golpe. Un motor sin aceite se arruina pronto.
 finding-ran-dry-now = Apague las cargas. Deje enfriar el motor antes de verter nada.
 finding-ran-dry-instead = Mire el aceite en cada arranque, y el combustible cada hora.
-source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado y frío: una agencia estatal de emergencias [verificado en una copia].
+source-ran-dry = Práctica común. Cargar combustible solo con el motor apagado y frío: una agencia estatal de emergencias ‹verificado en una copia›.
 
 finding-tripped-what = Se disparó con { $amps }: { $breaker }. Está hecho para { $rated }.
 finding-tripped-why = { $short ->
@@ -544,25 +544,25 @@ finding-tripped-instead = { $short ->
         }
     }
 }
-source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara [verificado en parte].
+source-tripped = UL 489: corrientes que un interruptor aguanta y con las que se dispara ‹verificado en parte›.
 
 finding-fuse-blown-what = Se fundió con { $amps }: { $fuse }. Está hecho para { $rated }.
 finding-fuse-blown-why = Un fusible que se funde ha cumplido su trabajo, una sola vez. Lo que pidió tanto funde también el siguiente.
 finding-fuse-blown-now = Averigüe qué pidió tanto. Luego ponga un fusible nuevo del mismo tamaño, nunca mayor.
 finding-fuse-blown-instead = Encienda las cargas una por una. Un motor necesita un fusible de acción retardada.
-source-fuse-blown = UL 248: corrientes que un fusible aguanta y con las que se abre [verificado en parte]. NEC 240.4: el cable decide el tamaño [verificado].
+source-fuse-blown = UL 248: corrientes que un fusible aguanta y con las que se abre ‹verificado en parte›. NEC 240.4: el cable decide el tamaño ‹verificado›.
 
 finding-ground-fault-what = Una corriente de { $residual } salió de un cable activo y no volvió. Cortó la electricidad: { $device }.
 finding-ground-fault-why = Un aislante gastado o un cuerpo le dio otro camino. El dispositivo necesita { $took }. La regla le da como máximo { $longest }. No ve un cuerpo entre el cable activo y el neutro.
 finding-ground-fault-now = Desenchufe lo que cuelga de él. Actívelo de nuevo solo cuando la parte gastada esté fuera.
 finding-ground-fault-instead = Mire los cables y enchufes antes de usarlos. Deje fuera lo que esté mojado, roto o gastado.
-source-ground-fault = UL 943, clase A: aguanta debajo de 4 mA y se dispara desde 6 mA [verificado]. Tiempo máximo de una fuente del oficio; 25 ms es lo usual [verificado].
+source-ground-fault = UL 943, clase A: aguanta debajo de 4 mA y se dispara desde 6 mA ‹verificado›. Tiempo máximo de una fuente del oficio; 25 ms es lo usual ‹verificado›.
 
 finding-reset-into-fault-what = Usted lo activó de nuevo con la falla todavía presente: { $device }. Otra vez { $residual } tomaron otro camino.
 finding-reset-into-fault-why = Cada intento vuelve a poner la carcasa con voltaje. Solo los { $took } que el dispositivo necesita separan una mano de una descarga.
 finding-reset-into-fault-now = Déjelo abierto. Desenchufe lo que cuelga de él, una cosa tras otra, y busque la gastada.
 finding-reset-into-fault-instead = Averigüe por qué se abrió antes de activarlo de nuevo. Si se abre dos veces, no lo active más.
-source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) [de memoria].
+source-reset-into-fault = OSHA: retirar cables y herramientas con defectos, 29 CFR 1926.416(e) y 1926.302(a) ‹de memoria›.
 
 finding-two-bonds-what = Nada estaba roto, y aun así se abrió: { $device }. { $load ->
     [one] Vio que { $residual } tomaron otro camino.
@@ -574,13 +574,13 @@ finding-two-bonds-why = El neutro, el cable de regreso, está unido a tierra en 
 }
 finding-two-bonds-now = Usted no hizo nada malo. No puentee el dispositivo y no corte ninguna unión a tierra. Use extensiones hasta lo más necesario.
 finding-two-bonds-instead = No lo rearme: se abre cada vez hasta que se cambie el cableado. Lleve una extensión del generador a lo que más importa. Después pregunte a un electricista. Una solución es un interruptor de transferencia que cambie también el neutro. Otra es un generador cuyo neutro no esté unido a su carcasa, si el fabricante lo permite.
-source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro [de memoria]. UL 943: un neutro a tierra debe abrir el dispositivo [de una fuente del oficio].
+source-two-bonds = NEC 250.30 y 702.11: dónde se une el neutro ‹de memoria›. UL 943: un neutro a tierra debe abrir el dispositivo ‹de una fuente del oficio›.
 
 finding-ground-carries-what = El cable de tierra llevó hasta { $amps } durante { $lasted }: { $cord }.
 finding-ground-carries-why = El neutro y la tierra están unidos en el generador y en el tablero. Así la corriente de vuelta toma los dos cables. La carcasa del generador es entonces parte del circuito.
 finding-ground-carries-now = No toque la carcasa mientras la prueba. Si tiene algunos voltios, pare el motor.
 finding-ground-carries-instead = Pida a un electricista que deje una sola unión a tierra. O el interruptor de transferencia cambia también el neutro, o el neutro no está unido a la carcasa del generador.
-source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión a tierra [de memoria].
+source-ground-carries = NEC 250.6: nada de corriente molesta en los cables de tierra. NEC 250.34 y 702.11 sobre la unión a tierra ‹de memoria›.
 
 finding-damaged-what = Se quemó por demasiado voltaje: { $appliance }. Llegaron { $volts } durante { $stood }.
 finding-damaged-why = Su electrónica no aguanta más de { $most }. Según la curva publicada, { $volts } pueden durar { $allowed }. { $neutral ->
@@ -592,7 +592,7 @@ finding-damaged-now = { $stands ->
    *[over] Desenchufe lo que se quemó o apague su interruptor. Déjelo así hasta que alguien lo revise.
 } Si algo humea o huele: todos afuera, llame a los bomberos.
 finding-damaged-instead = Si unas lámparas brillan de más y otras casi se apagan, apague enseguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal.
-source-damaged = Curva ITI (CBEMA), 2000 [verificado en una copia]. Cuánto dura un aparato por encima de ella es una suposición.
+source-damaged = Curva ITI (CBEMA), 2000 ‹verificado en una copia›. Cuánto dura un aparato por encima de ella es una suposición.
 
 finding-starved-what = { $cause ->
     [halved] Hecho para { $rated }, pero conectado a { $volts } con un adaptador: { $appliance }.
@@ -653,10 +653,10 @@ finding-starved-instead = { $cause ->
    *[other] Use menos a la vez. Deje fuera lo que el generador no puede llevar.
 }
 source-starved = { $motor ->
-    [one] NEMA MG 1-12.44: a no más de 10 % por encima o por debajo del voltaje nominal [verificado en parte]. El par sigue el cuadrado del voltaje [de memoria].
-   *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 [verificado en parte]. Los vatios siguen el cuadrado del voltaje: ley de Ohm.{ $cause ->
-        [adapter] {" "}Tomacorrientes de 120 V de 30 A como máximo: NEMA L5-30 y TT-30 [de memoria].
-        [cord] {" "}Como máximo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas [verificado].
+    [one] NEMA MG 1-12.44: a no más de 10 % por encima o por debajo del voltaje nominal ‹verificado en parte›. El par sigue el cuadrado del voltaje ‹de memoria›.
+   *[other] Nueve décimos del voltaje como mínimo: tomado de los motores, NEMA MG 1-12.44 ‹verificado en parte›. Los vatios siguen el cuadrado del voltaje: ley de Ohm.{ $cause ->
+        [adapter] {" "}Tomacorrientes de 120 V de 30 A como máximo: NEMA L5-30 y TT-30 ‹de memoria›.
+        [cord] {" "}Como máximo 5 % perdido en el camino: NEC 210.19 y 215.2, notas informativas ‹verificado›.
        *[other] {""}
     }
 }
@@ -696,13 +696,13 @@ finding-cord-hot-instead = { $ruined ->
     [damage] Deje fuera un cable dañado. Use uno sano, extendido.
    *[other] Tenga el cable que use fuera del sol, extendido, sin nada encima.
 }
-source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores [verificada hasta 12 AWG, de memoria para cables más gruesos]. Cuánto calor guarda un rollo o lo que cubre un cable es un supuesto.
+source-cord-hot = NEC, tabla 400.5(A)(1): columna de dos conductores ‹verificada hasta 12 AWG, de memoria para cables más gruesos›. Cuánto calor guarda un rollo o lo que cubre un cable es un supuesto.
 
 finding-cord-fire-what = Se prendió fuego lo que tocaba el cable: { $cord }. El cable estaba así: { $lies }. Temperatura: { $reached }.
 finding-cord-fire-why = Un aislamiento carbonizado ya no separa los conductores. Se tocaron, y el arco prendió fuego a lo que tocaba el cable.
 finding-cord-fire-now = Saque a todos de la casa. Llame al número de emergencias. No toque el cable.
 finding-cord-fire-instead = Extienda los cables, sin nada encima. Toque cable y enchufe cada hora, y apague la carga si alguno está tibio.
-source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras [verificado en parte]. Las temperaturas de carbonización y de fuego son supuestos.
+source-cord-fire = Consejos de la CPSC: cables extendidos y nunca bajo alfombras ‹verificado en parte›. Las temperaturas de carbonización y de fuego son supuestos.
 
 finding-wire-hot-what = { $cause ->
     [adapter] Alimentado con un adaptador, un cable dentro de la pared llegó a lo más que aguanta su aislamiento, { $limit }. Es el cable de esto: { $wire }.
@@ -730,7 +730,7 @@ finding-wire-hot-instead = { $cause ->
     [adapter] No alimente ningún tablero con un adaptador así: nadie puede ver qué circuitos comparten el neutro. Use extensiones, o haga reparar el tomacorriente grande del generador. Pida a un electricista que revise el neutro recalentado.
    *[other] Pida a un electricista que revise el neutro recalentado y pase uno de los dos circuitos al otro lado del tablero.
 }
-source-wire-hot = NEC 240.4(D): interruptores de cables delgados [verificado]. NEC 334.112: aislamiento de 90 °C [de memoria].
+source-wire-hot = NEC 240.4(D): interruptores de cables delgados ‹verificado›. NEC 334.112: aislamiento de 90 °C ‹de memoria›.
 
 finding-plug-hot-what = El enchufe llegó a { $reached }: { $cord }. A partir de { $limit } un enchufe empieza a chamuscarse.
 finding-plug-hot-why = Contactos flojos o quemados convierten { $heat } en calor en un solo punto, con { $amps }.
@@ -740,7 +740,7 @@ finding-plug-hot-now = { $stands ->
    *[away] Ya no tiene corriente. No toque el enchufe hasta que esté frío.
 } No use nunca más este cable. No use el tomacorriente donde estaba hasta que lo cambien: { $outlet }. Si algo humea: todos afuera, llame a los bomberos.
 finding-plug-hot-instead = Deseche este cable y haga cambiar el tomacorriente quemado. Use un enchufe que entre firme en el tomacorriente.
-source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano [de memoria]. Cuánto peor es uno flojo es práctica común.
+source-plug-hot = UL 498: cuánto puede calentarse un enchufe sano ‹de memoria›. Cuánto peor es uno flojo es práctica común.
 
 finding-cord-unfit-what = { $fault ->
     [indoor] Una parte estuvo en uso al aire libre durante { $lasted }: { $cord }. Sus letras son { $letters }, sin W.
@@ -777,9 +777,9 @@ finding-cord-unfit-instead = { $fault ->
    *[other] Use un solo cable sano, con tres conductores y una W en la cubierta, lo bastante largo y grueso para la carga.
 }
 source-cord-unfit = { $fault ->
-    [indoor] NEC, tabla 400.4: letra W [verificada].
-    [joined] CPSC: un cable y no varios [de memoria].
-   *[other] OSHA 3277: cables sin daños y con tierra [verificado]. NEC, tabla 400.4: letra W [verificada].
+    [indoor] NEC, tabla 400.4: letra W ‹verificada›.
+    [joined] CPSC: un cable y no varios ‹de memoria›.
+   *[other] OSHA 3277: cables sin daños y con tierra ‹verificado›. NEC, tabla 400.4: letra W ‹verificada›.
 }
 
 finding-goal-late-what = { $ended ->
@@ -969,14 +969,14 @@ finding-said-dead-instead = { $where ->
    *[house] Diga que no hay voltaje solo después de medir desde afuera, con un probador hecho para ese voltaje. Pruébelo en algo con voltaje, antes y después. Para eso no abra ningún tablero ni máquina.
 }
 source-said-dead = Lo que no se midió sin voltaje se toma por algo que lo tiene: { $line ->
-    [one] 29 CFR 1926.961 [verificado en un resumen].
-   *[other] 29 CFR 1910.333(b)(2) [de memoria].
+    [one] 29 CFR 1926.961 ‹verificado en un resumen›.
+   *[other] 29 CFR 1910.333(b)(2) ‹de memoria›.
 }
 finding-said-fit-what = Usted confió en esto: { $subject }. No bloquea.
 finding-said-fit-why = Entonces solo una mano separa el generador de la línea. Un descuido y la línea tiene voltaje.
 finding-said-fit-now = Retire lo dicho. Deje apagado el interruptor del generador.
 finding-said-fit-instead = Mire la corredera. Debe ser para este tablero, tener todos sus tornillos y bloquear el principal.
-source-said-fit = El equipo se usa como fue listado: NEC 110.3(B) [de memoria].
+source-said-fit = El equipo se usa como fue listado: NEC 110.3(B) ‹de memoria›.
 finding-said-wrong-what = { $asked } Usted dijo: { $said }. Era: { $truth }.
 finding-said-wrong-why = Una idea equivocada de la casa lleva después a un paso equivocado.
 finding-said-wrong-now = Mire o mida otra vez. La respuesta correcta era: { $truth }.
@@ -1007,13 +1007,13 @@ finding-wrong-volts-why = Las lámparas y los aparatos de ese lado son para 120 
 }
 finding-wrong-volts-now = Párese en piso seco, con zapatos secos. Apague el interruptor principal con una sola mano seca y solo por su palanca de plástico. No toque tubos ni carcasas de metal, tampoco la del tablero. Donde no se pueda, aléjese. Llame a la compañía eléctrica. Si algo humea o huele: todos afuera, llame a los bomberos.
 finding-wrong-volts-instead = Cuando unas lámparas brillan mucho y otras casi nada, apague enseguida el interruptor principal. Use una sola mano seca y solo su palanca de plástico. No toque otro metal. Llame a la compañía y déjelo apagado hasta que reparen los cables. Luego enciéndalo con todo lo demás apagado, y mire primero una sola lámpara.
-source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo [verificada en una copia]. Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
+source-wrong-volts = Curva ITI (CBEMA), 2000: 110 % sin límite de tiempo ‹verificada en una copia›. Un minuto para actuar, y manos lejos de tubos y carcasas: práctica común.
 
 finding-gas-next-door-what = Sonó la alarma de monóxido de carbono en la casa de al lado. Allí había { $ppm }.
 finding-gas-next-door-why = El motor del generador funcionó a { $feet } de una abertura de ellos. El gas va adonde lo lleva el aire, y una pared en común no lo detiene en la ventana.
 finding-gas-next-door-now = Apague el motor. Toque a su puerta y sáquelos. Llame al número de emergencias.
 finding-gas-next-door-instead = Cuente la distancia hasta cada abertura, la suya y la de los vecinos. Guarde al menos 20 pies (6 metros).
-source-gas-next-door = CPSC: afuera, al menos a 20 pies de la casa [verificado en una copia]. UL 2034: tiempos de alarma [verificado en una copia].
+source-gas-next-door = CPSC: afuera, al menos a 20 pies de la casa ‹verificado en una copia›. UL 2034: tiempos de alarma ‹verificado en una copia›.
 
 finding-no-alarm-what = El motor del generador funcionó { $lasted } y la alarma de monóxido de carbono no podía sonar: { $stands }.
 finding-no-alarm-why = El gas no huele. Esta vez el aire no pasó de { $ppm }. Con 150 ppm una alarma suena a los { $would } minutos, mucho antes de que duela la cabeza.
@@ -1022,7 +1022,7 @@ finding-no-alarm-now = { $engine ->
    *[still] {""}
 }Ponga una pila nueva en la alarma y oprima su botón de prueba.
 finding-no-alarm-instead = Ponga una pila nueva en la alarma y oprima su botón de prueba antes de encender el motor. Nunca quite la pila para callarla.
-source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios [verificado]. UL 2034: tiempos de alarma [verificado en una copia]. NIST: gas de los motores [verificado]; que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane [verificado]. Síntomas, y que un niño toma el gas más rápido: tablas publicadas [de memoria].
+source-no-alarm = CPSC y NFPA: alarmas en cada piso y junto a los dormitorios ‹verificado›. UL 2034: tiempos de alarma ‹verificado en una copia›. NIST: gas de los motores ‹verificado›; que siga a la carga, y la parte que entra, son supuestos. Absorción según la ecuación de Coburn, Forster y Kane ‹verificado›. Síntomas, y que un niño toma el gas más rápido: tablas publicadas ‹de memoria›.
 
 finding-stayed-in-what = { $how ->
     [back] Alguien volvió a entrar en la casa. En ella había { $ppm }.
@@ -1031,7 +1031,7 @@ finding-stayed-in-what = { $how ->
 finding-stayed-in-why = El gas ya ocupaba hasta el { $cohb } de la sangre de quienes estaban adentro. Ninguna cantidad es segura. Sube mientras usted siga ahí. Quien duerme no se despierta.
 finding-stayed-in-now = Saque a todos y cuéntelos. Llame al número de emergencias. Nadie vuelve a entrar.
 finding-stayed-in-instead = Con una alarma o un dolor de cabeza, despierte a todos y salgan enseguida. Pida ayuda desde afuera. Nadie vuelve a entrar, ni siquiera por el motor. Deje que los bomberos lo detengan y busquen a quien falte.
-source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve [verificado]. Absorción según la ecuación de Coburn, Forster y Kane [verificado]. NIST: gas de los motores [verificado]; que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma [verificado en una copia]. Síntomas, y que un niño toma el gas más rápido: tablas publicadas [de memoria].
+source-stayed-in = Agencias de salud estatales: todos afuera, llamar, nadie vuelve ‹verificado›. Absorción según la ecuación de Coburn, Forster y Kane ‹verificado›. NIST: gas de los motores ‹verificado›; que siga a la carga, y la parte que entra, son supuestos. UL 2034: tiempos de alarma ‹verificado en una copia›. Síntomas, y que un niño toma el gas más rápido: tablas publicadas ‹de memoria›.
 
 finding-fuel-indoors-what = Una lata de gasolina estuvo dentro de la casa { $lasted }.
 finding-fuel-indoors-why = { $lights ->
@@ -1040,10 +1040,10 @@ finding-fuel-indoors-why = { $lights ->
 }
 finding-fuel-indoors-now = ¿Huele a combustible? Entonces no toque nada, saque a todos y llame desde afuera a los bomberos. ¿No huele? Entonces lleve la lata afuera, lejos de toda llama.
 finding-fuel-indoors-instead = Guarde el combustible afuera, en su lata, en un cobertizo lejos de la casa.
-source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro [verificado]. Límites de combustión: referencia de bomberos [verificado]. La taza, y que toda se seque abajo en ese cuarto, son supuestos.
+source-fuel-indoors = OSHA 3277: nunca guardar combustible adentro ‹verificado›. Límites de combustión: referencia de bomberos ‹verificado›. La taza, y que toda se seque abajo en ese cuarto, son supuestos.
 
 finding-not-called-what = Nadie llamó al número de emergencias en los diez minutos tras la primera señal de gas.
 finding-not-called-why = Quien tiene gas en la sangre necesita oxígeno. Los bomberos pueden medir el aire y entrar con seguridad.
 finding-not-called-now = Llame ahora al número de emergencias. Diga que hay monóxido de carbono.
 finding-not-called-instead = Primero salga. Después llame desde afuera.
-source-not-called = Agencias de salud estatales: salir y luego llamar [verificado]. Los diez minutos son práctica común.
+source-not-called = Agencias de salud estatales: salir y luego llamar ‹verificado›. Los diez minutos son práctica común.

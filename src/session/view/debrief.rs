@@ -49,7 +49,7 @@ pub struct FindingView {
     /// What to do instead.
     pub instead: String,
     /// Source: standard or publication with its section, and how it is known.
-    /// Notes on how it is known stand in brackets.
+    /// Notes on how it is known stand in angle brackets.
     pub source: String,
 }
 
@@ -60,14 +60,14 @@ impl FindingView {
     }
 }
 
-/// A source without what stands in brackets.
+/// A source without what stands in angle brackets.
 pub(super) fn without_notes(source: &str) -> String {
     let mut named = String::new();
-    for (place, part) in source.split('[').enumerate() {
-        let part = match (place, part.split_once(']')) {
+    for (place, part) in source.split('‹').enumerate() {
+        let part = match (place, part.split_once('›')) {
             (0, _) => part,
             (_, None) => {
-                named.push('[');
+                named.push('‹');
                 part
             }
             (_, Some((_, rest))) => {
@@ -317,17 +317,17 @@ mod tests {
     #[test]
     fn a_source_is_named_without_the_notes_on_how_it_is_known() {
         for (whole, named) in [
-            ("UL 943 [checked in part].", "UL 943."),
+            ("UL 943 ‹checked in part›.", "UL 943."),
             (
-                "IEC [median checked]. NEC 250.6 [from memory].",
+                "IEC ‹median checked›. NEC 250.6 ‹from memory›.",
                 "IEC. NEC 250.6.",
             ),
             (
-                "Equation [checked]. [The level is from memory.] NIST.",
+                "Equation ‹checked›. ‹The level is from memory.› NIST.",
                 "Equation. NIST.",
             ),
             ("Common practice.", "Common practice."),
-            ("Half [open", "Half [open"),
+            ("Half ‹open", "Half ‹open"),
         ] {
             assert_eq!(without_notes(whole), named);
         }

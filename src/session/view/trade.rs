@@ -16,7 +16,7 @@ pub struct TermView {
     pub name: String,
     /// What it means.
     pub meaning: String,
-    /// Where that is from; notes on how it is known stand in brackets.
+    /// Where that is from; notes on how it is known stand in angle brackets.
     pub source: String,
 }
 
