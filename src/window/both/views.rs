@@ -31,7 +31,7 @@ texts! {
     AskedView: moment question known number choices | name sure;
     BarView: label | count share right;
     ChoiceView: label | id current cord;
-    CloseView: title description controls deeds readings phasors tag faces | place interlock;
+    CloseView: title description test controls deeds readings phasors tag faces | place interlock;
     CompareView: was tried positions volts people gone come |;
     ConsequenceView: title now heading stages others why | n_told harm;
     ControlView: label position rating choices sentence | id kind position_id slot poles tagged;
@@ -57,7 +57,7 @@ texts! {
     RevealView: question said truth stages bars | right;
     SessionPlanView: title minutes steps |;
     ShownView: volts word at | last;
-    SocketView: label rating plugged | id both_legs taken breaker gfci;
+    SocketView: label rating plugged | id both_legs taken breaker gfci user;
     StageView: text value | at;
     StepView: minutes title say ask note moments | begins ends kind drill;
     StreetView: title goal hint seed variation poles wires people neighbors appliances equipment generator places progress air

@@ -7,7 +7,7 @@ use std::sync::Arc;
 
 use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
-    Align, Align2, Button, CornerRadius, Galley, Painter, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    Align, Align2, Button, CornerRadius, Galley, Painter, Rect, Sense, Stroke, StrokeKind, Ui,
     Vec2, WidgetInfo, WidgetType, pos2, vec2,
 };
 
@@ -128,7 +128,11 @@ fn scheme(
 /// A small handle: what it moves and its breaker, and below them its stops from the utility's to the other source's, each with its word.
 fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &mut Page<'_>) {
     ui.horizontal_wrapped(|ui| {
-        ui.label(both::written(&handle.label, fonts::bold(14.5), theme::CREAM));
+        ui.label(both::written(
+            &handle.label,
+            fonts::bold(14.5),
+            theme::CREAM,
+        ));
         if let Some(breaker) = breaker {
             small_breaker(ui, breaker, page);
         }
@@ -171,9 +175,10 @@ fn small_breaker(ui: &mut Ui, breaker: &ControlView, page: &mut Page<'_>) {
         theme::CREAM
     };
     let what = page.say("window-breaker");
-    let text = both::each([&what, &breaker.rating, &breaker.position], |[what, rating, stands]| {
-        format!("{what} {rating}: {stands}")
-    });
+    let text = both::each(
+        [&what, &breaker.rating, &breaker.position],
+        |[what, rating, stands]| format!("{what} {rating}: {stands}"),
+    );
     let button = Button::new(both::written(&text, fonts::regular(13.5), ink)).wrap();
     let response = ui.push_id(&breaker.id, |ui| ui.add(button)).inner;
     let words = both::each([&breaker.label, &breaker.position], |parts| {
