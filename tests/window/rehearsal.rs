@@ -590,8 +590,7 @@ fn every_drill_of_the_shelf_is_unfolded_and_opened_by_either_hand() {
                 if unfolded.as_ref() != Some(&drill.name) {
                     rehearsal.bring(&Wish::Choose(drill.name.clone()), hand);
                 }
-                let open = gallery::wish(&format!("open {}", drill.name));
-                rehearsal.bring(&open, hand);
+                rehearsal.bring(&gallery::wish(&format!("open {}", drill.name)), hand);
                 assert!(rehearsal.views.street.is_some(), "{}", drill.name);
                 rehearsal.grant(&Wish::Do(Command::Leave));
             }

@@ -33,7 +33,9 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
     } else {
         1.0
     };
-    let (minute, unit) = (f64::from(span.second_step()) / 60.0, value_step(high));
+    let width = ui.available_width() - MARGIN;
+    let minute = f64::from(span.second_step(width - LABEL)) / 60.0;
+    let unit = value_step(high);
     let look = |axis: AxisHints<'static>| {
         axis.label_spacing(0.0..=1.0)
             .tick_label_color(theme::MUTED.egui())
@@ -42,7 +44,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
     let curve = name.clone();
     Plot::new(&view.name)
         .height(HEIGHT)
-        .width(ui.available_width() - MARGIN)
+        .width(width)
         // Nothing is kept from the drill before.
         .reset()
         .allow_zoom(false)

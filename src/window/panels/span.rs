@@ -90,12 +90,17 @@ impl Span {
         Self::fitted(from.max(0.0) as u64, self.length_ms(), drill_ms)
     }
 
-    /// Seconds between two marks: ten marks at most.
-    pub(crate) fn second_step(self) -> u32 {
-        let seconds = self.length_ms() / 1_000;
+    /// Seconds between two marks on a width in points: ten marks at most, and each with room for its words.
+    pub(crate) fn second_step(self, width: f32) -> u32 {
+        const MARK: f64 = 50.0;
+        let seconds = u32::try_from(self.length_ms() / 1_000).unwrap_or(u32::MAX);
+        let fits = |step: &u32| {
+            let marks = seconds / step;
+            marks <= 10 && f64::from(marks) * MARK <= f64::from(width)
+        };
         [1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1_200, 1_800, 3_600]
             .into_iter()
-            .find(|step| seconds / u64::from(*step) <= 10)
+            .find(fits)
             .unwrap_or(7_200)
     }
 }
@@ -151,7 +156,7 @@ mod tests {
     fn ten_marks_are_the_most() {
         for length_ms in [4_000, 61_000, 600_000, 7_200_000] {
             let span = Span::whole(length_ms);
-            assert!(length_ms / 1_000 / u64::from(span.second_step()) <= 10);
+            assert!(length_ms / 1_000 / u64::from(span.second_step(900.0)) <= 10);
         }
     }
 }

@@ -367,7 +367,7 @@ fn chevron(painter: &Painter, at: Pos2, ink: egui::Color32) {
 /// Clock times along the bottom.
 fn axis(painter: &Painter, scale: &Scale) {
     let bars = scale.bars;
-    let step_ms = u64::from(scale.span.second_step()) * 1_000;
+    let step_ms = u64::from(scale.span.second_step(bars.width())) * 1_000;
     let mut at_ms = scale.span.from_ms.next_multiple_of(step_ms);
     while at_ms <= scale.span.to_ms {
         let x = scale.x(at_ms);

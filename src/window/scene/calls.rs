@@ -90,10 +90,13 @@ fn is_hurt(view: &PersonView) -> bool {
 /// The crew when it is here, and anybody who isn't well.
 fn person(view: &PersonView, at: Vec2) -> Option<Call> {
     let hurt = is_hurt(view);
+    // Four lines would hide the street: what they do is in the answers and in the words of the scene.
+    let at_work_in_two = !hurt && both::is_both(&view.word);
+    let text = if at_work_in_two { "" } else { &view.word };
     (hurt || view.id == "crew").then(|| Call {
         at,
         title: view.label.clone(),
-        text: view.word.clone(),
+        text: text.to_owned(),
         ink: if hurt { theme::PURPLE } else { theme::VEST },
         loud: false,
     })
