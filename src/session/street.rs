@@ -3,6 +3,7 @@
 use crate::drill::{Drill, Learnt, Phase, Sight, What};
 use crate::marking::supplied_since;
 use crate::site::{Appliance, ApplianceReading, Demand, Site};
+use crate::units::portable;
 use crate::words::{Arg, Message, Unit, name_of};
 
 use super::close::places;
@@ -406,7 +407,7 @@ fn glow(share: f64) -> f32 {
     if share * LEG_V < GLOW_V {
         0.0
     } else {
-        as_f32(share.min(1.0).powf(GLOW_POWER))
+        as_f32(portable::power(share.min(1.0), GLOW_POWER))
     }
 }
 

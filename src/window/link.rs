@@ -15,7 +15,7 @@ use crate::session::view::{
 use crate::session::{Command, Notice, Seated, Session, Signed};
 
 use super::WindowSystems;
-use super::both::Beside;
+use super::both::Beside as _;
 use super::desk::{Desk, Face, Sheet, Watched};
 use super::panels::span::Span;
 use super::scene::Glide;

@@ -203,20 +203,27 @@ fn unfolded(ui: &mut Ui, page: &mut Page<'_>, add: impl FnOnce(&mut Ui, &mut Pag
 
 fn one(ui: &mut Ui, drill: &DrillCard, narrow: bool, page: &mut Page<'_>) {
     heading(ui, &drill.title);
+    // Where not all of it can be seen at once, the warning and the way in come first.
     if narrow {
+        note(ui, drill);
         ways(ui, drill, page);
     }
     body(ui, &drill.summary);
     aside(ui, &drill.facts);
+    if !narrow {
+        note(ui, drill);
+        ways(ui, drill, page);
+    }
+}
+
+/// What may be hard to see in a drill.
+fn note(ui: &mut Ui, drill: &DrillCard) {
     if !drill.content_note.is_empty() {
         ui.label(
             RichText::new(&drill.content_note)
                 .font(fonts::regular(14.0))
                 .color(theme::YELLOW.egui()),
         );
-    }
-    if !narrow {
-        ways(ui, drill, page);
     }
 }
 

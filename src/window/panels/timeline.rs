@@ -162,10 +162,13 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
     };
     let painter = ui.painter_at(rect.expand(4.0));
     let middle = pos2(pin.x, rect.top() + 11.0);
-    painter.line_segment(
-        [middle, pos2(pin.x, scale.bars.bottom())],
-        Stroke::new(2.0, ink.egui()),
-    );
+    // Where one stands for several, the first and the last of them have their moments marked.
+    for x in [pin.x, scale.x(pin.last_ms)] {
+        painter.line_segment(
+            [pos2(x, middle.y), pos2(x, scale.bars.bottom())],
+            Stroke::new(2.0, ink.egui()),
+        );
+    }
     let count = match pin.told.len() {
         1 => String::from("!"),
         several => format!("{several}×"),

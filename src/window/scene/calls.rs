@@ -163,7 +163,7 @@ fn trouble(view: &ApplianceView, at: Vec2) -> Option<Call> {
 
 #[cfg(test)]
 mod tests {
-    use crate::window::both::Beside;
+    use crate::window::both::Beside as _;
 
     use super::*;
 
