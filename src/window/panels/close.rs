@@ -60,8 +60,7 @@ fn tested(ui: &mut Ui, view: &CloseView) {
         return;
     }
     subheading(ui, &view.test);
-    let found = |deed: &&DeedView| deed.line.starts_with("test ") && !deed.known.is_empty();
-    for deed in view.deeds.iter().filter(found) {
+    for deed in view.deeds.iter().filter(|deed| deed.shown.is_some()) {
         card(ui, theme::LEAD, |ui| {
             ui.horizontal_top(|ui| {
                 let (rect, _) = ui.allocate_exact_size(vec2(18.0, 20.0), Sense::hover());
