@@ -34,10 +34,11 @@ mod timing;
 use std::path::{Path, PathBuf};
 
 use bevy::app::PluginGroupBuilder;
+use bevy::ecs::schedule::{Schedules, SingleThreadedExecutor};
 use bevy::log::LogPlugin;
 use bevy::prelude::*;
-use bevy::render::RenderPlugin;
 use bevy::render::settings::{Backends, WgpuSettings};
+use bevy::render::{RenderApp, RenderPlugin};
 use bevy::window::{ExitCondition, PresentMode, WindowResolution};
 use bevy::winit::{UpdateMode, WinitSettings};
 
@@ -217,4 +218,17 @@ fn build(app: &mut App, session: Session) {
         keep::plugin,
         standing::plugin,
     ));
+    on_one_thread(app.world_mut());
+    if let Some(render) = app.get_sub_app_mut(RenderApp) {
+        on_one_thread(render.world_mut());
+    }
+}
+
+/// Has each schedule of a world run its systems one after another, on the thread that called it.
+/// Ours are many and short: to hand each to another thread takes longer than to run it.
+/// Scene and renderer still work side by side, each on a thread of its own.
+fn on_one_thread(world: &mut World) {
+    for (_, schedule) in world.resource_mut::<Schedules>().iter_mut() {
+        schedule.set_executor(SingleThreadedExecutor::new());
+    }
 }

@@ -188,9 +188,43 @@ fn cut(
         let room = egui::Rect::from_min_max(point(kept.room.min), point(kept.room.max));
         panels.paint_jobs.retain_mut(|job| {
             job.clip_rect = job.clip_rect.intersect(room);
-            job.clip_rect.is_positive()
+            let seen = job.clip_rect.is_positive();
+            if let (true, egui::epaint::Primitive::Mesh(mesh)) = (seen, &mut job.primitive) {
+                *mesh = seen_of(mesh, job.clip_rect);
+            }
+            seen
         });
     }
+}
+
+/// The triangles of a mesh that may be seen in a room, and their corners.
+fn seen_of(mesh: &egui::Mesh, room: egui::Rect) -> egui::Mesh {
+    let mut seen = egui::Mesh::with_texture(mesh.texture_id);
+    let mut places = vec![None; mesh.vertices.len()];
+    for triangle in mesh.triangles() {
+        let triangle = triangle.map(|corner| usize::try_from(corner).unwrap_or(usize::MAX));
+        let mut around = egui::Rect::NOTHING;
+        for corner in triangle {
+            if let Some(vertex) = mesh.vertices.get(corner) {
+                around.extend_with(vertex.pos);
+            }
+        }
+        if !around.intersects(room) {
+            continue;
+        }
+        for corner in triangle {
+            if let (Some(place), Some(vertex)) = (places.get_mut(corner), mesh.vertices.get(corner))
+            {
+                let next = u32::try_from(seen.vertices.len()).unwrap_or(u32::MAX);
+                let place = *place.get_or_insert_with(|| {
+                    seen.vertices.push(*vertex);
+                    next
+                });
+                seen.indices.push(place);
+            }
+        }
+    }
+    seen
 }
 
 /// Paints the ground or copies it back, and what is on it.

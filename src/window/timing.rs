@@ -2,6 +2,7 @@
 //!
 //! Both draw on without a rest, and neither waits for the display: what is left is the work.
 //! A frame's time is that between two frames' ends.
+//! The empty window runs the engine as it comes, with a system's work handed to whatever thread is free; ours runs it on one thread for each world.
 //! It does not cover what the display server does after a picture is handed over.
 
 use std::sync::atomic::{AtomicUsize, Ordering};
