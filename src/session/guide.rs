@@ -12,6 +12,7 @@ use crate::words::{Arg, Message};
 
 use super::command::{Notice, Practice};
 use super::log::did_message;
+use super::view::WaitView;
 use super::{Open, Session};
 
 /// The help in an open drill.
@@ -32,6 +33,8 @@ pub(super) struct Hint {
     pub(super) text: String,
     /// What is to be typed for it.
     pub(super) line: String,
+    /// The wait that it asks for, where it is one.
+    pub(super) wait: Option<WaitView>,
 }
 
 impl Help {
@@ -129,6 +132,7 @@ impl Session {
         let said = |id: &str, line: &str| Hint {
             text: self.words.say_id(id),
             line: line.to_owned(),
+            wait: None,
         };
         if !open.held.is_empty() {
             return said("guide-read-first", "");
@@ -152,10 +156,11 @@ impl Session {
                     action: left_of(step, &open.drill),
                     ..step.clone()
                 };
-                let deed = if let Action::Wait(time) = &step.action {
-                    Message::new("guide-wait").with("time", Arg::lasting(*time))
+                let (deed, wait) = if let Action::Wait(time) = &step.action {
+                    let deed = Message::new("guide-wait").with("time", Arg::lasting(*time));
+                    (deed, Some(self.button_of(*time)))
                 } else {
-                    did_message(open.drill.scenario(), &step.action)
+                    (did_message(open.drill.scenario(), &step.action), None)
                 };
                 let message = Message::new("guide-step")
                     .with("step", Arg::Said(Box::new(deed)))
@@ -163,8 +168,20 @@ impl Session {
                 Hint {
                     text: self.words.label(&message),
                     line: write_action(site, &step.action),
+                    wait,
                 }
             }),
+        }
+    }
+}
+
+impl Session {
+    /// A button that waits this long.
+    fn button_of(&self, time: DrillTime) -> WaitView {
+        let button = Message::new("guide-wait-button").with("time", Arg::lasting_in_short(time));
+        WaitView {
+            label: self.words.label(&button),
+            time,
         }
     }
 }

@@ -50,6 +50,7 @@ impl Session {
             goal: about("goal"),
             hint: hint.text,
             hint_line: hint.line,
+            hint_wait: hint.wait,
             seed: self.seed_said(open),
             variation: self.variation_said(open),
             poles: self.poles(site),

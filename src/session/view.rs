@@ -30,6 +30,8 @@ pub use scene::{
 pub use shelf::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
 pub use trade::{TermView, TradeView};
 
+use crate::units::DrillTime;
+
 /// A language that can be spoken.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct LanguageView {
@@ -247,6 +249,15 @@ pub struct GeneratorView {
     pub sentence: String,
 }
 
+/// A wait that is one press.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct WaitView {
+    /// What its button says.
+    pub label: String,
+    /// How long it is.
+    pub time: DrillTime,
+}
+
 /// The street in one section.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct StreetView {
@@ -258,6 +269,8 @@ pub struct StreetView {
     pub hint: String,
     /// What is to be typed for it; empty where nothing is.
     pub hint_line: String,
+    /// The wait that the hint asks for, where it asks for one.
+    pub hint_wait: Option<WaitView>,
     /// The number under which exactly this drill can be asked for again.
     pub seed: String,
     /// What is varied in it, as far as the learner is told; empty when nothing is.

@@ -167,6 +167,7 @@ fn anywhere(key: KeyCode, views: &Views) -> Option<Wish> {
 }
 
 /// Keys of the drill rest while a consequence or a question is held, before the cautions are read, and in the debrief.
+/// Those that move it rest while two tries are compared.
 fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
     let street = views.street.as_ref().filter(|_| views.debrief.is_none())?;
     if !desk.accepted {
@@ -187,16 +188,20 @@ fn in_drill(key: KeyCode, views: &Views, desk: &Desk) -> Option<Wish> {
             .get(index)
             .map(|place| Wish::Place(place.id.clone()));
     }
-    let known = [
+    let moves = [
         (KeyCode::F2, Wish::Do(Command::Wait(SHORT))),
         (KeyCode::F3, Wish::Do(Command::Wait(MINUTE))),
         (KeyCode::F4, Wish::Do(Command::WaitForEvent)),
-        (KeyCode::F5, Wish::Do(Command::Hint)),
-        (KeyCode::F6, Wish::Words),
         (KeyCode::F10, Wish::Do(way_out(&views.log))),
     ];
+    let known = [
+        (KeyCode::F5, Wish::Do(Command::Hint)),
+        (KeyCode::F6, Wish::Words),
+    ];
+    let moves = moves.into_iter().filter(|_| !views.compares(desk));
     known
         .into_iter()
+        .chain(moves)
         .find(|(k, _)| *k == key)
         .map(|(_, wish)| wish)
 }
@@ -252,6 +257,22 @@ mod tests {
     #[test]
     fn no_key_moves_the_drill_before_the_cautions_are_read() {
         assert_eq!(wish_of(KeyCode::F3, &views(), &Desk::default()), None);
+    }
+
+    #[test]
+    fn what_moves_the_drill_rests_while_two_tries_are_compared() {
+        let views = Views {
+            branches: Some(crate::session::view::CompareView::default()),
+            ..views()
+        };
+        let comparing = Desk {
+            sheet: Some(Sheet::Branches),
+            ..accepted()
+        };
+        for key in [KeyCode::F2, KeyCode::F3, KeyCode::F4, KeyCode::F10] {
+            assert_eq!(wish_of(key, &views, &comparing), None, "{key:?}");
+            assert!(wish_of(key, &views, &accepted()).is_some(), "{key:?}");
+        }
     }
 
     #[test]

@@ -129,6 +129,11 @@ impl Views {
         asks || desk.wall.held || self.moment(desk).is_some()
     }
 
+    /// Whether two tries lie side by side: nothing of the drill is moved meanwhile.
+    pub(super) fn compares(&self, desk: &Desk) -> bool {
+        desk.sheet == Some(Sheet::Branches) && self.branches.is_some()
+    }
+
     /// The moment of the lesson that is to be talked about now.
     pub(super) fn moment(&self, desk: &Desk) -> Option<&MomentView> {
         desk.teaching.as_ref()?.moment(self.lesson.as_ref()?)

@@ -54,6 +54,15 @@ impl Arg {
             .with("seconds", Self::Count(seconds % 60));
         Self::Said(Box::new(message))
     }
+
+    /// The same where there is little room: minutes and seconds by their signs.
+    pub fn lasting_in_short(time: DrillTime) -> Self {
+        let seconds = i64::try_from(time.millis() / 1000).unwrap_or(i64::MAX);
+        let message = Message::new("lasting-short")
+            .with("minutes", Self::Count(seconds / 60))
+            .with("seconds", Self::Count(seconds % 60));
+        Self::Said(Box::new(message))
+    }
 }
 
 /// Units that messages speak of.

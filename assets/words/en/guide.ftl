@@ -2,6 +2,8 @@
 
 guide-step = { $step } { $why }
 guide-wait = Wait { $time }.
+# On a button.
+guide-wait-button = Wait { $time }
 guide-read-first = Read first what happened, stage by stage. Then you go on.
 guide-answer-first = Answer the question first. Then you go on.
 guide-go-back = Somebody was hurt. Nothing you do now undoes that. Go back to before it, and try another way.

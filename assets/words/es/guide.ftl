@@ -2,6 +2,8 @@
 
 guide-step = { $step } { $why }
 guide-wait = Espere { $time }.
+# On a button.
+guide-wait-button = Esperar { $time }
 guide-read-first = Lea primero lo que pasó, paso a paso. Después sigue.
 guide-answer-first = Responda primero la pregunta. Después sigue.
 guide-go-back = Alguien resultó herido. Nada de lo que haga ahora lo remedia. Vuelva a antes de eso y pruebe otra manera.

@@ -10,7 +10,7 @@ use crate::session::view::{
     GaugeView, GeneratorView, LessonView, LightView, LogLine, LogView, MomentView, NeighborView,
     ObjectiveView, PersonView, PhaseView, PhasorView, PlaceView, PoleView, RevealView,
     SessionPlanView, ShownView, SocketView, StageView, StepView, StreetView, TradeView, TurnedView,
-    WireView,
+    WaitView, WireView,
 };
 
 /// A view: fields with texts, and after the bar those without. Every field is named, so that a new one has to be put on either side.
@@ -60,10 +60,11 @@ texts! {
     SocketView: label rating plugged | id both_legs taken breaker gfci user;
     StageView: text value | at;
     StepView: minutes title say ask note moments | begins ends kind drill;
-    StreetView: title goal hint seed variation poles wires people neighbors appliances equipment generator places progress air
+    StreetView: title goal hint hint_wait seed variation poles wires people neighbors appliances equipment generator places progress air
         | hint_line broken_spans fallen_spans outlets alarm minute_of_day storm window_open
           garage_door house_door building;
     TurnedView: sentence | leg amps degrees;
+    WaitView: label | time;
     WireView: label word volts amps sentence | id kind from to fed flow;
 }
 

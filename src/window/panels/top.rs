@@ -27,7 +27,7 @@ pub(crate) fn bar(
 ) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        time(ui, log, page);
+        time(ui, street, log, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
             title(ui, street);
@@ -61,7 +61,7 @@ pub(crate) fn aim(ui: &mut Ui, street: &StreetView, log: &LogView, page: &mut Pa
         subheading(ui, &page.say("window-hint"));
         body(ui, &street.hint);
     }
-    ui.horizontal_wrapped(|ui| time(ui, log, page));
+    ui.horizontal_wrapped(|ui| time(ui, street, log, page));
     goal(ui, street, page);
 }
 
@@ -79,31 +79,83 @@ pub(crate) fn goal(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
 }
 
 /// The same bar where it has to be wrapped.
-pub(crate) fn wrapped(ui: &mut Ui, log: &LogView, languages: &[LanguageView], page: &mut Page<'_>) {
+pub(crate) fn wrapped(
+    ui: &mut Ui,
+    street: &StreetView,
+    log: &LogView,
+    languages: &[LanguageView],
+    page: &mut Page<'_>,
+) {
     ui.horizontal_wrapped(|ui| {
-        time(ui, log, page);
+        time(ui, street, log, page);
         ends(ui, languages, page);
     });
 }
 
+/// The bar while two tries are compared: nothing in it moves the drill, and one button goes back to it.
+pub(crate) fn comparing(
+    ui: &mut Ui,
+    street: &StreetView,
+    log: &LogView,
+    languages: &[LanguageView],
+    page: &mut Page<'_>,
+) {
+    ui.horizontal_centered(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        still(ui, log, page);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            ends(ui, languages, page);
+            title(ui, street);
+        });
+    });
+}
+
+/// What stands in the place of the waits while two tries are compared.
+pub(crate) fn still(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
+    clock(ui, log, page);
+    let on = page.say("window-branches-on");
+    page.button(ui, &on, || Wish::Back);
+    let why = page.say("window-branches-still");
+    ui.label(both::written(&why, fonts::regular(14.0), theme::MUTED));
+}
+
+/// The wait that the hint asks for, framed as what is suggested; says whether there is one.
+pub(crate) fn hinted_wait(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) -> bool {
+    let Some(wait) = &street.hint_wait else {
+        return false;
+    };
+    suggested(ui, &wait.label, Command::Wait(wait.time), page);
+    true
+}
+
+/// A button for what is suggested.
+fn suggested(ui: &mut Ui, text: &str, command: Command, page: &mut Page<'_>) {
+    let text = both::written(text, fonts::bold(15.5), theme::LEAD);
+    let frame = egui::Stroke::new(1.5, theme::LEAD.egui());
+    let response = ui.add(egui::Button::new(text).stroke(frame).wrap());
+    page.on(&response, || Wish::Do(command));
+}
+
 /// The clock, what lets time pass, and what ends the drill.
-fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
-    let clock = RichText::new(&log.clock)
-        .font(fonts::bold(26.0))
-        .color(theme::LEAD.egui());
-    ui.add_sized([78.0, 32.0], egui::Label::new(clock))
-        .on_hover_text(page.say("window-clock"));
-    let unit = RichText::new(page.say("window-clock-unit"))
-        .font(fonts::regular(12.5))
-        .color(theme::MUTED.egui());
-    ui.label(unit);
-    for (id, command) in [
+fn time(ui: &mut Ui, street: &StreetView, log: &LogView, page: &mut Page<'_>) {
+    clock(ui, log, page);
+    let asked = street.hint_wait.as_ref().map(|wait| wait.time);
+    let offered = [
         ("window-wait-short", Command::Wait(SHORT)),
         ("window-wait-minute", Command::Wait(MINUTE)),
         ("window-wait-event", Command::WaitForEvent),
-    ] {
+    ];
+    if asked.is_some_and(|time| [SHORT, MINUTE].contains(&time)) || !hinted_wait(ui, street, page) {
+        // The others keep their ids when it comes or goes, and with them the keyboard's focus.
+        ui.skip_ahead_auto_ids(1);
+    }
+    for (id, command) in offered {
         let text = page.say(id);
-        page.button(ui, &text, || Wish::Do(command));
+        if asked.is_some_and(|time| command == Command::Wait(time)) {
+            suggested(ui, &text, command, page);
+        } else {
+            page.button(ui, &text, || Wish::Do(command));
+        }
     }
     let end = way_out(log);
     let text = page.say(if end == Command::Leave {
@@ -116,6 +168,19 @@ fn time(ui: &mut Ui, log: &LogView, page: &mut Page<'_>) {
     } else {
         page.button(ui, &text, || Wish::Do(end));
     }
+}
+
+/// The clock and its unit.
+fn clock(ui: &mut Ui, log: &LogView, page: &Page<'_>) {
+    let clock = RichText::new(&log.clock)
+        .font(fonts::bold(26.0))
+        .color(theme::LEAD.egui());
+    ui.add_sized([78.0, 32.0], egui::Label::new(clock))
+        .on_hover_text(page.say("window-clock"));
+    let unit = RichText::new(page.say("window-clock-unit"))
+        .font(fonts::regular(12.5))
+        .color(theme::MUTED.egui());
+    ui.label(unit);
 }
 
 /// Language and keys, at the end of a bar. Where two languages are spoken already, none is offered.

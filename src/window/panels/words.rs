@@ -10,7 +10,7 @@ use crate::window::fonts;
 use crate::window::input::{KEYS, SIGHT_KEYS};
 use crate::window::theme;
 
-use super::{Page, aside, body, subheading, titled};
+use super::{Page, aside, body, subheading, titled, top};
 
 /// Everything that can be pointed at, as sentences.
 pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
@@ -28,6 +28,7 @@ pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
                 let head = page.say(id);
                 body(ui, &both::each([&head, text], |parts| parts.join("  ")));
             }
+            top::hinted_wait(ui, street, page);
             if !street.variation.is_empty() {
                 body(ui, &street.variation);
             }

@@ -43,7 +43,12 @@ fn laid_out(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page
             if held {
                 ui.disable();
             }
-            top::bar(ui, street, &scene.views.log, &scene.views.languages, page);
+            let (log, languages) = (&scene.views.log, &scene.views.languages);
+            if scene.compares() {
+                top::comparing(ui, street, log, languages, page);
+            } else {
+                top::bar(ui, street, log, languages, page);
+            }
         });
     line(egui::Panel::bottom("bottom").exact_size(look.bottom_bar()))
         .frame(edge(10))
@@ -152,7 +157,13 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
                 ScrollArea::vertical()
                     .auto_shrink([false, false])
                     .show(ui, |ui| {
-                        top::wrapped(ui, &scene.views.log, &scene.views.languages, page);
+                        let (log, languages) = (&scene.views.log, &scene.views.languages);
+                        if scene.compares() {
+                            top::still(ui, log, page);
+                            top::ends(ui, languages, page);
+                        } else {
+                            top::wrapped(ui, street, log, languages, page);
+                        }
                         top::wrapped_places(ui, street, scene.desk.place.as_deref(), page);
                     });
             });
@@ -243,7 +254,7 @@ fn in_two(ui: &mut Ui, street: &StreetView, views: &Views, page: &mut Page<'_>) 
 }
 
 /// What the bars say where they stand aside: the next step, or what was answered last.
-fn said(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &Page<'_>) {
+fn said(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
     if street.hint.is_empty() {
         answered(ui, scene, page);
     } else {
@@ -252,12 +263,16 @@ fn said(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &Page<'_>) {
             ui,
             &both::each([&next, &street.hint], |parts| parts.join("  ")),
         );
+        top::hinted_wait(ui, street, page);
     }
 }
 
 /// What was answered last.
 fn answered(ui: &mut Ui, scene: &Scene<'_>, page: &Page<'_>) {
     let notice = scene.desk.notice.as_ref();
+    if notice.is_none() {
+        return;
+    }
     ui.horizontal_wrapped(|ui| top::answer(ui, notice, &scene.views.log, page));
 }
 

@@ -64,6 +64,11 @@ impl<'a> Scene<'a> {
             narrow: is_narrow(size.x, size.y),
         }
     }
+
+    /// Whether two tries of the drill lie side by side.
+    fn compares(&self) -> bool {
+        self.views.compares(self.desk)
+    }
 }
 
 fn draw(
