@@ -90,6 +90,11 @@ fn style(style: &mut egui::Style) {
     spacing.button_padding = egui::vec2(11.0, 6.0);
     spacing.interact_size = egui::vec2(32.0, 32.0);
     spacing.scroll = egui::style::ScrollStyle::solid();
+    // A line at the edge of what is scrolled goes out of sight softly, so that none looks cut.
+    spacing.scroll.fade = egui::style::ScrollFadeStyle {
+        strength: 1.0,
+        size: 18.0,
+    };
     style.interaction.tooltip_delay = 0.0;
     style.interaction.selectable_labels = false;
     let visuals = &mut style.visuals;

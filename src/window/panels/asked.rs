@@ -16,7 +16,7 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::consequence::one;
+use super::consequence::{VALUE, one};
 use super::{Page, aside, body, card, subheading};
 
 /// Most hands that are counted for one choice.
@@ -138,7 +138,7 @@ pub(crate) fn reveal(ui: &mut Ui, view: &RevealView, page: &mut Page<'_>) {
             ui.add_space(4.0);
             let last = view.stages.len().saturating_sub(1);
             for (index, stage) in view.stages.iter().enumerate() {
-                one(ui, stage, index, index == last);
+                one(ui, stage, index, (index == last).then_some(VALUE));
             }
         });
     ui.add_space(4.0);

@@ -28,14 +28,18 @@ pub(crate) fn panel(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mu
 
 /// What happened, what to do, and the way of the energy up to this stage.
 fn told(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &Page<'_>) {
-    let mut tops = vec![ui.cursor().top()];
+    let begun = ui.cursor().top();
+    let mut tops = vec![begun];
+    let sizes = Sizes::of(ui, view, stage);
+    ui.spacing_mut().item_spacing.y = sizes.gap;
     subheading(ui, &page.say("window-held"));
-    title(ui, view, page);
+    title(ui, view, sizes.title, page);
     if !view.now.is_empty() {
         tops.push(ui.cursor().top());
         card(ui, theme::LEAD, |ui| {
             subheading(ui, &page.say("window-now"));
-            body(ui, &view.now);
+            let font = fonts::regular(sizes.now);
+            ui.label(both::written(&view.now, font, theme::CREAM));
         });
     }
     ui.add_space(2.0);
@@ -47,7 +51,10 @@ fn told(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &Page<'_>) {
         if i > 0 {
             tops.push(ui.cursor().top());
         }
-        one(ui, at, i, i == stage);
+        one(ui, at, i, (i == stage).then_some(sizes.value));
+    }
+    if stage == 0 {
+        Sizes::fit(ui, view, ui.cursor().top() - begun);
     }
     if stage + 1 >= view.stages.len() {
         ui.add_space(4.0);
@@ -59,6 +66,55 @@ fn told(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &Page<'_>) {
     // The first stage is read from the top, with what happened; a later one stands in sight whole.
     let from = if stage == 0 { 0 } else { first_of(ui, &tops) };
     open_at(ui, (&view.title, stage), &tops, from);
+}
+
+/// Size of the value of the stage that is told.
+pub(super) const VALUE: f32 = 27.0;
+
+/// How large what happened, what to do and the value of a stage are.
+#[derive(Clone, Copy)]
+struct Sizes {
+    title: f32,
+    now: f32,
+    value: f32,
+    gap: f32,
+}
+
+impl Sizes {
+    const USUAL: Self = Self {
+        title: 19.0,
+        now: 15.5,
+        value: VALUE,
+        gap: 7.0,
+    };
+    const DENSE: Self = Self {
+        title: 16.5,
+        now: 14.0,
+        value: 20.0,
+        gap: 4.0,
+    };
+
+    /// Under what the toolkit keeps whether a consequence is told densely in a room of this height.
+    fn place(ui: &Ui, view: &ConsequenceView) -> Id {
+        Id::new(("consequence-dense", &view.title, seen(ui).round().to_bits()))
+    }
+
+    /// Dense for the first stage where the usual sizes have not left room for it.
+    fn of(ui: &Ui, view: &ConsequenceView, stage: usize) -> Self {
+        let place = Self::place(ui, view);
+        let dense = stage == 0 && ui.data(|data| data.get_temp(place)).unwrap_or(false);
+        if dense { Self::DENSE } else { Self::USUAL }
+    }
+
+    /// Keeps in mind that the first stage does not come into sight with what stands above it.
+    fn fit(ui: &Ui, view: &ConsequenceView, high: f32) {
+        let place = Self::place(ui, view);
+        let known: Option<bool> = ui.data(|data| data.get_temp(place));
+        if known.is_none() {
+            ui.data_mut(|data| data.insert_temp(place, high > seen(ui)));
+            ui.ctx().request_repaint();
+        }
+    }
 }
 
 /// The first part from which all that follows fits into what is seen; the last one if none does.
@@ -126,7 +182,7 @@ fn ways(ui: &mut Ui, view: &ConsequenceView, stage: usize, page: &mut Page<'_>) 
 }
 
 /// What happened; harm with a mark and a word of its own, in the brightest ink, so that nobody has to tell it by its color.
-fn title(ui: &mut Ui, view: &ConsequenceView, page: &Page<'_>) {
+fn title(ui: &mut Ui, view: &ConsequenceView, size: f32, page: &Page<'_>) {
     let mut ink = theme::YELLOW;
     if view.harm {
         ink = theme::CREAM;
@@ -140,18 +196,20 @@ fn title(ui: &mut Ui, view: &ConsequenceView, page: &Page<'_>) {
             );
         });
     }
-    ui.label(both::written(&view.title, fonts::bold(19.0), ink));
+    ui.label(both::written(&view.title, fonts::bold(size), ink));
 }
 
 /// Leaves what else followed from the same thing for the debrief.
 fn others(ui: &mut Ui, view: &ConsequenceView, page: &mut Page<'_>) {
     if !view.others.is_empty() {
-        page.button(ui, &view.others, || Wish::Do(Command::AllUnderstood));
+        page.quiet(ui, &view.others, || Wish::Do(Command::AllUnderstood));
     }
 }
 
-/// A stage: its number in a disk, the value that matters, the sentence. Earlier ones stay, smaller.
-pub(super) fn one(ui: &mut Ui, stage: &StageView, index: usize, current: bool) {
+/// A stage: its number in a disk, the value that matters, the sentence. The current one has a value of this size; earlier ones stay, smaller.
+pub(super) fn one(ui: &mut Ui, stage: &StageView, index: usize, current: Option<f32>) {
+    let value = current.unwrap_or(16.0);
+    let current = current.is_some();
     ui.horizontal_top(|ui| {
         let (rect, _) = ui.allocate_exact_size(vec2(26.0, 26.0), Sense::hover());
         let center = rect.center();
@@ -175,11 +233,10 @@ pub(super) fn one(ui: &mut Ui, stage: &StageView, index: usize, current: bool) {
         );
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 1.0;
-            let size = if current { 27.0 } else { 16.0 };
             if !stage.value.is_empty() {
                 ui.label(
                     RichText::new(&stage.value)
-                        .font(fonts::bold(size))
+                        .font(fonts::bold(value))
                         .color(theme::CREAM.egui()),
                 );
             }

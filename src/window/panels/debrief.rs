@@ -25,8 +25,13 @@ pub(crate) fn open_page(ui: &mut Ui, view: &DebriefView, kept: Option<&str>, pag
             ui.add_space(4.0);
             ui.horizontal_wrapped(|ui| {
                 lead(ui, view, page);
-                others(ui, view, page);
+                if view.phase != Phase::Verdict {
+                    page_back(ui, view, page);
+                }
             });
+            if view.phase == Phase::Verdict {
+                others(ui, view, page);
+            }
             if let Some(kept) = kept {
                 aside(ui, kept);
             }
@@ -53,7 +58,7 @@ pub(crate) fn narrow_page(
             } else if let Some(head) = open(view).filter(|head| head.answers) {
                 said(ui, head, page);
             }
-            ui.horizontal_wrapped(|ui| others(ui, view, page));
+            others(ui, view, page);
             ends(ui, page);
         },
         |ui, page| {
@@ -125,26 +130,37 @@ fn lead(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     }
 }
 
-/// Where else to go from the open page.
+/// Where else to go from the open page, quieter than what leads on: first other drills, then what belongs to this run.
 fn others(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     if view.phase == Phase::Verdict {
-        if view.passed {
-            let retry = page.say("window-retry");
-            page.button(ui, &retry, || Wish::Do(Command::Retry));
-        }
-        let another = page.say("window-another");
-        page.button(ui, &another, || Wish::Do(Command::Another))
-            .on_hover_text(&view.seed);
-        if !view.passed {
-            let leave = page.say("window-leave");
-            page.button(ui, &leave, || Wish::Do(Command::Leave));
-        }
-        let record = page.say("window-record");
-        page.button(ui, &record, || Wish::Record);
+        ui.horizontal_wrapped(|ui| {
+            if view.passed {
+                let retry = page.say("window-retry");
+                page.quiet(ui, &retry, || Wish::Do(Command::Retry));
+            }
+            let another = page.say("window-another");
+            page.quiet(ui, &another, || Wish::Do(Command::Another))
+                .on_hover_text(&view.seed);
+            if !view.passed {
+                let leave = page.say("window-leave");
+                page.quiet(ui, &leave, || Wish::Do(Command::Leave));
+            }
+        });
     }
+    ui.horizontal_wrapped(|ui| {
+        page_back(ui, view, page);
+        if view.phase == Phase::Verdict {
+            let record = page.say("window-record");
+            page.quiet(ui, &record, || Wish::Record);
+        }
+    });
+}
+
+/// To the page before, where there is one.
+fn page_back(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
     if view.phase != Phase::Happened {
         let text = page.say("window-page-back");
-        page.button(ui, &text, || Wish::Do(Command::Back));
+        page.quiet(ui, &text, || Wish::Do(Command::Back));
     }
 }
 

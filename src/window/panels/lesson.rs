@@ -4,7 +4,8 @@
 //! It does not cover the clock on the wall: an instructor keeps the time.
 
 use bevy_egui::egui::{
-    Align, Atom, AtomExt as _, Atoms, Button, Frame, Layout, RichText, ScrollArea, Ui,
+    Align, Align2, Atom, AtomExt as _, Atoms, Button, Frame, Id, Layout, Rect, RichText,
+    ScrollArea, TextStyle, TextWrapMode, Ui, Vec2,
 };
 
 use crate::session::Command;
@@ -18,7 +19,7 @@ use crate::window::teach::{Teaching, steps};
 use crate::window::theme;
 
 use super::shelf::SEED;
-use super::{Page, aside, body, card, heading, subheading};
+use super::{Page, aside, body, card, end_whole, heading, subheading};
 
 /// All pages, the open one marked; pressing one turns to it.
 pub(crate) fn plan(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &mut Page<'_>) {
@@ -32,26 +33,71 @@ pub(crate) fn plan(ui: &mut Ui, view: &LessonView, teaching: &Teaching, page: &m
         .max_height((ui.available_height() - leave).max(80.0))
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 4.0;
+            let column = minutes_column(ui, view);
             let before = page.say("window-lesson-before");
-            line(ui, ("", &before), 0, teaching, page);
+            let mut tops = vec![ui.cursor().top()];
+            line(ui, ("", &before), (0, column), teaching, page);
             let mut number = 0;
             for session in &view.sessions {
                 let parts = [session.title.as_str(), &session.minutes];
                 subheading(ui, &both::each(parts, |parts| parts.join(" · ")));
                 for step in &session.steps {
                     number += 1;
-                    line(ui, (&step.minutes, &step.title), number, teaching, page);
+                    tops.push(ui.cursor().top());
+                    let texts = (step.minutes.as_str(), step.title.as_str());
+                    line(ui, texts, (number, column), teaching, page);
+                    if teaching.page == number {
+                        turn_to(ui, number, &tops);
+                    }
                 }
             }
+            end_whole(ui, &tops);
         });
     let leave = page.say("window-lesson-leave");
     page.button(ui, &leave, || Wish::EndLesson);
 }
 
+/// Room for the minutes of any page, so that all titles begin below one another.
+fn minutes_column(ui: &Ui, view: &LessonView) -> Vec2 {
+    let steps = view.sessions.iter().flat_map(|session| &session.steps);
+    let size = |step: &StepView| {
+        let font = fonts::bold(14.5);
+        let written = both::written(&step.minutes, font, theme::CREAM);
+        let galley = written.into_galley(
+            ui,
+            Some(TextWrapMode::Extend),
+            f32::INFINITY,
+            TextStyle::Body,
+        );
+        galley.size()
+    };
+    steps.map(size).fold(Vec2::ZERO, Vec2::max)
+}
+
+/// Brings the open page into sight once, below the one before it, so that no page is cut above it.
+fn turn_to(ui: &Ui, number: usize, tops: &[f32]) {
+    let turned = Id::new("lesson-turned-to");
+    let before: Option<usize> = ui.data_mut(|data| {
+        let before = data.get_temp(turned);
+        data.insert_temp(turned, number);
+        before
+    });
+    if before == Some(number) {
+        return;
+    }
+    if let Some(top) = tops.iter().rev().nth(1) {
+        let x = ui.min_rect().x_range();
+        let part = Rect::from_x_y_ranges(x, *top..=*top + 1.0);
+        ui.scroll_to_rect(part, Some(Align::TOP));
+        ui.ctx().request_repaint();
+    }
+}
+
+/// A page of the plan: its minutes in their column, and its title.
 fn line(
     ui: &mut Ui,
     (minutes, text): (&str, &str),
-    number: usize,
+    (number, column): (usize, Vec2),
     teaching: &Teaching,
     page: &mut Page<'_>,
 ) {
@@ -64,7 +110,9 @@ fn line(
     let width = ui.available_width();
     let mut written = Atoms::default();
     if !minutes.is_empty() {
-        written.push_right(both::written(minutes, font.clone(), ink));
+        let minutes = both::written(minutes, font.clone(), ink);
+        let minutes = minutes.atom_size(column);
+        written.push_right(minutes.atom_align(Align2::LEFT_CENTER));
     }
     // What is long goes on below itself, not below the minutes.
     written.push_right(both::written(text, font, ink).atom_shrink(true));
@@ -72,9 +120,6 @@ fn line(
     let button = Button::new(written).fill(fill.egui()).wrap();
     let response = ui.add_sized([width, 0.0], button);
     page.on(&response, || Wish::Turn(number));
-    if here && !ui.memory(|memory| memory.focused().is_some()) {
-        response.scroll_to_me(None);
-    }
 }
 
 /// The open page.

@@ -13,7 +13,7 @@ use crate::window::fonts;
 use crate::window::link::Wish;
 use crate::window::theme;
 
-use super::{Page, body, heading};
+use super::{Page, body, end_whole, heading};
 
 /// The whole log, scrolled to its end.
 pub(crate) fn panel(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page<'_>) {
@@ -24,17 +24,34 @@ pub(crate) fn panel(ui: &mut Ui, view: &LogView, branched: bool, page: &mut Page
     lines(ui, &view.lines, page);
 }
 
-/// Lines with marks.
+/// Lines with marks. At their end what is seen begins with a whole line, and nothing fades there.
 pub(crate) fn lines(ui: &mut Ui, lines: &[LogLine], page: &Page<'_>) {
-    ScrollArea::vertical()
-        .id_salt("log")
-        .auto_shrink([false, false])
-        .stick_to_bottom(true)
-        .show(ui, |ui| {
-            for line in lines {
-                one(ui, line, page);
-            }
-        });
+    let place = ui.id().with("log-at-end");
+    let at_end = ui.data(|data| data.get_temp(place)).unwrap_or(true);
+    let shown = ui.scope(|ui| {
+        if at_end {
+            ui.spacing_mut().scroll.fade.strength = 0.0;
+        }
+        ScrollArea::vertical()
+            .id_salt("log")
+            .auto_shrink([false, false])
+            .stick_to_bottom(true)
+            .show(ui, |ui| {
+                let mut tops = Vec::new();
+                for line in lines {
+                    tops.push(ui.cursor().top());
+                    one(ui, line, page);
+                }
+                end_whole(ui, &tops);
+            })
+    });
+    let shown = shown.inner;
+    let below = shown.content_size.y - shown.inner_rect.height() - shown.state.offset.y;
+    let now = below < 1.0;
+    if now != at_end {
+        ui.data_mut(|data| data.insert_temp(place, now));
+        ui.ctx().request_repaint();
+    }
 }
 
 /// The whole log as a part of a page, newest first; nothing before anything has happened.

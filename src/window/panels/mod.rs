@@ -113,6 +113,28 @@ impl<'a> Page<'a> {
         response
     }
 
+    /// A button for what is not the way on: smaller, and on the ground of its panel.
+    pub(super) fn quiet(
+        &mut self,
+        ui: &mut Ui,
+        text: &str,
+        wish: impl FnOnce() -> Wish,
+    ) -> Response {
+        let text = both::written(text, fonts::regular(14.0), theme::CREAM);
+        let button = egui::Button::new(text).fill(theme::PANEL.egui());
+        let edge = Stroke::new(1.0, theme::OUTLINE.egui());
+        let response = ui
+            .scope(|ui| {
+                ui.spacing_mut().button_padding.y = 3.0;
+                ui.spacing_mut().interact_size.y = 26.0;
+                ui.add(button.stroke(edge).wrap())
+            })
+            .inner;
+        outline_focus(ui, &response);
+        self.on(&response, wish);
+        response
+    }
+
     /// One of several choices, or a switch: framed as every button, and with a tick where it is chosen.
     pub(super) fn choice(
         &mut self,
@@ -211,6 +233,19 @@ pub(super) fn above(
     if (takes - taken).abs() > 0.5 {
         ui.data_mut(|data| data.insert_temp(id, takes));
         ui.ctx().request_repaint();
+    }
+}
+
+/// Keeps room free below a list, so that at its end what is seen begins with a whole part of it: `tops` says where parts begin.
+/// To be called at the end of what is scrolled.
+pub(super) fn end_whole(ui: &mut Ui, tops: &[f32]) {
+    let (end, seen) = (ui.cursor().top(), ui.clip_rect().height());
+    let first_seen = end - seen;
+    if tops.first().is_none_or(|top| *top >= first_seen) {
+        return;
+    }
+    if let Some(top) = tops.iter().find(|top| **top >= first_seen) {
+        ui.add_space(top - first_seen);
     }
 }
 

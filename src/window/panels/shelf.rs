@@ -2,7 +2,7 @@
 //!
 //! It does not cover records.
 
-use bevy_egui::egui::{Atom, Button, Rect, RichText, ScrollArea, Ui, vec2};
+use bevy_egui::egui::{Align, Atom, Button, Rect, RichText, ScrollArea, Ui, vec2};
 
 use crate::session::view::{DrillCard, LessonCard, ShelfView};
 use crate::session::{Command, Practice};
@@ -74,12 +74,13 @@ pub(crate) fn drills(
             ui.spacing_mut().item_spacing.y = 5.0;
             lessons(ui, view, track, desk, page);
             for drill in drills {
+                let top = ui.cursor().top();
                 if drill.level != level {
                     level = &drill.level;
                     subheading(ui, level);
                 }
                 if chosen == Some(drill.name.as_str()) {
-                    unfolded(ui, page, |ui, page| one(ui, drill, narrow, page));
+                    unfolded(ui, top, page, |ui, page| one(ui, drill, narrow, page));
                 } else {
                     folded(ui, drill, page);
                 }
@@ -118,7 +119,8 @@ fn lessons(ui: &mut Ui, view: &ShelfView, track: Option<&str>, desk: &Desk, page
     }
     for lesson in own {
         if desk.chosen.as_deref() == Some(lesson.name.as_str()) {
-            unfolded(ui, page, |ui, page| plan(ui, lesson, page));
+            let top = ui.cursor().top();
+            unfolded(ui, top, page, |ui, page| plan(ui, lesson, page));
         } else {
             row(
                 ui,
@@ -188,16 +190,18 @@ fn row(ui: &mut Ui, texts: [&str; 3], name: &str, page: &mut Page<'_>) {
     response.on_hover_text(about);
 }
 
-/// What is unfolded, on a card; one that has just come up is brought into sight from its heading on.
-fn unfolded(ui: &mut Ui, page: &mut Page<'_>, add: impl FnOnce(&mut Ui, &mut Page<'_>)) {
+/// What is unfolded, on a card; one that has just come up is brought into sight from `top` on, where what heads it begins.
+fn unfolded(ui: &mut Ui, top: f32, page: &mut Page<'_>, add: impl FnOnce(&mut Ui, &mut Page<'_>)) {
     let comes = page.arrives();
-    let top = ui.cursor().top();
     card(ui, theme::LEAD, |ui| add(ui, page));
     if comes {
         // Of a card that is higher than what is seen, the upper part is what counts.
-        let bottom = ui.cursor().top().min(top + ui.clip_rect().height() - 8.0);
+        let bottom = ui.cursor().top();
+        let high = bottom - top > ui.clip_rect().height() - 8.0;
         let x = ui.min_rect().x_range();
-        ui.scroll_to_rect(Rect::from_x_y_ranges(x, top..=bottom), None);
+        let top = top + 2.0;
+        let part = Rect::from_x_y_ranges(x, top..=if high { top } else { bottom });
+        ui.scroll_to_rect(part, high.then_some(Align::TOP));
     }
 }
 

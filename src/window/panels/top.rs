@@ -38,7 +38,13 @@ pub(crate) fn bar(
 /// What drill it is; in two languages one above the other.
 fn title(ui: &mut Ui, street: &StreetView) {
     let one = |ui: &mut Ui, side: Side| {
-        let text = RichText::new(both::side(&street.title, side)).font(fonts::bold(15.0));
+        let text = both::side(&street.title, side);
+        let usual = fonts::bold(15.0);
+        let painter = ui.painter();
+        let galley = painter.layout_no_wrap(text.to_owned(), usual.clone(), theme::MUTED.egui());
+        let fits = galley.size().x <= ui.available_width();
+        let font = if fits { usual } else { fonts::bold(12.0) };
+        let text = RichText::new(text).font(font);
         let label = egui::Label::new(text.color(theme::MUTED.egui())).truncate();
         ui.add(label).on_hover_text(&street.seed);
     };

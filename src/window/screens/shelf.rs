@@ -12,14 +12,19 @@ use super::{Scene, sheet};
 pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
     let view = &scene.views.shelf;
     let all = ui.max_rect().width();
-    let width = (all * 0.5).clamp(460.0, 720.0).min(all);
+    // In a narrow window there is room for nothing beside it.
+    let width = if scene.narrow {
+        all
+    } else {
+        (all * 0.5).clamp(460.0, 720.0).min(all)
+    };
     let frame = egui::Frame::new()
         .fill(theme::INK.alpha(0.88).egui())
         .inner_margin(egui::Margin {
             left: 28,
             right: 22,
-            top: 22,
-            bottom: 18,
+            top: if scene.narrow { 10 } else { 22 },
+            bottom: if scene.narrow { 8 } else { 18 },
         });
     egui::Panel::left("shelf")
         .exact_size(width)
@@ -28,7 +33,11 @@ pub(super) fn screen(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         .frame(frame)
         .show(ui, |ui| {
             if scene.narrow {
-                ui.horizontal_wrapped(|ui| top::ends(ui, &scene.views.languages, page));
+                ui.horizontal_wrapped(|ui| {
+                    let title = RichText::new(&view.title).font(fonts::bold(19.0));
+                    ui.label(title.color(theme::LEAD.egui()));
+                    top::ends(ui, &scene.views.languages, page);
+                });
             } else {
                 head(ui, scene, page);
             }

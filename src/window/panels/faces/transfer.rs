@@ -127,13 +127,16 @@ fn scheme(
 
 /// A small handle: what it moves and its breaker, and below them its stops from the utility's to the other source's, each with its word.
 fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &mut Page<'_>) {
+    ui.spacing_mut().item_spacing.y = 4.0;
     ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().interact_size.y = 26.0;
         ui.label(both::written(
             &handle.label,
             fonts::bold(14.5),
             theme::CREAM,
         ));
         if let Some(breaker) = breaker {
+            ui.spacing_mut().button_padding.y = 2.0;
             small_breaker(ui, breaker, page);
         }
     });
@@ -148,10 +151,17 @@ fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &
             } else {
                 theme::CREAM
             };
-            let font = fonts::regular(13.0);
-            let mut job = LayoutJob::simple(choice.label.clone(), font, ink.egui(), width - 10.0);
-            job.halign = Align::Center;
-            (painter.layout_job(job), ink)
+            let job = |size: f32| {
+                let (text, font) = (choice.label.clone(), fonts::regular(size));
+                let mut job = LayoutJob::simple(text, font, ink.egui(), width - 8.0);
+                job.halign = Align::Center;
+                painter.layout_job(job)
+            };
+            // A little smaller on one line is better than on two: all handles are to be in sight.
+            let usual = job(13.0);
+            let small = job(12.0);
+            let fits = usual.rows.len() <= small.rows.len();
+            (if fits { usual } else { small }, ink)
         })
         .collect();
     let high = words.iter().map(|(galley, _)| galley.size().y);
@@ -164,7 +174,6 @@ fn row(ui: &mut Ui, handle: &ControlView, breaker: Option<&ControlView>, page: &
         let top = at.center().y - galley.size().y / 2.0;
         painter.galley(pos2(at.center().x, top), galley, ink.egui());
     }
-    ui.add_space(3.0);
 }
 
 /// The breaker of one handle: what it is, its rating and how it stands; pressing it turns it over.
