@@ -1,7 +1,9 @@
 //! The layout from right to left, for languages that are read so: what was laid out from left to right changes sides.
 //!
 //! Panels, texts and what can be pressed are turned over about the window's middle; a text keeps its letters, and its lines begin at the other edge.
-//! What pictures a real thing keeps its own sides and only goes to its new place ([`steady`]): the street, a panel's face, a phasor, a curve over time.
+//! Time runs as one reads, so timeline and curves begin at the right too.
+//! What pictures a real thing keeps its own sides and only goes to its new place ([`steady`]): the street, a panel's face, a phasor.
+//! What is said on the street is read from the right all the same: its lines begin at the other edge ([`steady_with_words`]), and what is no part of the picture, as the goal and the buttons in the sky, is laid out [`across`] its room.
 //! A pointer comes in turned over in the same way, so that no panel knows of it, and so does what a screen reader is told of places.
 //! It does not cover the order of letters within a line, which is the toolkit's, nor a second language that is read the other way.
 
@@ -49,6 +51,8 @@ struct Steady {
     rect: egui::Rect,
     /// What of it can be seen and pressed.
     seen: egui::Rect,
+    /// Whether the lines of its words begin at the other edge.
+    words: bool,
 }
 
 impl Turning {
@@ -117,8 +121,29 @@ pub(super) fn from_right(ctx: &Context) -> bool {
     Turning::of(ctx).from_right
 }
 
+/// The place that a rectangle has in a room that keeps its sides: the same, or as far from the other edge.
+pub(super) fn across(ctx: &Context, rect: egui::Rect, room: egui::Rect) -> egui::Rect {
+    if from_right(ctx) {
+        let turn = Turn {
+            sum: room.left() + room.right(),
+        };
+        turn.rect(rect)
+    } else {
+        rect
+    }
+}
+
 /// Lays out what pictures a real thing: in a layout from the right it changes places but not its own sides.
 pub(super) fn steady<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
+    keeping(ui, false, add)
+}
+
+/// The same where something is said in the picture: the lines of its words begin at the other edge, each text where it stands.
+pub(super) fn steady_with_words<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
+    keeping(ui, true, add)
+}
+
+fn keeping<R>(ui: &mut Ui, words: bool, add: impl FnOnce(&mut Ui) -> R) -> R {
     let ctx = ui.ctx().clone();
     if !Turning::of(&ctx).from_right {
         return add(ui);
@@ -141,6 +166,7 @@ pub(super) fn steady<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
         shapes: begun..next(ui),
         rect,
         seen: rect.intersect(ui.clip_rect()),
+        words,
     });
     turning.keep(&ctx);
     out
@@ -189,6 +215,20 @@ fn bring(shape: &mut ClippedShape, steady: &Steady, turn: Turn) {
         turn.rect(clip)
     };
     shape.shape.translate(by);
+    if steady.words {
+        turn_words(&mut shape.shape);
+    }
+}
+
+/// A text stays where it is, and its lines begin at the other edge.
+fn turn_words(shape: &mut Shape) {
+    if let Shape::Vec(shapes) = shape {
+        shapes.iter_mut().for_each(turn_words);
+    } else if let Shape::Text(text) = shape
+        && text.angle == 0.0
+    {
+        turn_lines(Arc::make_mut(&mut text.galley));
+    }
 }
 
 fn turn_over(shape: &mut Shape, turn: Turn) {

@@ -59,7 +59,7 @@ window-met = met
 window-not-met = not met
 window-critical = No run can pass without it
 window-timeline = Timeline
-window-timeline-pin = found here; 3× stands for three close together
+window-timeline-pin = found here; 3× stands for three at one moment
 window-findings = Findings
 window-finding = Finding
 window-finding-advice = Advice: this did not stand in the way of a pass.
@@ -200,8 +200,8 @@ window-record = Save this run
 
 # Two branches of a drill.
 window-phasors-volts = thick arrow: volts of leg 1 or 2
-window-phasors-amps = thin arrow with a dot: amperes
-window-phasors-see = Look for two thick arrows that reach the ring and point away from each other.
+window-phasors-amps = thin line with a dot: amperes
+window-phasors-see = The two thick arrows are the two live legs. When they point opposite ways, they make 240 volts together. Check that both reach the ring: that is 120 volts each.
 window-breaker = Breaker
 window-branches-picture = “Before” is the try that you left. “Now” is the one that goes on. The picture shows it.
 window-branches-still = Nothing moves while you compare.

@@ -59,7 +59,7 @@ window-met = cumplido
 window-not-met = no cumplido
 window-critical = Sin esto no se aprueba
 window-timeline = Línea de tiempo
-window-timeline-pin = hallado aquí; 3× son tres muy seguidos
+window-timeline-pin = hallado aquí; 3× son tres en un mismo momento
 window-findings = Hallazgos
 window-finding = Hallazgo
 window-finding-advice = Consejo: esto no impidió aprobar.
@@ -200,8 +200,8 @@ window-record = Guardar este simulacro
 
 # Dos ramas de un simulacro.
 window-phasors-volts = flecha gruesa: voltios de la fase 1 o 2
-window-phasors-amps = flecha fina con un punto: amperios
-window-phasors-see = Busque dos flechas gruesas que lleguen al anillo y apunten a lados opuestos.
+window-phasors-amps = línea fina con un punto: amperios
+window-phasors-see = Las dos flechas gruesas son las dos fases. Si apuntan a lados opuestos, suman 240 voltios. Vea si las dos llegan al anillo: son 120 voltios cada una.
 window-breaker = Interruptor
 window-branches-picture = «Antes» es el intento que usted dejó. «Ahora» es el que sigue. El dibujo muestra este.
 window-branches-still = Nada se mueve mientras compara.

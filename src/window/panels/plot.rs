@@ -1,5 +1,6 @@
 //! A curve over the drill with the limit it is held to, drawn by the plotting library under the strips of the timeline.
 //!
+//! Time runs as in those: the way that one reads.
 //! Resting the pointer on it reads time and value; all plots show the same moment.
 //! It shows the stretch of the drill that the timeline shows; it does not cover more than one curve in a plot.
 

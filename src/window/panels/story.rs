@@ -9,7 +9,6 @@ use crate::session::view::{DebriefView, FindingView, StageView};
 use crate::session::{Command, Rewind};
 use crate::window::fonts;
 use crate::window::link::Wish;
-use crate::window::mirror;
 use crate::window::theme;
 
 use super::span::Span;
@@ -71,7 +70,7 @@ fn time(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
         page.button(ui, &watch, || Wish::Again(Some(0)));
     });
     timeline::buttons(ui, view, span, page);
-    mirror::steady(ui, |ui| timeline::panel(ui, view, span, page));
+    timeline::panel(ui, view, span, page);
     ui.add_space(8.0);
 }
 
@@ -89,7 +88,7 @@ pub(super) fn findings(ui: &mut Ui, view: &DebriefView, page: &mut Page<'_>) {
 
 fn curves(ui: &mut Ui, view: &DebriefView, span: Span) {
     for series in &view.series {
-        mirror::steady(ui, |ui| plot::panel(ui, series, span));
+        plot::panel(ui, series, span);
         ui.add_space(6.0);
     }
 }
@@ -153,9 +152,9 @@ fn finding(
             });
             let watch = page.say("window-watch-moment");
             let place = debrief.moments.partition_point(|at| *at < view.shown_ms);
-            page.button(ui, &watch, || Wish::Again(Some(place)));
+            page.quiet(ui, &watch, || Wish::Again(Some(place)));
             let moment = page.say("window-see-moment");
-            page.button(ui, &moment, || {
+            page.quiet(ui, &moment, || {
                 let all = Span::whole(debrief.length_ms);
                 let at = view.shown_ms;
                 Wish::Span(Some(all.around(at, at, debrief.length_ms)))

@@ -1,9 +1,11 @@
 //! The timeline: what fed each thing over the drill, as strips with color, pattern and word, and findings as pins.
 //!
 //! A part of the drill can be brought nearer: by a pin, by buttons, by wheel and fingers.
+//! Time runs the way that one reads: from right to left in a layout from the right.
 //! It does not cover curves: see [`super::plot`].
 
 use bevy_egui::egui;
+use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
     Align2, CornerRadius, Painter, Pos2, Rect, Sense, Stroke, Ui, WidgetInfo, WidgetType, pos2,
     vec2,
@@ -22,10 +24,11 @@ use super::{Page, aside};
 pub(super) const LABEL: f32 = 150.0;
 pub(super) const MARGIN: f32 = 16.0;
 const ROW: f32 = 38.0;
-const HEAD: f32 = 24.0;
-/// Width of a pin's head, and how far apart two must be for both heads to find room, the wider ones too.
+const HEAD: f32 = 34.0;
+/// Width of a pin's head, how far apart two heads stand, the wider ones too, and within how much two moments are one.
 const PIN: f32 = 20.0;
 const APART: f32 = 38.0;
+const TOGETHER: f32 = 6.0;
 
 /// All tracks over a stretch of the drill, with findings as pins once they are told.
 pub(crate) fn panel(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Page<'_>) {
@@ -87,11 +90,15 @@ pub(super) fn buttons(ui: &mut Ui, view: &DebriefView, span: Span, page: &mut Pa
                 continue;
             }
             let name = page.say(id);
-            page.button(ui, &name, || Wish::Span(Some(change)));
+            page.quiet(ui, &name, || Wish::Span(Some(change)));
         }
         if span != all {
+            // In the order of reading, so that it goes the way that the strips go.
             let (from, to) = (clock(span.from_ms), clock(span.to_ms));
-            aside(ui, &format!("{from} – {to}"));
+            for part in [from.as_str(), "–", to.as_str()] {
+                aside(ui, part);
+                ui.add_space(-4.0);
+            }
         }
     });
 }
@@ -118,17 +125,34 @@ fn reach(ui: &Ui, length_ms: u64, scale: &Scale, page: &mut Page<'_>) {
     }
 }
 
-/// Findings that stand too close to be told apart.
+/// What was found at one moment, or at moments that can't be told apart.
 struct Pin {
     x: f32,
+    /// Where its head stands: beside its moment where another one needs the room.
+    head: f32,
     first_ms: u64,
     last_ms: u64,
     critical: bool,
     told: Vec<String>,
 }
 
-/// The findings within the stretch, in the order of time, those close together as one.
+/// The findings within the stretch, in the order of time, those of one moment as one; more of them only where there is no room for so many heads.
 fn pins(view: &DebriefView, scale: &Scale) -> Vec<Pin> {
+    let width = scale.bars.width();
+    let mut near = TOGETHER;
+    loop {
+        let mut pins = gathered(view, scale, near);
+        let heads = pins.iter().fold(0.0, |sum, _| sum + APART);
+        if heads <= width || near > width {
+            spread(&mut pins, scale.bars.right());
+            return pins;
+        }
+        near *= 1.5;
+    }
+}
+
+/// The findings within the stretch, those that stand nearer than so many points as one.
+fn gathered(view: &DebriefView, scale: &Scale, near: f32) -> Vec<Pin> {
     let seen = scale.span.from_ms..=scale.span.to_ms;
     let mut findings: Vec<&FindingView> = view.findings.iter().collect();
     findings.sort_by_key(|finding| finding.clock_ms);
@@ -136,13 +160,14 @@ fn pins(view: &DebriefView, scale: &Scale) -> Vec<Pin> {
     for finding in findings.into_iter().filter(|f| seen.contains(&f.clock_ms)) {
         let x = scale.x(finding.clock_ms);
         let told = format!("{}: {}", finding.clock, finding.what);
-        if let Some(pin) = pins.last_mut().filter(|pin| x - pin.x < APART) {
+        if let Some(pin) = pins.last_mut().filter(|pin| x - pin.x < near) {
             pin.last_ms = finding.clock_ms;
             pin.critical |= finding.critical;
             pin.told.push(told);
         } else {
             pins.push(Pin {
                 x,
+                head: x,
                 first_ms: finding.clock_ms,
                 last_ms: finding.clock_ms,
                 critical: finding.critical,
@@ -153,6 +178,20 @@ fn pins(view: &DebriefView, scale: &Scale) -> Vec<Pin> {
     pins
 }
 
+/// Gives each head room: to the right of the one before it, and back where the end is too near.
+fn spread(pins: &mut [Pin], end: f32) {
+    let mut least = f32::NEG_INFINITY;
+    for pin in pins.iter_mut() {
+        pin.head = pin.x.max(least);
+        least = pin.head + APART;
+    }
+    let mut most = end;
+    for pin in pins.iter_mut().rev() {
+        pin.head = pin.head.min(most);
+        most = pin.head - APART;
+    }
+}
+
 /// A pin through all tracks; pressing it brings its moment nearer.
 fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut Page<'_>) {
     let ink = if pin.critical {
@@ -161,13 +200,11 @@ fn pin(ui: &Ui, rect: Rect, pin: &Pin, length_ms: u64, scale: &Scale, page: &mut
         theme::YELLOW
     };
     let painter = ui.painter_at(rect.expand(4.0));
-    let middle = pos2(pin.x, rect.top() + 11.0);
+    let middle = pos2(pin.head, rect.top() + 11.0);
     // Where one stands for several, the first and the last of them have their moments marked.
     for x in [pin.x, scale.x(pin.last_ms)] {
-        painter.line_segment(
-            [pos2(x, middle.y), pos2(x, scale.bars.bottom())],
-            Stroke::new(2.0, ink.egui()),
-        );
+        let (bend, foot) = (pos2(x, scale.bars.top()), pos2(x, scale.bars.bottom()));
+        painter.line(vec![middle, bend, foot], Stroke::new(2.0, ink.egui()));
     }
     let count = match pin.told.len() {
         1 => String::from("!"),
@@ -223,14 +260,13 @@ impl Scale {
 fn row(ui: &Ui, track: &TrackView, top: f32, scale: &Scale) {
     let painter = ui.painter();
     let middle = top + ROW / 2.0;
-    let galley = painter.layout(
-        track.label.clone(),
-        fonts::regular(13.5),
-        theme::CREAM.egui(),
-        LABEL - 12.0,
-    );
-    let at = Align2::RIGHT_CENTER.anchor_size(pos2(scale.bars.left() - 8.0, middle), galley.size());
-    painter.galley(at.min, galley, theme::CREAM.egui());
+    let (font, ink) = (fonts::regular(13.5), theme::CREAM.egui());
+    let mut job = LayoutJob::simple(track.label.clone(), font, ink, LABEL - 12.0);
+    // Every line of a name ends at the strips.
+    job.halign = egui::Align::RIGHT;
+    let galley = painter.layout_job(job);
+    let at = pos2(scale.bars.left() - 8.0, middle - galley.size().y / 2.0);
+    painter.galley(at, galley, ink);
     let span = scale.span;
     let seen = |from: u64, to: u64| from <= span.to_ms && to >= span.from_ms;
     let stretches = track.stretches.iter().filter(|s| seen(s.0, s.1));
@@ -398,4 +434,29 @@ fn axis(painter: &Painter, scale: &Scale) {
 fn clock(at_ms: u64) -> String {
     let seconds = at_ms / 1_000;
     format!("{}:{:02}", seconds / 60, seconds % 60)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn heads_keep_apart_and_within_the_strips() {
+        let at = |x: f32| Pin {
+            x,
+            head: x,
+            first_ms: 0,
+            last_ms: 0,
+            critical: false,
+            told: Vec::new(),
+        };
+        let heads = |moments: &[f32]| -> Vec<f32> {
+            let mut pins: Vec<Pin> = moments.iter().map(|x| at(*x)).collect();
+            spread(&mut pins, 500.0);
+            pins.iter().map(|pin| pin.head).collect()
+        };
+        assert_eq!(heads(&[100.0, 300.0]), [100.0, 300.0]);
+        assert_eq!(heads(&[481.0, 500.0]), [500.0 - APART, 500.0]);
+        assert_eq!(heads(&[100.0, 110.0]), [100.0, 100.0 + APART]);
+    }
 }

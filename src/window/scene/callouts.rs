@@ -16,6 +16,7 @@ use crate::session::view::{StageView, StreetView};
 use crate::window::both;
 use crate::window::both::Side;
 use crate::window::fonts;
+use crate::window::mirror;
 use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
@@ -239,6 +240,7 @@ fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -
         scene.min + vec2(12.0, 10.0),
         galley.size() + vec2(22.0, 14.0),
     );
+    let rect = mirror::across(painter.ctx(), rect, scene);
     ground(painter, rect);
     painter.galley(rect.min + vec2(11.0, 7.0), galley, theme::CREAM.egui());
     rect

@@ -15,6 +15,7 @@ use crate::session::view::{Fed, Flow, StreetView};
 use crate::window::both;
 use crate::window::both::Side;
 use crate::window::fonts;
+use crate::window::mirror;
 use crate::window::panels::{Page, timeline};
 use crate::window::theme;
 
@@ -104,9 +105,14 @@ pub(super) fn corner(
     }
     let mut y = top + pitch / 2.0;
     for (entry, galley) in entries.into_iter().zip(words) {
-        sample(painter, pos2(left, y), entry);
-        let at = pos2(left + SAMPLE + SAMPLE_GAP, y);
-        let at = Align2::LEFT_CENTER.anchor_size(at, galley.size());
+        let line = Rect::from_min_size(pos2(left, y), vec2(width, 0.0));
+        // Each line is read from its sample on; the corner is the one that the yard leaves free.
+        let placed = |x: f32, size: egui::Vec2| {
+            let rect = Align2::LEFT_CENTER.anchor_size(pos2(left + x, y), size);
+            mirror::across(painter.ctx(), rect, line)
+        };
+        sample(painter, placed(0.0, vec2(SAMPLE, 0.0)).min, entry);
+        let at = placed(SAMPLE + SAMPLE_GAP, galley.size());
         painter.galley(at.min, galley, theme::CREAM.egui());
         y += pitch;
     }

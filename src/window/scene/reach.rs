@@ -10,6 +10,7 @@ use bevy_egui::egui::{
 use crate::session::Detail;
 use crate::window::both;
 use crate::window::link::Wish;
+use crate::window::mirror;
 use crate::window::panels::Page;
 
 use super::callouts::screen;
@@ -50,11 +51,13 @@ pub(super) fn answer(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<
     buttons(ui, frame, detail, page)
 }
 
-/// Nearer, farther, all, detail: one above the other in the upper right corner.
+/// Nearer, farther, all, detail: one above the other in the upper corner at the end of a line.
 fn buttons(ui: &mut Ui, frame: Frame, detail: Detail, page: &mut Page<'_>) -> Rect {
     let room = screen(frame);
     let part = frame.sight().is_part();
     let corner = pos2(room.right() - SIZE.x - 10.0, room.top() + 10.0);
+    let corner = Rect::from_min_size(corner, vec2(SIZE.x, SIZE.y));
+    let corner = mirror::across(ui.ctx(), corner, room).min;
     let all = page.say("window-sight-all");
     let (level, told) = match detail {
         Detail::Live => (1, "window-detail-live"),

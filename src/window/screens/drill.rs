@@ -123,7 +123,7 @@ fn stage(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_
         narrow: scene.narrow,
         detail: scene.desk.detail,
     };
-    mirror::steady(ui, |ui| callouts::paint(ui, street, place, &shown, page));
+    mirror::steady_with_words(ui, |ui| callouts::paint(ui, street, place, &shown, page));
     if scene.desk.sheet == Some(Sheet::Branches)
         && let Some(view) = &scene.views.branches
     {
