@@ -9,6 +9,7 @@ use crate::site::{
 use crate::units::DrillTime;
 use crate::words::{Arg, Message, Unit, name_of};
 
+use super::acts::{act_said, stands_said, touches};
 use super::equipment::locked;
 use super::log::did_message;
 use super::phasors::points_at;
@@ -109,9 +110,8 @@ impl Session {
             rating,
             choices: choices
                 .map(|(p, i)| ChoiceView {
-                    current: PositionId(i) == stands,
                     cord: drill.site().cords.iter().any(|c| c.name == *p),
-                    ..self.choice(control, p)
+                    ..self.choice(control, p, PositionId(i) == stands)
                 })
                 .collect(),
             slot: control.plate.slot,
@@ -135,10 +135,22 @@ impl Session {
         )
     }
 
-    fn choice(&self, control: &Control, position: &str) -> ChoiceView {
+    fn choice(&self, control: &Control, position: &str, current: bool) -> ChoiceView {
+        let label = if current {
+            stands_said(control, position)
+        } else {
+            act_said(control, position)
+        };
+        let caution = if touches(control, position) {
+            self.words.say_id("act-touches")
+        } else {
+            String::new()
+        };
         ChoiceView {
             id: position.to_owned(),
-            label: self.words.label(&choice_said(control, position)),
+            label: self.words.label(&label),
+            caution,
+            current,
             ..ChoiceView::default()
         }
     }
@@ -356,25 +368,6 @@ fn plain_panel(site: &Site) -> &'static str {
         "close-panel-pair"
     } else {
         "close-panel-pair-loose"
-    }
-}
-
-/// How a control stands, in words: a plug that is in something says so, beside one that is unplugged or put away.
-fn stands_said(control: &Control, position: &str) -> Message {
-    let loose = ["stowed", "unplugged"].contains(&position);
-    if control.kind == Kind::Plug && !loose {
-        Message::new("close-choice-plug").name("position", control.said(position))
-    } else {
-        name_of(control.said(position))
-    }
-}
-
-/// How a control can be made to stand: the words of how it then stands; what can only be set again is what a hand does.
-fn choice_said(control: &Control, position: &str) -> Message {
-    if control.kind == Kind::Gfci {
-        Message::new("close-choice-reset").name("position", control.said(position))
-    } else {
-        stands_said(control, position)
     }
 }
 

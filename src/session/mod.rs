@@ -4,6 +4,7 @@
 //! The views are complete: a screen reader, a text drill and a picture can be made from them alone.
 //! In assessed practice the views show what this learner knows, and the truth only when the drill is over.
 
+mod acts;
 mod again;
 mod ask;
 mod ask_view;

@@ -18,6 +18,10 @@ const LIVE_V: f64 = 1.0;
 /// Amps below which nothing flows.
 const FLOWS_A: f64 = 0.05;
 
+/// Volts by which two legs differ so much that it is worth a word, and by what factor one then carries more.
+const UNEVEN_V: f64 = 5.0;
+const UNEVEN: f64 = 1.2;
+
 /// Degrees within which two phasors are in step.
 const IN_STEP_DEG: f64 = 1.0;
 
@@ -93,7 +97,12 @@ impl Session {
         };
         let amps = reading.phasors.zip(amps);
         let amps = amps.map_or_else(Vec::new, |(volts, amps)| self.amps(volts, amps));
+        let uneven = heavier(reading.legs_v, &amps).map(|leg| {
+            let told = Message::new("phasor-uneven").with("leg", Arg::Count(leg));
+            self.words.say(&told)
+        });
         Some(PhasorView {
+            uneven: uneven.unwrap_or_default(),
             legs_v: reading.legs_v,
             degrees,
             sentence: self.words.say(&told.with("point", name)),
@@ -138,6 +147,21 @@ impl Session {
     }
 }
 
+/// The leg that has clearly fewer volts than the other and carries clearly more, by its number.
+fn heavier([one, two]: [f64; 2], amps: &[TurnedView]) -> Option<i64> {
+    let carried = |leg: usize| {
+        let mut own = amps.iter().filter(|a| a.leg == leg);
+        own.next().map_or(0.0, |a| a.amps)
+    };
+    let (low, high, leg) = if one < two {
+        (carried(1), carried(2), 1)
+    } else {
+        (carried(2), carried(1), 2)
+    };
+    let apart = (one - two).abs() >= UNEVEN_V;
+    (apart && low > high * UNEVEN).then_some(leg)
+}
+
 /// How far one phasor stands counterclockwise of another, degrees above -180 up to 180.
 fn turned(one: Complex, other: Complex) -> f64 {
     portable::angle_deg(one * other.conj())
@@ -152,6 +176,19 @@ mod tests {
         let [east, north] = [Complex::new(120.0, 0.0), Complex::new(0.0, 5.0)];
         assert!((turned(north, east) - 90.0).abs() < 1e-9);
         assert!((turned(east, north) + 90.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn the_leg_that_carries_more_and_has_fewer_volts_is_named() {
+        let carries = |leg: usize, amps: f64| TurnedView {
+            leg,
+            amps,
+            ..TurnedView::default()
+        };
+        let amps = [carries(1, 2.4), carries(2, 15.5)];
+        assert_eq!(heavier([125.0, 114.0], &amps), Some(2));
+        assert_eq!(heavier([121.0, 119.0], &amps), None, "near enough");
+        assert_eq!(heavier([114.0, 125.0], &amps), None, "something else");
     }
 
     #[test]

@@ -373,8 +373,10 @@ pub enum ControlKind {
 pub struct ChoiceView {
     /// Position id.
     pub id: String,
-    /// What doing it is called: "Turn off", "Plug into the inlet".
+    /// What doing it is called: "Turn off", "Plug into the inlet"; of the one it stands in, how it stands.
     pub label: String,
+    /// What whoever does it comes to touch, whether that is live or not; empty for most.
+    pub caution: String,
     /// Whether the control stands so now.
     pub current: bool,
     /// Whether it is at another cord's end.
@@ -474,6 +476,8 @@ pub struct PhasorView {
     pub sentence: String,
     /// The amps of each leg that carries any.
     pub amps: Vec<TurnedView>,
+    /// Why one leg has fewer volts, where the amps show it; empty otherwise.
+    pub uneven: String,
 }
 
 /// The amps of a leg, as a phasor.

@@ -147,6 +147,8 @@ pub(super) fn place(words: &Words, view: &CloseView) -> Vec<String> {
     for phasor in &view.phasors {
         lines.push(phasor.sentence.clone());
         lines.extend(phasor.amps.iter().map(|a| format!("  {}", a.sentence)));
+        let uneven = Some(&phasor.uneven).filter(|told| !told.is_empty());
+        lines.extend(uneven.map(|told| format!("  {told}")));
     }
     lines.extend(view.controls.iter().map(|c| control(words, c, true)));
     for deed in &view.deeds {
@@ -200,8 +202,10 @@ pub(super) fn control(words: &Words, control: &ControlView, now: bool) -> String
         .map(|choice| {
             if choice.label.to_lowercase() == choice.id {
                 choice.id.clone()
-            } else {
+            } else if choice.caution.is_empty() {
                 format!("{} ({})", choice.id, choice.label)
+            } else {
+                format!("{} ({}, {})", choice.id, choice.label, choice.caution)
             }
         })
         .collect();

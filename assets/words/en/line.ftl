@@ -38,7 +38,20 @@ part-cutout = cutout over the transformer, { $of }
 part-grounds = grounds, { $of }
 part-battery = battery, { $of }
 
-close-line-work = The line that you work, from the head to the last pole. You order the recloser by radio. You work everything else with a stick.
+close-line-work = The line that you work, from the head to the last pole. You order the recloser by radio. You work the rest with a stick. Only what is marked puts your hands on the line.
+act-join-line = join the broken line
+act-part-line = part the line
+act-leave-line = leave the line
+act-go-to-pole = go up to the pole, hands off
+act-take-line = take the line in your hands
+act-step-clear = step clear of the line
+act-order-open = order it open
+act-order-closed = order it closed
+act-open = open it
+act-close = close it
+act-take-off = take it off
+act-put-on = put it on
+act-touches = touches the line
 
 refused-blades-closed = You stand under it and look up. The blades are closed. A tag says that they are open.
 refused-jumper-there = You stand under it and look up. A jumper bridges the open blades. Take it off first.

@@ -53,7 +53,20 @@ part-grounds = puestas a tierra, { $of }
 part-battery = batería, { $of }
     .of = batería { $of }
 
-close-line-work = La línea en la que usted trabaja, desde la cabecera hasta el último poste. El reconectador se ordena por radio. Lo demás se maniobra con pértiga.
+close-line-work = La línea en la que usted trabaja, desde la cabecera hasta el último poste. El reconectador se ordena por radio. Lo demás se maniobra con pértiga. Solo lo marcado le pone las manos en la línea.
+act-join-line = unir el tramo roto
+act-part-line = separar el tramo
+act-leave-line = irse de la línea
+act-go-to-pole = subir al poste, sin tocar
+act-take-line = tomar la línea con las manos
+act-step-clear = apartarse de la línea
+act-order-open = ordenar que abra
+act-order-closed = ordenar que cierre
+act-open = abrir
+act-close = cerrar
+act-take-off = quitar
+act-put-on = poner
+act-touches = toca la línea
 
 refused-blades-closed = Usted está debajo y mira hacia arriba. Las cuchillas están cerradas. Una etiqueta dice que están abiertas.
 refused-jumper-there = Usted está debajo y mira hacia arriba. Un puente une las cuchillas abiertas. Quítelo primero.

@@ -30,7 +30,7 @@ texts! {
     ApplianceView: label word sentence | id kind room state worry glow;
     AskedView: moment question known number choices | name sure;
     BarView: label | count share right;
-    ChoiceView: label | id current cord;
+    ChoiceView: label caution | id current cord;
     CloseView: title description test controls deeds readings phasors tag faces | place interlock;
     CompareView: was tried positions volts people gone come |;
     ConsequenceView: title now heading stages others why | n_told harm;
@@ -51,7 +51,7 @@ texts! {
     ObjectiveView: text | outcome drills;
     PersonView: label word sentence | id place state;
     PhaseView: title prompts |;
-    PhasorView: sentence amps | legs_v degrees;
+    PhasorView: sentence amps uneven | legs_v degrees;
     PlaceView: label sentence | id;
     PoleView: label | id at_ft transformer;
     RevealView: question said truth stages bars | right;

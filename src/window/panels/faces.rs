@@ -10,7 +10,8 @@ mod transfer;
 
 use bevy_egui::egui;
 use bevy_egui::egui::{
-    Button, CornerRadius, RichText, Sense, Stroke, StrokeKind, Ui, WidgetText, pos2, vec2,
+    Atom, Button, CornerRadius, Id, Response, RichText, Sense, Stroke, StrokeKind, Ui, WidgetText,
+    pos2, vec2,
 };
 
 use crate::session::view::{
@@ -163,7 +164,15 @@ fn keep_together(ui: &mut Ui, choices: &[&ChoiceView]) {
         let galley = ui
             .painter()
             .layout_no_wrap(text, fonts::bold(14.5), theme::CREAM.egui());
-        galley.size().x + 2.0 * padding + gap
+        let caution = if choice.caution.is_empty() || choice.current {
+            0.0
+        } else {
+            let font = fonts::bold(13.0);
+            let painter = ui.painter();
+            let word = painter.layout_no_wrap(choice.caution.clone(), font, theme::YELLOW.egui());
+            word.size().x + SIGN + 2.0 * gap
+        };
+        galley.size().x + caution + 2.0 * padding + gap
     };
     let all: f32 = choices.iter().map(wide).sum();
     let left = ui.available_size_before_wrap().x;
@@ -175,13 +184,7 @@ fn keep_together(ui: &mut Ui, choices: &[&ChoiceView]) {
 /// One position: framed and marked where the control stands in it, a button otherwise.
 fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut Page<'_>) {
     if choice.current {
-        let reset = control.kind == ControlKind::Gfci;
-        let stands = if reset {
-            &control.position
-        } else {
-            &choice.label
-        };
-        mark(ui, stands, theme::LEAD);
+        mark(ui, &choice.label, theme::LEAD);
     } else {
         let text: WidgetText = if both::is_both(&choice.label) {
             both::written(&choice.label, fonts::regular(14.5), theme::CREAM)
@@ -190,11 +193,36 @@ fn position(ui: &mut Ui, control: &ControlView, choice: &ChoiceView, page: &mut 
                 .font(fonts::regular(14.5))
                 .into()
         };
-        let response = ui.add(Button::new(text));
+        let response = if choice.caution.is_empty() {
+            ui.add(Button::new(text))
+        } else {
+            cautioned(ui, text, choice)
+        };
         page.focus_first(&response);
         page.on(&response, || close::operate(control, &choice.id));
         response.on_hover_text(&control.sentence);
     }
+}
+
+/// Size of the sign of an act that touches a line, points.
+const SIGN: f32 = 16.0;
+
+/// A position that brings a body onto a line: a triangle and a word of caution, the same whatever is true of the line.
+fn cautioned(ui: &mut Ui, text: WidgetText, choice: &ChoiceView) -> Response {
+    let caution = both::written(&choice.caution, fonts::bold(13.0), theme::YELLOW);
+    let sign = Id::new("caution");
+    let button = Button::new((text, Atom::custom(sign, vec2(SIGN, SIGN)), caution));
+    let drawn = button.atom_ui(ui);
+    if let Some(rect) = drawn.rect(sign) {
+        let (at, ink) = (rect.center(), Stroke::new(1.8, theme::YELLOW.egui()));
+        let corners = [(0.0, -6.5), (7.0, 6.0), (-7.0, 6.0)];
+        let corners = corners.map(|(x, y)| at + vec2(x, y)).to_vec();
+        let painter = ui.painter();
+        painter.add(egui::Shape::closed_line(corners, ink));
+        painter.line_segment([at - vec2(0.0, 2.5), at + vec2(0.0, 1.5)], ink);
+        painter.circle_filled(at + vec2(0.0, 4.0), 1.1, ink.color);
+    }
+    drawn.response
 }
 
 /// The position a control stands in: with a dot and framed, and nothing to press; what is filled can be pressed.

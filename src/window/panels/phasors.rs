@@ -1,4 +1,4 @@
-//! Phasors at a place: a dial for each point, with an arrow for the volts of each leg and a thin one for its amps, and the same in words.
+//! Phasors at a place: a dial for each point, with an arrow for the volts of each leg and a thin line for its amps, and the same in words.
 //!
 //! Volts and amps differ in ink, width and head, and what stands at the tip, the sign of the unit with the number of the leg, says which: what a conductor is fed by has inks of its own.
 //! The volts of leg 1 point to the right; what stands counterclockwise of them comes earlier.
@@ -17,6 +17,8 @@ use super::{Page, aside, body};
 const DIAL: Vec2 = Vec2::new(196.0, 160.0);
 const RING: f32 = 58.0;
 const RING_V: f64 = 120.0;
+/// Degrees within which two arrows lie on one another.
+const NEAR: f64 = 30.0;
 /// The longest arrow, as a share of the ring: a leg that gets twice its volts reaches the dial's edge.
 const MOST: f64 = 1.35;
 
@@ -26,6 +28,13 @@ pub(crate) fn panel(ui: &mut Ui, views: &[PhasorView], page: &Page<'_>) {
         return;
     }
     body(ui, &page.say("window-phasors-see"));
+    ui.scope(|ui| key(ui, page));
+    mirror::steady_with_words(ui, |ui| dials(ui, views));
+}
+
+/// What the marks stand for.
+fn key(ui: &mut Ui, page: &Page<'_>) {
+    ui.spacing_mut().interact_size.y = 18.0;
     for (id, of) in [
         ("window-phasors-volts", Of::Volts),
         ("window-phasors-amps", Of::Amps),
@@ -40,7 +49,6 @@ pub(crate) fn panel(ui: &mut Ui, views: &[PhasorView], page: &Page<'_>) {
             aside(ui, &page.say(id));
         });
     }
-    mirror::steady(ui, |ui| dials(ui, views));
 }
 
 /// Length of a sample in the key, points.
@@ -65,6 +73,7 @@ fn dials(ui: &mut Ui, views: &[PhasorView]) {
                 }
             });
         });
+        aside(ui, &view.uneven);
     }
 }
 
@@ -75,9 +84,10 @@ fn dial(painter: &Painter, middle: Pos2, view: &PhasorView) {
         painter.line_segment([middle - arm, middle + arm], faint);
     }
     let [one, two] = view.legs_v;
-    volts(painter, middle, (one, 0.0), "V1");
     let turned = view.degrees.unwrap_or(if one > two { 180.0 } else { 0.0 });
-    volts(painter, middle, (two, turned), "V2");
+    let apart = turned.abs() > NEAR;
+    volts(painter, middle, (one, 0.0), ("V1", apart));
+    volts(painter, middle, (two, turned), ("V2", apart));
     let most = view.amps.iter().map(|a| a.amps).fold(0.0, f64::max);
     for turned in &view.amps {
         let name = if turned.leg == 1 { "A1" } else { "A2" };
@@ -85,7 +95,7 @@ fn dial(painter: &Painter, middle: Pos2, view: &PhasorView) {
     }
 }
 
-/// A thin arrow with a disk for its head.
+/// A thin line with a disk at its end.
 fn thin(painter: &Painter, from: Pos2, tip: Pos2) {
     let ink = theme::YELLOW.egui();
     painter.line_segment([from, tip], Stroke::new(1.6, ink));
@@ -102,7 +112,7 @@ fn thick(painter: &Painter, from: Pos2, tip: Pos2) {
     }
 }
 
-/// The arrow of amps, as a share of the larger.
+/// The line of amps, as a share of the larger.
 #[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
 fn amps(painter: &Painter, from: Pos2, (share, degrees): (f64, f64), name: &str) {
     let along = Vec2::angled(-(degrees as f32).to_radians());
@@ -119,7 +129,7 @@ fn amps(painter: &Painter, from: Pos2, (share, degrees): (f64, f64), name: &str)
 
 /// The arrow of volts, turned counterclockwise by degrees, with the leg's number at its tip.
 #[expect(clippy::cast_possible_truncation, reason = "a screen is coarser")]
-fn volts(painter: &Painter, from: Pos2, (volts, degrees): (f64, f64), name: &str) {
+fn volts(painter: &Painter, from: Pos2, (volts, degrees): (f64, f64), (name, apart): (&str, bool)) {
     if volts < 1.0 {
         return;
     }
@@ -127,10 +137,14 @@ fn volts(painter: &Painter, from: Pos2, (volts, degrees): (f64, f64), name: &str
     let along = Vec2::angled(-(degrees as f32).to_radians());
     let tip = from + along * length;
     thick(painter, from, tip);
-    // Two arrows on one another keep their numbers apart.
-    let aside = if name == "V1" { -8.0 } else { 8.0 };
+    // Beyond the ring a number lies on no line; of two arrows on one another each has its own side.
+    let aside = match (apart, name) {
+        (true, _) => 0.0,
+        (false, "V1") => -9.0,
+        (false, _) => 9.0,
+    };
     painter.text(
-        tip + along * 12.0 + vec2(0.0, aside),
+        from + along * (length.max(RING) + 15.0) + vec2(0.0, aside),
         Align2::CENTER_CENTER,
         name,
         fonts::bold(15.0),
