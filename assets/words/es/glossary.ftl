@@ -173,7 +173,7 @@ glossary-proving-source = fuente de prueba
 glossary-proving-source-meaning = Una caja pequeña con voltaje conocido, para ver si el detector funciona.
 glossary-proving-source-source = NFPA 70E, probar antes y después ‹verificado›.
 
-glossary-out-of-step = fuera de paso, fuera de sincronismo
+glossary-out-of-step = fuera de sincronía, fuera de sincronismo
 glossary-out-of-step-meaning = Dos fuentes cuyas ondas no coinciden. Si se unen, luchan. El oficio dice también: fuera de sincronismo.
 glossary-out-of-step-source = Práctica común.
 

@@ -35,11 +35,11 @@ local-permit-office = Permisos para instalaciones
 local-utility = Su compañía eléctrica
 local-outage-number = Para avisar de un apagón
 local-line-down-number = Para avisar de una línea caída
-local-generator-notice = Si la compañía quiere saber de un generador
+local-generator-notice = Si hay que avisar del generador a la compañía
 local-emergency-number = En una emergencia
 
 handout-title = Para llevar a casa: { $lesson }
-handout-again = Practique otra vez en un mes, y una vez más antes de que lleguen las tormentas.
+handout-again = Practique otra vez en un mes, y una vez más antes de la época de tormentas.
 handout-again-season = Practique otra vez en un mes, y una vez más en { $month }. Las tormentas llegan desde { $season }.
 
 month-1 = enero

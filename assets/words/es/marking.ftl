@@ -1,7 +1,7 @@
 # Evaluación: criterios, hallazgos, fuentes.
 
 criterion-isolation-title = Separación
-criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía, y nunca se juntan dos fuentes fuera de paso. Un equipo adecuado las separa, y no solo una palanca.
+criterion-isolation-text = La electricidad de la casa nunca llega a la línea de la compañía, y nunca se juntan dos fuentes fuera de sincronía. Un equipo adecuado las separa, y no solo una palanca.
 criterion-isolation-line = Antes de tocar la línea, todo camino desde la red está abierto a la vista. Ningún generador se junta con la red.
 criterion-rule = La regla: { $rule }
 criterion-against = Vea lo que se halló en estos minutos: { $times }.
@@ -102,10 +102,10 @@ finding-no-transfer-equipment-instead = Lleve extensiones del generador a lo que
 source-no-transfer-equipment = NEC 702.5: equipo de transferencia ‹verificado en una copia›. OSHA 3277 y consejo de la CPSC: nunca conectar sin equipo de transferencia ‹verificado›.
 
 finding-collision-what = { $crew ->
-    [one] La red y el generador de un cliente se encontraron fuera de paso, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
-   *[other] La red y su generador se encontraron fuera de paso, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+    [one] La red y el generador de un cliente se encontraron fuera de sincronía, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
+   *[other] La red y su generador se encontraron fuera de sincronía, a { $angle } entre sí. El generador giraba con { $slip } de diferencia. Golpe de corriente por el generador: { $amps }.
 }
-finding-collision-why = Dos fuentes fuera de paso luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje se tuerce con hasta { $torque } veces la fuerza para la que está hecho. Se pueden romper ejes, quemar devanados e incendiar cosas.
+finding-collision-why = Dos fuentes fuera de sincronía luchan entre sí. En el peor ángulo son { $worst }, { $times } veces lo que el generador soporta. El eje se tuerce con hasta { $torque } veces la fuerza para la que está hecho. Se pueden romper ejes, quemar devanados e incendiar cosas.
 finding-collision-now = { $crew ->
     [one] Abra el reconectador y déjelo abierto. Cuente con que la línea tiene voltaje: el generador quizá la alimenta todavía. Mande a alguien a la casa. Que nadie se acerque al generador. Abra y etiquete también esto: { $cutout }.
    *[other] { $stands ->

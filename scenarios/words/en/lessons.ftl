@@ -32,7 +32,7 @@ prompt-one-thing-at-home = Which one thing at home will you change, and by when?
 prompt-on-the-job = Where on the job will you meet this? Whom do you ask first?
 
 handout-never-two-plugs = Never use a cord with two plugs. It makes the dead street live.
-handout-engine-outside = Run the engine outside, at least 20 feet from every opening, with its exhaust away from the house.
+handout-engine-outside = Run the engine outside, at least 20 feet (6 meters) from every opening, with its exhaust away from the house.
 handout-order-out = Over to the generator: main off first, then the generator breaker on. Then one load after the other.
 handout-order-back = Back to the utility: loads off, generator breaker off, and only then the main on. Let the engine cool.
 handout-cords-flat = Lay cords flat and open, never coiled. A cord that is warm carries too much.

@@ -32,15 +32,15 @@ prompt-one-thing-at-home = ¿Qué cosa cambiará en casa, y para cuándo?
 prompt-on-the-job = ¿Dónde encontrará esto en el trabajo? ¿A quién pregunta primero?
 
 handout-never-two-plugs = Nunca use un cable con dos enchufes. Pone voltaje en la calle apagada.
-handout-engine-outside = El motor va afuera, al menos a 20 pies de toda abertura, con el escape lejos de la casa.
-handout-order-out = Hacia el generador: primero apagar el interruptor principal, luego encender el del generador. Después una carga tras otra.
-handout-order-back = De vuelta a la compañía: cargas apagadas, interruptor del generador apagado y solo entonces el principal. Deje enfriar el motor.
-handout-cords-flat = Ponga los cables planos y abiertos, nunca enrollados. Un cable tibio lleva demasiado.
-handout-line-down = Una línea en el suelo tiene voltaje. Aléjese, mantenga lejos a los demás y llame.
-handout-test-before-touch = Mida antes de tocar: primero una parte con voltaje, luego la que no tiene, y otra vez la primera.
-handout-lock-yourself = Ponga usted el candado y guarde la llave. Una máquina con control puede arrancar con sus manos adentro.
+handout-engine-outside = El motor va afuera, a 6 metros (20 pies) o más de toda puerta y ventana. El escape apunta lejos de la casa.
+handout-order-out = Para pasar al generador: apague primero el interruptor principal y luego encienda el del generador. Después, las cargas de una en una.
+handout-order-back = Para volver a la red: apague las cargas y el interruptor del generador. Solo entonces encienda el principal. Deje enfriar el motor.
+handout-cords-flat = Extienda los cables del todo, nunca enrollados. Un cable tibio lleva demasiada corriente.
+handout-line-down = Una línea caída tiene voltaje. Aléjese, mantenga lejos a los demás y llame.
+handout-test-before-touch = Mida antes de tocar: primero una parte con voltaje, luego la que no debe tenerlo, y otra vez la primera.
+handout-lock-yourself = Ponga usted el candado y guarde la llave. Un equipo automático puede arrancar mientras usted tiene las manos adentro.
 handout-line-is-live = Una línea tiene voltaje hasta que está abierta a la vista, marcada, medida y puesta a tierra.
-handout-sim-is-not-field = Esto se mostró en simulación. No es una licencia ni prueba de habilidad en el trabajo.
+handout-sim-is-not-field = Esto se demostró en un simulador. No da licencia, ni prueba que usted sepa hacerlo en el trabajo.
 
 step-pause = Una pausa. Deje la calle en la pantalla, para que la gente hable de ella.
 step-look-back = Haga las preguntas de abajo en su orden. Deje hablar primero a quienes aprenden; el resultado va al final.
