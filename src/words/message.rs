@@ -58,10 +58,21 @@ impl Arg {
     /// The same where there is little room: minutes and seconds by their signs.
     pub fn lasting_in_short(time: DrillTime) -> Self {
         let seconds = i64::try_from(time.millis() / 1000).unwrap_or(i64::MAX);
-        let message = Message::new("lasting-short")
-            .with("minutes", Self::Count(seconds / 60))
-            .with("seconds", Self::Count(seconds % 60));
-        Self::Said(Box::new(message))
+        let (minutes, rest) = (seconds / 60, seconds % 60);
+        if minutes == 0 {
+            return Self::Quantity(time.seconds(), Unit::Seconds);
+        }
+        let id = if rest == 0 {
+            "lasting-short-minutes"
+        } else {
+            "lasting-short"
+        };
+        let message = Message::new(id).with("minutes", Self::Count(minutes));
+        Self::Said(Box::new(if rest == 0 {
+            message
+        } else {
+            message.with("seconds", Self::Count(rest))
+        }))
     }
 }
 

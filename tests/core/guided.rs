@@ -183,6 +183,9 @@ fn typing_what_guided_practice_shows_passes_and_then_help_fades() {
     for _ in 0..MOST_STEPS {
         let (text, line) = hint(&session);
         assert!(!text.is_empty() && !line.is_empty());
+        // A wait that is asked for is one press as well.
+        let wait = session.street().unwrap().hint_wait;
+        assert_eq!(wait.is_some(), line.starts_with("wait "), "{line}");
         if line == "finish" {
             break;
         }

@@ -1,6 +1,7 @@
 //! What one press too many does: nothing. And what is left with one press: a drill opened by mistake, and what else followed.
 
 use super::*;
+use crate::window::input::SHORT;
 
 /// Walks with Tab to what brings a wish, presses Enter there, and grants it.
 fn press_by_keys(rehearsal: &mut Rehearsal, line: &str) {
@@ -67,6 +68,52 @@ fn a_drill_opened_by_mistake_is_left_with_one_press() {
         rehearsal.bring(&Wish::Do(Command::Finish), hand);
         assert!(rehearsal.views.debrief.is_some());
     }
+}
+
+#[test]
+fn the_wait_that_a_hint_asks_for_is_one_press() {
+    for hand in [Hand::Pointer, Hand::Keys] {
+        for percent in [100, 250] {
+            let mut rehearsal = Rehearsal::new("en");
+            rehearsal.desk.size = Size::of(percent);
+            for line in ["open there-and-back", "hint"] {
+                rehearsal.grant(&Wish::Accept);
+                rehearsal.grant(&gallery::wish(line));
+            }
+            let street = rehearsal.views.street.clone().expect("it is open");
+            let wait = street.hint_wait.expect("it asks for a wait");
+            assert!(![SHORT, MINUTE].contains(&wait.time), "{wait:?}");
+            rehearsal.bring(&Wish::Do(Command::Wait(wait.time)), hand);
+            let street = rehearsal.views.street.clone().expect("it goes on");
+            assert_ne!(street.hint_wait.map(|w| w.time), Some(wait.time));
+        }
+    }
+}
+
+#[test]
+fn nothing_in_the_bars_moves_the_drill_while_two_tries_are_compared() {
+    let mut rehearsal = backfed();
+    for line in [
+        "rewind",
+        "understood",
+        "understood",
+        "understood",
+        "branches",
+    ] {
+        rehearsal.grant(&gallery::wish(line));
+    }
+    let moves = |wish: &Wish| {
+        matches!(
+            wish,
+            Wish::Do(Command::Wait(_) | Command::WaitForEvent | Command::Finish)
+        )
+    };
+    for at in rehearsal.targets() {
+        let wishes = rehearsal.click(at);
+        assert!(!wishes.iter().any(moves), "{wishes:?} at {at:?}");
+    }
+    rehearsal.bring(&Wish::Back, Hand::Keys);
+    rehearsal.bring(&Wish::Do(Command::WaitForEvent), Hand::Keys);
 }
 
 #[test]

@@ -18,17 +18,9 @@ unit-plain = { $number }
 
 # Lengths of time: whole minutes and seconds, or too short to measure.
 lasting-moment = a moment
-# The same on a button: by signs, and what is 0 is left out.
-lasting-short = { $minutes ->
-    [0] {""}
-   *[other] { $minutes }{"\u00A0min"}
-}{ $seconds ->
-    [0] {""}
-   *[other] { $minutes ->
-        [0] {""}
-       *[other] {" "}
-    }{ $seconds }{"\u00A0s"}
-}
+# The same on a button, by signs.
+lasting-short-minutes = { $minutes }{"\u00A0min"}
+lasting-short = { $minutes }{"\u00A0min"} { $seconds }{"\u00A0s"}
 lasting-minutes = { $minutes ->
     [one] 1 minute
    *[other] { $minutes } minutes

@@ -23,17 +23,9 @@ range = de { $low } a { $high }
 quantity-unknown = sin dato
 
 lasting-moment = un momento
-# The same on a button: by signs, and what is 0 is left out.
-lasting-short = { $minutes ->
-    [0] {""}
-   *[other] { $minutes }{"\u00A0min"}
-}{ $seconds ->
-    [0] {""}
-   *[other] { $minutes ->
-        [0] {""}
-       *[other] {" "}
-    }{ $seconds }{"\u00A0s"}
-}
+# The same on a button, by signs.
+lasting-short-minutes = { $minutes }{"\u00A0min"}
+lasting-short = { $minutes }{"\u00A0min"} { $seconds }{"\u00A0s"}
 lasting-minutes = { $minutes ->
     [one] 1 minuto
    *[other] { $minutes } minutos
