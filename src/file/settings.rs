@@ -44,7 +44,7 @@ impl Detail {
 pub struct Settings {
     /// The tag of the language; none as long as nobody chose one.
     pub language: Option<String>,
-    /// Size of texts, percent of the usual.
+    /// Size of texts, percent of the usual; 0 as long as nobody chose one: then they grow with the window.
     pub text_percent: u16,
     /// Whether things stand still.
     pub still: bool,
@@ -62,7 +62,7 @@ impl Default for Settings {
     fn default() -> Self {
         Self {
             language: None,
-            text_percent: 100,
+            text_percent: 0,
             still: false,
             detail: Detail::default(),
             size: (1280, 720),

@@ -93,29 +93,23 @@ pub(super) enum Sheet {
     Branches,
 }
 
-/// How large texts are: a place among [`SIZES`].
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Size(usize);
+/// How large texts are: a place among [`SIZES`]; as long as nobody chose one, they grow with the window.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub(super) struct Size(Option<usize>);
 
 /// Sizes of texts, percent of the usual one.
 pub(super) const SIZES: [u16; 8] = [80, 100, 125, 150, 175, 200, 225, 250];
 
-impl Default for Size {
-    fn default() -> Self {
-        Self(1)
-    }
-}
-
 impl Size {
-    /// The size of this many percent, the usual one if there is none.
+    /// The size of this many percent; that of the window if there is none.
     pub(super) fn of(percent: u16) -> Self {
-        let at = SIZES.iter().position(|size| *size == percent);
-        at.map_or_else(Self::default, Self)
+        Self(SIZES.iter().position(|size| *size == percent))
     }
 
-    /// Percent of the usual size.
+    /// Percent of the usual size; 0 as long as nobody chose one.
     pub(super) fn percent(self) -> u16 {
-        SIZES.get(self.0).copied().unwrap_or(100)
+        let chosen = self.0.and_then(|at| SIZES.get(at));
+        chosen.copied().unwrap_or(0)
     }
 
     /// The next size above or below what is shown; the same where there is none.
@@ -128,7 +122,7 @@ impl Size {
         } else {
             SIZES.iter().rposition(below)
         };
-        found.map_or(self, Self)
+        found.map_or(self, |at| Self(Some(at)))
     }
 }
 
@@ -136,7 +130,10 @@ impl Desk {
     /// How large texts are, and in how many languages.
     /// What two languages are shown to is a room: they are never smaller than can be read from its back.
     pub(super) fn look(&self) -> Look {
-        let chosen = f32::from(self.size.percent()) / 100.0;
+        let chosen = match self.size.percent() {
+            0 => Look::of_window(self.window),
+            percent => f32::from(percent) / 100.0,
+        };
         let second = self.wall.second;
         let zoom = if second {
             chosen.max(Look::afar(self.window))

@@ -264,6 +264,7 @@ fn every_text_stands_out_from_what_is_behind_it_on_the_accepted_pictures() {
         let picture = picture.expect("every screen has its picture").to_rgb8();
         let mut rehearsal = Rehearsal::new("en");
         rehearsal.session = rehearsal.session.clone().asking();
+        rehearsal.desk.size = Size::default();
         let (width, height) = screen.size;
         rehearsal.window = Vec2::new(pixels(width), pixels(height));
         for wish in &screen.wishes {

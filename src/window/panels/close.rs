@@ -22,7 +22,10 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
         .auto_shrink([false, false])
         .show(ui, |ui| {
             tested(ui, view);
-            aside(ui, &view.description);
+            // Two languages take much room: what is operated comes first.
+            if !page.is_in_two() {
+                aside(ui, &view.description);
+            }
             faces::tag(ui, &view.tag);
             readings(ui, &view.readings);
             if detail == Detail::Phasors {
@@ -50,6 +53,9 @@ pub(crate) fn panel(ui: &mut Ui, view: &CloseView, detail: Detail, page: &mut Pa
                 for deed in deeds {
                     self::deed(ui, deed, page);
                 }
+            }
+            if page.is_in_two() {
+                aside(ui, &view.description);
             }
         });
 }

@@ -135,6 +135,22 @@ impl<'a> Page<'a> {
         response
     }
 
+    /// A plain button of a bar: two languages have both lines in the height that the bar has.
+    pub(super) fn bar_button(
+        &mut self,
+        ui: &mut Ui,
+        text: &str,
+        wish: impl FnOnce() -> Wish,
+    ) -> Response {
+        if !both::is_both(text) {
+            return self.button(ui, text, wish);
+        }
+        let text = both::written(text, fonts::regular(OF_BAR), theme::CREAM);
+        let response = ui.add(egui::Button::new(text).wrap());
+        self.on(&response, wish);
+        response
+    }
+
     /// One of several choices, or a switch: framed as every button, and with a tick where it is chosen.
     pub(super) fn choice(
         &mut self,
@@ -178,6 +194,9 @@ impl<'a> Page<'a> {
         self.arriving
     }
 }
+
+/// Size of type in the bars in two languages.
+pub(super) const OF_BAR: f32 = 13.5;
 
 /// What a choice looks like, for those that are kept by the toolkit until they are sent.
 pub(super) fn choice(ui: &mut Ui, text: &str, chosen: bool) -> Response {

@@ -7,15 +7,17 @@ use bevy_egui::egui::text::{LayoutJob, TextFormat};
 use bevy_egui::egui::{Align, Layout, RichText, Ui};
 
 use crate::session::view::{LanguageView, LogView, StreetView};
-use crate::session::{Command, Notice};
+use crate::session::{Command, Detail, Notice};
 use crate::window::both;
 use crate::window::both::Side;
+use crate::window::desk::Desk;
 use crate::window::fonts;
 use crate::window::input::{MINUTE, SHORT, way_out};
 use crate::window::link::Wish;
+use crate::window::scene::callouts::engine_ink;
 use crate::window::theme;
 
-use super::{Page, body, subheading};
+use super::{OF_BAR, Page, body, subheading};
 
 /// The bar on top.
 pub(crate) fn bar(
@@ -27,6 +29,9 @@ pub(crate) fn bar(
 ) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
+        if page.is_in_two() {
+            ui.spacing_mut().button_padding.y = 2.0;
+        }
         time(ui, street, log, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
@@ -54,7 +59,7 @@ fn title(ui: &mut Ui, street: &StreetView) {
     }
     ui.with_layout(Layout::top_down(Align::Max), |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
-        ui.add_space(6.0);
+        ui.add_space(1.0);
         for side in both::SIDES {
             one(ui, side);
         }
@@ -160,7 +165,7 @@ fn time(ui: &mut Ui, street: &StreetView, log: &LogView, page: &mut Page<'_>) {
         if asked.is_some_and(|time| command == Command::Wait(time)) {
             suggested(ui, &text, command, page);
         } else {
-            page.button(ui, &text, || Wish::Do(command));
+            page.bar_button(ui, &text, || Wish::Do(command));
         }
     }
     let end = way_out(log);
@@ -172,7 +177,7 @@ fn time(ui: &mut Ui, street: &StreetView, log: &LogView, page: &mut Page<'_>) {
     if log.goal_met && log.begun || log.over {
         page.lead(ui, &text, || Wish::Do(end));
     } else {
-        page.button(ui, &text, || Wish::Do(end));
+        page.bar_button(ui, &text, || Wish::Do(end));
     }
 }
 
@@ -192,7 +197,7 @@ fn clock(ui: &mut Ui, log: &LogView, page: &Page<'_>) {
 /// Language and keys, at the end of a bar. Where two languages are spoken already, none is offered.
 pub(crate) fn ends(ui: &mut Ui, languages: &[LanguageView], page: &mut Page<'_>) {
     let keys = page.say("window-keys");
-    page.button(ui, &keys, || Wish::Keys);
+    page.bar_button(ui, &keys, || Wish::Keys);
     if page.is_in_two() {
         return;
     }
@@ -223,12 +228,17 @@ pub(crate) fn wrapped_places(
 pub(crate) fn places(
     ui: &mut Ui,
     (street, log): (&StreetView, &LogView),
-    (open, notice): (Option<&str>, Option<&Notice>),
+    desk: &Desk,
     page: &mut Page<'_>,
 ) {
     ui.spacing_mut().item_spacing.y = 5.0;
+    let notice = desk.notice.as_ref();
+    if page.is_in_two() {
+        places_of_both(ui, (street, log), desk, page);
+        return;
+    }
     ui.horizontal(|ui| {
-        ui.set_height(if page.is_in_two() { 48.0 } else { 30.0 });
+        ui.set_height(30.0);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.spacing_mut().button_padding.y = 2.0;
             ui.spacing_mut().interact_size.y = 26.0;
@@ -238,17 +248,100 @@ pub(crate) fn places(
             });
         });
     });
-    ui.horizontal(|ui| each_place(ui, street, open, page));
+    ui.horizontal(|ui| each_place(ui, street, desk.place.as_deref(), page));
+}
+
+/// Height of what was answered last and how the engine stands, in two languages, points.
+const OF_BOTH: f32 = 62.0;
+/// With more places than this, nothing else stands beside them.
+const MANY_PLACES: usize = 7;
+
+/// The same in two languages: what was answered last beside how the engine stands, for which there is no room in the scene; below, places and help.
+fn places_of_both(
+    ui: &mut Ui,
+    (street, log): (&StreetView, &LogView),
+    desk: &Desk,
+    page: &mut Page<'_>,
+) {
+    // Where there are many places, help stands beside the engine.
+    let crowded = street.places.len() > MANY_PLACES;
+    let shares = if crowded { [0.4, 0.32] } else { [0.56, 0.44] };
+    let wide = ui.available_width();
+    let [of_answer, of_engine] = shares.map(|share| egui::vec2(wide * share, OF_BOTH));
+    ui.spacing_mut().button_padding.y = 2.0;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 0.0;
+        let down = Layout::top_down(Align::Min);
+        ui.allocate_ui_with_layout(of_answer, down, |ui| {
+            ui.set_min_size(of_answer);
+            answer(ui, desk.notice.as_ref(), log, page);
+        });
+        ui.allocate_ui_with_layout(of_engine, down, |ui| {
+            engine(ui, street, desk.detail);
+        });
+        if crowded {
+            help_at_the_end(ui, page);
+        }
+    });
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 5.0;
+        each_place(ui, street, desk.place.as_deref(), page);
+        if !crowded {
+            help_at_the_end(ui, page);
+        }
+    });
+}
+
+fn help_at_the_end(ui: &mut Ui, page: &mut Page<'_>) {
+    ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+        ui.spacing_mut().item_spacing.x = 5.0;
+        explained(ui, page);
+    });
+}
+
+/// How the engine stands: its state, its place with the distance, its load; one language below the other.
+fn engine(ui: &mut Ui, street: &StreetView, detail: Detail) {
+    let g = &street.generator;
+    let load = match detail {
+        Detail::Live => "",
+        Detail::Numbers | Detail::Phasors => g.load_words.as_str(),
+    };
+    let written = |size: f32| {
+        let mut job = LayoutJob::default();
+        job.wrap.max_width = ui.available_width();
+        for side in both::SIDES {
+            let ink = match side {
+                Side::First => theme::CREAM,
+                Side::Second => theme::CREAM.mix(theme::MUTED, 0.6),
+            };
+            if !job.is_empty() {
+                job.append("\n", 0.0, TextFormat::default());
+            }
+            let word = TextFormat::simple(fonts::bold(size), engine_ink(street).egui());
+            job.append(both::side(&g.word, side), 0.0, word);
+            for text in [g.place_words.as_str(), load] {
+                let format = TextFormat::simple(fonts::regular(size), ink.egui());
+                job.append(both::side(text, side), 6.0, format);
+            }
+        }
+        ui.painter().layout_job(job)
+    };
+    let sizes = [OF_BAR, 12.5, 11.5];
+    let galleys = sizes.map(written);
+    let [.., least] = &galleys;
+    let fits = galleys.iter().find(|galley| galley.size().y <= OF_BOTH);
+    ui.label(fits.unwrap_or(least).clone());
 }
 
 /// The places with their digits; the open one is marked.
 fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut Page<'_>) {
     for (number, place) in (1..).zip(&street.places) {
         let is_open = open == Some(place.id.as_str());
+        let size = if page.is_in_two() { OF_BAR } else { 15.5 };
         let (font, ink) = if is_open {
-            (fonts::bold(15.5), theme::DARK_TEXT)
+            (fonts::bold(size), theme::DARK_TEXT)
         } else {
-            (fonts::regular(15.5), theme::CREAM)
+            (fonts::regular(size), theme::CREAM)
         };
         let mut button = if both::is_both(&place.label) {
             // The digit stands beside both lines.
@@ -277,15 +370,16 @@ fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut P
 /// Help: the next safe step, the scene in words, and the words of the trade.
 fn explained(ui: &mut Ui, page: &mut Page<'_>) {
     let next = page.say("window-what-next");
-    let next = both::written(&next, fonts::bold(14.5), theme::LEAD);
+    let size = if page.is_in_two() { OF_BAR } else { 14.5 };
+    let next = both::written(&next, fonts::bold(size), theme::LEAD);
     let frame = egui::Stroke::new(1.5, theme::LEAD.egui());
     let response = ui.add(egui::Button::new(next).stroke(frame).wrap());
     page.on(&response, || Wish::Do(Command::Hint));
     response.on_hover_text(page.say("window-key-hint"));
     let words = page.say("window-words");
-    page.button(ui, &words, || Wish::Words);
+    page.bar_button(ui, &words, || Wish::Words);
     let terms = page.say("window-terms-short");
-    page.button(ui, &terms, || Wish::Terms)
+    page.bar_button(ui, &terms, || Wish::Terms)
         .on_hover_text(page.say("window-key-terms"));
 }
 
@@ -320,7 +414,8 @@ pub(crate) fn answer(ui: &mut Ui, notice: Option<&Notice>, log: &LogView, page: 
         ui.painter().layout_job(job)
     };
     let usual = written(15.0);
-    let fits = usual.rows.len() <= sides.len();
+    let lines = if sides.len() > 1 { 3 } else { 1 };
+    let fits = usual.rows.len() <= lines;
     let galley = if fits { usual } else { written(12.0) };
     ui.label(galley);
 }

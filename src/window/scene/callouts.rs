@@ -14,17 +14,17 @@ use bevy_egui::egui::{
 use crate::session::Detail;
 use crate::session::view::{StageView, StreetView};
 use crate::window::both;
-use crate::window::both::Side;
 use crate::window::fonts;
-use crate::window::mirror;
 use crate::window::panels::Page;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
 use super::calls::{Call, calls};
+use super::coverage::{Coverage, Weight};
 use super::frame::Frame;
 use super::plan::{GROUND, Plan};
-use super::{legend, measure, pointers, reach, wires};
+use super::rooms::RIGHT;
+use super::{goal, legend, measure, pointers, reach, taken};
 
 /// How the words are shown.
 pub(crate) struct Shown<'a> {
@@ -47,52 +47,79 @@ pub(crate) fn paint(
     page: &mut Page<'_>,
 ) {
     let painter = ui.painter().clone();
-    let mut taken = Vec::new();
-    let legend = legend::corner(&painter, street, frame, page);
-    // The legend lies over the ground when only a part of the street is seen.
-    let over = legend.filter(|_| frame.sight().is_part());
-    let free_from = over.map_or(f32::NEG_INFINITY, |rect| rect.right() + 6.0);
-    taken.extend(names(&painter, street, plan, (frame, free_from)));
-    taken.extend(over);
-    if !shown.narrow {
-        // In a narrow window these stand beside the places; while a consequence is told they would lie on what it tells of.
-        if shown.stage.is_none() {
-            taken.push(goal(&painter, street, frame, page));
-        }
-        taken.extend(yard_card(&painter, street, plan, frame, shown.detail));
-    }
-    taken.push(reach::answer(ui, frame, shown.detail, page));
-    taken.extend(measure::figure(&painter, street, plan, (frame, &taken)));
-    taken.extend(kept_free(street, plan, frame));
+    let words = written(ui, street, (plan, frame), shown, page);
     let calls = calls(street, plan, shown.stage, shown.detail);
-    let rings = calls.iter().filter(|call| call.loud);
-    taken.extend(rings.map(|call| {
-        let reach = 2.0 * frame.points(ring_of(call));
-        Rect::from_center_size(point(frame, call.at), vec2(reach, reach))
-    }));
-    let mut room = Room {
-        frame,
-        taken,
-        spared: spared(street, plan, frame),
-    };
+    let mut covered = taken::coverage(street, plan, frame);
+    taken::words(&mut covered, &words);
+    for call in calls.iter().filter(|call| call.loud) {
+        let reach = frame.points(ring_of(call));
+        taken::disk(&mut covered, point(frame, call.at), reach);
+    }
     if let Some(at) = shown.lit {
         light(&painter, frame, at);
+        taken::disk(&mut covered, point(frame, at), lit_radius(frame));
     }
     let seen = frame.seen();
+    let is_lit = |at: Vec2| {
+        let distance = |lit| point(frame, lit).distance(point(frame, at));
+        shown
+            .lit
+            .is_none_or(|lit| distance(lit) <= lit_radius(frame))
+    };
     // All lines lie below all words.
     let lines: Vec<_> = calls
         .iter()
         .map(|_| painter.add(egui::Shape::Noop))
         .collect();
     for (call, line) in calls.iter().zip(lines) {
-        let lit = shown
-            .lit
-            .is_none_or(|at| point(frame, at).distance(point(frame, call.at)) <= lit_radius(frame));
-        if lit && (call.loud || seen.contains(call.at)) {
-            room.place(&painter, call, line);
+        let in_sight = call.loud || call.tips.iter().any(|tip| seen.contains(*tip));
+        if in_sight && is_lit(call.at) {
+            place(&painter, call, line, (frame, &mut covered));
         }
     }
     pointers::answer(ui, street, plan, frame, page);
+}
+
+/// Paints all words but the callouts, which keep off them; says where they stand.
+fn written(
+    ui: &mut Ui,
+    street: &StreetView,
+    (plan, frame): (&Plan, Frame),
+    shown: &Shown<'_>,
+    page: &mut Page<'_>,
+) -> Vec<Rect> {
+    let painter = ui.painter().clone();
+    let legend = legend::corner(&painter, street, frame, page);
+    // The legend lies over the ground when only a part of the street is seen.
+    let over = legend.filter(|_| frame.sight().is_part());
+    let free_from = over.map_or(f32::NEG_INFINITY, |rect| rect.right() + 6.0);
+    let mut words = names(&painter, street, plan, (frame, free_from));
+    words.extend(over);
+    if !shown.narrow {
+        // In a narrow window these stand beside the places; while a consequence is told they would lie on what it tells of.
+        if shown.stage.is_none() && !page.is_in_two() {
+            words.push(goal::paint(&painter, street, frame, page));
+        }
+        // Two languages have it in the bar below.
+        let card = if page.is_in_two() {
+            None
+        } else {
+            yard_card(&painter, street, (plan, frame), shown.detail)
+        };
+        let figure = measure::figure(&painter, street, plan, (frame, card.as_slice()));
+        if let Some(card) = card {
+            engine_pointer(&painter, street, (plan, frame), (card, figure));
+        }
+        words.extend(card.into_iter().chain(figure));
+    } else {
+        // The clock, and what the bar of a narrow window leaves it.
+        let clock = Rect::from_min_size(screen(frame).min, vec2(96.0, 40.0));
+        words.push(clock);
+        words.extend(measure::figure(&painter, street, plan, (frame, &words)));
+    }
+    words.push(reach::answer(ui, frame, shown.detail, page));
+    words.extend(legend);
+    words
 }
 
 /// How far the ring around what is told reaches, in the plan's units.
@@ -107,48 +134,6 @@ fn ring_of(call: &Call) -> f32 {
         RING_OF_PERSON
     }
 }
-
-/// What callouts lie on only where nothing else is free: things in the house, its panel, the transformer.
-fn spared(street: &StreetView, plan: &Plan, frame: Frame) -> Vec<Rect> {
-    let on_screen = |min, max| Rect::from_two_pos(point(frame, min), point(frame, max));
-    let things = street.appliances.iter().filter_map(|thing| {
-        let cover = plan.house.spots.get(&thing.id)?.cover();
-        Some(on_screen(cover.min, cover.max))
-    });
-    let boxes = plan.boxes.values().map(|r| on_screen(r.min, r.max));
-    let transformer = plan.anchors.get("transformer").map(|at| {
-        let half = Vec2::new(16.0, 34.0);
-        on_screen(*at - half, *at + half)
-    });
-    things.chain(boxes).chain(transformer).collect()
-}
-
-/// What no callout may lie on: people, the generator, and the signs at broken wires.
-fn kept_free<'a>(
-    street: &'a StreetView,
-    plan: &'a Plan,
-    frame: Frame,
-) -> impl Iterator<Item = Rect> + 'a {
-    let people = street
-        .people
-        .iter()
-        .map(|person| (person.id.as_str(), PERSON));
-    let things = std::iter::once(("generator", GENERATOR));
-    let around = move |at: Vec2, (dx, above, below): (f32, f32, f32)| {
-        let (min, max) = (at - Vec2::new(dx, above), at + Vec2::new(dx, below));
-        Rect::from_two_pos(point(frame, min), point(frame, max))
-    };
-    let all = people.chain(things);
-    let all = all.filter_map(move |(id, reach)| Some(around(*plan.anchors.get(id)?, reach)));
-    let signs = wires::signs(street, plan);
-    all.chain(signs.into_iter().map(move |(_, at)| around(at, SIGN)))
-}
-
-/// How far a person and the generator reach from their anchors: to each side, up and down, in the plan's units.
-const PERSON: (f32, f32, f32) = (15.0, 44.0, 14.0);
-const GENERATOR: (f32, f32, f32) = (40.0, 34.0, 32.0);
-/// The same of a sign at a broken wire.
-const SIGN: (f32, f32, f32) = (17.0, 18.0, 12.0);
 
 pub(super) fn screen(frame: Frame) -> Rect {
     let r = frame.room();
@@ -192,146 +177,83 @@ fn light(painter: &Painter, frame: Frame, at: Vec2) {
     painter.circle_stroke(center, radius, Stroke::new(3.0, theme::LEAD.egui()));
 }
 
-/// The most of the scene's height that the goal and how far it has come may take.
-const MOST_SKY: f32 = 0.27;
-/// The same where two languages share it: the column beside it has both whole.
-const MOST_SKY_OF_BOTH: f32 = 0.22;
-/// A scene that is lower than this has a low sky, points.
-const LOW_SCENE: f32 = 400.0;
-/// Room that the buttons in the upper right corner of the scene take, points.
-const BESIDE_BUTTONS: f32 = 134.0;
-
-/// Goal and hint, in the sky; below them the same in the second language, if there is one and room for it.
-fn goal(painter: &Painter, street: &StreetView, frame: Frame, page: &Page<'_>) -> Rect {
-    let scene = screen(frame);
-    let in_two = page.is_in_two();
-    // Where the sky is low, words stand in long lines.
-    let low = in_two || scene.height() < LOW_SCENE;
-    let width = if low {
-        scene.width() - BESIDE_BUTTONS
-    } else {
-        (scene.width() * 0.56).min(620.0)
-    };
-    let laid_out = |progress: bool, sides: &[Side]| {
-        let mut job = LayoutJob::default();
-        job.wrap.max_width = width;
-        for side in sides {
-            if !job.is_empty() {
-                job.append("\n", 0.0, TextFormat::default());
-            }
-            aim(&mut job, street, *side, progress, page);
-        }
-        painter.layout_job(job)
-    };
-    let one = [Side::First];
-    let most_of_one = if low { MOST_SKY_OF_BOTH } else { MOST_SKY };
-    // What there is no room for is in the words of the scene (F6).
-    let galley = [
-        (true, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
-        (false, both::SIDES.as_slice(), MOST_SKY_OF_BOTH),
-        (true, one.as_slice(), most_of_one),
-    ]
-    .into_iter()
-    .filter(|(_, sides, _)| sides.len() == 1 || in_two)
-    .map(|(progress, sides, most)| (laid_out(progress, sides), most))
-    .find(|(galley, most)| galley.size().y <= scene.height() * most)
-    .map_or_else(|| laid_out(false, &one), |(galley, _)| galley);
-    let rect = Rect::from_min_size(
-        scene.min + vec2(12.0, 10.0),
-        galley.size() + vec2(22.0, 14.0),
-    );
-    let rect = mirror::across(painter.ctx(), rect, scene);
-    ground(painter, rect);
-    painter.galley(rect.min + vec2(11.0, 7.0), galley, theme::CREAM.egui());
-    rect
-}
-
-/// Goal, what was varied, how far it has come, and hint, in one language.
-fn aim(job: &mut LayoutJob, street: &StreetView, side: Side, progress: bool, page: &Page<'_>) {
-    let (head, size) = if page.is_in_two() {
-        (13.5, 13.5)
-    } else {
-        (14.5, 15.0)
-    };
-    let ink = match side {
-        Side::First => theme::CREAM,
-        Side::Second => theme::CREAM.mix(theme::MUTED, 0.6),
-    };
-    let mut add = |text: &str, font, ink: Ink| {
-        job.append(text, 0.0, TextFormat::simple(font, ink.egui()));
-    };
-    let regular = || fonts::regular(size);
-    let heads = [
-        ("window-goal", &street.goal, theme::LEAD),
-        ("", &street.variation, theme::LEAD),
-        ("window-progress", &street.progress, theme::LEAD),
-        ("window-hint", &street.hint, theme::SKY_BLUE),
-    ];
-    for (id, text, head_ink) in heads {
-        if text.is_empty() || (id == "window-progress" && !progress) {
-            continue;
-        }
-        if id != "window-goal" {
-            add("\n", regular(), ink);
-        }
-        if !id.is_empty() {
-            let word = page.say(id);
-            add(both::side(&word, side), fonts::bold(head), head_ink);
-            add("  ", regular(), ink);
-        }
-        add(both::side(text, side), regular(), ink);
-    }
-}
-
 /// Names under the ground; says where they stand.
 fn names(
     painter: &Painter,
     street: &StreetView,
     plan: &Plan,
-    (frame, mut free_from): (Frame, f32),
+    (frame, free_from): (Frame, f32),
 ) -> Vec<Rect> {
-    let size = frame.points(19.0).clamp(LEAST_TYPE, 12.5);
+    let least = if street.poles.iter().any(|pole| both::is_both(&pole.label)) {
+        LEAST_OF_BOTH
+    } else {
+        LEAST_TYPE
+    };
+    let size = frame.points(19.0).clamp(least, 12.5 * frame.words());
     let room = screen(frame);
-    let name = |at: Vec2, text: &str, ink: Ink| {
+    let laid_out = |at: Vec2, text: &str, ink: Ink| {
         let galley = painter.layout_no_wrap(text.to_owned(), fonts::regular(size), ink.egui());
         let rect = Align2::CENTER_TOP.anchor_size(point(frame, at), galley.size());
         let into = (room.left() + 2.0 - rect.left()).max(0.0);
-        let rect = rect.translate(vec2(into, 0.0));
-        painter.galley(rect.min, galley, ink.egui());
-        rect
+        (galley, rect.translate(vec2(into, 0.0)))
     };
-    let mut named = Vec::new();
-    for pole in &street.poles {
-        if let Some((_, x)) = plan.poles.iter().find(|(id, _)| *id == pole.id) {
-            // Where poles stand close, only some are named; pointing names the others.
-            let at = Vec2::new(*x, GROUND + 17.0);
-            if point(frame, at).x >= free_from {
-                let rect = name(at, &pole.label, theme::CREAM);
-                free_from = rect.right() + rect.width() / 2.0 + 6.0;
-                named.push(rect);
-            }
+    let poles = street.poles.iter().filter_map(|pole| {
+        let (_, x) = plan.poles.iter().find(|(id, _)| *id == pole.id)?;
+        Some((Vec2::new(*x, GROUND + 17.0), pole.label.as_str()))
+    });
+    let poles: Vec<_> = poles
+        .filter(|(at, _)| point(frame, *at).x >= free_from)
+        .collect();
+    let whole: Vec<Rect> = poles
+        .iter()
+        .map(|(at, label)| laid_out(*at, label, theme::CREAM).1)
+        .collect();
+    let apart = whole.windows(2).all(|pair| match pair {
+        [one, next] => one.right() + NAME_GAP <= next.left(),
+        _ => true,
+    });
+    let mut named: Vec<Rect> = Vec::new();
+    for (nth, (at, label)) in poles.into_iter().enumerate() {
+        // Where poles stand close, the first has its name and the others their numbers; pointing names them all.
+        let label = if apart || nth == 0 {
+            label
+        } else {
+            label.split_whitespace().last().unwrap_or(label)
+        };
+        let (galley, rect) = laid_out(at, label, theme::CREAM);
+        let free = named
+            .last()
+            .is_none_or(|before| before.right() + NAME_GAP <= rect.left());
+        if free {
+            painter.galley(rect.min, galley, theme::CREAM.egui());
+            named.push(rect);
         }
     }
-    let (air, ink) = if street.alarm {
-        (street.air.as_str(), theme::YELLOW)
+    let ink = if street.alarm {
+        theme::YELLOW
     } else {
-        (street.air.as_str(), theme::CREAM)
+        theme::CREAM
     };
-    if !air.is_empty() {
-        named.push(name(Vec2::new(620.0, 664.0 + 26.0), air, ink));
+    if !street.air.is_empty() {
+        let (galley, rect) = laid_out(Vec2::new(620.0, 664.0 + 26.0), &street.air, ink);
+        painter.galley(rect.min, galley, ink.egui());
+        named.push(rect);
     }
     named
 }
 
-/// The generator in words, under the yard, while the whole street is seen.
+/// Least distance between two names, points.
+const NAME_GAP: f32 = 4.0;
+
+/// The generator in words, under the yard, while the whole street is seen or there is earth enough.
 fn yard_card(
     painter: &Painter,
     street: &StreetView,
-    plan: &Plan,
-    frame: Frame,
+    (plan, frame): (&Plan, Frame),
     detail: Detail,
 ) -> Option<Rect> {
-    if frame.sight().is_part() {
+    let larger = frame.words();
+    if frame.sight().is_part() && larger <= 1.0 {
         return None;
     }
     let g = &street.generator;
@@ -339,33 +261,32 @@ fn yard_card(
         Detail::Live => "",
         Detail::Numbers | Detail::Phasors => g.load_words.as_str(),
     };
-    let left = Vec2::new(plan.house.right.max(840.0) + 10.0, GROUND);
-    let left = point(frame, left).x;
-    let bottom = frame.room().max.y - 5.0;
-    // The ink of what a generator feeds belongs to an engine that runs.
-    let word_ink = if g.running {
-        theme::ORANGE
-    } else {
-        theme::MUTED
-    };
+    let room = screen(frame);
+    // No cellar reaches under a garage.
+    let left = point(frame, Vec2::new(RIGHT + 22.0, GROUND)).x;
+    let left = left.clamp(room.left(), room.right() - 235.0 * larger);
+    let bottom = room.bottom() - 5.0;
     let lines = [
-        (g.word.as_str(), fonts::bold(15.0), word_ink),
-        (g.place_words.as_str(), fonts::regular(13.5), theme::CREAM),
-        (load, fonts::regular(13.5), theme::CREAM),
+        (
+            g.word.as_str(),
+            fonts::bold(15.0 * larger),
+            engine_ink(street),
+        ),
+        (
+            g.place_words.as_str(),
+            fonts::regular(13.5 * larger),
+            theme::CREAM,
+        ),
+        (load, fonts::regular(13.5 * larger), theme::CREAM),
     ];
-    let laid_out = |most: usize, in_both: bool| {
+    let laid_out = |most: usize| {
         let mut job = LayoutJob::default();
-        job.wrap.max_width = (frame.room().max.x - left - 10.0).max(80.0);
+        job.wrap.max_width = (room.right() - left - 10.0).max(80.0);
         job.halign = egui::Align::LEFT;
         for (text, font, ink) in lines.iter().take(most).filter(|line| !line.0.is_empty()) {
             if !job.is_empty() {
                 job.append("\n", 0.0, TextFormat::default());
             }
-            let text = if in_both {
-                *text
-            } else {
-                both::side(text, Side::First)
-            };
             both::append(&mut job, text, font, *ink);
         }
         painter.layout_job(job)
@@ -374,14 +295,51 @@ fn yard_card(
     let free = bottom - point(frame, Vec2::new(0.0, GROUND + 34.0)).y;
     let galley = (1..=lines.len())
         .rev()
-        .map(|most| laid_out(most, true))
+        .map(laid_out)
         .find(|galley| galley.size().y <= free)
-        .unwrap_or_else(|| laid_out(1, false));
+        .unwrap_or_else(|| laid_out(1));
     let top = bottom - galley.size().y;
+    // Under the engine, as far as there is room.
+    let wide = galley.size().x;
+    let under = point(frame, plan.generator).x - wide / 2.0;
+    let left = under.min(room.right() - wide - 10.0).max(left);
     let rect = Rect::from_min_size(pos2(left, top), galley.size());
     ground(painter, rect.expand2(vec2(8.0, 3.0)));
     painter.galley(rect.min, galley, theme::CREAM.egui());
     Some(rect)
+}
+
+/// The ink of what a generator feeds belongs to an engine that runs.
+pub(crate) fn engine_ink(street: &StreetView) -> Ink {
+    if street.generator.running {
+        theme::ORANGE
+    } else {
+        theme::MUTED
+    }
+}
+
+/// Leads from the engine's card to the engine, past the figure of its distance.
+fn engine_pointer(
+    painter: &Painter,
+    street: &StreetView,
+    (plan, frame): (&Plan, Frame),
+    (card, figure): (Rect, Option<Rect>),
+) {
+    let foot = plan.generator + Vec2::Y * 2.0;
+    let ways = [0.0, 12.0, 24.0, 36.0, -12.0, -24.0].map(|dx| {
+        let tip = point(frame, foot + Vec2::X * dx);
+        let x = tip.x.clamp(card.left() + 12.0, card.right() - 12.0);
+        [tip, pos2(x, card.top() - 3.0)]
+    });
+    let crosses = |[tip, end]: &[Pos2; 2]| {
+        let around = Rect::from_two_pos(*tip, *end).expand(5.0);
+        figure.is_some_and(|figure| figure.intersects(around))
+    };
+    let free = ways.into_iter().find(|way| !crosses(way));
+    let seen = frame.seen().contains(foot);
+    if let Some(way) = free.filter(|_| seen) {
+        painter.add(pointer(way, engine_ink(street)));
+    }
 }
 
 /// A ground from which words stand out, whatever is behind it.
@@ -392,120 +350,73 @@ pub(super) fn ground(painter: &Painter, rect: Rect) {
 
 /// The smallest type on the scene, points.
 pub(super) const LEAST_TYPE: f32 = 9.5;
+/// The same of names in two languages, which a hall reads, points.
+const LEAST_OF_BOTH: f32 = 11.0;
 
-/// Places around a point, the nearest first; `dx` and `dy` lead just past it.
-fn around(dx: f32, dy: f32) -> [egui::Vec2; 15] {
-    [
-        vec2(0.0, -dy),
-        vec2(dx * 0.7, -dy),
-        vec2(-dx * 0.7, -dy),
-        vec2(dx, 0.0),
-        vec2(-dx, 0.0),
-        vec2(0.0, dy),
-        vec2(dx * 0.7, dy),
-        vec2(0.0, -dy * 2.0),
-        vec2(dx * 0.8, -dy * 2.2),
-        vec2(-dx * 0.8, -dy * 2.2),
-        vec2(dx * 1.5, -dy),
-        vec2(-dx * 1.5, -dy),
-        vec2(0.0, -dy * 3.0),
-        vec2(dx * 1.6, -dy * 2.4),
-        vec2(-dx * 1.6, -dy * 2.4),
-    ]
+/// Finds room for a call and paints it; its pointer goes where room was kept for it.
+fn place(painter: &Painter, call: &Call, line: ShapeIdx, (frame, covered): (Frame, &mut Coverage)) {
+    let larger = frame.words();
+    let (title_size, text_size, width) = if call.loud {
+        (22.0, 15.0, 230.0)
+    } else {
+        (15.0, 13.5, 190.0)
+    };
+    let (title_size, text_size) = (title_size * larger, text_size * larger);
+    let mut job = LayoutJob::default();
+    job.wrap.max_width = width * larger;
+    let title = fonts::bold(title_size);
+    both::append(&mut job, &call.title, &title, title_ink(call.ink));
+    if !call.text.is_empty() {
+        job.append("\n", 0.0, TextFormat::default());
+        let text = fonts::regular(text_size);
+        both::append(&mut job, &call.text, &text, theme::CREAM);
+    }
+    let galley = painter.layout_job(job);
+    let size = galley.size() + vec2(18.0, 10.0);
+    // A pointer begins at the ring, so that what is told stays free.
+    let ring = if call.loud {
+        frame.points(ring_of(call))
+    } else {
+        0.0
+    };
+    let seen = frame.seen();
+    let tips = call
+        .tips
+        .iter()
+        .filter(|tip| call.loud || seen.contains(**tip));
+    let tips: Vec<(Pos2, f32)> = tips.map(|tip| (point(frame, *tip), ring)).collect();
+    let Some((rect, tip)) = covered.find(size, &tips) else {
+        return;
+    };
+    let end = rect.clamp(tip);
+    let from = tip + (end - tip).normalized() * ring.min(tip.distance(end));
+    painter.set(line, pointer([from, end], call.ink));
+    ground(painter, rect);
+    let width = if call.loud { 3.0 } else { 1.8 };
+    painter.rect_stroke(
+        rect,
+        CornerRadius::same(7),
+        Stroke::new(width, call.ink.egui()),
+        StrokeKind::Inside,
+    );
+    painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
+    covered.lay(rect.expand(4.0), Weight::Words);
 }
 
-/// Where callouts find room.
-struct Room {
-    frame: Frame,
-    /// What they never lie on, as long as anything else is free.
-    taken: Vec<Rect>,
-    /// What they lie on only where they would have to lie on that.
-    spared: Vec<Rect>,
-}
-
-impl Room {
-    /// The first place around what a call speaks of that is free, or else the one that covers least.
-    fn find(&self, at: Pos2, size: egui::Vec2, near: f32) -> Option<Rect> {
-        let bounds = screen(self.frame).shrink(6.0);
-        let covered = |rects: &[Rect], rect: Rect| -> f32 {
-            let common = rects.iter().map(|other| other.expand(4.0).intersect(rect));
-            let positive = common.filter(Rect::is_positive);
-            positive.map(|common| common.area()).sum()
-        };
-        let cost = |rect: &Rect| {
-            let taken = covered(&self.taken, *rect);
-            (taken, covered(&self.spared, *rect))
-        };
-        let (dx, dy) = (size.x / 2.0 + near, size.y / 2.0 + near);
-        let wanted = around(dx, dy).map(|offset| Rect::from_center_size(at + offset, size));
-        // What would leave the scene is moved into sight.
-        let within = wanted.iter().filter(|rect| bounds.contains_rect(**rect));
-        let moved = wanted.iter().map(|rect| inside(*rect, bounds));
-        let mut best: Option<((f32, f32), Rect)> = None;
-        for rect in within.copied().chain(moved) {
-            let cost = cost(&rect);
-            if best.is_none_or(|(least, _)| cost < least) {
-                best = Some((cost, rect));
-            }
-        }
-        best.map(|(_, rect)| rect)
-    }
-
-    /// Finds room for a call and paints it; its line goes where room was kept for it.
-    fn place(&mut self, painter: &Painter, call: &Call, line: ShapeIdx) {
-        let (title_size, text_size) = if call.loud {
-            (22.0, 15.0)
-        } else {
-            (15.0, 13.5)
-        };
-        let mut job = LayoutJob::default();
-        job.wrap.max_width = if call.loud { 230.0 } else { 190.0 };
-        let title = fonts::bold(title_size);
-        both::append(&mut job, &call.title, &title, title_ink(call.ink));
-        if !call.text.is_empty() {
-            job.append("\n", 0.0, TextFormat::default());
-            let text = fonts::regular(text_size);
-            both::append(&mut job, &call.text, &text, theme::CREAM);
-        }
-        let galley = painter.layout_job(job);
-        let size = galley.size() + vec2(18.0, 10.0);
-        let at = point(self.frame, call.at);
-        let ring = self.frame.points(ring_of(call));
-        let near = if call.loud { ring + 14.0 } else { 26.0 };
-        let Some(rect) = self.find(at, size, near) else {
-            return;
-        };
-        let tip = rect.clamp(at);
-        // The line begins at the ring, so that what is told stays free.
-        let from = if call.loud {
-            at + (tip - at).normalized() * ring.min(at.distance(tip))
-        } else {
-            at
-        };
-        let stroke = Stroke::new(2.0, call.ink.egui());
-        painter.set(line, egui::Shape::line_segment([from, tip], stroke));
-        ground(painter, rect);
-        let width = if call.loud { 3.0 } else { 1.8 };
-        painter.rect_stroke(
-            rect,
-            CornerRadius::same(7),
-            Stroke::new(width, call.ink.egui()),
-            StrokeKind::Inside,
-        );
-        painter.galley(rect.min + vec2(9.0, 5.0), galley, theme::CREAM.egui());
-        self.taken.push(rect);
-    }
+/// A line from what is told of to its card, with a dot at the former, on a dark edge that parts it from what it crosses.
+fn pointer(ends: [Pos2; 2], ink: Ink) -> egui::Shape {
+    let [from, _] = ends;
+    let (under, over) = (theme::INK.egui(), ink.egui());
+    egui::Shape::Vec(vec![
+        egui::Shape::line_segment(ends, Stroke::new(4.0, under)),
+        egui::Shape::circle_filled(from, 5.0, under),
+        egui::Shape::line_segment(ends, Stroke::new(2.0, over)),
+        egui::Shape::circle_filled(from, 3.5, over),
+    ])
 }
 
 /// The ink of a callout's title; harm has the brightest, and a frame that tells it apart.
 fn title_ink(ink: Ink) -> Ink {
     let share = if ink == theme::PURPLE { 1.0 } else { 0.25 };
     ink.mix(theme::CREAM, share)
-}
-
-/// A rectangle moved into bounds.
-fn inside(rect: Rect, bounds: Rect) -> Rect {
-    let dx = (bounds.left() - rect.left()).max(0.0) + (bounds.right() - rect.right()).min(0.0);
-    let dy = (bounds.top() - rect.top()).max(0.0) + (bounds.bottom() - rect.bottom()).min(0.0);
-    rect.translate(vec2(dx, dy))
 }

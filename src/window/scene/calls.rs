@@ -2,7 +2,7 @@
 //!
 //! It decides what is worth a callout; [`super::callouts`] finds room for it.
 
-use bevy::math::Vec2;
+use bevy::math::{Rect, Vec2};
 
 use crate::session::Detail;
 use crate::session::view::{
@@ -14,11 +14,17 @@ use crate::window::both::Side;
 use crate::window::theme;
 use crate::window::theme::Ink;
 
-use super::plan::Plan;
+use super::plan::{GROUND, Plan};
+use super::rooms::{LEFT, Spot};
+use super::routes::Route;
+use super::taken;
 
 /// Something to say at a place.
 pub(super) struct Call {
+    /// What it speaks of: its middle.
     pub(super) at: Vec2,
+    /// Where its pointer may end, all of them at that thing.
+    pub(super) tips: Vec<Vec2>,
     pub(super) title: String,
     pub(super) text: String,
     pub(super) ink: Ink,
@@ -43,7 +49,7 @@ pub(super) fn calls(
             .collect();
         calls.extend(conductors(street, plan, detail));
         let troubled = street.appliances.iter();
-        let troubled = troubled.filter_map(|a| trouble(a, at(&a.id)?));
+        let troubled = troubled.filter_map(|a| trouble(a, plan.house.spots.get(&a.id)?));
         calls.extend(troubled.take(TROUBLES));
         return calls;
     };
@@ -59,6 +65,7 @@ pub(super) fn calls(
         };
         calls.push(Call {
             at: place,
+            tips: vec![place],
             title,
             text,
             ink: theme::PURPLE,
@@ -95,6 +102,7 @@ fn person(view: &PersonView, at: Vec2) -> Option<Call> {
     let text = if at_work_in_two { "" } else { &view.word };
     (hurt || view.id == "crew").then(|| Call {
         at,
+        tips: sides(taken::person(view, at).inflate(-3.0)),
         title: view.label.clone(),
         text: text.to_owned(),
         ink: if hurt { theme::PURPLE } else { theme::VEST },
@@ -116,13 +124,61 @@ fn conductors(street: &StreetView, plan: &Plan, detail: Detail) -> Vec<Call> {
         }
         if let Some(at) = plan.anchors.get(&wire.id) {
             told.push(key);
-            calls.push(conductor(wire, *at, detail));
+            let same = street.wires.iter().filter(|other| {
+                let spans = on_line && other.kind == WireKind::Span && other.fed == wire.fed;
+                let whole = !street.broken_spans.contains(&other.id);
+                whole && (spans || other.id == wire.id)
+            });
+            let routes = same.filter_map(|other| plan.routes.get(&other.id));
+            let mut tips: Vec<Vec2> = routes.flat_map(|route| tips_of(route, plan)).collect();
+            if tips.is_empty() {
+                tips.push(*at);
+            }
+            calls.push(conductor(wire, (*at, tips), detail));
         }
     }
     calls
 }
 
-fn conductor(wire: &WireView, at: Vec2, detail: Detail) -> Call {
+/// Between two points of a conductor to which a pointer may lead.
+const TIP_STEP: f32 = 18.0;
+
+/// Where a pointer may end on a conductor: anywhere out of doors, or in the house where it is nowhere else.
+fn tips_of(route: &Route, plan: &Plan) -> Vec<Vec2> {
+    let mut tips = Vec::new();
+    for piece in &route.pieces {
+        for pair in piece.windows(2) {
+            let (Some(from), Some(to)) = (pair.first(), pair.last()) else {
+                continue;
+            };
+            let steps = (from.distance(*to) / TIP_STEP).ceil().max(1.0);
+            let mut step = 0.5;
+            while step < steps {
+                tips.push(from.lerp(*to, step / steps));
+                step += 1.0;
+            }
+        }
+    }
+    let outside = |at: &Vec2| at.y < GROUND && (at.x < LEFT || at.x > plan.house.right + 4.0);
+    if tips.iter().any(outside) {
+        tips.retain(outside);
+    }
+    tips
+}
+
+/// The middles of a thing's upper edge and of both its sides.
+fn sides(rect: Rect) -> Vec<Vec2> {
+    let middle = rect.center();
+    [
+        (middle.x, rect.min.y),
+        (rect.min.x, middle.y),
+        (rect.max.x, middle.y),
+    ]
+    .map(Vec2::from)
+    .to_vec()
+}
+
+fn conductor(wire: &WireView, (at, tips): (Vec2, Vec<Vec2>), detail: Detail) -> Call {
     let numbers: Vec<&str> = [wire.volts.as_str(), wire.amps.as_str()]
         .into_iter()
         .filter(|s| !s.is_empty() && detail != Detail::Live)
@@ -135,6 +191,7 @@ fn conductor(wire: &WireView, at: Vec2, detail: Detail) -> Call {
     };
     Call {
         at,
+        tips,
         title,
         text,
         ink: theme::fed_ink(wire.fed),
@@ -143,13 +200,14 @@ fn conductor(wire: &WireView, at: Vec2, detail: Detail) -> Call {
 }
 
 /// A machine that is strained or broken, or that the household begins to miss.
-fn trouble(view: &ApplianceView, at: Vec2) -> Option<Call> {
+fn trouble(view: &ApplianceView, spot: &Spot) -> Option<Call> {
     let strained = matches!(
         view.state,
         ApplianceState::Strained | ApplianceState::Broken
     );
     (strained || view.worry >= 0.75).then(|| Call {
-        at: at - Vec2::Y * 40.0,
+        at: spot.cover().center(),
+        tips: sides(spot.cover()),
         title: view.label.clone(),
         text: view.word.clone(),
         ink: if strained {

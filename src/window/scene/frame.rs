@@ -1,6 +1,6 @@
 //! The frame that fits the plan into the window, and the room that bars and columns leave to it.
 //!
-//! The plan keeps its proportions and stands on the lower edge of its room; what is left over is sky.
+//! The plan keeps its proportions and stands on the lower edge of its room; what is left over is sky, and in a tall room earth as well.
 //! Panels measure in points, the scene in the engine's pixels; a point is as many pixels as the text is enlarged.
 
 use bevy::math::{Rect, Vec2};
@@ -10,15 +10,28 @@ use super::sight::Sight;
 /// Width and height of the plan.
 pub(super) const PLAN: Vec2 = Vec2::new(1120.0, 720.0);
 /// Height of the bar on top in one language and in two, points.
-const TOP_BAR: [f32; 2] = [54.0, 72.0];
+const TOP_BAR: [f32; 2] = [54.0, 58.0];
 /// Height of the bar below in one language and in two, points.
-const BOTTOM_BAR: [f32; 2] = [92.0, 130.0];
+const BOTTOM_BAR: [f32; 2] = [92.0, 128.0];
+/// Size of a window whose texts have their usual size, points; in a larger one they are larger, unless somebody chose their size.
+const USUAL: Vec2 = Vec2::new(1280.0, 720.0);
 /// Least size of a window in points that speaks two languages to a room, if its pixels allow it: what is nearer to the eye would be smaller.
 const AFAR: Vec2 = Vec2::new(1024.0, 576.0);
 /// Height of the legend below the scene of a narrow window, points.
 pub(crate) const LEGEND_BAR: f32 = 50.0;
 /// Least width and height in points for scene, column and bars side by side.
 const LEAST: Vec2 = Vec2::new(900.0, 470.0);
+
+/// How much of the plan's upper end is nothing but sky.
+const ALL_SKY: f32 = 144.0;
+/// How much higher than the plan a room may be until it is tall, and what share of the height above that is earth.
+const TALL: f32 = 1.25;
+const EARTH: f32 = 0.45;
+/// The most by which a place is brought nearer in a tall room, and from which height to which things stand.
+const MOST_NEAR: f32 = 1.5;
+const AROUND: (f32, f32) = (150.0, 690.0);
+/// The most by which the scene's words are larger in a tall room.
+const MOST_WORDS: f32 = 1.45;
 
 /// How large texts are, and in how many languages they stand beside the scene.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -39,6 +52,11 @@ impl Default for Look {
 }
 
 impl Look {
+    /// How much texts are enlarged as long as nobody chose their size: a large window is looked at from farther away.
+    pub(crate) fn of_window(window: Vec2) -> f32 {
+        (window / USUAL).min_element().max(1.0)
+    }
+
     /// How much texts are enlarged at least for a room that reads from afar: the larger the window, the larger they are.
     pub(crate) fn afar(window: Vec2) -> f32 {
         (window / AFAR).min_element().max(1.0)
@@ -85,6 +103,8 @@ pub(crate) struct Frame {
     origin: Vec2,
     /// What part of the plan is seen.
     sight: Sight,
+    /// How much earth there is below the plan when all of it is seen, pixels.
+    earth: f32,
     /// How far right of where panels find it the scene is drawn, pixels: the columns stand at its left in a layout from the right.
     shift: f32,
 }
@@ -130,6 +150,7 @@ impl Frame {
             zoom: 1.0,
             origin,
             sight: Sight::WHOLE,
+            earth: 0.0,
             shift: 0.0,
         }
     }
@@ -143,10 +164,25 @@ impl Frame {
         }
     }
 
+    /// The same frame below a band of some height, points; for that the sky above all things is left out.
+    pub(super) fn below(self, band: f32) -> Self {
+        let mut rect = self.rect;
+        rect.min.y = (rect.min.y + band * self.zoom).min(rect.max.y - 1.0);
+        let low = rect.height() / (PLAN.y - ALL_SKY);
+        let scale = self.scale.min(low);
+        Self::scaled(self.window, rect, (self.zoom, scale), 0.0)
+    }
+
     fn fit(window: Vec2, rect: Rect, zoom: f32) -> Self {
         let scale = (rect.size() / PLAN).min_element();
+        let earth = (rect.height() - PLAN.y * scale * TALL).max(0.0) * EARTH;
+        Self::scaled(window, rect, (zoom, scale), earth)
+    }
+
+    /// The plan at a scale, with some pixels of earth below it.
+    fn scaled(window: Vec2, rect: Rect, (zoom, scale): (f32, f32), earth: f32) -> Self {
         let x = rect.min.x + (rect.width() - PLAN.x * scale) / 2.0;
-        let y = rect.max.y - PLAN.y * scale;
+        let y = rect.max.y - earth - PLAN.y * scale;
         Self {
             window,
             rect,
@@ -154,8 +190,40 @@ impl Frame {
             zoom,
             origin: Vec2::new(x, y),
             sight: Sight::WHOLE,
+            earth,
             shift: 0.0,
         }
+    }
+
+    /// How many times higher the room is than the plan when all of it is seen; 1 unless it is tall.
+    fn tallness(&self) -> f32 {
+        if self.earth > 0.0 {
+            self.rect.height() * self.sight.nearness / (PLAN.y * self.scale)
+        } else {
+            1.0
+        }
+    }
+
+    /// How much larger the scene's words are than usual: a tall room has the place.
+    pub(super) fn words(&self) -> f32 {
+        (self.tallness() * 0.8).clamp(1.0, MOST_WORDS)
+    }
+
+    /// What is seen of a place in a tall room, which all of the street would leave empty: the place and as much around it as there is room for.
+    pub(super) fn close_up(&self, at: Vec2) -> Option<Sight> {
+        let nearness = (self.tallness() * 0.75).min(MOST_NEAR);
+        if nearness <= 1.05 {
+            return None;
+        }
+        let whole = self.whole();
+        let scale = whole.scale * nearness;
+        let seen = whole.rect.size() / scale;
+        let upper = AROUND.0 - (seen.y - (AROUND.1 - AROUND.0)) * (1.0 - EARTH);
+        let corner = Vec2::new(at.x - seen.x / 2.0, upper);
+        Some(Sight {
+            nearness,
+            middle: corner + (whole.pixel(PLAN / 2.0) - whole.rect.min) / scale,
+        })
     }
 
     /// The same room with a part of the plan in it, as far as the plan reaches.
@@ -286,6 +354,36 @@ mod tests {
             }
         }
         assert_eq!(near.carried(&near), (1.0, Vec2::ZERO));
+    }
+
+    #[test]
+    fn all_that_stands_is_seen_below_a_band_of_words() {
+        let look = Look {
+            zoom: 1.25,
+            second: true,
+        };
+        let whole = Frame::new(Vec2::new(1280.0, 720.0), look);
+        for band in [60.0, 90.0, 170.0] {
+            let frame = whole.below(band);
+            let top = whole.rect.min.y + band * look.zoom;
+            let roof = frame.pixel(Vec2::new(600.0, ALL_SKY)).y;
+            assert!(roof + 0.5 >= top && (frame.rect.min.y - top).abs() < 0.5);
+            assert!(frame.rect.inflate(0.5).contains(frame.pixel(PLAN)));
+        }
+    }
+
+    #[test]
+    fn a_tall_room_has_earth_below_and_shows_a_place_larger() {
+        let square = Frame::new(Vec2::splat(1280.0), Look::default());
+        assert!(square.pixel(PLAN).y < square.rect.max.y - 100.0);
+        let at = Vec2::new(620.0, 400.0);
+        let near = square.close_up(at).map(|sight| square.at(sight));
+        let near = near.expect("a square room is tall");
+        let seen = near.seen();
+        assert!(seen.contains(at) && near.scale > square.scale * 1.3);
+        assert!(seen.min.y < AROUND.0 && seen.max.y > AROUND.1, "{seen:?}");
+        let usual = Frame::new(Vec2::new(1280.0, 720.0), Look::default());
+        assert_eq!((usual.close_up(at), usual.words()), (None, 1.0));
     }
 
     #[test]

@@ -76,7 +76,13 @@ pub(super) fn corner(
     let whole = frame.whole();
     let entries = entries(street);
     let pitch = whole.points(if entries.len() > 6 { 18.4 } else { 25.0 });
-    let size = (pitch * 0.92).min(13.5);
+    // A hall reads it too: there the street is smaller than its words.
+    let pitch = if page.is_in_two() && entries.len() < 4 {
+        pitch.max(13.2)
+    } else {
+        pitch * whole.words()
+    };
+    let size = (pitch * 0.92).min(13.5 * whole.words());
     if size < LEAST_TYPE || whole.is_narrow() || entries.is_empty() {
         return None;
     }

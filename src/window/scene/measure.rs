@@ -57,14 +57,14 @@ pub(super) fn figure(
     }
     let size = frame.points(19.0).clamp(LEAST_TYPE, 13.5);
     let galley = painter.layout_no_wrap(words.clone(), fonts::bold(size), theme::CREAM.egui());
-    // At the bar's end, else below the bar. Never under the house, where walls are.
+    // Below the bar, else at its end. Never under the house, where walls are.
     let end = point(frame, Vec2::new(distance.to, BAR));
     let low = point(frame, Vec2::new(plan.house.right + 5.0, BAR + 6.0));
     let room = screen(frame).shrink(4.0);
     let most = room.right() - galley.size().x;
     let rect = [
-        end + vec2(6.0, -galley.size().y / 2.0),
         pos2((end.x - galley.size().x).max(low.x).min(most), low.y),
+        end + vec2(6.0, -galley.size().y / 2.0),
     ]
     .map(|corner| Rect::from_min_size(corner, galley.size()))
     .into_iter()

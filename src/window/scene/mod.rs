@@ -10,8 +10,10 @@ mod branches;
 mod brush;
 pub(super) mod callouts;
 mod calls;
+mod coverage;
 mod equipment;
 pub(super) mod frame;
+pub(super) mod goal;
 mod hall;
 mod house;
 mod inside;
@@ -30,6 +32,7 @@ pub(super) mod sight;
 mod sizes;
 mod sky;
 mod street;
+mod taken;
 mod things;
 mod wires;
 mod yard;
@@ -54,6 +57,7 @@ use brush::{Brush, Part};
 use frame::{Frame, Look};
 use paint::{Kind, Paint};
 use plan::Plan;
+use sight::Sight;
 
 /// Size of the picture that is drawn into, logical pixels.
 #[derive(Resource, Debug, Clone, Copy, PartialEq)]
@@ -72,8 +76,16 @@ impl Drawn {
         match &views.street {
             Some(street) => {
                 let plan = Plan::new(street);
-                let frame = Frame::new(size, desk.look());
-                let frame = frame.at(desk.outlook.sight(told(views, desk, &plan)));
+                let look = desk.look();
+                let frame = Frame::new(size, look);
+                let frame = if look.second && desk.again.is_none() {
+                    frame.below(goal::band_height(street, size.x / look.zoom))
+                } else {
+                    frame
+                };
+                let told = told(views, desk, &plan).map(Sight::of_stage);
+                let told = told.or_else(|| frame.close_up(place_at(desk, &plan)?));
+                let frame = frame.at(desk.outlook.sight(told));
                 let frame = if views.from_right {
                     frame.at_the_right()
                 } else {
@@ -94,6 +106,17 @@ fn told(views: &Views, desk: &Desk, plan: &Plan) -> Option<Vec2> {
     let consequence = views.consequence.as_ref()?;
     let stage = consequence.stages.get(desk.stage)?;
     plan.anchors.get(&stage.at).copied()
+}
+
+/// Where the place is that is open as a close view.
+fn place_at(desk: &Desk, plan: &Plan) -> Option<Vec2> {
+    let place = desk.place.as_deref()?;
+    let id = match place {
+        "generator" => "generator",
+        "line" => "transformer",
+        _ => "house",
+    };
+    plan.anchors.get(id).copied()
 }
 
 /// How far marks go along a conductor, plan units a second.

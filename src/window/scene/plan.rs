@@ -12,7 +12,7 @@ use bevy::math::{Rect, Vec2};
 use crate::session::view::{GeneratorForm, GeneratorView, PersonState, Room, StreetView, WireKind};
 
 use super::equipment;
-use super::rooms::{CELLAR_FLOOR, FLOOR, House, LEFT};
+use super::rooms::{CELLAR_FLOOR, FLOOR, House, LEFT, SHED};
 use super::routes;
 use super::routes::Route;
 use super::sizes;
@@ -255,7 +255,7 @@ fn stand(generator: &GeneratorView, house: &House) -> (Vec2, Option<Distance>) {
         return (Vec2::new(middle, GROUND), None);
     };
     match here.room {
-        _ if here.store => (Vec2::new(1086.0, GROUND), None),
+        _ if here.store => (Vec2::new(SHED + 26.0, GROUND), None),
         Room::Outside => in_yard(generator, here.opening_ft, house),
         Room::Garage => (Vec2::new(house.right - 54.0, FLOOR), None),
         Room::Living | Room::Kitchen | Room::Bedroom | Room::Bathroom | Room::Basement => {

@@ -28,7 +28,7 @@ pub(super) const CELLAR_CEILING: f32 = 542.0;
 /// Right end of the yard.
 const YARD_END: f32 = 1112.0;
 /// Where the shed begins, if there is one.
-pub(super) const SHED: f32 = 1056.0;
+pub(super) const SHED: f32 = 1046.0;
 /// Between two things side by side.
 const GAP: f32 = 8.0;
 /// Sizes that are tried, the largest first.

@@ -158,11 +158,9 @@ impl Outlook {
         *self = Self::default();
     }
 
-    /// What is to be seen, with the point of the plan that is told now.
-    pub(super) fn sight(&self, told: Option<Vec2>) -> Sight {
-        self.chosen
-            .or_else(|| told.map(Sight::of_stage))
-            .unwrap_or(Sight::WHOLE)
+    /// What is to be seen, unless somebody chose something else: what is told now.
+    pub(super) fn sight(&self, told: Option<Sight>) -> Sight {
+        self.chosen.or(told).unwrap_or(Sight::WHOLE)
     }
 
     /// Whether the scene is under the hand and may not lag.
@@ -213,7 +211,7 @@ mod tests {
     #[test]
     fn a_row_of_steps_is_gone_back_to_at_once_and_the_scene_follows_again() {
         let mut outlook = Outlook::default();
-        let told = Some(Vec2::new(100.0, 206.0));
+        let told = Some(Sight::of_stage(Vec2::new(100.0, 206.0)));
         assert_eq!(
             outlook.sight(told),
             Sight::of_stage(Vec2::new(100.0, 206.0))

@@ -10,13 +10,13 @@ use bevy_egui::egui::{ScrollArea, Ui};
 use crate::session::view::{AgainView, StreetView};
 use crate::window::both;
 use crate::window::desk::{Face, Sheet};
-use crate::window::link::Views;
 use crate::window::mirror;
 use crate::window::panels::{
     Page, again, asked, body, branches, close, consequence, lesson, log, room, top, words,
 };
 use crate::window::scene::frame::LEGEND_BAR;
-use crate::window::scene::{callouts, legend};
+use crate::window::scene::{callouts, goal, legend};
+use crate::window::theme;
 
 use super::{Scene, edge, faces, sheet};
 
@@ -58,6 +58,12 @@ fn laid_out(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page
             }
             bottom(ui, scene, street, page);
         });
+    if page.is_in_two() {
+        let high = scene.drawn.frame.room().min.y - look.top_bar();
+        line(egui::Panel::top("goal").exact_size(high))
+            .frame(egui::Frame::new().fill(theme::INK.egui()))
+            .show(ui, |ui| goal::band(ui, street, page));
+    }
     line(egui::Panel::right("column").exact_size(column))
         .frame(edge(12))
         .show(ui, |ui| {
@@ -181,13 +187,7 @@ fn legend(ui: &mut Ui, street: &StreetView, page: &Page<'_>) {
 }
 
 fn bottom(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'_>) {
-    let desk = scene.desk;
-    top::places(
-        ui,
-        (street, &scene.views.log),
-        (desk.place.as_deref(), desk.notice.as_ref()),
-        page,
-    );
+    top::places(ui, (street, &scene.views.log), scene.desk, page);
 }
 
 /// What is being dealt with.
@@ -231,26 +231,8 @@ fn at_hand(ui: &mut Ui, scene: &Scene<'_>, page: &mut Page<'_>) {
         }
         (Some(view), _) => close::panel(ui, view, detail, page),
         (None, Some(street)) if scene.narrow => start(ui, scene, street, page),
-        (None, Some(street)) => {
-            if page.is_in_two() {
-                in_two(ui, street, views, page);
-            } else {
-                log::panel(ui, &views.log, views.branched, page);
-            }
-        }
-        (None, None) => log::panel(ui, &views.log, views.branched, page),
+        (None, _) => log::panel(ui, &views.log, views.branched, page),
     }
-}
-
-/// What the sky seldom has room for in both languages, and the log below it.
-fn in_two(ui: &mut Ui, street: &StreetView, views: &Views, page: &mut Page<'_>) {
-    ScrollArea::vertical()
-        .id_salt("in-two")
-        .auto_shrink([false, false])
-        .show(ui, |ui| {
-            top::goal(ui, street, page);
-            log::whole(ui, &views.log, views.branched, page);
-        });
 }
 
 /// What the bars say where they stand aside: the next step, or what was answered last.
