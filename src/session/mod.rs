@@ -20,6 +20,7 @@ mod faces_generator;
 mod furnish;
 mod guide;
 mod lesson;
+mod line_devices;
 mod log;
 mod log_indoors;
 mod log_line;

@@ -61,6 +61,7 @@ impl Session {
             } else {
                 Vec::new()
             },
+            devices: self.devices(open),
             people: self.people(open),
             neighbors: site
                 .neighbors

@@ -25,7 +25,8 @@ pub use lesson::{
     HandoutView, LessonView, MomentView, ObjectiveView, PhaseView, SessionPlanView, StepView,
 };
 pub use scene::{
-    ApplianceKind, Building, Doorway, GeneratorForm, OutletView, Room, StandView, WireKind,
+    ApplianceKind, Building, DeviceKind, DeviceState, DeviceView, Doorway, GeneratorForm,
+    OutletView, Room, StandView, WireKind,
 };
 pub use shelf::{DrillCard, LessonCard, PartView, ShelfView, SittingView, TrackCard};
 pub use trade::{TermView, TradeView};
@@ -283,6 +284,8 @@ pub struct StreetView {
     pub broken_spans: Vec<String>,
     /// Those of them that lie there for somebody who is no line worker: never known to be dead.
     pub fallen_spans: Vec<String>,
+    /// What is mounted on the poles to open the line.
+    pub devices: Vec<DeviceView>,
     /// People.
     pub people: Vec<PersonView>,
     /// Houses on the same transformer.

@@ -93,7 +93,7 @@ pub(super) fn street(words: &Words, view: &StreetView) -> Vec<String> {
     let neighbors = view.neighbors.iter().map(|n| n.sentence.clone());
     let generator = [view.generator.sentence.clone(), view.air.clone()];
     let parts = [
-        ("terminal-wires", wires(&view.wires)),
+        ("terminal-wires", line_and_wires(view)),
         ("terminal-appliances", appliances(&view.appliances)),
         ("terminal-people", people.collect()),
         ("terminal-neighbors", neighbors.collect()),
@@ -107,6 +107,12 @@ pub(super) fn street(words: &Words, view: &StreetView) -> Vec<String> {
         }
     }
     lines
+}
+
+/// The line's devices, and below them all wires.
+fn line_and_wires(view: &StreetView) -> Vec<String> {
+    let devices = view.devices.iter().map(|device| device.sentence.clone());
+    devices.chain(wires(&view.wires)).collect()
 }
 
 /// Wires: those with a number in a sentence each, the others gathered by what is known of them.

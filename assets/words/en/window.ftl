@@ -218,3 +218,7 @@ window-branches-now = Now, to
 window-what-next = What next?
 window-log-empty = Nothing yet. Look at the picture first. Then press something in it, or open a place below. Not sure? Press “What next?”.
 window-settings-left = The window opens as usual. The file stays as it is until you mend it or remove it.
+window-gauge-warmth = The bar shows how warm it has got inside.
+window-gauge-water = The bar shows how high the water stands in the pit.
+window-gauge-missed = The bar fills while it is missed.
+window-gauge-load = The dial shows the load. Its thick end is too much.

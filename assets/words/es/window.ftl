@@ -218,3 +218,7 @@ window-branches-now = Ahora, hasta
 window-what-next = ¿Qué sigue?
 window-log-empty = Todavía nada. Mire primero el dibujo. Luego pulse algo en él, o abra un lugar abajo. ¿No está seguro? Pulse «¿Qué sigue?».
 window-settings-left = La ventana se abre como de costumbre. El archivo queda como está hasta que usted lo corrija o lo quite.
+window-gauge-warmth = La barra muestra cuánto se ha calentado por dentro.
+window-gauge-water = La barra muestra hasta dónde llega el agua en el pozo.
+window-gauge-missed = La barra se llena mientras hace falta.
+window-gauge-load = El indicador muestra la carga. Su extremo grueso es demasiado.

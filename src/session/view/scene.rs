@@ -150,3 +150,48 @@ pub enum Building {
     /// A hall where people meet.
     Hall,
 }
+
+/// What opens the line is drawn as this.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum DeviceKind {
+    /// A recloser in its tank, which opens by itself on a fault.
+    #[default]
+    Recloser,
+    /// Blades whose break can be seen.
+    Switch,
+}
+
+/// How it stands, as far as this learner may be shown it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum DeviceState {
+    /// Closed.
+    Closed,
+    /// Open.
+    Open,
+    /// This learner is not shown it.
+    #[default]
+    Unknown,
+}
+
+/// A device on a pole that opens the line.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct DeviceView {
+    /// Id: `recloser`, `disconnect`, `tie`.
+    pub id: String,
+    /// Label.
+    pub label: String,
+    /// What it is drawn as.
+    pub kind: DeviceKind,
+    /// Id of its pole.
+    pub pole: String,
+    /// Id of the span at whose near end it sits; empty where it sits elsewhere.
+    pub span: String,
+    /// How it stands.
+    pub state: DeviceState,
+    /// Whether a jumper goes around it.
+    pub jumped: bool,
+    /// Whether a tag hangs there.
+    pub tagged: bool,
+    /// One sentence for pointer, focus and screen reader.
+    pub sentence: String,
+}

@@ -6,11 +6,11 @@
 use super::Beside;
 use crate::session::view::{
     AnswerView, ApplianceView, AskedView, BarView, ChoiceView, CloseView, CompareView,
-    ConsequenceView, ControlView, DeedView, DifferView, EndView, EquipmentView, FaceView,
-    GaugeView, GeneratorView, LessonView, LightView, LogLine, LogView, MomentView, NeighborView,
-    ObjectiveView, PersonView, PhaseView, PhasorView, PlaceView, PoleView, RevealView,
-    SessionPlanView, ShownView, SocketView, StageView, StepView, StreetView, TradeView, TurnedView,
-    WaitView, WireView,
+    ConsequenceView, ControlView, DeedView, DeviceView, DifferView, EndView, EquipmentView,
+    FaceView, GaugeView, GeneratorView, LessonView, LightView, LogLine, LogView, MomentView,
+    NeighborView, ObjectiveView, PersonView, PhaseView, PhasorView, PlaceView, PoleView,
+    RevealView, SessionPlanView, ShownView, SocketView, StageView, StepView, StreetView, TradeView,
+    TurnedView, WaitView, WireView,
 };
 
 /// A view: fields with texts, and after the bar those without. Every field is named, so that a new one has to be put on either side.
@@ -36,6 +36,7 @@ texts! {
     ConsequenceView: title now heading stages others why | n_told harm;
     ControlView: label position rating choices sentence | id kind position_id slot poles tagged;
     DeedView: label known point shown | line;
+    DeviceView: label sentence | id kind pole span state jumped tagged;
     DifferView: label was tried |;
     EndView: label word | fed;
     EquipmentView: label word sentence | id kind place sides active level tagged;
@@ -60,7 +61,7 @@ texts! {
     SocketView: label rating plugged | id both_legs taken breaker gfci user;
     StageView: text value | at;
     StepView: minutes title say ask note moments | begins ends kind drill;
-    StreetView: title goal hint hint_wait seed variation poles wires people neighbors appliances equipment generator places progress air
+    StreetView: title goal hint hint_wait seed variation poles wires devices people neighbors appliances equipment generator places progress air
         | hint_line broken_spans fallen_spans outlets alarm minute_of_day storm window_open
           garage_door house_door building;
     TurnedView: sentence | leg amps degrees;

@@ -35,7 +35,8 @@ pub(crate) fn scene(ui: &mut Ui, street: &StreetView, page: &mut Page<'_>) {
             if street.storm {
                 body(ui, &page.say("window-storm"));
             }
-            let wires = street.wires.iter().map(|w| &w.sentence);
+            let devices = street.devices.iter().map(|d| &d.sentence);
+            let wires = devices.chain(street.wires.iter().map(|w| &w.sentence));
             let people = street.people.iter().map(|p| &p.sentence);
             let neighbors = street.neighbors.iter().map(|n| &n.sentence);
             let appliances = street.appliances.iter().map(|a| &a.sentence);

@@ -11,6 +11,7 @@ mod brush;
 pub(super) mod callouts;
 mod calls;
 mod coverage;
+mod devices;
 mod equipment;
 pub(super) mod frame;
 pub(super) mod goal;

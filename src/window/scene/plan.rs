@@ -11,11 +11,11 @@ use bevy::math::{Rect, Vec2};
 
 use crate::session::view::{GeneratorForm, GeneratorView, PersonState, Room, StreetView, WireKind};
 
-use super::equipment;
 use super::rooms::{CELLAR_FLOOR, FLOOR, House, LEFT, SHED};
 use super::routes;
 use super::routes::Route;
 use super::sizes;
+use super::{devices, equipment};
 
 /// Where the ground is.
 pub(super) const GROUND: f32 = 530.0;
@@ -53,6 +53,8 @@ pub(crate) struct Plan {
     pub(super) house: House,
     /// Equipment on the basement's wall, by its id.
     pub(super) boxes: BTreeMap<String, Rect>,
+    /// What is mounted on poles to open the line, by its id.
+    pub(super) devices: BTreeMap<String, Rect>,
     /// Power inlets on the outer wall, by their ids.
     pub(super) inlets: BTreeMap<String, Vec2>,
     /// The generator's feet.
@@ -87,6 +89,7 @@ impl Plan {
             ..Self::default()
         };
         plan.place_poles(street);
+        plan.devices = devices::places(street, &plan);
         plan.place_things(street);
         plan.place_people(street);
         plan.anchors.extend(plan.inlets.clone());
@@ -94,7 +97,7 @@ impl Plan {
         for (id, route) in &plan.routes {
             plan.anchors.insert(id.clone(), route.middle());
         }
-        for (id, rect) in &plan.boxes {
+        for (id, rect) in plan.boxes.iter().chain(&plan.devices) {
             plan.anchors.insert(id.clone(), rect.center());
         }
         let panel = plan.box_of("panel");

@@ -9,10 +9,10 @@ use bevy::math::Vec2;
 
 use crate::session::view::{StreetView, WireKind, WireView};
 
-use super::branches;
 use super::brush::{hang, rounded};
 use super::plan::{GROUND, NEUTRAL, PHASE, Plan, count};
 use super::rooms::{CELLAR_FLOOR, LEFT, RIGHT, UPPER_FLOOR};
+use super::{branches, devices};
 
 /// A conductor's course.
 #[derive(Debug, Clone, Default)]
@@ -177,7 +177,8 @@ fn span(plan: &Plan, wire: &WireView, street: &StreetView) -> Option<Route> {
         pole.map(|(_, x)| Vec2::new(*x, PHASE))
     };
     // What comes from no pole comes from the substation.
-    let from = tie(&wire.from).unwrap_or(Vec2::new(-20.0, PHASE - 8.0));
+    let tied = || tie(&wire.from).unwrap_or(Vec2::new(-20.0, PHASE - 8.0));
+    let from = devices::beginning(street, plan, &wire.id).unwrap_or_else(tied);
     let to = tie(&wire.to)?;
     if !street.broken_spans.contains(&wire.id) {
         return Some(Route::one(hang(from, to, 20.0 * plan.pole_scale)));

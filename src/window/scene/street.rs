@@ -10,8 +10,8 @@ use crate::window::theme;
 use crate::window::theme::{Ink, Light};
 
 use super::brush::{Brush, hang};
-use super::neighbors;
 use super::plan::{GROUND, NEUTRAL, PHASE, Plan, crew_side};
+use super::{devices, neighbors};
 
 /// Paints the line's things.
 pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: Light) {
@@ -22,6 +22,7 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, light: 
         pole(brush, (*x, plan.pole_scale), transformer, light);
     }
     neutral(brush, plan, light);
+    devices::paint(brush, street, plan, light);
     if let Some(crew) = street.people.iter().find(|p| p.id == "crew") {
         let Some(x) = plan
             .poles

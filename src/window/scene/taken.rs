@@ -82,6 +82,9 @@ fn line(all: &mut Coverage, street: &StreetView, plan: &Plan, frame: Frame) {
         );
         all.lay(seen(frame, can.0, can.1), Weight::Thing);
     }
+    for rect in plan.devices.values() {
+        all.lay(seen(frame, rect.min, rect.max), Weight::Thing);
+    }
     truck(all, street, plan, frame);
     for wire in &street.wires {
         let outside = match wire.kind {
