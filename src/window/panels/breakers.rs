@@ -350,9 +350,21 @@ fn slot_height(painter: &egui::Painter, controls: &[&ControlView], width: f32) -
     needed.fold(SLOT, f32::max)
 }
 
+/// Sizes of type for what a branch breaker feeds, and for how it stands with its rating, points: larger where a high window has the room.
+fn branch_sizes(painter: &egui::Painter) -> (f32, f32) {
+    if painter.ctx().content_rect().height() >= HIGH {
+        (14.5, 13.5)
+    } else {
+        (12.5, 11.0)
+    }
+}
+
+/// A window from this height on is high, points.
+const HIGH: f32 = 860.0;
+
 /// What a branch breaker feeds, how it stands and its rating, in as many lines as its room asks for.
 fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Align) -> Arc<Galley> {
-    const UNDER: f32 = 11.0;
+    let (name, under_size) = branch_sizes(painter);
     let room = (width - HANDLE.x - 18.0).max(20.0);
     let mut job = LayoutJob::default();
     job.wrap.max_width = room;
@@ -364,11 +376,11 @@ fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Alig
             TextFormat::simple(fonts::regular(size), ink.egui()),
         );
     };
-    add(&control.label, 12.5, theme::CREAM);
+    add(&control.label, name, theme::CREAM);
     let position = both::in_one_line(&control.position);
     let in_one = format!("{position} · {}", control.rating);
     let fits = |text: &String| {
-        let font = fonts::regular(UNDER);
+        let font = fonts::regular(under_size);
         let galley = painter.layout_no_wrap(text.clone(), font, theme::MUTED.egui());
         galley.size().x <= room
     };
@@ -379,7 +391,7 @@ fn words(painter: &egui::Painter, control: &ControlView, width: f32, align: Alig
     } else {
         format!("{position}\n{}", control.rating)
     };
-    add(&format!("\n{under}"), UNDER, word_ink(control));
+    add(&format!("\n{under}"), under_size, word_ink(control));
     painter.layout_job(job)
 }
 

@@ -264,7 +264,11 @@ fn yard_card(
     let room = screen(frame);
     // No cellar reaches under a garage.
     let left = point(frame, Vec2::new(RIGHT + 22.0, GROUND)).x;
-    let left = left.clamp(room.left(), room.right() - 235.0 * larger);
+    let left = if larger > 1.0 {
+        left.clamp(room.left(), room.right() - 235.0 * larger)
+    } else {
+        left
+    };
     let bottom = room.bottom() - 5.0;
     let lines = [
         (
