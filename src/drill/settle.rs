@@ -1,14 +1,14 @@
 //! What follows at once from a change: motors that start or stall, breakers that snap open, sources that collide.
 //!
 //! Each pass asks the solver, applies the first consequence it finds, and asks again, until nothing more follows.
-//! The order of consequences is fixed: collision, the breaker furthest above its instantaneous trip, a shock, then appliances in order.
+//! The order of consequences is fixed: collision, a shock with the appliances that draw beside the body, the breaker furthest above its instantaneous trip, then appliances in order.
 
 use std::sync::Arc;
 
 use crate::apparatus::guard::Guard;
 use crate::apparatus::motor::PROTECTOR_RESET_S;
 use crate::apparatus::motor_start::{Driven, Supply, keeps_turning, starts};
-use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Site, Work};
+use crate::site::{ControlId, Demand, Kind, LoadState, PositionId, Shock, Site, Work};
 
 use crate::units::DrillTime;
 
@@ -100,13 +100,13 @@ impl Drill {
             return true;
         }
         self.conditions.joined.tied = tied;
-        let shocked = self.readings().shock.is_some();
-        if shocked && !self.conditions.joined.shocked {
+        let felt = self.readings().shock;
+        if let Some(felt) = felt.filter(|_| !self.conditions.joined.shocked) {
             self.conditions.joined.shocked = true;
-            self.shock();
+            self.shock(site, felt);
             return true;
         }
-        self.conditions.joined.shocked = shocked;
+        self.conditions.joined.shocked = felt.is_some();
         if self.open_on_fault(site)
             || self.snap_open(site)
             || self.open_ground_fault(site)
@@ -114,6 +114,11 @@ impl Drill {
         {
             return true;
         }
+        self.follow_all(site)
+    }
+
+    /// Follows every appliance; says whether anything changed.
+    fn follow_all(&mut self, site: &Site) -> bool {
         let mut changed = false;
         for index in 0..site.appliances.len() {
             changed |= self.follow(site, index);
@@ -130,14 +135,17 @@ impl Drill {
         }
     }
 
-    fn shock(&mut self) {
-        if let Some(shock) = self.readings().shock {
-            self.conditions.crew_harmed = true;
-            self.happen(Event::Shock {
-                volts: shock.volts,
-                amps: shock.amps,
-            });
+    /// A body on the line, told with what is left for it once all that is switched on draws in the same instant.
+    fn shock(&mut self, site: &Site, felt: Shock) {
+        for _ in 0..MOST_CONSEQUENCES {
+            if !self.follow_all(site) {
+                break;
+            }
+            self.read(self.angle_deg());
         }
+        let Shock { volts, amps } = self.readings().shock.unwrap_or(felt);
+        self.conditions.crew_harmed = true;
+        self.happen(Event::Shock { volts, amps });
     }
 
     /// Opens the breaker that is furthest above its instantaneous trip, if any is.

@@ -31,10 +31,12 @@ impl Episode {
     }
 
     /// Index of the moment in it at which `read` is highest, the first of several.
+    /// Of what follows at once from one deed only the state counts in which it comes to rest: what is switched on draws with the rest.
     pub(super) fn most(&self, trace: &Trace, read: impl Fn(&Moment) -> f64) -> usize {
         let moments = (self.first..).zip(self.moments(trace));
+        let rests = moments.filter(|(index, _)| at_rest(trace, *index, |m| read(m) > 0.0) == *index);
         let higher = |a: (usize, f64), b: (usize, f64)| if b.1 > a.1 { b } else { a };
-        let most = moments.map(|(index, m)| (index, read(m))).reduce(higher);
+        let most = rests.map(|(index, m)| (index, read(m))).reduce(higher);
         most.map_or(self.first, |(index, _)| index)
     }
 
@@ -42,6 +44,16 @@ impl Episode {
     pub(super) fn moments<'a>(&self, trace: &'a Trace) -> &'a [Moment] {
         trace.moments.get(self.first..=self.end).unwrap_or_default()
     }
+}
+
+/// Index of the last moment of the same instant for which `holds`, with nothing moved in between: by then all that is switched on draws.
+pub(super) fn at_rest(trace: &Trace, index: usize, holds: impl Fn(&Moment) -> bool) -> usize {
+    let Some(own) = trace.moments.get(index) else {
+        return index;
+    };
+    let after = trace.moments.iter().skip(index + 1);
+    let same = |m: &&Moment| m.at == own.at && m.positions == own.positions && holds(m);
+    index + after.take_while(same).count()
 }
 
 /// The stretches of a trace during which `holds`.

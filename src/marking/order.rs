@@ -12,7 +12,7 @@ use crate::site::{CARRIES_A, Control, ControlId, Cord, FarEnd, Kind, Place, Site
 use crate::units::DrillTime;
 use crate::words::{Arg, Unit, name_of};
 
-use super::episode::episodes;
+use super::episode::{at_rest, episodes};
 use super::finding::{Finding, Rule};
 use super::isolation::{line_fed, unguarded_volts};
 use super::load::BRIEF;
@@ -249,11 +249,13 @@ fn all_at_once(
     if motors.len() < 2 {
         return None;
     }
-    // All together, at the moment in which they draw most and nothing has given way.
+    // All together, at the moment in which they draw most with all else that is on, and nothing has given way.
     let holds = |m: &Moment| !matches!(&m.what, What::Happened(event) if event.gives_way());
     let drawn = |m: &Moment| motors.iter().map(|i| m.readings.appliance(*i).amps).sum();
     let moments = at_once(trace, index, after).filter(|(_, m)| holds(m));
-    let (shown, amps) = most(moments.map(|(i, m)| (i, drawn(m))))?;
+    let (most, _) = most(moments.map(|(i, m)| (i, drawn(m))))?;
+    let shown = at_rest(trace, most, |m| holds(m) && drawn(m) > 0.0);
+    let amps = trace.moments.get(shown).map_or(0.0, drawn);
     let count = Arg::Count(i64::try_from(motors.len()).unwrap_or(i64::MAX));
     Some(
         Finding::breach(Rule::AllAtOnce, after.at, shown)

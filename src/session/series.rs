@@ -141,6 +141,7 @@ impl Session {
             points: thinned(&each_second(&drill.trace().moments, value)),
             limit: limit.map(|(value, _)| value),
             limit_label: limit.map_or_else(String::new, |(_, id)| self.words.say_id(id)),
+            numbers: self.words.numbers(),
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::drill::{Drill, Learnt, Phase, Sight, What};
 use crate::marking::supplied_since;
-use crate::site::{Appliance, ApplianceReading, Demand, Site};
+use crate::site::{Appliance, ApplianceReading, CARRIES_A, Demand, Site};
 use crate::units::portable;
 use crate::words::{Arg, Message, Unit, name_of};
 
@@ -15,6 +15,10 @@ use super::{Open, Practice, Session, furnish};
 
 /// Volts below which nothing glows.
 const GLOW_V: f64 = 30.0;
+/// Share of its volts below which nothing waits for a hand on its switch with a lamp lit: an assumption.
+const WAITS_PU: f64 = 0.5;
+/// Share of its volts below which a thing is told as without power.
+const DEAD_PU: f64 = 0.1;
 /// Volts of a leg, at which a lamp shines as it should.
 const LEG_V: f64 = 120.0;
 /// A filament's light goes with about the 3.4th power of its volts, and how bright that seems with about its root: common practice.
@@ -238,7 +242,7 @@ impl Session {
         let appliance = drill.site().appliances.get(index)?;
         let condition = drill.conditions().appliances.get(index)?;
         let reading = drill.readings().appliance(index);
-        let powered = reading.pu > 0.1;
+        let powered = reading.pu >= WAITS_PU;
         let state = match (condition.phase, powered) {
             _ if condition.damaged => ApplianceState::Broken,
             (Phase::Running, _) if reading.pu < 0.9 || reading.pu > 1.1 => ApplianceState::Strained,
@@ -265,7 +269,8 @@ impl Session {
             room: furnish::room_of(appliance),
             state,
             word,
-            glow: if condition.asks && !condition.damaged {
+            still: matches!(condition.phase, Phase::Stalled | Phase::Protected),
+            glow: if condition.phase == Phase::Running && reading.amps >= CARRIES_A {
                 glow(reading.pu)
             } else {
                 0.0
@@ -437,6 +442,9 @@ fn person_word(state: PersonState) -> &'static str {
 fn appliance_word(state: ApplianceState, phase: Phase, reading: &ApplianceReading) -> Message {
     let (watts, volts) = (reading.watts, reading.volts);
     match state {
+        ApplianceState::NoPower if reading.pu > DEAD_PU => {
+            Message::new("state-too-few").quantity("volts", volts, Unit::Volts)
+        }
         ApplianceState::NoPower => Message::new("state-no-power"),
         ApplianceState::Ready => Message::new("state-ready"),
         ApplianceState::Starting => Message::new("state-starting"),

@@ -152,7 +152,9 @@ pub struct ApplianceView {
     pub state: ApplianceState,
     /// The word for the state, with numbers where they help.
     pub word: String,
-    /// How brightly it would shine if it is a lamp, 0 dark to 1 as it should be: by its volts, and 0 while it is off.
+    /// Whether it stands still though it has power: its motor hums, or its own protector is open.
+    pub still: bool,
+    /// How brightly it would shine if it is a lamp, 0 dark to 1 as it should be: by its volts, and 0 while no current goes through it.
     pub glow: f32,
     /// Fraction that matters to the household: water in the sump pit or warmth of the fridge, 0 good to 1 bad; 0 when not applicable.
     pub worry: f32,

@@ -3,6 +3,7 @@
 //! The generator is held by its regulator, its field's and its engine's ceilings while it stands alone.
 //! Tied to the utility it has a fixed EMF behind its subtransient impedance at a given angle, the case of the first cycles.
 //! A body's resistance follows its touch voltage (IEC 60479-1), by iteration.
+//! All that is read of one moment is of one state of the sources; the higher current of a set's first cycles counts only for whether a touch harms.
 
 use std::sync::Arc;
 
@@ -162,8 +163,10 @@ impl Plant {
         }
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
-        let shock = (body.touching && fed.any()).then(|| self.shock(site, drive, tied));
-        let shock = shock.filter(|s| site.line_work.is_none() || s.amps.high >= HARMS_A);
+        let touched = body.touching && fed.any();
+        let harms = touched
+            && (site.line_work.is_none() || self.first_a(site, drive, tied) >= HARMS_A);
+        let shock = touched.then(|| self.shock(site)).filter(|_| harms);
         self.report(site, positions, drive, tied, shock)
     }
 
@@ -239,27 +242,34 @@ impl Plant {
             .set_source_impedance(source, 0, lent.impedance(reactance));
     }
 
-    /// Volts and amps of the worker's body: from the set held by its engine and a high body resistance,
-    /// to the first cycles with a stiff field and a low one.
-    /// Leaves the solver at the median body with the ceilings on, whose volts the report then carries.
-    fn shock(&mut self, site: &Site, drive: Drive, tied: bool) -> Shock {
+    /// The most amps of the first cycles: a stiff field, and a body that resists little.
+    /// Harm is judged by it, so that none is missed; what is told of a shock goes with what the rest of the moment shows.
+    fn first_a(&mut self, site: &Site, drive: Drive, tied: bool) -> f64 {
         if !tied {
             self.regulate(drive, Reactance::Subtransient);
         }
-        let first = self.touch(site, Percentile::P5);
+        let (_, amps) = self.touch(site, Percentile::P5);
         if !tied {
             self.regulate(drive, Reactance::Transient);
         }
-        let steady = self.touch(site, Percentile::P95);
+        amps
+    }
+
+    /// Volts and amps of the worker's body as it resists more or less, with all sources held as in everything else that is read.
+    /// More amps go with fewer volts: a small source gives way.
+    /// Leaves the solver at the median body, whose volts and amps the report then carries, and which lie between the two.
+    fn shock(&mut self, site: &Site) -> Shock {
+        let most = self.touch(site, Percentile::P5);
+        let least = self.touch(site, Percentile::P95);
         self.touch(site, Percentile::P50);
         Shock {
             volts: Range {
-                low: first.0.min(steady.0),
-                high: first.0.max(steady.0),
+                low: most.0.min(least.0),
+                high: most.0.max(least.0),
             },
             amps: Range {
-                low: first.1.min(steady.1),
-                high: first.1.max(steady.1),
+                low: least.1.min(most.1),
+                high: least.1.max(most.1),
             },
         }
     }

@@ -30,6 +30,7 @@ pub use files::{WordFile, word_files};
 pub use glossary::{FoundTerm, TERMS, Term};
 pub use language::{Language, OFFERED, PSEUDO, PSEUDO_FROM_RIGHT, REFERENCE, choose, find};
 pub use message::{Arg, Message, Unit, name_of};
+pub use number::Numbers;
 pub use syntax::{Misread, ids, misread};
 
 use number::Digits;
@@ -139,6 +140,13 @@ impl Words {
         letters.next().map_or_else(String::new, |first| {
             first.to_uppercase().chain(letters).collect()
         })
+    }
+
+    /// How numbers are written without words around them.
+    pub fn numbers(&self) -> Numbers {
+        Numbers {
+            locale: self.numbers.clone(),
+        }
     }
 
     /// A quantity in words, as [`Arg::Quantity`] gives it inside a message.

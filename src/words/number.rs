@@ -22,6 +22,19 @@ pub(super) enum Digits {
     Meters,
 }
 
+/// How whole numbers are written where no sentence stands around them: at the marks of a scale.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Numbers {
+    pub(super) locale: String,
+}
+
+impl Numbers {
+    /// A value to the whole unit, without its sign.
+    pub fn whole(&self, value: f64) -> String {
+        format(value.abs(), Digits::Whole, &self.locale).unwrap_or_default()
+    }
+}
+
 /// `value` in the digits of `locale`, or nothing if it is no finite number.
 pub(super) fn format(value: f64, digits: Digits, locale: &str) -> Option<String> {
     if !value.is_finite() {
@@ -123,6 +136,16 @@ mod tests {
         assert_eq!(one("es-CO"), "7.200");
         assert_eq!(one("es-MX"), "7,200");
         assert_eq!(format(2.5, Digits::Single, "es-CO").unwrap(), "2,5");
+    }
+
+    #[test]
+    fn a_mark_of_a_scale_is_written_as_in_a_sentence() {
+        let of = |locale: &str| Numbers {
+            locale: locale.to_owned(),
+        };
+        assert_eq!(of("en-US").whole(10_000.0), "10,000");
+        assert_eq!(of("es-CO").whole(-7_499.6), "7.500");
+        assert_eq!(of("en-US").whole(0.2), "0");
     }
 
     #[test]

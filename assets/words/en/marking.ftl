@@ -250,13 +250,16 @@ finding-wet-panel-now = Leave the room by the dry way. Keep all others out.
 finding-wet-panel-instead = Do not touch a wet panel, even in an outage. Call the utility and let them disconnect the house.
 source-wet-panel = Advice of many utilities on floods ‹from memory›. Live parts of 50 V or more: 29 CFR 1910.303(g)(2) ‹from memory›.
 
-finding-indoors-what = The engine ran indoors for { $lasted }. { $gathered ->
-    [hardly] Its gas had hardly begun to gather.
-   *[some] The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
+finding-indoors-what = { $gathered ->
+    [hardly] An engine ran indoors. Nobody sees or smells its gas, and it can kill within minutes.
+   *[some] The engine ran indoors for { $lasted }. The air beside it reached { $beside }, with { $oxygen } oxygen. The house reached { $house }.
 }
 finding-indoors-why = { $over ->
     [one] The air beside the engine was past { $dangerous }, an immediate danger to life.
-   *[other] From { $dangerous } on, life is in danger at once. The air beside the engine was still below that. Less kills too, only slower.
+   *[other] From { $dangerous } on, life is in danger at once. { $gathered ->
+        [hardly] A garage can get there within minutes.
+       *[some] The air beside the engine was still below that.
+    } Less kills too, only slower.
 } As the oxygen falls, the engine gives off up to eight times as much gas. An open door does not change that.
 finding-indoors-now = Get everyone out to fresh air. Call the emergency number from outside. Nobody goes in until the fire department says so.
 finding-indoors-instead = Run it outdoors only, at least 20 feet (6 meters) from every opening. Point its exhaust away from the house. Never in a garage, a basement or a porch, even with the doors open.

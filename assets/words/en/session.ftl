@@ -196,6 +196,7 @@ state-crew-testing = testing the line
 state-crew-hands-on = at work, line in hand
 state-crew-clear = clear of the line
 state-no-power = no power
+state-too-few = too few volts to run, { $volts }
 state-ready = ready
 state-starting = starting
 state-running = running, { $watts }

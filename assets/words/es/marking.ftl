@@ -250,13 +250,16 @@ finding-wet-panel-now = Salga del cuarto por donde está seco. No deje entrar a 
 finding-wet-panel-instead = No toque un tablero mojado, ni siquiera en un apagón. Llame a la compañía eléctrica y deje que desconecte la casa.
 source-wet-panel = Consejos de muchas compañías eléctricas para inundaciones ‹de memoria›. Partes de 50 V o más: 29 CFR 1910.303(g)(2) ‹de memoria›.
 
-finding-indoors-what = El motor del generador funcionó bajo techo durante { $lasted }. { $gathered ->
-    [hardly] Su gas apenas empezaba a juntarse.
-   *[some] El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
+finding-indoors-what = { $gathered ->
+    [hardly] Un motor funcionó bajo techo. Su gas no se ve ni se huele, y puede matar en minutos.
+   *[some] El motor del generador funcionó bajo techo durante { $lasted }. El aire junto a él llegó a { $beside }, con { $oxygen } de oxígeno. La casa llegó a { $house }.
 }
 finding-indoors-why = { $over ->
     [one] El aire junto al motor pasó de { $dangerous }, un peligro inmediato para la vida.
-   *[other] Desde { $dangerous } hay peligro inmediato para la vida. El aire junto al motor estaba todavía por debajo. Menos también mata, solo que más despacio.
+   *[other] Desde { $dangerous } hay peligro inmediato para la vida. { $gathered ->
+        [hardly] Un garaje puede llegar ahí en minutos.
+       *[some] El aire junto al motor estaba todavía por debajo.
+    } Menos también mata, solo que más despacio.
 } Al bajar el oxígeno, el motor da hasta ocho veces la cantidad de gas. Una puerta abierta no cambia eso.
 finding-indoors-now = Saque a todos al aire libre. Llame al número de emergencias desde afuera. Nadie entra hasta que los bomberos lo digan.
 finding-indoors-instead = Úselo solo al aire libre, a por lo menos 6 metros (20 pies) de toda abertura. Apunte el escape lejos de la casa. Nunca en un garaje, un sótano o un porche, ni siquiera con las puertas abiertas.

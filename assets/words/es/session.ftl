@@ -196,6 +196,7 @@ state-crew-testing = mide la línea
 state-crew-hands-on = trabaja con la línea en la mano
 state-crew-clear = lejos de la línea
 state-no-power = sin electricidad
+state-too-few = voltaje muy bajo para funcionar, { $volts }
 state-ready = con electricidad, en espera
 state-starting = arrancando
 state-running = funcionando, { $watts }

@@ -1,6 +1,6 @@
 //! The debrief, page by page.
 
-use crate::words::Unit;
+use crate::words::{Numbers, Unit};
 
 use super::{CalibrationView, Fed, LogLine, StageView, StreetView};
 
@@ -108,6 +108,8 @@ pub struct SeriesView {
     pub limit: Option<f64>,
     /// What that is.
     pub limit_label: String,
+    /// How its values are written.
+    pub numbers: Numbers,
 }
 
 impl SeriesView {

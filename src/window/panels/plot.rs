@@ -14,6 +14,7 @@ use egui_plot::{
 use crate::session::view::SeriesView;
 use crate::window::fonts;
 use crate::window::theme;
+use crate::words::Numbers;
 
 use super::span::Span;
 use super::subheading;
@@ -43,6 +44,7 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
             .tick_label_font(fonts::regular(12.0))
     };
     let curve = name.clone();
+    let (scale, pointed) = (view.numbers.clone(), view.numbers.clone());
     Plot::new(&view.name)
         .height(HEIGHT)
         .width(width)
@@ -63,9 +65,9 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
         .custom_y_axes(vec![
             look(AxisHints::new_y())
                 .min_thickness(LABEL)
-                .formatter(|mark, _| whole(mark.value)),
+                .formatter(move |mark, _| scale.whole(mark.value)),
         ])
-        .label_formatter(move |at| read(at, &name))
+        .label_formatter(move |at| read(at, &name, &pointed))
         .show(ui, |plot| {
             if let Some(limit) = view.limit {
                 plot.hline(
@@ -87,7 +89,8 @@ pub(crate) fn panel(ui: &mut Ui, view: &SeriesView, span: Span) {
             );
         });
     if let Some(value) = view.limit {
-        let value = format!("{}: {} {}", view.limit_label, whole(value), view.unit);
+        let value = view.numbers.whole(value);
+        let value = format!("{}: {value} {}", view.limit_label, view.unit);
         limit(ui, &value);
     }
 }
@@ -106,14 +109,15 @@ fn limit(ui: &mut Ui, label: &str) {
 }
 
 /// What is under the pointer: the curve's or the limit's name, the moment and the value.
-fn read(at: &HoverPosition<'_>, own: &str) -> Option<String> {
+fn read(at: &HoverPosition<'_>, own: &str, numbers: &Numbers) -> Option<String> {
     match at {
         HoverPosition::NearDataPoint {
             plot_name,
             position,
             ..
         } => Some(if *plot_name == own {
-            format!("{}\n{own}: {}", clock(position.x), whole(position.y))
+            let value = numbers.whole(position.y);
+            format!("{}\n{own}: {value}", clock(position.x))
         } else {
             (*plot_name).to_owned()
         }),
@@ -150,19 +154,14 @@ fn clock(minutes: f64) -> String {
     format!("{:.0}:{:02.0}", (seconds / 60.0).floor(), seconds % 60.0)
 }
 
-/// The moment of a mark; at the corner stands the 0 of the other axis.
+/// The moment of a mark; at the corner stands the 0 of the other axis, and at the end words would hang over the edge.
 fn moment(mark: GridMark, seen: &RangeInclusive<f64>) -> String {
-    let in_corner = mark.value - seen.start() < 0.03 * (seen.end() - seen.start());
-    if in_corner {
+    let edge = 0.03 * (seen.end() - seen.start());
+    if mark.value - seen.start() < edge || seen.end() - mark.value < edge {
         String::new()
     } else {
         clock(mark.value)
     }
-}
-
-/// A value to the whole unit: a curve on a screen is no finer.
-fn whole(value: f64) -> String {
-    format!("{:.0}", value.abs())
 }
 
 #[expect(clippy::cast_precision_loss, reason = "a screen is coarser")]
@@ -182,7 +181,8 @@ mod tests {
 
     #[test]
     fn a_scale_has_five_marks_at_most() {
-        let steps = [0.0, 3.4, 12.0, 120.0, 2_407.0, 9_400.0].map(|high| whole(value_step(high)));
+        let steps = [0.0, 3.4, 12.0, 120.0, 2_407.0, 9_400.0];
+        let steps = steps.map(|high| format!("{:.0}", value_step(high)));
         assert_eq!(steps, ["1", "1", "5", "50", "500", "2000"]);
     }
 
@@ -192,7 +192,18 @@ mod tests {
             bounds: (0.0, 23.0),
             base_step_size: 1.0,
         };
-        let at: Vec<String> = marks(&input, 10.0).iter().map(|m| whole(m.value)).collect();
+        let marks = marks(&input, 10.0);
+        let at: Vec<String> = marks.iter().map(|m| format!("{:.0}", m.value)).collect();
         assert_eq!(at, ["0", "10", "20"]);
+    }
+
+    #[test]
+    fn no_moment_is_written_over_the_edge() {
+        let seen = 780.0..=800.0;
+        let at = |value| {
+            let step_size = 2.0;
+            moment(GridMark { value, step_size }, &seen)
+        };
+        assert_eq!([780.0, 784.0, 800.0].map(at), ["", "784:00", ""]);
     }
 }

@@ -29,13 +29,13 @@ pub(super) fn paint(brush: &mut Brush, street: &StreetView, plan: &Plan, turn: f
 
 fn one(brush: &mut Brush, a: &ApplianceView, spot: &Spot, turn: f32) {
     use ApplianceKind as K;
-    let (at, on, runs) = (spot.at, theme::powered(a.state), turns(a.state));
+    let (at, on, runs) = (spot.at, theme::powered(a.state), turns(a));
     let turn = runs.then_some(turn);
     match a.kind {
         K::Lamp => lamp(brush, at, a),
         K::Fridge => fridge(brush, at, on, a.worry),
         K::Freezer => things::freezer(brush, at, on, a.worry),
-        K::Microwave => microwave(brush, at, a.state),
+        K::Microwave => microwave(brush, at, a),
         K::Countertop => things::countertop(brush, at, runs),
         K::Furnace => furnace(brush, spot, on, turn),
         K::WaterHeater => water_heater(brush, spot, runs),
@@ -50,17 +50,15 @@ fn one(brush: &mut Brush, a: &ApplianceView, spot: &Spot, turn: f32) {
         K::Computer => things::computer(brush, at, on),
         K::Medical => things::medical(brush, at, on, a.worry),
         K::Machine | K::Sump => things::machine(brush, at, on, turn),
-        K::Charger => things::charger(brush, at, a.state),
+        K::Charger => things::charger(brush, at, a),
         K::Device => things::device(brush, at, on),
     }
 }
 
 /// Whether its motor turns or its heater glows.
-pub(super) fn turns(state: ApplianceState) -> bool {
-    matches!(
-        state,
-        ApplianceState::Running | ApplianceState::Starting | ApplianceState::Strained
-    )
+pub(super) fn turns(a: &ApplianceView) -> bool {
+    use ApplianceState as S;
+    !a.still && matches!(a.state, S::Running | S::Starting | S::Strained)
 }
 
 pub(super) fn enamel(on: bool) -> Ink {
@@ -143,8 +141,8 @@ fn fridge(brush: &mut Brush, at: Vec2, on: bool, worry: f32) {
     pilot(brush, corner + Vec2::new(10.0, 12.0), on);
 }
 
-fn microwave(brush: &mut Brush, at: Vec2, state: ApplianceState) {
-    let (on, runs) = (theme::powered(state), turns(state));
+fn microwave(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
+    let (on, runs) = (theme::powered(view.state), turns(view));
     let corner = at - Vec2::new(20.0, 22.0);
     brush.round_rect(corner, Vec2::new(40.0, 22.0), 3.0, enamel(on));
     let door = if runs { theme::YELLOW } else { theme::INK };
@@ -239,7 +237,7 @@ fn drum(brush: &mut Brush, at: Vec2, on: bool, turn: Option<f32>) {
 fn sump(brush: &mut Brush, spot: &Spot, view: &ApplianceView) {
     let at = spot.at;
     let wall = at.x + (RIGHT - at.x) / spot.scale;
-    let (on, runs, worry) = (theme::powered(view.state), turns(view.state), view.worry);
+    let (on, runs, worry) = (theme::powered(view.state), turns(view), view.worry);
     let pit = Vec2::new(at.x - 16.0, at.y);
     brush.rect(pit.x, pit.y, 32.0, 28.0, theme::INK);
     let depth = 28.0 * worry.clamp(0.04, 1.0);

@@ -5,7 +5,7 @@
 
 use bevy::math::Vec2;
 
-use crate::session::view::ApplianceState;
+use crate::session::view::ApplianceView;
 use crate::window::theme;
 
 use super::appliances::{enamel, fan, pilot, turns};
@@ -182,8 +182,8 @@ pub(super) fn machine(brush: &mut Brush, at: Vec2, on: bool, turn: Option<f32>) 
 }
 
 /// A charger on the wall with its cable.
-pub(super) fn charger(brush: &mut Brush, at: Vec2, state: ApplianceState) {
-    let (on, runs) = (theme::powered(state), turns(state));
+pub(super) fn charger(brush: &mut Brush, at: Vec2, view: &ApplianceView) {
+    let (on, runs) = (theme::powered(view.state), turns(view));
     let corner = at - Vec2::new(9.0, 52.0);
     let p = |x: f32, y: f32| corner + Vec2::new(x, y);
     brush.stroke(
