@@ -34,7 +34,8 @@ impl Episode {
     /// Of what follows at once from one deed only the state counts in which it comes to rest: what is switched on draws with the rest.
     pub(super) fn most(&self, trace: &Trace, read: impl Fn(&Moment) -> f64) -> usize {
         let moments = (self.first..).zip(self.moments(trace));
-        let rests = moments.filter(|(index, _)| at_rest(trace, *index, |m| read(m) > 0.0) == *index);
+        let rests =
+            moments.filter(|(index, _)| at_rest(trace, *index, |m| read(m) > 0.0) == *index);
         let higher = |a: (usize, f64), b: (usize, f64)| if b.1 > a.1 { b } else { a };
         let most = rests.map(|(index, m)| (index, read(m))).reduce(higher);
         most.map_or(self.first, |(index, _)| index)

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::drill::{Beside, Drill, Moment};
+use crate::drill::{Beside, Drill, Moment, What};
 use crate::explain::{Explanation, Stage, Told, explain, told};
 use crate::marking::{Finding, Harm, Rule, Verdict, pressing, speaks_against};
 use crate::scenario::Criterion;
@@ -12,6 +12,8 @@ use crate::words::{Arg, Message};
 
 use super::command::Notice;
 use super::conductors::{fed_by, fed_word};
+use super::log::event_message;
+use super::slide::done_message;
 use super::view::{
     ConsequenceView, CriterionView, DebriefView, Fed, FindingView, PHASES, PageView, Phase,
     PinView, StageView, StoodView, TrackView,
@@ -198,13 +200,7 @@ impl Session {
         let mut whole: Vec<(&Finding, FindingView)> = Vec::new();
         for (index, finding) in findings.iter().enumerate() {
             let mut view = self.finding(drill, finding, presses == Some(index));
-            if let Some((step, of)) = step(drill, findings, finding) {
-                let count = |n: usize| Arg::Count(i64::try_from(n).unwrap_or_default());
-                let message = Message::new("told-step")
-                    .with("step", count(step))
-                    .with("of", count(of));
-                view.step = self.words.say(&message);
-            }
+            view.step = self.step(drill, findings, finding);
             let own = view.clone();
             self.once(&whole, finding, &mut view);
             whole.push((finding, own));
@@ -226,6 +222,30 @@ impl Session {
             views.push(view);
         }
         views
+    }
+
+    /// What parts the state that a finding shows from another of the same second that is shown too; nothing where there is no other.
+    fn step(&self, drill: &Drill, findings: &[Finding], finding: &Finding) -> String {
+        let moments = &drill.trace().moments;
+        let Some((change, after)) = parted_by(drill, findings, finding) else {
+            return String::new();
+        };
+        let was = change.checked_sub(1).and_then(|i| moments.get(i));
+        let what = moments.get(change).and_then(|moment| match &moment.what {
+            What::Did(action) => Some(done_message(drill.scenario(), was, action)),
+            What::Happened(event) => Some(event_message(drill.site(), event)),
+            What::Began | What::Refused(..) | What::Learnt(_) | What::Sampled => None,
+        });
+        let id = if after {
+            "told-step-after"
+        } else {
+            "told-step-before"
+        };
+        let said = what.map(|what| {
+            let what = Arg::Verbatim(self.words.label(&what));
+            self.words.say(&Message::new(id).with("what", what))
+        });
+        said.unwrap_or_default()
     }
 
     /// A finding as a view, with what to do now where it is the one that presses.
@@ -441,18 +461,37 @@ fn goal_word(drill: &Drill) -> &'static str {
     }
 }
 
-/// Which state of its second a finding shows, in order, and how many of them these findings show: much may follow from one deed in one second.
-fn step(drill: &Drill, findings: &[Finding], own: &Finding) -> Option<(usize, usize)> {
+/// What parts the state of its second that a finding shows from another that is shown, by its place in the trace, and whether it is shown after that; much may follow from one deed in one second.
+fn parted_by(drill: &Drill, findings: &[Finding], own: &Finding) -> Option<(usize, bool)> {
+    let moments = &drill.trace().moments;
     let network = |f: &&Finding| matches!(told(f.rule), Told::Way | Told::Sum);
     let second = |f: &Finding| shown_at(drill, f).millis() / 1000;
-    let state = |f: &Finding| drill.trace().moments.get(f.moment).map(|m| &m.readings);
+    let state = |f: &Finding| moments.get(f.moment).map(|m| &m.readings);
     let same = findings.iter().filter(network);
     let mut shown: Vec<&Finding> = same.filter(|f| second(f) == second(own)).collect();
     shown.sort_by_key(|f| f.moment);
     shown.dedup_by(|a, b| state(a) == state(b));
-    let mut steps = shown.iter();
-    let step = steps.position(|f| state(f) == state(own))?;
-    (network(&own) && shown.len() > 1).then_some((step + 1, shown.len()))
+    let place = shown.iter().position(|f| state(f) == state(own))?;
+    let (from, to, after) = match place.checked_sub(1).and_then(|i| shown.get(i)) {
+        Some(earlier) => (*earlier, own, true),
+        None => (own, *shown.get(1)?, false),
+    };
+    network(&own).then_some(())?;
+    let between = from.moment + 1..=to.moment;
+    let did = |i: &usize| {
+        moments
+            .get(*i)
+            .is_some_and(|m| matches!(m.what, What::Did(_)))
+    };
+    let settled = |i: &usize| moments.get(*i).map(|m| &m.readings) == state(to);
+    let tells = |i: &usize| matches!(moments.get(*i)?.what, What::Happened(_)).then_some(*i);
+    let deed = between.clone().find(did);
+    let change = deed.or_else(|| {
+        (0..=between.clone().find(settled)?)
+            .rev()
+            .find_map(|i| tells(&i))
+    });
+    Some((change?, after))
 }
 
 /// When the moment was that a finding shows.

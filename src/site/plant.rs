@@ -164,8 +164,8 @@ impl Plant {
         let (solver, wiring) = (&mut self.solver, &self.wiring);
         let fed = fed_at(solver.solve(), wiring, wiring.crew_node);
         let touched = body.touching && fed.any();
-        let harms = touched
-            && (site.line_work.is_none() || self.first_a(site, drive, tied) >= HARMS_A);
+        let harms =
+            touched && (site.line_work.is_none() || self.first_a(site, drive, tied) >= HARMS_A);
         let shock = touched.then(|| self.shock(site)).filter(|_| harms);
         self.report(site, positions, drive, tied, shock)
     }

@@ -203,19 +203,23 @@ fn two_sets_that_fight_over_one_cord_drag_down_what_both_feed() {
 
 #[test]
 fn states_of_one_second_that_are_told_with_other_numbers_are_told_in_their_order() {
-    let told = debrief("no-slide", "deadly-main-left-on");
-    let step = |rule: &str| {
+    let step = |told: &DebriefView, rule: &str| {
         let own = told.findings.iter().find(|f| f.rule == rule);
-        own.unwrap().step.as_str()
+        own.unwrap().step.clone()
     };
-    assert_eq!(step("shock"), step("line-fed"), "one state");
-    let steps = ["shock", "all-at-once", "overload"].map(step);
-    let places: BTreeSet<&str> = steps.into_iter().collect();
-    assert_eq!(places.len(), 3, "{steps:?}");
-    assert!(steps.is_sorted() && !steps[0].is_empty(), "{steps:?}");
-    // A number counts instants and not findings: two findings of one instant have one number.
-    assert!(steps[0].contains("instant 1 of 3"), "{steps:?}");
-    assert_eq!(step("not-restored"), "");
+    // What is switched on draws in the instant of the shock: all that is found there is shown in one state.
+    let told = debrief("no-slide", "deadly-main-left-on");
+    for rule in ["shock", "line-fed", "all-at-once", "overload"] {
+        assert_eq!(step(&told, rule), "", "{rule}");
+    }
+    // Where two states of a second are shown, what lies between them is named.
+    let told = debrief("ground-order", "ground-order-hot-clamp");
+    let steps = ["not-tested", "grounds-wrong", "shock"].map(|rule| step(&told, rule));
+    assert!(steps.iter().all(|s| s.contains("Grounds")), "{steps:?}");
+    assert!(steps[0].contains("just before that"), "{steps:?}");
+    assert!(steps[1].contains("right after that"), "{steps:?}");
+    assert_eq!(steps[1], steps[2], "one state");
+    assert_eq!(step(&told, "not-restored"), "");
     let (_, drill, findings) = all()
         .find(|(n, ..)| n.contains("deadly-main-left-on"))
         .unwrap();
