@@ -200,7 +200,7 @@ impl Session {
         let mut whole: Vec<(&Finding, FindingView)> = Vec::new();
         for (index, finding) in findings.iter().enumerate() {
             let mut view = self.finding(drill, finding, presses == Some(index));
-            view.step = self.step(drill, findings, finding);
+            view.step = self.parted_said(drill, findings, finding);
             let own = view.clone();
             self.once(&whole, finding, &mut view);
             whole.push((finding, own));
@@ -225,7 +225,7 @@ impl Session {
     }
 
     /// What parts the state that a finding shows from another of the same second that is shown too; nothing where there is no other.
-    fn step(&self, drill: &Drill, findings: &[Finding], finding: &Finding) -> String {
+    fn parted_said(&self, drill: &Drill, findings: &[Finding], finding: &Finding) -> String {
         let moments = &drill.trace().moments;
         let Some((change, after)) = parted_by(drill, findings, finding) else {
             return String::new();

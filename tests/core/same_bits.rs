@@ -6,7 +6,7 @@ use crate::playing::{every_bit, list, play_text, shipped};
 
 /// SHA-256 over every bit of every moment of the runs below.
 /// It changes when the model, a shipped scenario or a list of actions changes, and then only by intention.
-const GOLDEN: &str = "beb668c98ead3bf2ebbfa9ba9d30baa94cf36c2b31838ecdc67cdfc859f0b3f2";
+const GOLDEN: &str = "b940e1c800c0a124e6f35e9a0d7575ec6c7b1a88e5822239ac5340b3bc335e8f";
 
 const LISTS: &[(&str, &str)] = &[
     ("slide-branches-first", "there-and-back"),
