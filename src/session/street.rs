@@ -248,7 +248,7 @@ impl Session {
             (Phase::Running, _) if reading.pu < 0.9 || reading.pu > 1.1 => ApplianceState::Strained,
             (Phase::Running, _) => ApplianceState::Running,
             (Phase::Starting, _) => ApplianceState::Starting,
-            (Phase::Stalled | Phase::Protected, _) => ApplianceState::Strained,
+            (Phase::Stalled | Phase::Protected, _) => ApplianceState::Still,
             (Phase::NoPower, _) | (Phase::Resting, false) => ApplianceState::NoPower,
             (Phase::Resting, true) => ApplianceState::Ready,
         };
@@ -269,7 +269,6 @@ impl Session {
             room: furnish::room_of(appliance),
             state,
             word,
-            still: matches!(condition.phase, Phase::Stalled | Phase::Protected),
             glow: if condition.phase == Phase::Running && reading.amps >= CARRIES_A {
                 glow(reading.pu)
             } else {
@@ -451,7 +450,7 @@ fn appliance_word(state: ApplianceState, phase: Phase, reading: &ApplianceReadin
         ApplianceState::Running => {
             Message::new("state-running").quantity("watts", watts, Unit::Watts)
         }
-        ApplianceState::Strained => {
+        ApplianceState::Strained | ApplianceState::Still => {
             let id = match phase {
                 Phase::Protected => return Message::new("state-protected"),
                 Phase::Stalled => "state-stalled",

@@ -133,6 +133,8 @@ pub enum ApplianceState {
     Running,
     /// Runs or glows with too little or too much voltage.
     Strained,
+    /// Stands still though it has power: its motor hums, or its own protector is open.
+    Still,
     /// Damaged.
     Broken,
 }
@@ -152,8 +154,6 @@ pub struct ApplianceView {
     pub state: ApplianceState,
     /// The word for the state, with numbers where they help.
     pub word: String,
-    /// Whether it stands still though it has power: its motor hums, or its own protector is open.
-    pub still: bool,
     /// How brightly it would shine if it is a lamp, 0 dark to 1 as it should be: by its volts, and 0 while no current goes through it.
     pub glow: f32,
     /// Fraction that matters to the household: water in the sump pit or warmth of the fridge, 0 good to 1 bad; 0 when not applicable.

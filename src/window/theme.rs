@@ -282,7 +282,8 @@ pub fn powered(state: ApplianceState) -> bool {
         ApplianceState::Ready
         | ApplianceState::Starting
         | ApplianceState::Running
-        | ApplianceState::Strained => true,
+        | ApplianceState::Strained
+        | ApplianceState::Still => true,
     }
 }
 

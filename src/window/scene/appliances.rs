@@ -58,7 +58,7 @@ fn one(brush: &mut Brush, a: &ApplianceView, spot: &Spot, turn: f32) {
 /// Whether its motor turns or its heater glows.
 pub(super) fn turns(a: &ApplianceView) -> bool {
     use ApplianceState as S;
-    !a.still && matches!(a.state, S::Running | S::Starting | S::Strained)
+    matches!(a.state, S::Running | S::Starting | S::Strained)
 }
 
 pub(super) fn enamel(on: bool) -> Ink {
@@ -326,7 +326,7 @@ fn trouble(brush: &mut Brush, a: &ApplianceView, spot: &Spot) {
         cover.min.y.max(cover.max.y - 62.0) + 10.0,
     );
     match a.state {
-        ApplianceState::Strained => {
+        ApplianceState::Strained | ApplianceState::Still => {
             brush.convex(
                 &[
                     mark + Vec2::new(0.0, -11.0),

@@ -203,7 +203,7 @@ fn conductor(wire: &WireView, (at, tips): (Vec2, Vec<Vec2>), detail: Detail) -> 
 fn trouble(view: &ApplianceView, spot: &Spot) -> Option<Call> {
     let strained = matches!(
         view.state,
-        ApplianceState::Strained | ApplianceState::Broken
+        ApplianceState::Strained | ApplianceState::Still | ApplianceState::Broken
     );
     (strained || view.worry >= 0.75).then(|| Call {
         at: spot.cover().center(),
