@@ -327,10 +327,10 @@ fn engine(ui: &mut Ui, street: &StreetView, detail: Detail) {
         ui.painter().layout_job(job)
     };
     let sizes = [OF_BAR, 12.5, 11.5];
-    let galleys = sizes.map(written);
-    let [.., least] = &galleys;
-    let fits = galleys.iter().find(|galley| galley.size().y <= OF_BOTH);
-    ui.label(fits.unwrap_or(least).clone());
+    let [.., least] = sizes;
+    let mut galleys = sizes.into_iter().map(&written);
+    let fits = galleys.find(|galley| galley.size().y <= OF_BOTH);
+    ui.label(fits.unwrap_or_else(|| written(least)));
 }
 
 /// The places with their digits; the open one is marked.

@@ -95,7 +95,12 @@ fn written(
     let free_from = over.map_or(f32::NEG_INFINITY, |rect| rect.right() + 6.0);
     let mut words = names(&painter, street, plan, (frame, free_from));
     words.extend(over);
-    if !shown.narrow {
+    if shown.narrow {
+        // The clock, and what the bar of a narrow window leaves it.
+        let clock = Rect::from_min_size(screen(frame).min, vec2(96.0, 40.0));
+        words.push(clock);
+        words.extend(measure::figure(&painter, street, plan, (frame, &words)));
+    } else {
         // In a narrow window these stand beside the places; while a consequence is told they would lie on what it tells of.
         if shown.stage.is_none() && !page.is_in_two() {
             words.push(goal::paint(&painter, street, frame, page));
@@ -111,11 +116,6 @@ fn written(
             engine_pointer(&painter, street, (plan, frame), (card, figure));
         }
         words.extend(card.into_iter().chain(figure));
-    } else {
-        // The clock, and what the bar of a narrow window leaves it.
-        let clock = Rect::from_min_size(screen(frame).min, vec2(96.0, 40.0));
-        words.push(clock);
-        words.extend(measure::figure(&painter, street, plan, (frame, &words)));
     }
     words.push(reach::answer(ui, frame, shown.detail, page));
     words.extend(legend);
