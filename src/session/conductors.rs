@@ -240,17 +240,19 @@ fn wires(site: &Site, positions: &Positions) -> Vec<Wire> {
     all.extend(source_wires(site));
     for (index, circuit) in site.circuits.iter().enumerate() {
         let own = |t: &&Transfer| t.load == Moved::Circuit(index);
-        let from = match (site.transfers.iter().find(own), circuit.bus) {
+        let own = site.transfers.iter().find(own);
+        let from = match (own, circuit.bus) {
             (Some(transfer), _) => equipment_of(transfer),
             (None, Bus::Main) => "panel",
             (None, Bus::Sub(sub)) => site.subpanels.get(sub).map_or("panel", |s| s.name.as_str()),
         };
         let outlet = format!("outlet-{}", circuit.name);
         let id = format!("branch-{}", circuit.name);
-        let thing = circuit.guard.clone();
+        // A circuit with a transfer switch of its own is fed past its breaker when the other source feeds it.
+        let thing = own.map_or(&circuit.guard, |transfer| &transfer.name);
         let first_end = branch_end(site, positions, index);
         let wire = Wire::new(&id, WireKind::Branch, (from, &outlet));
-        all.push(wire.read(&outlet, &thing, first_end));
+        all.push(wire.read(&outlet, thing, first_end));
     }
     for cord in &site.cords {
         // A cord shows the state of the end that is plugged in somewhere; the far end has it either way.
@@ -297,12 +299,14 @@ fn house_wires(site: &Site, positions: &Positions) -> Vec<Wire> {
         all.push(wire.read("bus", &transfer.name, FirstEnd::Source));
     }
     let bus = Wire::new("bus", WireKind::Bus, ("panel", "panel"));
-    all.push(bus.read("bus", "main", FirstEnd::Utility));
+    all.push(bus.read("bus", feeds_bus(site, positions), FirstEnd::Utility));
     for (index, sub) in site.subpanels.iter().enumerate() {
-        if sub.pair.is_some() {
+        if let Some(pair) = sub.pair {
             // The chosen bus sits in the panel's own box, below the other.
             let id = format!("bus-{}", sub.name);
-            let thing = format!("{}-utility", sub.name);
+            let utility = site.stands(positions, pair.utility, "on");
+            let side = if utility { "utility" } else { "generator" };
+            let thing = format!("{}-{side}", sub.name);
             let bus = Wire::new(&id, WireKind::Bus, ("panel", &sub.name));
             all.push(bus.read(&id, &thing, FirstEnd::Utility));
             continue;
@@ -325,6 +329,20 @@ fn house_wires(site: &Site, positions: &Positions) -> Vec<Wire> {
         all.push(wire.read(&bus, &transfer.name, FirstEnd::Source));
     }
     all
+}
+
+/// What the power of the main panel's bus comes through: with the main breaker off, the breaker that an inlet feeds, or a circuit that a cord feeds.
+fn feeds_bus<'a>(site: &'a Site, positions: &Positions) -> &'a str {
+    let fed = |index: &usize| branch_end(site, positions, *index) == FirstEnd::Utility;
+    let circuit = (0..site.circuits.len()).find(fed);
+    let circuit = circuit.and_then(|index| site.circuits.get(index));
+    if site.stands(positions, site.panel.main, "on") {
+        "main"
+    } else if site.panel.backfeed.is_some() {
+        "generator-breaker"
+    } else {
+        circuit.map_or("main", |circuit| &circuit.guard)
+    }
 }
 
 /// From inlets, a generator wired for good, solar and battery to what they feed.

@@ -1,5 +1,7 @@
 //! Doing and waiting: from a line to an action, from what followed to notices.
 
+use std::cmp::Reverse;
+
 use crate::drill::{Action, Beside, Drill, NotAnAction, What, parse_line};
 use crate::file::{Diagnostic, Library, Source, not_understood, read_actions, read_run};
 use crate::marking::{Verdict, mark, mark_so_far};
@@ -242,6 +244,8 @@ impl Session {
                 open.held.push(finding);
             }
         }
+        // Who came to harm is told first: help for them comes before all else.
+        open.held.sort_by_key(|finding| Reverse(finding.harm));
         !open.held.is_empty()
     }
 

@@ -369,13 +369,7 @@ fn each_place(ui: &mut Ui, street: &StreetView, open: Option<&str>, page: &mut P
 
 /// Help: the next safe step, the scene in words, and the words of the trade.
 fn explained(ui: &mut Ui, page: &mut Page<'_>) {
-    let next = page.say("window-what-next");
-    let size = if page.is_in_two() { OF_BAR } else { 14.5 };
-    let next = both::written(&next, fonts::bold(size), theme::LEAD);
-    let frame = egui::Stroke::new(1.5, theme::LEAD.egui());
-    let response = ui.add(egui::Button::new(next).stroke(frame).wrap());
-    page.on(&response, || Wish::Do(Command::Hint));
-    response.on_hover_text(page.say("window-key-hint"));
+    what_next(ui, page);
     let words = page.say("window-words");
     page.bar_button(ui, &words, || Wish::Words);
     let terms = page.say("window-terms-short");
@@ -430,5 +424,29 @@ fn look(notice: &Notice) -> Option<(&'static str, theme::Ink, &str)> {
         Notice::Learnt(text) => Some(("window-log-learnt", theme::MUTED, text)),
         Notice::Unknown(text) => Some(("window-log-unknown", theme::YELLOW, text)),
         Notice::Consequence | Notice::Over => None,
+    }
+}
+
+/// Asks for the next step.
+fn what_next(ui: &mut Ui, page: &mut Page<'_>) {
+    let next = page.say("window-what-next");
+    let size = if page.is_in_two() { OF_BAR } else { 14.5 };
+    let next = both::written(&next, fonts::bold(size), theme::LEAD);
+    let frame = egui::Stroke::new(1.5, theme::LEAD.egui());
+    let response = ui.add(egui::Button::new(next).stroke(frame).wrap());
+    page.on(&response, || Wish::Do(Command::Hint));
+    response.on_hover_text(page.say("window-key-hint"));
+}
+
+/// The same at the end of a row, where there is room for it.
+pub(crate) fn what_next_at_end(ui: &mut Ui, page: &mut Page<'_>) {
+    let next = page.say("window-what-next");
+    let words = egui::WidgetText::from(both::written(&next, fonts::bold(14.5), theme::LEAD));
+    let galley = words.into_galley(ui, None, f32::INFINITY, egui::TextStyle::Button);
+    let width = galley.size().x + 2.0 * ui.spacing().button_padding.x;
+    if width <= ui.available_width() {
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            what_next(ui, page);
+        });
     }
 }

@@ -48,7 +48,9 @@ pub(super) fn calls(
             .filter_map(|p| person(p, at(&p.id)?))
             .collect();
         calls.extend(conductors(street, plan, detail));
-        let troubled = street.appliances.iter();
+        // Where somebody is hurt, no machine is talked of.
+        let hurt = street.people.iter().any(is_hurt);
+        let troubled = street.appliances.iter().filter(|_| !hurt);
         let troubled = troubled.filter_map(|a| trouble(a, plan.house.spots.get(&a.id)?));
         calls.extend(troubled.take(TROUBLES));
         return calls;

@@ -53,7 +53,7 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, view: &DebriefView, page: &mut Page<'_
         (Face::Here, "window-face-here"),
         (Face::There, "window-face-story"),
     ];
-    faces(ui, scene, &all, page);
+    faces(ui, scene, &all, page, |_, _| ());
     let frame = egui::CentralPanel::default().frame(edge(12));
     frame.show(ui, |ui| match scene.desk.face {
         Face::Here | Face::Bars => debrief::narrow_page(ui, view, page, |ui, page| {

@@ -80,7 +80,7 @@ pub(super) fn again(ui: &mut Ui, scene: &Scene<'_>, view: &AgainView, page: &mut
             (Face::Here, "window-face-here"),
             (Face::There, "window-face-scene"),
         ];
-        faces(ui, scene, &all, page);
+        faces(ui, scene, &all, page, |_, _| ());
         if scene.desk.face == Face::There {
             legend(ui, &view.street, page);
             stage(ui, scene, &view.street, page);
@@ -144,7 +144,18 @@ fn narrow(ui: &mut Ui, scene: &Scene<'_>, street: &StreetView, page: &mut Page<'
         (Face::There, "window-face-scene"),
         (Face::Bars, "window-face-bars"),
     ];
-    faces(ui, scene, &all, page);
+    // Elsewhere it stands below the places.
+    let asks = match scene.desk.face {
+        Face::Here => scene.views.close.is_some(),
+        Face::There => true,
+        Face::Bars => false,
+    };
+    let asks = asks && !scene.views.held(scene.desk) && !scene.compares();
+    faces(ui, scene, &all, page, |ui, page| {
+        if asks {
+            top::what_next_at_end(ui, page);
+        }
+    });
     let frame = egui::CentralPanel::default().frame(edge(10));
     match scene.desk.face {
         Face::Here => {

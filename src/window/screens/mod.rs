@@ -156,6 +156,7 @@ pub(super) fn faces(
     scene: &Scene<'_>,
     faces: &[(Face, &str)],
     page: &mut Page<'_>,
+    at_end: impl FnOnce(&mut egui::Ui, &mut Page<'_>),
 ) {
     let bar = egui::Panel::top("faces").exact_size(scene.desk.look().top_bar());
     let bar = bar.frame(edge(8)).show_separator_line(false);
@@ -166,6 +167,7 @@ pub(super) fn faces(
                 let text = page.say(id);
                 page.choice(ui, (&text, shown), || Wish::Face(*face));
             }
+            at_end(ui, page);
         });
     });
 }
