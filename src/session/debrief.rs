@@ -27,10 +27,12 @@ impl Session {
         let finding = open.held.first()?;
         let told = explain(&open.drill, finding);
         let stages = self.stages(&told.path);
-        let before = open.understood.as_ref();
-        let before = before.map(|f| self.stages(&explain(&open.drill, f).path));
-        let alike = stages.iter().zip(before.iter().flatten());
-        let n_told = alike.take_while(|(one, other)| one == other).count();
+        let alike = |before: &Finding| {
+            let before = self.stages(&explain(&open.drill, before).path);
+            let both = stages.iter().zip(&before);
+            both.take_while(|(one, other)| one == other).count()
+        };
+        let n_told = open.understood.iter().map(alike).max().unwrap_or(0);
         let waiting = open.held.len() - 1;
         Some(ConsequenceView {
             title: self.words.say(&told.what),

@@ -109,8 +109,8 @@ struct Open {
     told: Vec<(crate::marking::Rule, DrillTime)>,
     /// Findings that are held and not yet understood.
     held: Vec<Finding>,
-    /// The finding of the same hold that was understood last.
-    understood: Option<Finding>,
+    /// The findings of the same hold that were understood before.
+    understood: Vec<Finding>,
     /// The verdict, once the drill is over.
     verdict: Option<Verdict>,
     /// How often the learner went back.
@@ -230,7 +230,8 @@ impl Session {
             Command::Another => self.again(|seed| seed.wrapping_add(1)),
             Command::Understood => match self.open.as_mut().filter(|o| !o.held.is_empty()) {
                 Some(open) => {
-                    open.understood = Some(open.held.remove(0));
+                    let finding = open.held.remove(0);
+                    open.understood.push(finding);
                     Vec::new()
                 }
                 None => self.go_on(),
@@ -337,7 +338,7 @@ impl Session {
                     practice,
                     told: Vec::new(),
                     held: Vec::new(),
-                    understood: None,
+                    understood: Vec::new(),
                     verdict: None,
                     rewound: 0,
                     left: None,

@@ -83,7 +83,7 @@ pub fn replay(
         practice: Practice::Coached,
         told: Vec::new(),
         held: Vec::new(),
-        understood: None,
+        understood: Vec::new(),
         verdict: None,
         rewound: 0,
         left: None,
@@ -236,7 +236,7 @@ impl Session {
             .filter(|f| !open.told.contains(&(f.rule, f.at)))
             .collect();
         if open.held.is_empty() {
-            open.understood = None;
+            open.understood.clear();
         }
         for finding in fresh {
             open.told.push((finding.rule, finding.at));
