@@ -441,7 +441,7 @@ fn what_next(ui: &mut Ui, page: &mut Page<'_>) {
 /// The same at the end of a row, where there is room for it.
 pub(crate) fn what_next_at_end(ui: &mut Ui, page: &mut Page<'_>) {
     let next = page.say("window-what-next");
-    let words = egui::WidgetText::from(both::written(&next, fonts::bold(14.5), theme::LEAD));
+    let words = both::written(&next, fonts::bold(14.5), theme::LEAD);
     let galley = words.into_galley(ui, None, f32::INFINITY, egui::TextStyle::Button);
     let width = galley.size().x + 2.0 * ui.spacing().button_padding.x;
     if width <= ui.available_width() {
