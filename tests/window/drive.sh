@@ -95,9 +95,9 @@ echo "at rest: $share % of one core over $rest_s s"
 echo "memory: $(($(awk '/VmRSS/ { print $2 }' "/proc/$pid/status") / 1024)) MiB"
 awk -v share="$share" 'BEGIN { exit !(share <= 3.0) }' || { echo "at rest it may take 3 % at most"; exit 1; }
 
-# By pointer alone: "Back to the shelf" stands beside "Try again" and "Another drill" at the left.
+# By pointer alone: "Back to the drills" stands below "Try again" at the left.
 shot before
-click 315 604 "back to the shelf by the pointer"
+click 184 648 "back to the shelf by the pointer"
 click 107 440 "a drill opens by the pointer"
 
 # Closed and opened again: larger texts and the language stay.
