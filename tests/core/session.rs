@@ -1,7 +1,7 @@
 //! The boundary that both front ends share: commands in, notices and views out.
 
 use outage_drill::file::Library;
-use outage_drill::session::view::{Fed, LogKind, WireKind};
+use outage_drill::session::view::{Fed, Flow, LogKind, WireKind};
 use outage_drill::session::{Command, Notice, Practice, Rewind, Session, offered};
 use outage_drill::units::DrillTime;
 use outage_drill::units::portable::phasor;
@@ -379,4 +379,35 @@ fn phasors_of_volts_and_amps_make_the_watts_that_the_solver_tells() {
     let told: f64 = dial.amps.iter().map(power).sum();
     assert!(watts > 500.0, "{watts}");
     assert!((told - watts).abs() < 0.01 * watts, "{told} for {watts}");
+}
+
+#[test]
+fn current_shows_on_what_carries_it_also_past_a_breaker_that_carries_none() {
+    let mut session = opened("six-handles", Practice::Coached);
+    let running = [
+        "wait 60s",
+        "set generator-place yard",
+        "set inlet-cord-house-end inlet",
+        "set inlet-cord-generator-end generator",
+        "set engine running",
+        "wait 70s",
+        "set generator-output on",
+    ];
+    do_all(&mut session, &running);
+    assert_eq!(wire(&session, "branch-fridge").flow, Flow::None);
+    let moved = [
+        "set handle-fridge off",
+        "set handle-fridge generator",
+        "wait 5s",
+    ];
+    do_all(&mut session, &moved);
+    let fridge = wire(&session, "branch-fridge");
+    assert_eq!((fridge.fed, fridge.flow), (Fed::Generator, Flow::Forward));
+
+    let mut session = opened("no-slide", Practice::Coached);
+    do_all(&mut session, &["wait 1m", "set main off"]);
+    do_all(&mut session, &NEARLY);
+    do_all(&mut session, &["set generator-output on", "wait 5s"]);
+    let bus = wire(&session, "bus");
+    assert_eq!((bus.fed, bus.flow), (Fed::Generator, Flow::Backward));
 }

@@ -133,6 +133,8 @@ fn what_else_followed_is_left_for_the_debrief_with_one_press() {
 #[test]
 fn what_the_consequence_before_has_told_is_not_told_stage_by_stage_again() {
     let mut rehearsal = backfed();
+    let harm = rehearsal.views.consequence.as_ref().map(|view| view.harm);
+    assert_eq!(harm, Some(true), "who came to harm is told first");
     let mut saved = 0;
     while let Some(view) = rehearsal.views.consequence.clone() {
         assert_eq!(rehearsal.desk.stage, view.n_told);

@@ -27,12 +27,25 @@ pub(crate) fn bar(
     languages: &[LanguageView],
     page: &mut Page<'_>,
 ) {
+    line(ui, street, languages, page, |ui, page| {
+        time(ui, street, log, page);
+    });
+}
+
+/// A bar with something at its beginning, and at its end what every bar has.
+fn line(
+    ui: &mut Ui,
+    street: &StreetView,
+    languages: &[LanguageView],
+    page: &mut Page<'_>,
+    begins: impl FnOnce(&mut Ui, &mut Page<'_>),
+) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         if page.is_in_two() {
             ui.spacing_mut().button_padding.y = 2.0;
         }
-        time(ui, street, log, page);
+        begins(ui, page);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ends(ui, languages, page);
             title(ui, street);
@@ -111,14 +124,7 @@ pub(crate) fn comparing(
     languages: &[LanguageView],
     page: &mut Page<'_>,
 ) {
-    ui.horizontal_centered(|ui| {
-        ui.spacing_mut().item_spacing.x = 6.0;
-        still(ui, log, page);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            ends(ui, languages, page);
-            title(ui, street);
-        });
-    });
+    line(ui, street, languages, page, |ui, page| still(ui, log, page));
 }
 
 /// What stands in the place of the waits while two tries are compared.
